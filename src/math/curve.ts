@@ -1,0 +1,98 @@
+/**
+ * Plane curves made of exact lines and circular arcs: length, position, tangent, flattening.
+ */
+import { vec2 } from "gl-matrix";
+import type { Point2 } from "./point.js";
+
+/** A straight segment. */
+export interface Line {
+  readonly kind: "line";
+  readonly from: Point2;
+  readonly to: Point2;
+}
+
+/** A circular arc from angle `start`, turning by `sweep` radians (positive is counter-clockwise). */
+export interface Arc {
+  readonly kind: "arc";
+  readonly centre: Point2;
+  /** mm, above 0. */
+  readonly radius: number;
+  /** Radians, of the ray from the centre to the arc's start. */
+  readonly start: number;
+  /** Radians, signed, never 0. */
+  readonly sweep: number;
+}
+
+export type Segment = Line | Arc;
+
+/** Arc length, mm. */
+export function segmentLength(segment: Segment): number {
+  return segment.kind === "line"
+    ? vec2.distance(segment.from as vec2, segment.to as vec2)
+    : segment.radius * Math.abs(segment.sweep);
+}
+
+/** The point at arc length `s` from the segment's start; beyond the ends a line goes on straight, an arc round. */
+export function pointAt(segment: Segment, s: number): Point2 {
+  if (segment.kind === "line") {
+    const [tx, ty] = tangentAt(segment, s);
+    return [segment.from[0] + tx * s, segment.from[1] + ty * s];
+  }
+  return onCircle(segment, angleAt(segment, s));
+}
+
+/** Unit tangent at arc length `s`, in the direction of travel. */
+export function tangentAt(segment: Segment, s: number): Point2 {
+  if (segment.kind === "line") {
+    const length = segmentLength(segment);
+    return [(segment.to[0] - segment.from[0]) / length, (segment.to[1] - segment.from[1]) / length];
+  }
+  const angle = angleAt(segment, s);
+  const turn = Math.sign(segment.sweep);
+  return [-Math.sin(angle) * turn, Math.cos(angle) * turn];
+}
+
+export function segmentStart(segment: Segment): Point2 {
+  return segment.kind === "line" ? segment.from : onCircle(segment, segment.start);
+}
+
+export function segmentEnd(segment: Segment): Point2 {
+  return segment.kind === "line" ? segment.to : onCircle(segment, segment.start + segment.sweep);
+}
+
+/** The same curve run the other way. */
+export function reverseSegment(segment: Segment): Segment {
+  return segment.kind === "line"
+    ? { kind: "line", from: segment.to, to: segment.from }
+    : { ...segment, start: segment.start + segment.sweep, sweep: -segment.sweep };
+}
+
+/**
+ * How many equal chords keep an arc within `tolerance` of its chords.
+ * The sagitta of a chord over angle a is r (1 − cos(a / 2)) (any handbook of geometry).
+ *
+ * @param radius mm, above 0
+ * @param sweep radians, its sign does not matter
+ * @param tolerance mm, above 0
+ */
+export function chordCount(radius: number, sweep: number, tolerance: number): number {
+  const half = Math.acos(Math.max(1 - tolerance / radius, 0));
+  return Math.max(1, Math.ceil(Math.abs(sweep) / (2 * half) - 1e-9));
+}
+
+/** The points of a segment after its start, up to and with its end, within `tolerance` mm of the curve. */
+export function flattenSegment(segment: Segment, tolerance: number): Point2[] {
+  if (segment.kind === "line") return [segment.to];
+  const count = chordCount(segment.radius, segment.sweep, tolerance);
+  const points: Point2[] = [];
+  for (let i = 1; i <= count; i++) points.push(onCircle(segment, segment.start + (segment.sweep * i) / count));
+  return points;
+}
+
+function angleAt(arc: Arc, s: number): number {
+  return arc.start + (Math.sign(arc.sweep) * s) / arc.radius;
+}
+
+function onCircle(arc: Arc, angle: number): Point2 {
+  return [arc.centre[0] + arc.radius * Math.cos(angle), arc.centre[1] + arc.radius * Math.sin(angle)];
+}

@@ -1,0 +1,11 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  resolve: { alias: { annulet: fileURLToPath(new URL("./src/index.ts", import.meta.url)) } },
+  test: {
+    include: ["tests/**/*.test.ts"],
+    testTimeout: 120_000,
+    coverage: { provider: "v8", include: ["src/**"], reporter: ["text-summary", "text"], thresholds: { lines: 90 } },
+  },
+});
