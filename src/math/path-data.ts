@@ -1,0 +1,283 @@
+/**
+ * SVG path data, all commands, as exact curves, and flattened to a tolerance.
+ *
+ * SVG 1.1 (Second Edition), chapter 8: relative commands, reflected control points, implicit closing, and appendix F.6
+ * for arcs (see elliptic-arc.ts). The text itself is parsed by svg-pathdata; its conversion of arcs is not used.
+ */
+import { SVGPathData } from "svg-pathdata";
+import { AnnuletError } from "../errors.js";
+import { radians } from "../units.js";
+import { type Cubic, cubicFromQuadratic, flattenCubic } from "./bezier.js";
+import { flattenSegment, type Segment } from "./curve.js";
+import { arcFromEndpoints, type EllipticArc, flattenEllipse } from "./elliptic-arc.js";
+import type { Point2 } from "./point.js";
+
+/** One piece of a path. Quadratics are given as the cubics they equal, circular arcs as `Arc`. */
+export type PathSegment = Segment | Cubic | EllipticArc;
+
+/** A run of pieces from one move to the next. */
+export interface Subpath {
+  readonly start: Point2;
+  readonly segments: readonly PathSegment[];
+  /** Whether it ends in Z. The closing line is among the segments where it has a length. */
+  readonly closed: boolean;
+}
+
+/** A flattened subpath. Closed: the last point is not the first again. */
+export interface FlatSubpath {
+  readonly points: Point2[];
+  readonly closed: boolean;
+}
+
+export interface FlattenPathOptions {
+  /** Factor on every coordinate; the tolerance is in the scaled unit. Default 1. */
+  readonly scale?: number;
+  /** Where the text stands in the document, for errors. Default: not said. */
+  readonly path?: string;
+}
+
+/** Two points nearer than this part of the path's largest coordinate are one: rounding of relative commands. */
+const SAME_POINT = 1e-12;
+
+/**
+ * Reads SVG path data into exact curves. Coordinates are left as they are: y is not turned over.
+ * Moves that draw nothing, and pieces without length, are left out.
+ *
+ * @param d the path's text
+ * @param path where it stands in the document, for errors
+ * @throws AnnuletError `path-malformed` for a text that is no path, with the position where known;
+ *   `path-not-finite` where a number is too large for arithmetic
+ */
+export function readPathData(d: string, path?: string): Subpath[] {
+  const pen = new Pen();
+  for (const command of parse(d, path)) pen.draw(command);
+  const subpaths = pen.finish();
+  const finite = subpaths.every(({ segments }) => segments.every(hasFiniteNumbers));
+  if (!finite || !Number.isFinite(pen.reach)) {
+    throw new AnnuletError({
+      code: "path-not-finite",
+      message: "the path holds a number too large to draw with",
+      path,
+      value: d,
+      allowed: "finite coordinates",
+    });
+  }
+  return subpaths;
+}
+
+/**
+ * Reads SVG path data as polylines, no chord further than `tolerance` from the true curve.
+ *
+ * @param d the path's text
+ * @param tolerance largest chordal deviation, in the scaled unit, above 0
+ * @throws as `readPathData`
+ */
+export function flattenPath(d: string, tolerance: number, options: FlattenPathOptions = {}): FlatSubpath[] {
+  const { scale = 1, path } = options;
+  return readPathData(d, path).map((subpath) => {
+    const points = flattenSubpath(subpath, tolerance / Math.abs(scale));
+    return { points: points.map(([x, y]): Point2 => [x * scale, y * scale]), closed: subpath.closed };
+  });
+}
+
+/** The points of one subpath, start first; if it is closed, the last point is not the first again. */
+export function flattenSubpath(subpath: Subpath, tolerance: number): Point2[] {
+  const points: Point2[] = [subpath.start];
+  for (const segment of subpath.segments) points.push(...flattenPathSegment(segment, tolerance));
+  const reach = Math.max(...points.map(([x, y]) => Math.max(Math.abs(x), Math.abs(y))));
+  if (subpath.closed && points.length > 1 && same(points[0], points[points.length - 1], reach)) points.pop();
+  return points;
+}
+
+/** The points of one piece after its start, up to and with its end, within `tolerance` of the curve. */
+export function flattenPathSegment(segment: PathSegment, tolerance: number): Point2[] {
+  switch (segment.kind) {
+    case "cubic":
+      return flattenCubic(segment, tolerance);
+    case "ellipse":
+      return flattenEllipse(segment, tolerance);
+    default:
+      return flattenSegment(segment, tolerance);
+  }
+}
+
+type Command = ReturnType<typeof SVGPathData.parse>[number];
+
+function parse(d: string, path: string | undefined): Command[] {
+  const fail = (message: string, cause?: unknown) =>
+    new AnnuletError(
+      {
+        code: "path-malformed",
+        message,
+        path,
+        value: d,
+        allowed: "SVG path data that begins with M, e.g. M 0 0 L 1 0 L 1 1 Z",
+      },
+      { cause },
+    );
+  let commands: Command[];
+  try {
+    commands = SVGPathData.parse(d);
+  } catch (error) {
+    throw fail(`the path cannot be read: ${describe(error, d)}`, error);
+  }
+  if (commands.length === 0) throw fail("the path is empty");
+  if (commands[0].type !== SVGPathData.MOVE_TO) throw fail("the path does not begin with a move (M), at position 1");
+  return commands;
+}
+
+/** The parser's own sentence, its index (from 0) as a position from 1. */
+function describe(error: unknown, d: string): string {
+  const text = error instanceof Error ? error.message : String(error);
+  const index = /(?:index|at) "?(\d+)"?/.exec(text)?.[1];
+  const position = index === undefined ? d.length : Math.min(Number(index) + 1, d.length);
+  const plain = text.replace(/,? ?(?:ending )?at (?:index )?"?\d+"?/, "").replace(/\.$/, "");
+  return `${plain}, at position ${position}`;
+}
+
+/** Follows the commands with a current point, and collects what they draw. */
+class Pen {
+  private readonly subpaths: Subpath[] = [];
+  private start: Point2 = [0, 0];
+  private at: Point2 = [0, 0];
+  private segments: PathSegment[] = [];
+  /** The largest coordinate met, without its sign. */
+  reach = 0;
+  /** The last control point, for S after C or S, and T after Q or T. */
+  private control: { readonly of: "cubic" | "quadratic"; readonly point: Point2 } | undefined;
+
+  draw(command: Command): void {
+    const control = this.control;
+    this.control = undefined;
+    switch (command.type) {
+      case SVGPathData.CLOSE_PATH:
+        this.line(this.start);
+        this.endSubpath(true);
+        return;
+      case SVGPathData.MOVE_TO: {
+        const to = this.place(command, command.x, command.y);
+        this.endSubpath(false);
+        this.start = to;
+        this.at = to;
+        return;
+      }
+      case SVGPathData.LINE_TO:
+        this.line(this.place(command, command.x, command.y));
+        return;
+      case SVGPathData.HORIZ_LINE_TO:
+        this.line([this.place(command, command.x, 0)[0], this.at[1]]);
+        return;
+      case SVGPathData.VERT_LINE_TO:
+        this.line([this.at[0], this.place(command, 0, command.y)[1]]);
+        return;
+      case SVGPathData.CURVE_TO:
+        this.cubic(
+          this.place(command, command.x1, command.y1),
+          this.place(command, command.x2, command.y2),
+          this.place(command, command.x, command.y),
+        );
+        return;
+      case SVGPathData.SMOOTH_CURVE_TO:
+        this.cubic(
+          control?.of === "cubic" ? this.reflect(control.point) : this.at,
+          this.place(command, command.x2, command.y2),
+          this.place(command, command.x, command.y),
+        );
+        return;
+      case SVGPathData.QUAD_TO:
+        this.quadratic(this.place(command, command.x1, command.y1), this.place(command, command.x, command.y));
+        return;
+      case SVGPathData.SMOOTH_QUAD_TO:
+        this.quadratic(
+          control?.of === "quadratic" ? this.reflect(control.point) : this.at,
+          this.place(command, command.x, command.y),
+        );
+        return;
+      case SVGPathData.ARC: {
+        const to = this.place(command, command.x, command.y);
+        const radii: Point2 = [Math.abs(command.rX), Math.abs(command.rY)];
+        if (radii[0] === 0 || radii[1] === 0 || this.isHere(to)) {
+          this.line(to);
+          return;
+        }
+        const arc = arcFromEndpoints({
+          from: this.at,
+          to,
+          radii,
+          turn: radians(command.xRot),
+          large: command.lArcFlag === 1,
+          positive: command.sweepFlag === 1,
+        });
+        this.push(arc, to);
+        return;
+      }
+    }
+  }
+
+  finish(): Subpath[] {
+    this.endSubpath(false);
+    return this.subpaths;
+  }
+
+  private endSubpath(closed: boolean): void {
+    if (this.segments.length > 0) this.subpaths.push({ start: this.start, segments: this.segments, closed });
+    this.segments = [];
+    this.at = this.start;
+  }
+
+  private place(command: { readonly relative: boolean }, x: number, y: number): Point2 {
+    const place: Point2 = command.relative ? [this.at[0] + x, this.at[1] + y] : [x, y];
+    this.reach = Math.max(this.reach, Math.abs(place[0]), Math.abs(place[1]));
+    return place;
+  }
+
+  private reflect(control: Point2): Point2 {
+    return [2 * this.at[0] - control[0], 2 * this.at[1] - control[1]];
+  }
+
+  private isHere(to: Point2): boolean {
+    return same(this.at, to, this.reach);
+  }
+
+  private push(segment: PathSegment, to: Point2): void {
+    this.segments.push(segment);
+    this.at = to;
+  }
+
+  private line(to: Point2): void {
+    if (!this.isHere(to)) this.push({ kind: "line", from: this.at, to }, to);
+  }
+
+  private cubic(first: Point2, second: Point2, to: Point2): void {
+    if (!(this.isHere(first) && this.isHere(second) && this.isHere(to))) {
+      this.push({ kind: "cubic", points: [this.at, first, second, to] }, to);
+    }
+    this.control = { of: "cubic", point: second };
+  }
+
+  private quadratic(control: Point2, to: Point2): void {
+    if (!(this.isHere(control) && this.isHere(to))) this.push(cubicFromQuadratic(this.at, control, to), to);
+    this.control = { of: "quadratic", point: control };
+  }
+}
+
+function same(a: Point2, b: Point2, reach: number): boolean {
+  return Math.abs(a[0] - b[0]) <= SAME_POINT * reach && Math.abs(a[1] - b[1]) <= SAME_POINT * reach;
+}
+
+function hasFiniteNumbers(segment: PathSegment): boolean {
+  switch (segment.kind) {
+    case "line":
+      return allFinite([...segment.from, ...segment.to]);
+    case "arc":
+      return allFinite([...segment.centre, segment.radius, segment.start, segment.sweep]);
+    case "ellipse":
+      return allFinite([...segment.centre, ...segment.radii, segment.turn, segment.start, segment.sweep]);
+    case "cubic":
+      return allFinite(segment.points.flat());
+  }
+}
+
+function allFinite(numbers: readonly number[]): boolean {
+  return numbers.every(Number.isFinite);
+}
