@@ -1,0 +1,41 @@
+/**
+ * One bore in every size system, side by side.
+ */
+import { BORE_CIRCUMFERENCE, requireBore } from "./bore-range.js";
+import { type SizeSystemOptions, sizeSystems } from "./catalogue.js";
+
+/** The nearest label of one system. Where the system does not reach the bore, all that follows `title` is undefined. */
+export interface SizeRow {
+  /** Name of the system. */
+  readonly system: string;
+  readonly title: string;
+  readonly label: string | undefined;
+  /** Circumference of that label, mm. */
+  readonly circumference: number | undefined;
+  /** Diameter of that label, mm. */
+  readonly diameter: number | undefined;
+  /** The label's circumference less the bore's, mm: above 0 where the label is the larger. */
+  readonly difference: number | undefined;
+}
+
+/**
+ * The nearest label of every system.
+ *
+ * @param circumference mm, 15.71 to 188.5
+ * @throws AnnuletError `size-out-of-range`
+ */
+export function sizeTable(circumference: number, options: SizeSystemOptions = {}): SizeRow[] {
+  const bore = requireBore(circumference, BORE_CIRCUMFERENCE, "size.circumference");
+  return (options.systems ?? sizeSystems).map((system) => {
+    const label = system.labelOf(bore);
+    const nearest = label === undefined ? undefined : system.circumferenceOf(label);
+    return {
+      system: system.name,
+      title: system.title,
+      label,
+      circumference: nearest,
+      diameter: nearest === undefined ? undefined : nearest / Math.PI,
+      difference: nearest === undefined ? undefined : nearest - bore,
+    };
+  });
+}
