@@ -1,0 +1,22 @@
+/**
+ * Copper alloys.
+ */
+import type { Alloy } from "./alloy.js";
+
+export const bronze: Alloy = {
+  symbol: "bronze",
+  name: "Bronze",
+  density: 8.8,
+  kind: "copper alloy",
+  source: "handbook value, publisher not recorded",
+  certainty: "one credible source",
+};
+
+export const brass: Alloy = {
+  symbol: "brass",
+  name: "Brass",
+  density: 8.4,
+  kind: "copper alloy",
+  source: "handbook value, publisher not recorded",
+  certainty: "one credible source",
+};

@@ -1,0 +1,26 @@
+/**
+ * Fine gold and 22 carat gold.
+ */
+import type { Alloy } from "./alloy.js";
+
+export const au999: Alloy = {
+  symbol: "au999",
+  name: "Fine gold",
+  density: 19.32,
+  fineness: 999,
+  kind: "gold",
+  source: "handbooks, pure gold",
+  certainty: "standard",
+};
+
+/** The middle of the published range. */
+export const au916: Alloy = {
+  symbol: "au916",
+  name: "22 ct gold",
+  density: 17.75,
+  range: [17.7, 17.8],
+  fineness: 916,
+  kind: "gold",
+  source: "middle of the range 17.7 to 17.8 of one credible source, publisher not recorded",
+  certainty: "one credible source",
+};

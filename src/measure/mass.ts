@@ -1,0 +1,54 @@
+/**
+ * Mass from volume: m = ρ V, and the weights of the trade.
+ */
+import { AnnuletError } from "../errors.js";
+import { MM3_PER_CM3 } from "../units.js";
+import type { Alloy } from "./alloys/alloy.js";
+
+/** Grams in a troy ounce: 480 grains of 64.79891 mg, exact by the international pound of 1959. */
+export const GRAMS_PER_TROY_OUNCE = 31.1034768;
+
+/** Grams in a pennyweight, a twentieth of a troy ounce. */
+export const GRAMS_PER_PENNYWEIGHT = GRAMS_PER_TROY_OUNCE / 20;
+
+/**
+ * Mass of a solid, g.
+ *
+ * @param volume mm³, 0 or more
+ * @param alloy anything with a density in g/cm³
+ * @throws AnnuletError `mass-volume` for a volume that is negative (a mesh turned inside out) or no number,
+ * `mass-density` for a density that is not above 0
+ */
+export function massOf(volume: number, alloy: Pick<Alloy, "density">): number {
+  if (!(volume >= 0 && Number.isFinite(volume))) {
+    throw new AnnuletError({
+      code: "mass-volume",
+      message: "This is no volume of a solid.",
+      path: "volume",
+      value: volume,
+      allowed: "a number, 0 or more, mm³",
+      hint: "A negative volume comes from a mesh that is turned inside out.",
+    });
+  }
+  const { density } = alloy;
+  if (!(density > 0 && Number.isFinite(density))) {
+    throw new AnnuletError({
+      code: "mass-density",
+      message: "This is no density.",
+      path: "density",
+      value: density,
+      allowed: "a number above 0, g/cm³",
+    });
+  }
+  return (volume / MM3_PER_CM3) * density;
+}
+
+/** Grams to pennyweights, dwt. */
+export function toPennyweights(grams: number): number {
+  return grams / GRAMS_PER_PENNYWEIGHT;
+}
+
+/** Grams to troy ounces, ozt. */
+export function toTroyOunces(grams: number): number {
+  return grams / GRAMS_PER_TROY_OUNCE;
+}
