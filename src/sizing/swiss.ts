@@ -4,7 +4,7 @@
 import { readNumberLabel } from "./number-label.js";
 import { scaleSystem } from "./scale.js";
 
-/** Circumference of size 0, mm (published comparison charts, one credible source). */
+/** Circumference of size 0, mm (one credible source). */
 const ZERO_CIRCUMFERENCE = 40;
 
 /** Labels are whole numbers, the ISO stick's millimetres less 40: common practice, no source. */

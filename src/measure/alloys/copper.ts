@@ -8,7 +8,7 @@ export const bronze: Alloy = {
   name: "Bronze",
   density: 8.8,
   kind: "copper alloy",
-  source: "handbook value, publisher not recorded",
+  source: "one credible source, publisher not recorded",
   certainty: "one credible source",
 };
 
@@ -17,6 +17,6 @@ export const brass: Alloy = {
   name: "Brass",
   density: 8.4,
   kind: "copper alloy",
-  source: "handbook value, publisher not recorded",
+  source: "one credible source, publisher not recorded",
   certainty: "one credible source",
 };

@@ -3,7 +3,7 @@
  */
 import type { Alloy } from "./alloy.js";
 
-const SOURCE = "specific gravity table for 10 K, publisher not recorded";
+const SOURCE = "one credible source, publisher not recorded";
 
 export const au417Yellow: Alloy = {
   symbol: "au417-yellow",

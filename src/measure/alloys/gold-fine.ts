@@ -9,7 +9,7 @@ export const au999: Alloy = {
   density: 19.32,
   fineness: 999,
   kind: "gold",
-  source: "handbooks, pure gold",
+  source: "several sources agree (pure gold)",
   certainty: "standard",
 };
 

@@ -19,6 +19,6 @@ export const pd950: Alloy = {
   density: 12,
   fineness: 950,
   kind: "palladium",
-  source: "maker's data, publisher not recorded",
+  source: "one credible source, publisher not recorded",
   certainty: "one credible source",
 };

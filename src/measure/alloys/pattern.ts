@@ -17,7 +17,7 @@ export const waxBees: Alloy = {
   name: "Beeswax",
   density: 0.95,
   kind: "pattern",
-  source: "handbook value, publisher not recorded",
+  source: "one credible source, publisher not recorded",
   certainty: "one credible source",
 };
 
@@ -28,6 +28,6 @@ export const resin: Alloy = {
   density: 1.09,
   range: [1.05, 1.2],
   kind: "pattern",
-  source: "data sheet of one make",
+  source: "one make of casting resin, publisher not recorded",
   certainty: "one credible source",
 };

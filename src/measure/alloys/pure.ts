@@ -4,9 +4,9 @@
 
 /** g/cm³. Gold, silver and copper as in published worked mixtures; the platinum group from one measured set. */
 export const pureDensities = {
-  /** Handbooks agree. */
+  /** Several sources agree. */
   Au: 19.32,
-  /** Handbooks agree. */
+  /** Several sources agree. */
   Ag: 10.49,
   /** As in the published worked mixture Au 583, Ag 104, Cu 313. */
   Cu: 8.96,

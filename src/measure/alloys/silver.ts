@@ -9,7 +9,7 @@ export const ag999: Alloy = {
   density: 10.49,
   fineness: 999,
   kind: "silver",
-  source: "handbooks, pure silver",
+  source: "several sources agree (pure silver)",
   certainty: "standard",
 };
 
@@ -19,7 +19,7 @@ export const ag925: Alloy = {
   density: 10.36,
   fineness: 925,
   kind: "silver",
-  source: "several handbooks; the mixing rule on Ag 925, Cu 75 ‰ gives 10.357",
+  source: "several sources agree; the mixing rule on Ag 925, Cu 75 ‰ gives 10.357",
   certainty: "standard",
 };
 
@@ -30,6 +30,6 @@ export const ag935: Alloy = {
   density: 10.38,
   fineness: 935,
   kind: "silver",
-  source: "maker's data, publisher not recorded",
+  source: "one credible source, publisher not recorded",
   certainty: "one credible source",
 };

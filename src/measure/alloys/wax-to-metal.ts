@@ -1,5 +1,5 @@
 /**
- * Metal to melt for a wax: m = m_wax × ρ / ρ_wax (riogrande.com, casting guide).
+ * Metal to melt for a wax: m = m_wax × ρ / ρ_wax (riogrande.com).
  */
 import { AnnuletError } from "../../errors.js";
 

@@ -44,11 +44,11 @@ it.each([
   ["au585-white", 12.61],
   ["au585-red", 13.26],
   ["au585-green", 14.2],
-  // 10 K table.
+  // 10 K, one credible source.
   ["au417-yellow", 11.57],
   ["au417-white", 11.07],
   ["au417-red", 11.59],
-  // Handbooks.
+  // Several or one credible source, see each alloy.
   ["au999", 19.32],
   ["ag999", 10.49],
   ["ag925", 10.36],
