@@ -1,0 +1,94 @@
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { describe, expect, it, test } from "vitest";
+import { findViolations, MAY_IMPORT, tableRows } from "./support/layers.js";
+
+const ROOT = new URL("../", import.meta.url);
+const DEVELOPERS = new URL("DEVELOPERS.md", ROOT);
+
+const sources = readdirSync(new URL("src/", ROOT), { recursive: true, encoding: "utf8" })
+  .map((path) => path.replaceAll("\\", "/"))
+  .filter((path) => path.endsWith(".ts"))
+  .sort();
+
+const { parts, libraries } = tableRows();
+const printed = [
+  "| folder | may import |",
+  "|---|---|",
+  ...parts,
+  "",
+  "| library | only in |",
+  "|---|---|",
+  ...libraries,
+];
+
+describe("layers of src", () => {
+  it("imports only what the table allows, exports no default and uses no any", () => {
+    const violations = sources.flatMap((path) =>
+      findViolations(path, readFileSync(fileURLToPath(new URL(`src/${path}`, ROOT)), "utf8")),
+    );
+    expect(violations, `The table:\n${printed.join("\n")}\n`).toEqual([]);
+  });
+
+  it("has a row for every part", () => {
+    const found = new Set(sources.map((path) => path.split("/")[0].replace(/\.ts$/, "")));
+    expect([...found].filter((part) => MAY_IMPORT[part] === undefined)).toEqual([]);
+  });
+
+  test.skipIf(!existsSync(DEVELOPERS))("is printed in DEVELOPERS.md as it is enforced", () => {
+    const rows = readFileSync(DEVELOPERS, "utf8").split("\n").map(plainRow);
+    const missing = [...parts, ...libraries].filter((row) => !rows.includes(plainRow(row)));
+    expect(missing, `DEVELOPERS.md must hold these tables:\n${printed.join("\n")}\n`).toEqual([]);
+  });
+});
+
+describe("the checker of layers", () => {
+  const cases: [string, string, string, RegExp | undefined][] = [
+    [
+      "a stage that skips ahead",
+      "mesh/weld.ts",
+      'import { read } from "../design/read.js";',
+      /:1: imports design\/read/,
+    ],
+    ["a base part that looks up", "errors.ts", 'import type { Mesh } from "./mesh/mesh.js";', /imports types of mesh/],
+    ["a value where types are allowed", "wrap/bend.ts", 'import { D } from "../design/types.js";', /imports design/],
+    ["types where types are allowed", "wrap/bend.ts", 'import type { D } from "../design/types.js";', undefined],
+    ["named types where types are allowed", "wrap/bend.ts", 'import { type D } from "../design/types.js";', undefined],
+    ["a type and a value", "wrap/bend.ts", 'import { type D, e } from "../design/types.js";', /imports design/],
+    ["an inline type", "union/seam.ts", 'export type B = import("../profile/band.js").Band;', /types of profile/],
+    ["a re-export", "union/seam.ts", 'export { bend } from "../wrap/bend.js";', /imports wrap\/bend/],
+    ["a late import", "checks/gate.ts", 'await import("../union/seam.js");', /imports union\/seam/],
+    ["an import nobody can read", "checks/gate.ts", "await import(name);", /at run time/],
+    ["the catalogue of alloys", "design/schema.ts", 'import { ALLOYS } from "../measure/alloys/index.js";', undefined],
+    ["the rest of measure", "design/schema.ts", 'import { volume } from "../measure/volume.js";', /measure\/volume/],
+    ["geometry on request", "build.ts", 'import { toGeometry } from "./export/geometry.js";', undefined],
+    ["a writer in the build", "build.ts", 'import { stl } from "./export/formats/stl.js";', /export\/formats/],
+    ["the command line past index", "cli/main.ts", 'import { build } from "../build.js";', /cli may import index/],
+    ["a file outside src", "cli/main.ts", 'import p from "../../package.json";', /outside src/],
+    ["the file system in a stage", "export/save.ts", 'import { writeFile } from "node:fs";', /which only cli may/],
+    ["the file system in the command line", "cli/save.ts", 'import { writeFile } from "node:fs";', undefined],
+    ["a boolean library beside the kernels", "union/unit.ts", 'import M from "manifold-3d";', /only union\/kernels/],
+    ["a boolean library in a kernel", "union/kernels/wasm.ts", 'import M from "manifold-3d";', undefined],
+    ["a library's inner file", "mesh/a.ts", 'import { Vector3 } from "three/src/Three.js";', /only export, union/],
+    ["a scoped library", "design/text.ts", 'import { parse } from "@humanwhocodes/momoa";', undefined],
+    ["a default export", "math/a.ts", "export default 1;", /default export/],
+    ["a default function", "math/a.ts", "export default function f() {}", /default export/],
+    ["a renamed default", "math/a.ts", "const a = 1; export { a as default };", /default export/],
+    ["any", "math/a.ts", "\nexport const a: any = 1;", /:2: uses any/],
+    ["the word in a text", "math/a.ts", 'export const a = "as any"; // export default, any', undefined],
+    ["a part without a row", "misc/a.ts", 'import { m } from "../math/curve.js";', /no row/],
+  ];
+  it.each(cases)("judges %s", (_, path, text, complaint) => {
+    const found = findViolations(path, text);
+    if (complaint === undefined) expect(found).toEqual([]);
+    else {
+      expect(found).toHaveLength(1);
+      expect(found[0]).toMatch(complaint);
+    }
+  });
+});
+
+/** A row of markdown without the space and code marks that writing may add. */
+function plainRow(line: string): string {
+  return line.replaceAll("`", "").replace(/\s+/g, " ").trim();
+}

@@ -1,0 +1,185 @@
+/**
+ * Which part of src may import which: the table itself and the checker that reads sources with TypeScript's parser.
+ * DEVELOPERS.md prints the same table; tests/layering.test.ts compares the two.
+ */
+import { posix } from "node:path";
+import ts from "typescript";
+
+/** Parts that every stage may use. */
+const BASE = ["errors", "units", "math"] as const;
+
+/** The stages between the document and the solid, in the order of the pipeline. */
+const BODY = ["sizing", "profile", "pattern", "wrap", "solids"] as const;
+
+/**
+ * Part of src → the other parts it may import. A part is a folder or file directly in src; `folder/inner` allows that
+ * inner folder or file alone; `… (types)` allows types alone. A part may always import itself.
+ */
+export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
+  errors: ["units", "math"],
+  units: ["errors", "math"],
+  math: ["errors", "units"],
+  mesh: BASE,
+  sizing: BASE,
+  profile: [...BASE, "sizing (types)"],
+  pattern: [...BASE, "sizing (types)", "profile (types)"],
+  design: [...BASE, "sizing", "profile", "pattern", "measure/alloys"],
+  wrap: [...BASE, "mesh", "sizing", "profile", "pattern", "design (types)"],
+  solids: [...BASE, "mesh", "sizing", "profile", "pattern", "wrap", "design (types)"],
+  union: [...BASE, "mesh"],
+  measure: [...BASE, "mesh"],
+  checks: [...BASE, "mesh", "measure"],
+  export: [...BASE, "mesh"],
+  build: [...BASE, "mesh", "design", ...BODY, "union", "checks", "measure", "report (types)", "export/geometry"],
+  report: [
+    ...BASE,
+    "mesh",
+    "design (types)",
+    ...BODY.map((part) => `${part} (types)`),
+    "union (types)",
+    "checks (types)",
+    "measure (types)",
+    "build (types)",
+  ],
+  index: [...BASE, "mesh", "design", ...BODY, "union", "checks", "measure", "build", "export", "report"],
+  cli: ["index"],
+};
+
+/** Library → the only parts of src that may import it. Libraries without a row may be used anywhere. */
+export const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
+  "node:*": ["cli"],
+  three: ["export", "union/kernels"],
+  "manifold-3d": ["union/kernels"],
+  "three-bvh-csg": ["union/kernels"],
+  "clipper2-ts": ["pattern"],
+  commander: ["cli"],
+  "cli-progress": ["cli"],
+  "cli-table3": ["cli"],
+};
+
+/** Both tables as the rows of markdown that DEVELOPERS.md holds. */
+export function tableRows(): { readonly parts: readonly string[]; readonly libraries: readonly string[] } {
+  const row = ([name, list]: [string, readonly string[]]) => `| ${name} | ${list.join(", ")} |`;
+  return { parts: Object.entries(MAY_IMPORT).map(row), libraries: Object.entries(ONLY_IN).map(row) };
+}
+
+/** Everything in one source file that the rules forbid, as `src/place.ts:line: what`. `path` is relative to src. */
+export function findViolations(path: string, text: string): string[] {
+  const source = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  const found: string[] = [];
+  const complain = (node: ts.Node, what: string) => {
+    const { line } = source.getLineAndCharacterOfPosition(node.getStart(source));
+    found.push(`src/${path}:${line + 1}: ${what}`);
+  };
+  const visit = (node: ts.Node): void => {
+    for (const { specifier, typesOnly } of importsOf(node)) {
+      const complaint =
+        specifier === undefined ? "imports what only shows at run time" : judgeImport(path, specifier, typesOnly);
+      if (complaint !== undefined) complain(node, complaint);
+    }
+    if (exportsDefault(node)) complain(node, "has a default export");
+    if (node.kind === ts.SyntaxKind.AnyKeyword) complain(node, "uses any");
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
+interface Import {
+  /** Undefined where it is no literal. */
+  readonly specifier: string | undefined;
+  readonly typesOnly: boolean;
+}
+
+/** The import that a syntax node makes, if it makes one. */
+function importsOf(node: ts.Node): readonly Import[] {
+  if (ts.isImportDeclaration(node)) {
+    const clause = node.importClause;
+    const named = clause?.namedBindings;
+    const eachIsType =
+      clause?.name === undefined &&
+      named !== undefined &&
+      ts.isNamedImports(named) &&
+      named.elements.length > 0 &&
+      named.elements.every((element) => element.isTypeOnly);
+    const typesOnly = clause?.phaseModifier === ts.SyntaxKind.TypeKeyword || eachIsType;
+    return [{ specifier: literal(node.moduleSpecifier), typesOnly }];
+  }
+  if (ts.isExportDeclaration(node) && node.moduleSpecifier !== undefined) {
+    const named = node.exportClause;
+    const eachIsType =
+      named !== undefined &&
+      ts.isNamedExports(named) &&
+      named.elements.length > 0 &&
+      named.elements.every((element) => element.isTypeOnly);
+    return [{ specifier: literal(node.moduleSpecifier), typesOnly: node.isTypeOnly || eachIsType }];
+  }
+  if (ts.isImportTypeNode(node)) {
+    const argument = node.argument;
+    return [{ specifier: ts.isLiteralTypeNode(argument) ? literal(argument.literal) : undefined, typesOnly: true }];
+  }
+  const imports =
+    ts.isCallExpression(node) &&
+    (node.expression.kind === ts.SyntaxKind.ImportKeyword ||
+      (ts.isIdentifier(node.expression) && node.expression.text === "require"));
+  return imports ? [{ specifier: literal(node.arguments[0]), typesOnly: false }] : [];
+}
+
+function literal(node: ts.Node | undefined): string | undefined {
+  return node !== undefined && ts.isStringLiteralLike(node) ? node.text : undefined;
+}
+
+/** Says what is wrong with an import, or undefined if it is allowed. */
+function judgeImport(path: string, specifier: string, typesOnly: boolean): string | undefined {
+  if (!specifier.startsWith(".")) return judgeLibrary(path, specifier);
+  const target = posix.join(posix.dirname(path), specifier);
+  if (target.startsWith("..")) return `imports ${specifier}, which lies outside src`;
+  const from = partOf(path);
+  const to = partOf(target);
+  if (from === to) return undefined;
+  const allowed = MAY_IMPORT[from];
+  if (allowed === undefined) return `belongs to ${from}, which has no row in the table`;
+  const fits = allowed.some((entry) => {
+    const types = entry.endsWith(" (types)");
+    return isWithin(target, types ? entry.slice(0, -" (types)".length) : entry) && (typesOnly || !types);
+  });
+  return fits
+    ? undefined
+    : `imports ${typesOnly ? "types of " : ""}${target}; ${from} may import ${allowed.join(", ")}`;
+}
+
+function judgeLibrary(path: string, specifier: string): string | undefined {
+  const name = specifier.startsWith("node:") ? "node:*" : packageName(specifier);
+  const parts = ONLY_IN[name];
+  if (parts === undefined || parts.some((part) => isWithin(path, part))) return undefined;
+  return `imports ${specifier}, which only ${parts.join(", ")} may`;
+}
+
+function packageName(specifier: string): string {
+  return specifier
+    .split("/")
+    .slice(0, specifier.startsWith("@") ? 2 : 1)
+    .join("/");
+}
+
+/** `mesh/weld.ts` → `mesh`, `build.ts` → `build`. */
+function partOf(path: string): string {
+  return stem(path.split("/")[0]);
+}
+
+/** Whether a file is the part, or lies in it. */
+function isWithin(path: string, part: string): boolean {
+  return stem(path) === part || path.startsWith(`${part}/`);
+}
+
+function stem(path: string): string {
+  return path.replace(/\.(js|ts)$/, "");
+}
+
+function exportsDefault(node: ts.Node): boolean {
+  if (ts.isExportAssignment(node)) return true;
+  if (ts.isExportSpecifier(node)) return node.name.text === "default";
+  return (
+    ts.canHaveModifiers(node) && (ts.getModifiers(node) ?? []).some((m) => m.kind === ts.SyntaxKind.DefaultKeyword)
+  );
+}
