@@ -77,8 +77,8 @@ export function renderMesh(mesh: Mesh, options: RenderOptions = {}): Uint8Array 
     camera.height,
   );
   const open = openness(raster, camera, OCCLUSION_REACH * radius);
-  const ahead = cross(camera.up, camera.right);
-  const ground = makeGround(mesh, camera.up, camera.right, ahead, centre, radius);
+  // From below the ground would hide the mesh, so it is left out.
+  const ground = elevation > 0 ? makeGround(mesh, camera, centre, radius) : undefined;
   const shade = makeShader(raster, open, camera, ground);
 
   const data = new Uint8Array(width * height * 3);
@@ -96,10 +96,9 @@ export function renderMesh(mesh: Mesh, options: RenderOptions = {}): Uint8Array 
 }
 
 /** The colour of a sample, sRGB 0 to 1. */
-function makeShader(raster: Raster, open: Float32Array, camera: Camera, ground: Ground) {
+function makeShader(raster: Raster, open: Float32Array, camera: Camera, ground: Ground | undefined) {
   const towards = cross(camera.right, camera.up);
   const intoStudio = (d: Vec): Vec => [dot(d, camera.right), dot(d, camera.up), dot(d, towards)];
-  const aboveGround = dot(camera.eye, camera.up) > ground.level;
   return (x: number, y: number): Vec => {
     const at = y * camera.width + x;
     const ray = pixelRay(camera, x, y);
@@ -118,7 +117,7 @@ function makeShader(raster: Raster, open: Float32Array, camera: Camera, ground: 
 
   function backdrop(ray: Vec): Vec {
     const fall = dot(ray, camera.up);
-    if (!aboveGround || fall >= 0) return BACKDROP;
+    if (ground === undefined || fall >= 0) return BACKDROP;
     const reach = (ground.level - dot(camera.eye, camera.up)) / fall;
     const sky = ground.skyAt(add(camera.eye, ray, reach));
     const shadow = 0.5 + 0.5 * sky;

@@ -7,7 +7,8 @@
  */
 import type { Mesh } from "../../../src/mesh/mesh.js";
 import { TURN } from "../../../src/units.js";
-import { dot, smoothstep, type Vec } from "./vector.js";
+import type { Camera } from "./camera.js";
+import { cross, dot, smoothstep, type Vec } from "./vector.js";
 
 /** Cells along the grid's side. */
 const CELLS = 120;
@@ -25,7 +26,9 @@ export interface Ground {
   readonly level: number;
 }
 
-export function makeGround(mesh: Mesh, up: Vec, right: Vec, ahead: Vec, centre: Vec, radius: number): Ground {
+/** The ground under the mesh's lowest point, square to the camera's up axis. */
+export function makeGround(mesh: Mesh, { up, right }: Camera, centre: Vec, radius: number): Ground {
+  const ahead = cross(up, right);
   const cell = (SIDE * radius) / CELLS;
   const u0 = dot(centre, right) - (SIDE * radius) / 2;
   const v0 = dot(centre, ahead) - (SIDE * radius) / 2;
