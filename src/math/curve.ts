@@ -67,6 +67,45 @@ export function reverseSegment(segment: Segment): Segment {
     : { ...segment, start: segment.start + segment.sweep, sweep: -segment.sweep };
 }
 
+/** The middle part of a segment that is left when `fromStart` and `fromEnd` mm are taken off its ends. */
+export function trimSegment(segment: Segment, fromStart: number, fromEnd: number): Segment {
+  if (segment.kind === "line") {
+    const from = fromStart === 0 ? segment.from : pointAt(segment, fromStart);
+    const to = fromEnd === 0 ? segment.to : pointAt(segment, segmentLength(segment) - fromEnd);
+    return { kind: "line", from, to };
+  }
+  const turn = Math.sign(segment.sweep) / segment.radius;
+  return {
+    ...segment,
+    start: segment.start + turn * fromStart,
+    sweep: segment.sweep - turn * (fromStart + fromEnd),
+  };
+}
+
+/** Sagittas below this make a straight line, mm: a hundredth of a micrometre, far under any tolerance. */
+const STRAIGHT_BELOW = 1e-5;
+
+/**
+ * The arc from `from` to `to` whose middle stands `sagitta` mm off the chord: to the right of the direction of travel
+ * where positive, to the left where negative. Radius (c² / 4 + s²) / 2s for chord c (any handbook of geometry).
+ */
+export function arcBySagitta(from: Point2, to: Point2, sagitta: number): Segment {
+  if (Math.abs(sagitta) < STRAIGHT_BELOW) return { kind: "line", from, to };
+  const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
+  const chord = Math.hypot(dx, dy);
+  const radius = (chord * chord) / (8 * Math.abs(sagitta)) + Math.abs(sagitta) / 2;
+  // From the chord's middle to the centre, to the left of travel for a bulge to the right.
+  const rise = (chord * chord) / (8 * sagitta) - sagitta / 2;
+  const centre: Point2 = [(from[0] + to[0]) / 2 - (dy / chord) * rise, (from[1] + to[1]) / 2 + (dx / chord) * rise];
+  return {
+    kind: "arc",
+    centre,
+    radius,
+    start: Math.atan2(from[1] - centre[1], from[0] - centre[0]),
+    sweep: 4 * Math.atan((2 * sagitta) / chord),
+  };
+}
+
 /**
  * How many equal chords keep an arc within `tolerance` of its chords.
  * The sagitta of a chord over angle a is r (1 − cos(a / 2)) (any handbook of geometry).

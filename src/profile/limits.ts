@@ -1,0 +1,16 @@
+/**
+ * Limits of the model: below them a shape stops being one that can be meshed and patterned. They are not casting rules;
+ * those are checked on the finished ring.
+ */
+
+/** Least metal between bore and outside, measured along the radius, mm. A modelling limit, chosen. */
+export const LEAST_WALL = 0.1;
+
+/** Least length of the seat along the cross-section, mm: its two ends must stay two points. A modelling limit, chosen. */
+export const LEAST_SEAT = 0.01;
+
+/**
+ * Default radius of the inner and outer edges, mm: a casting house asks for at least 0.125 on edges
+ * (morrisandwatson.com, CAD guidelines), and finishing takes up to about 0.1 a face off it.
+ */
+export const EDGE_DEFAULT = 0.2;
