@@ -1,0 +1,234 @@
+/**
+ * Lines for bead runs: the loops, open lines and endless strands of a completed strip, one of each kind that repeats.
+ *
+ * Loops that are images of each other under the symmetry get images of one start, on a mirror where the loop crosses
+ * one, so that the beads are as symmetric as the motif.
+ */
+import type { Point2 } from "../math/point.js";
+import type { Chain } from "./chains.js";
+import { type GridPath, type GridPoint, operatePath, shiftPath } from "./grid.js";
+import { flatPoint, type Strip, steps } from "./strip.js";
+
+/** A line that a bead run follows. */
+export interface RunLine {
+  /** (u, v), mm. A loop does not repeat its first point; a strand ends one tile after its start. */
+  readonly points: readonly Point2[];
+  /** loop: closed by itself; open: both ends carry a bead; strand: goes on into the next tile, all the way round. */
+  readonly kind: "loop" | "open" | "strand";
+  /** Whether only an even number of beads is as symmetric as the line. */
+  readonly even: boolean;
+}
+
+/** Two points this near are one, mm: offsets round to nanometres, joins to micrometres. */
+const SAME_REACH = 5e-3;
+
+/** Lines are assigned to the tile in which their middle lies, counted from this share of a tile, where no symmetric middle falls. */
+const TILE_PHASE = 0.0137;
+
+/** The lines of one period (of the whole strip where it is not periodic). */
+export function runLines(strip: Strip, chains: readonly Chain[]): RunLine[] {
+  const inTile = (path: GridPath) => !strip.periodic || ownTile(strip, path) === 0;
+  const loops = chains.filter((chain) => chain.closed && !isEndless(strip, chain.points)).map(({ points }) => points);
+  const lines = chains.filter((chain) => !chain.closed && !isEndless(strip, chain.points)).map(({ points }) => points);
+  const endless = chains.filter(({ points }) => isEndless(strip, points));
+  return [
+    ...symmetricLoops(strip, loops.filter(inTile)),
+    ...lines.filter(inTile).map((points) => toLine(strip, points, "open", false)),
+    ...endless.flatMap((chain) => strands(strip, chain)),
+  ];
+}
+
+function toLine(strip: Strip, points: GridPath, kind: RunLine["kind"], even: boolean): RunLine {
+  return { points: points.map((point) => flatPoint(strip, point)), kind, even };
+}
+
+interface Box {
+  readonly x: readonly [number, number];
+  readonly y: readonly [number, number];
+}
+
+function boxOf(path: GridPath): Box {
+  const box = { x: [Infinity, -Infinity] as [number, number], y: [Infinity, -Infinity] as [number, number] };
+  for (const { x, y } of path) {
+    box.x = [Math.min(box.x[0], x), Math.max(box.x[1], x)];
+    box.y = [Math.min(box.y[0], y), Math.max(box.y[1], y)];
+  }
+  return box;
+}
+
+function ownTile(strip: Strip, path: GridPath): number {
+  const { x } = boxOf(path);
+  return Math.floor((x[0] + x[1]) / 2 / strip.grid.tile + TILE_PHASE);
+}
+
+/** Whether the line runs through both ends of the periodic strip. */
+function isEndless(strip: Strip, path: GridPath): boolean {
+  if (!strip.periodic) return false;
+  const { x } = boxOf(path);
+  return x[0] < -strip.grid.tile && x[1] > 2 * strip.grid.tile;
+}
+
+/** Loops in groups of images: one is given its start, the others take the images of that start. */
+function symmetricLoops(strip: Strip, loops: readonly GridPath[]): RunLine[] {
+  const left = new Set(loops);
+  const lines: RunLine[] = [];
+  for (const loop of loops) {
+    if (!left.delete(loop)) continue;
+    const images = placedImages(strip, loop);
+    const own = images.filter(({ box }) => sameBox(strip, box, boxOf(loop)));
+    const started = startLoop(strip, loop, own);
+    const even = own.length > 2 || own.some(({ halfTurn, glide }) => halfTurn || glide);
+    lines.push(toLine(strip, started, "loop", even));
+    for (const other of left) {
+      const image = images.find(({ box }) => sameBox(strip, box, boxOf(other)));
+      if (image === undefined) continue;
+      left.delete(other);
+      lines.push(toLine(strip, image.move(started), "loop", even));
+    }
+  }
+  return lines;
+}
+
+interface PlacedImage {
+  readonly box: Box;
+  readonly mirror: "x" | "y" | undefined;
+  readonly halfTurn: boolean;
+  readonly glide: boolean;
+  readonly move: (path: GridPath) => GridPath;
+}
+
+/** The loop under each operation, brought back to tile 0, in each row. */
+function placedImages(strip: Strip, loop: GridPath): PlacedImage[] {
+  const images: PlacedImage[] = [];
+  const home = nearestRow(strip, loop);
+  for (const operation of strip.group.operations) {
+    const about = (path: GridPath) => operatePath(strip.grid, shiftPath(path, 0, -home), operation);
+    const tile = strip.periodic ? ownTile(strip, about(loop)) : 0;
+    for (const middle of strip.rowMiddles) {
+      const move = (path: GridPath) => shiftPath(about(path), -tile * strip.grid.tile, middle);
+      images.push({
+        box: boxOf(move(loop)),
+        mirror: operation.flipX === operation.flipY || operation.shift !== 0 ? undefined : operation.flipX ? "x" : "y",
+        halfTurn: operation.flipX && operation.flipY,
+        glide: operation.shift !== 0 && !operation.flipX,
+        move,
+      });
+    }
+  }
+  return images;
+}
+
+function nearestRow(strip: Strip, path: GridPath): number {
+  const { y } = boxOf(path);
+  const middle = (y[0] + y[1]) / 2;
+  return strip.rowMiddles.reduce((best, row) => (Math.abs(row - middle) < Math.abs(best - middle) ? row : best));
+}
+
+function sameBox(strip: Strip, a: Box, b: Box): boolean {
+  const reach = steps(strip, SAME_REACH);
+  return [0, 1].every((i) => Math.abs(a.x[i] - b.x[i]) <= reach && Math.abs(a.y[i] - b.y[i]) <= reach);
+}
+
+/** The loop from its start: where it crosses its own mirror, at its sharpest corner otherwise. */
+function startLoop(strip: Strip, loop: GridPath, own: readonly PlacedImage[]): GridPath {
+  const box = boxOf(loop);
+  const mirror = own.find((image) => image.mirror !== undefined)?.mirror;
+  if (mirror === undefined) return rotateTo(loop, sharpest(loop));
+  const axis = mirror === "x" ? (box.x[0] + box.x[1]) / 2 : (box.y[0] + box.y[1]) / 2;
+  const side = ({ x, y }: GridPoint) => (mirror === "x" ? x : y) - axis;
+  const reach = steps(strip, SAME_REACH);
+  const onAxis = loop.flatMap((point, i) => (Math.abs(side(point)) <= reach ? [i] : []));
+  if (onAxis.length > 0)
+    return rotateTo(
+      loop,
+      onAxis.reduce((best, i) => (cornerAt(loop, i) > cornerAt(loop, best) ? i : best)),
+    );
+  const crossing = loop.findIndex((point, i) => side(point) > 0 !== side(loop[(i + 1) % loop.length]) > 0);
+  const [a, b] = [loop[crossing], loop[(crossing + 1) % loop.length]];
+  const t = side(a) / (side(a) - side(b));
+  const start = { x: a.x + t * (b.x - a.x), y: a.y + t * (b.y - a.y) };
+  return [start, ...rotateTo(loop, (crossing + 1) % loop.length)];
+}
+
+function rotateTo(loop: GridPath, start: number): GridPath {
+  return [...loop.slice(start), ...loop.slice(0, start)];
+}
+
+function sharpest(loop: GridPath): number {
+  let best = 0;
+  let most = cornerAt(loop, 0);
+  for (let i = 1; i < loop.length; i++) {
+    const turn = cornerAt(loop, i);
+    if (turn > most) [best, most] = [i, turn];
+  }
+  return best;
+}
+
+/** How far the loop turns at a vertex, radians, 0 to π. */
+function cornerAt(loop: GridPath, i: number): number {
+  const [a, b, c] = [loop[(i + loop.length - 1) % loop.length], loop[i], loop[(i + 1) % loop.length]];
+  const [ux, uy, vx, vy] = [b.x - a.x, b.y - a.y, c.x - b.x, c.y - b.y];
+  return Math.abs(Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy));
+}
+
+/** The strands of an endless line: each from a crossing of x = 0 to the same place one tile on. */
+function strands(strip: Strip, chain: Chain): RunLine[] {
+  const tile = strip.grid.tile;
+  const reach = steps(strip, SAME_REACH);
+  const found: RunLine[] = [];
+  for (const path of directed(chain)) {
+    const starts = crossingsOf(path, 0).filter(({ forward }) => forward);
+    for (const start of starts) {
+      const ends = crossingsOf(path, tile).filter(({ forward, at }) => forward && at >= start.at);
+      const end = ends.find(({ y }) => Math.abs(y - start.y) <= reach) ?? (chain.closed ? undefined : ends[0]);
+      if (end === undefined || found.some((line) => sameStart(strip, line, start.y))) continue;
+      const between = path.slice(Math.floor(start.at) + 1, Math.floor(end.at) + 1);
+      const points = [{ x: 0, y: start.y }, ...between, { x: tile, y: end.y }];
+      const closes = Math.abs(end.y - start.y) <= reach;
+      found.push(toLine(strip, dropRepeats(points), closes ? "strand" : "open", closes && needsEven(strip, points)));
+      if (closes) break;
+    }
+  }
+  return found;
+}
+
+/** A line in both directions of travel; a closed one unrolled twice, so that no stretch is broken by where it starts. */
+function directed({ points, closed }: Chain): GridPath[] {
+  const path = closed ? [...points, ...points] : points;
+  return [path, [...path].reverse()];
+}
+
+interface Crossing {
+  /** Index along the path, with the share of the side walked. */
+  readonly at: number;
+  readonly y: number;
+  readonly forward: boolean;
+}
+
+function crossingsOf(path: GridPath, x: number): Crossing[] {
+  const found: Crossing[] = [];
+  for (let i = 0; i + 1 < path.length; i++) {
+    const [a, b] = [path[i], path[i + 1]];
+    if (a.x < x === b.x < x) continue;
+    const t = (x - a.x) / (b.x - a.x);
+    found.push({ at: i + t, y: a.y + t * (b.y - a.y), forward: b.x > a.x });
+  }
+  return found;
+}
+
+function sameStart(strip: Strip, line: RunLine, y: number): boolean {
+  return Math.abs(line.points[0][1] * strip.grid.scale - y) <= steps(strip, SAME_REACH);
+}
+
+function dropRepeats(path: GridPath): GridPath {
+  return path.filter((point, i) => i === 0 || point.x !== path[i - 1].x || point.y !== path[i - 1].y);
+}
+
+/** A strand that a glide or half turn brings onto itself is only symmetric with an even number of beads a tile. */
+function needsEven(strip: Strip, path: GridPath): boolean {
+  const { y } = boxOf(path);
+  const home = nearestRow(strip, path);
+  const balanced = Math.abs(y[0] + y[1] - 2 * home) <= steps(strip, SAME_REACH);
+  const straight = y[1] - y[0] <= steps(strip, SAME_REACH);
+  return balanced && !straight && strip.group.operations.some(({ shift }) => shift !== 0);
+}

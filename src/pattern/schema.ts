@@ -1,0 +1,170 @@
+/**
+ * The pattern's and the bead runs' part of the design document.
+ */
+import { z } from "zod";
+import { type FriezeName, friezeGroups } from "./symmetry.js";
+
+/** Longest path data a document may carry, in characters: far above any hand-made motif, below what stalls a build. */
+export const MAX_PATH_LENGTH = 200_000;
+
+/** Defaults of the pattern; lengths in mm unless said otherwise. */
+export const PATTERN_DEFAULTS = {
+  fit: { repeats: "auto", rows: 1, aspect: 1, hold: "tile" },
+  symmetry: "p1",
+  cover: 360,
+  region: { unit: "tile", fill: "nonzero", round: 0, mode: "raised" },
+  ribbon: { join: "miter", ends: "butt" },
+  bead: { pitch: 1.05, embed: 0.5 },
+} as const;
+
+const friezeNames = friezeGroups.map((group) => group.name) as [FriezeName, ...FriezeName[]];
+
+const lengthUnit = z
+  .enum(["tile", "mm"])
+  .default(PATTERN_DEFAULTS.region.unit)
+  .describe("unit of the path: tile (a tile is 1 wide and `aspect` high) or mm; default tile");
+
+const pathData = z
+  .string()
+  .min(1)
+  .max(MAX_PATH_LENGTH)
+  .describe(
+    "SVG path data in tile coordinates: x from 0 to 1 along the band, y across it, 0 on the middle line, up is +z",
+  );
+
+const beadSize = {
+  diameter: z.number().min(0.1).max(5).describe("bead diameter, mm, 0.1 to 5; milgrain is usually 0.3 to 0.6"),
+  pitch: z
+    .number()
+    .min(0.5)
+    .max(20)
+    .optional()
+    .describe("wanted spacing over diameter, 0.5 to 20; default 1.05; the real one is the nearest that closes evenly"),
+  count: z.int().min(1).optional().describe("exact number of beads in each run, instead of a pitch"),
+  embed: z
+    .number()
+    .min(0.1)
+    .max(0.9)
+    .default(PATTERN_DEFAULTS.bead.embed)
+    .describe("share of the diameter below the surface that carries the bead, 0.1 to 0.9; default 0.5"),
+};
+
+const ribbonSchema = z
+  .strictObject({
+    width: z.number().positive().max(50).describe("ribbon width, mm, above 0"),
+    side: z
+      .enum(["inside", "outside", "centre"])
+      .optional()
+      .describe("side of a closed border (default inside); an open line always has its ribbon on the centre"),
+    join: z.enum(["miter", "round"]).default(PATTERN_DEFAULTS.ribbon.join).describe("corners; default miter"),
+    ends: z
+      .enum(["butt", "round", "square"])
+      .default(PATTERN_DEFAULTS.ribbon.ends)
+      .describe("ends of open lines; default butt"),
+  })
+  .describe("keeps a ribbon of constant width along the path instead of the filled region");
+
+const regionBeadsSchema = z
+  .strictObject({
+    ...beadSize,
+    on: z
+      .union([z.enum(["centre", "border"]), z.number().min(0).max(50)])
+      .default("centre")
+      .describe(
+        "where the run goes: centre (the ribbon's centre line), border (the outline), or mm inside the outline",
+      ),
+  })
+  .describe("a bead run on the region");
+
+export const regionSchema = z.strictObject({
+  name: z
+    .string()
+    .min(1)
+    .max(200)
+    .optional()
+    .describe("name used in messages and reports; default region and its number"),
+  path: pathData,
+  unit: lengthUnit,
+  fill: z
+    .enum(["nonzero", "evenodd"])
+    .default(PATTERN_DEFAULTS.region.fill)
+    .describe("which parts of a path that crosses itself are inside, as in SVG; default nonzero"),
+  ribbon: ribbonSchema.optional(),
+  height: z.number().positive().max(10).describe("height above the seat, mm, above 0"),
+  round: z
+    .number()
+    .min(0)
+    .max(5)
+    .default(PATTERN_DEFAULTS.region.round)
+    .describe("radius of the rounded top edge, mm; at most the height and half the narrowest width; default 0"),
+  mode: z.enum(["raised"]).default(PATTERN_DEFAULTS.region.mode).describe("raised on the seat; default raised"),
+  beads: regionBeadsSchema.optional(),
+});
+
+export const fitSchema = z.strictObject({
+  repeats: z
+    .union([z.literal("auto"), z.int().min(1).max(1000)])
+    .default(PATTERN_DEFAULTS.fit.repeats)
+    .describe("tiles around the band: auto (the number nearest to the drawn band) or 1 to 1000; default auto"),
+  rows: z.int().min(1).max(50).default(PATTERN_DEFAULTS.fit.rows).describe("rows of tiles across the band; default 1"),
+  aspect: z
+    .number()
+    .min(0.05)
+    .max(20)
+    .default(PATTERN_DEFAULTS.fit.aspect)
+    .describe("height of a tile over its width, 0.05 to 20; default 1 (square)"),
+  hold: z
+    .enum(["tile", "band"])
+    .default(PATTERN_DEFAULTS.fit.hold)
+    .describe(
+      "tile: the tile keeps its aspect and the band's width follows; band: the band stays and the tile stretches; default tile",
+    ),
+});
+
+export const patternSchema = z.strictObject({
+  fit: fitSchema.prefault({}).describe("how many tiles go round and what gives way"),
+  symmetry: z
+    .enum(friezeNames)
+    .default(PATTERN_DEFAULTS.symmetry)
+    .describe("frieze group by IUC name that completes what is drawn; default p1"),
+  cover: z
+    .number()
+    .min(5)
+    .max(360)
+    .default(PATTERN_DEFAULTS.cover)
+    .describe("degrees of the band that carry the pattern, centred on the top, 5 to 360; default 360"),
+  regions: z.array(regionSchema).max(500).default([]).describe("what is drawn in the tile"),
+});
+
+/** A bead run of its own: along a rail, a seat edge, a circle at v, or a path in the tile. */
+export const beadRunSchema = z.strictObject({
+  along: z
+    .union([
+      z.enum(["rail", "seat-edge"]),
+      z.strictObject({ v: z.number().min(-50).max(50).describe("mm across the seat from its middle, + towards +z") }),
+      z.strictObject({ path: pathData, unit: lengthUnit }),
+    ])
+    .describe(
+      "rail (both rails' tops), seat-edge (both edges of the seat), {v} (a circle round the band) or {path} in every tile",
+    ),
+  ...beadSize,
+  inset: z
+    .number()
+    .min(0)
+    .max(20)
+    .optional()
+    .describe("seat-edge only: mm from the seat's edge to the beads' centres; default 0.45 diameters"),
+  height: z
+    .number()
+    .min(0)
+    .max(10)
+    .default(0)
+    .describe("mm above the seat of the surface that carries the beads; default 0"),
+});
+
+export type FitSpec = z.infer<typeof fitSchema>;
+export type PatternSpec = z.infer<typeof patternSchema>;
+export type RegionSpec = z.infer<typeof regionSchema>;
+export type RibbonSpec = z.infer<typeof ribbonSchema>;
+export type BeadRunSpec = z.infer<typeof beadRunSchema>;
+export type RegionBeadsSpec = z.infer<typeof regionBeadsSchema>;
