@@ -27,9 +27,7 @@ export type Segment = Line | Arc;
 
 /** Arc length, mm. */
 export function segmentLength(segment: Segment): number {
-  return segment.kind === "line"
-    ? vec2.distance(segment.from as vec2, segment.to as vec2)
-    : segment.radius * Math.abs(segment.sweep);
+  return segment.kind === "line" ? vec2.distance(segment.from, segment.to) : segment.radius * Math.abs(segment.sweep);
 }
 
 /** The point at arc length `s` from the segment's start; beyond the ends a line goes on straight, an arc round. */
@@ -58,6 +56,18 @@ export function segmentStart(segment: Segment): Point2 {
 
 export function segmentEnd(segment: Segment): Point2 {
   return segment.kind === "line" ? segment.to : onCircle(segment, segment.start + segment.sweep);
+}
+
+/** The box around a segment. */
+export function segmentBounds(segment: Segment): { readonly min: Point2; readonly max: Point2 } {
+  const points = [segmentStart(segment), segmentEnd(segment)];
+  if (segment.kind === "arc") {
+    const [low, high] = [segment.start, segment.start + segment.sweep].sort((a, b) => a - b);
+    const quarter = Math.PI / 2;
+    for (let i = Math.ceil(low / quarter); i * quarter <= high; i++) points.push(onCircle(segment, i * quarter));
+  }
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  return { min: [Math.min(...xs), Math.min(...ys)], max: [Math.max(...xs), Math.max(...ys)] };
 }
 
 /** The same curve run the other way. */

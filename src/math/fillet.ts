@@ -5,7 +5,7 @@
  * centre's projections on the curves. Classical construction.
  */
 import { TURN } from "../units.js";
-import { type Arc, type Segment, segmentEnd, segmentLength, segmentStart, tangentAt } from "./curve.js";
+import { type Arc, type Segment, segmentLength, tangentAt } from "./curve.js";
 import { type Carrier, intersect } from "./intersect.js";
 import type { Point2 } from "./point.js";
 
@@ -32,13 +32,18 @@ export function turnBetween(first: Segment, second: Segment): number {
 }
 
 /**
- * The fillet of radius `radius` mm between two segments of which the second begins where the first ends.
+ * The fillet of radius `radius` mm that leads from one segment to another; usually the second begins where the first ends.
  * Undefined where none fits inside the two segments; joints that are smooth or turn right back have none either.
+ *
+ * @param side 1 for a turn to the left, −1 to the right. Default: as the two segments turn.
  */
-export function filletBetween(first: Segment, second: Segment, radius: number): Fillet | undefined {
-  const turn = turnBetween(first, second);
-  if (Math.abs(Math.sin(turn)) < SMOOTH_TURN) return undefined;
-  const side = Math.sign(turn);
+export function filletBetween(
+  first: Segment,
+  second: Segment,
+  radius: number,
+  side = Math.sign(turnBetween(first, second)),
+): Fillet | undefined {
+  if (Math.abs(Math.sin(turnBetween(first, second))) < SMOOTH_TURN) return undefined;
   const shift = side * radius;
   const [a, b] = [offset(first, shift), offset(second, shift)];
   if (a === undefined || b === undefined) return undefined;
@@ -123,10 +128,4 @@ function angleOfTangentPoint(segment: Segment, centre: Point2, shift: number): n
   }
   const inside = Math.sign(segment.sweep) * shift > 0 ? 1 : -1;
   return Math.atan2(inside * (centre[1] - segment.centre[1]), inside * (centre[0] - segment.centre[0]));
-}
-
-/** How far apart the end of one segment and the start of the next are, mm. */
-export function gapBetween(first: Segment, second: Segment): number {
-  const [a, b] = [segmentEnd(first), segmentStart(second)];
-  return Math.hypot(a[0] - b[0], a[1] - b[1]);
 }

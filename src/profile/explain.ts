@@ -67,12 +67,13 @@ export function explainMisfit(misfit: Misfit, spec: ProfileSpec, builds: (spec: 
       hint: "make the band thicker",
     });
   }
-  const [field] = misfit.fields;
+  const field = misfit.fields[misfit.fields.length - 1];
+  const [part, name] = field.split(".");
   return new AnnuletError({
     code: misfit.code,
     message: misfit.message,
     path: `profile.${field}`,
-    value: fieldValue(spec, field),
+    value: name === undefined ? Reflect.get(spec, part) : Reflect.get(Reflect.get(spec, part), name),
     hint: "no single value mends this: make the band thicker or wider, or several of its features smaller",
   });
 }

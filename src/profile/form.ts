@@ -32,6 +32,8 @@ export interface OutsideSketch {
   readonly edge: number;
   /** The field that takes metal away where it grows, if any; blamed when the wall gets too thin. */
   readonly thins?: string;
+  /** For an outside that is drawn point by point: the field with the drawing. It may run down to the bore at its ends. */
+  readonly drawnAs?: string;
 }
 
 /** A form of the outside. `sketch` throws a Misfit where the sizes leave no such form. */

@@ -2,7 +2,7 @@
  * The exact cross-section: bore, side walls and outside put together, corners rounded, the seat cut out.
  */
 import { AnnuletError } from "../errors.js";
-import { reverseSegment, type Segment, segmentEnd, segmentLength, segmentStart } from "../math/curve.js";
+import { reverseSegment, type Segment, segmentBounds, segmentEnd, segmentLength, segmentStart } from "../math/curve.js";
 import type { Point2 } from "../math/point.js";
 import { type RoundedLink, roundCorners } from "../math/round-corners.js";
 import { showLength } from "../units.js";
@@ -65,7 +65,7 @@ export function buildOutline(spec: ProfileSpec, boreRadius: number, tolerance: n
         layOut(other, boreRadius, tolerance);
         return true;
       } catch (problem) {
-        if (problem instanceof Misfit) return false;
+        if (problem instanceof Misfit || problem instanceof AnnuletError) return false;
         throw problem;
       }
     });
@@ -75,15 +75,24 @@ export function buildOutline(spec: ProfileSpec, boreRadius: number, tolerance: n
 function checkSizes(spec: ProfileSpec, boreRadius: number, tolerance: number): void {
   const sizes = { "profile.width": spec.width, "profile.thickness": spec.thickness, size: boreRadius, tolerance };
   for (const [path, value] of Object.entries(sizes)) {
-    if (Number.isFinite(value) && value > 0) continue;
-    throw new AnnuletError({
-      code: "profile-not-finite",
-      message: "a size of the cross-section is not a length above 0",
-      path,
-      value,
-      allowed: "above 0 mm",
-    });
+    if (!(Number.isFinite(value) && value > 0)) throw notALength(path, value, "above 0 mm");
   }
+  for (const part of ["bore", "outside"] as const) {
+    for (const [name, value] of Object.entries(spec[part])) {
+      if (typeof value !== "number" || (Number.isFinite(value) && value >= 0)) continue;
+      throw notALength(`profile.${part}.${name}`, value, "0 mm or more");
+    }
+  }
+}
+
+function notALength(path: string, value: number, allowed: string): AnnuletError {
+  return new AnnuletError({
+    code: "profile-not-finite",
+    message: "a size of the cross-section is not a length",
+    path,
+    value,
+    allowed,
+  });
 }
 
 function layOut(spec: ProfileSpec, boreRadius: number, tolerance: number): ExactProfile {
@@ -102,12 +111,13 @@ function layOut(spec: ProfileSpec, boreRadius: number, tolerance: number): Exact
   let [first, end] = [-1, -1];
   const faces: [number, number][] = [];
   chain.forEach((link, i) => {
-    const { body, fillet } = rounding.links[i];
-    const runsOn = link.seat && chain[(i + 1) % chain.length].seat;
-    if (link.seat && first < 0) first = outline.length;
-    if (body !== undefined) outline.push(body);
-    if (link.seat && !runsOn) end = outline.length;
-    if (fillet !== undefined) outline.push(fillet);
+    const { body, fillet, filletTo } = rounding.links[i];
+    const isSeat = [link.seat && body !== undefined, link.seat && fillet !== undefined && chain[filletTo].seat];
+    [body, fillet].forEach((piece, k) => {
+      if (isSeat[k] && first < 0) first = outline.length;
+      if (piece !== undefined) outline.push(piece);
+      if (isSeat[k]) end = outline.length;
+    });
     if (link.rail) faces.push(faceOf(link.segment, rounding.links[i]));
   });
   const seat = outline.slice(first, end).reverse().map(reverseSegment);
@@ -122,7 +132,7 @@ function layOut(spec: ProfileSpec, boreRadius: number, tolerance: number): Exact
     width: spec.width,
     thickness: spec.thickness,
     boreRadius,
-    outsideRadius: Math.max(...outline.map(highest)),
+    outsideRadius: Math.max(...outline.map((segment) => segmentBounds(segment).max[1])),
     bore: spec.bore.form,
     outline,
     seat,
@@ -144,6 +154,10 @@ function closeChain(bore: BoreSketch, { links, edge }: OutsideSketch): ChainLink
   const outer = { round: edge, field: "outside.edge" };
   const hasRight = isApart(right, start);
   const hasLeft = isApart(end, left);
+  if (edge > 0 && !(hasRight && hasLeft)) {
+    const message = "where the outside meets the bore without a side wall, the only edge is the bore's";
+    throw new Misfit("fillet-too-large", message, ["outside.edge"]);
+  }
   const chain: ChainLink[] = [{ segment: bore.link.segment, ...inner }];
   if (hasRight) chain.push({ segment: { kind: "line", from: right, to: start }, ...outer });
   for (const link of links.slice(0, -1)) chain.push({ ...link, field: `outside.${link.field ?? "edge"}` });
@@ -161,22 +175,28 @@ function isApart(a: Point2, b: Point2): boolean {
 
 /**
  * Metal between the nominal outside and the bore, at the ends and the middle of every piece: with both about w = 0, the
- * difference of two arcs is least there.
+ * difference of two arcs is least there. A free outside may run down to the bore at its ends, so it must only stay above.
  */
 function checkWall(spec: ProfileSpec, bore: BoreSketch, outside: OutsideSketch): void {
-  let least = Number.POSITIVE_INFINITY;
-  for (const { segment } of outside.links) {
-    for (const [w, r] of [segmentStart(segment), middleOf(segment), segmentEnd(segment)]) {
-      least = Math.min(least, r - bore.radiusAt(w));
-    }
-  }
+  const points = outside.links.flatMap(({ segment }) => [segmentStart(segment), middleOf(segment)]);
+  points.push(segmentEnd(outside.links[outside.links.length - 1].segment));
+  const walls = points.map(([w, r]) => r - bore.radiusAt(w));
+  const least = Math.min(...walls);
   // Rounding must not turn away a wall of exactly the least.
-  if (least >= LEAST_WALL - SAME_POINT) return;
+  if (outside.drawnAs === undefined) {
+    if (least >= LEAST_WALL - SAME_POINT) return;
+  } else if (Math.min(...walls.slice(1, -1)) > 0 && least >= -SAME_POINT) {
+    return;
+  }
   const sizeOf = (part: "outside" | "bore", name: string | undefined) =>
     name === undefined ? [] : [{ field: `${part}.${name}`, value: Number(Reflect.get(spec[part], name)) }];
   const fields = [...sizeOf("outside", outside.thins), ...sizeOf("bore", bore.thins)]
     .sort((a, b) => b.value - a.value)
     .map(({ field }) => field);
+  if (outside.drawnAs !== undefined) {
+    const message = "the outside reaches into the bore";
+    throw new Misfit("bore-larger-than-outside", message, [...fields, `outside.${outside.drawnAs}`]);
+  }
   const met = least > 0 ? `comes within ${showLength(least)} of the outside` : "reaches the outside";
   const message = `the bore ${met}; the model needs ${showLength(LEAST_WALL)} of metal between them`;
   throw new Misfit("thickness-too-small", message, [...fields, "thickness"]);
@@ -195,16 +215,6 @@ function faceOf(segment: Segment, { body, trims }: RoundedLink): [number, number
   if (body !== undefined) return [segmentEnd(body)[0], segmentStart(body)[0]];
   const w = segmentStart(segment)[0] - trims[0];
   return [w, w];
-}
-
-/** Largest r on a segment. */
-function highest(segment: Segment): number {
-  const ends = Math.max(segmentStart(segment)[1], segmentEnd(segment)[1]);
-  if (segment.kind === "line") return ends;
-  const [low, high] = [segment.start, segment.start + segment.sweep].sort((a, b) => a - b);
-  const turn = 2 * Math.PI;
-  const up = Math.PI / 2 + turn * Math.ceil((low - Math.PI / 2) / turn);
-  return up <= high ? segment.centre[1] + segment.radius : ends;
 }
 
 /** Whether the outside, mirrored and run backwards, is itself. */

@@ -6,6 +6,7 @@ import { channel, channelSchema } from "./channel.js";
 import { concave, concaveSchema } from "./concave.js";
 import { domed, domedSchema } from "./domed.js";
 import { flatOutside, flatOutsideSchema } from "./flat.js";
+import { free, freeSchema } from "./free.js";
 import { knife, knifeSchema } from "./knife.js";
 
 export const outsideSchema = z
@@ -16,6 +17,7 @@ export const outsideSchema = z
     bevelledSchema,
     concaveSchema,
     knifeSchema,
+    freeSchema,
   ])
   .describe("The outside of the band.");
 
@@ -28,6 +30,7 @@ export const OUTSIDES: { readonly [Form in OutsideSpec["form"]]: OutsideForm<Ext
   bevelled,
   concave,
   knife,
+  free,
 };
 
 /** Draws the outside that the spec names. */

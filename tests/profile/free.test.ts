@@ -1,0 +1,254 @@
+import { describe, expect, test } from "vitest";
+import { segmentEnd, segmentStart } from "../../src/math/curve.js";
+import { bandVolume } from "../../src/profile/moments.js";
+import { buildOutline, buildProfile } from "../../src/profile/profile.js";
+import { failureOf, spec } from "./specs.js";
+
+const flat = { form: "flat", edge: 0 };
+const band = (outside: object, sizes: object = {}) =>
+  spec({ width: 6, thickness: 2, bore: flat, ...sizes, outside: { form: "free", ...outside } });
+
+test("a drawn rectangle is the flat band", () => {
+  const drawn = buildProfile(
+    band({
+      points: [
+        [-3, 2],
+        [3, 2],
+      ],
+    }),
+    8,
+    0.01,
+  );
+  const named = buildProfile(spec({ width: 6, thickness: 2, bore: flat, outside: flat }), 8, 0.01);
+  expect(drawn.polyline).toEqual(named.polyline);
+  expect(drawn.seatLength).toBe(6);
+  expect(drawn.symmetric).toBe(true);
+});
+
+test("a drawn arc is the dome, exactly", () => {
+  const radius = 9 / (2 * 0.5) + 0.25;
+  const drawn = buildOutline(band({ path: `M -3 1.5 A ${radius} ${radius} 0 0 0 3 1.5`, edge: 0.2 }), 8, 1);
+  const named = buildOutline(
+    spec({ width: 6, thickness: 2, bore: flat, outside: { form: "domed", rise: 0.5, edge: 0.2 } }),
+    8,
+    1,
+  );
+  expect(bandVolume(drawn)).toBeCloseTo(bandVolume(named), 9);
+  expect(drawn.seatLength).toBeCloseTo(named.seatLength, 9);
+});
+
+test("relative commands, points and absolute commands draw the same", () => {
+  const drawings = [
+    { path: "M -3 1 L -1 2 H 1 L 3 1" },
+    { path: "m -3 1 l 2 1 h 2 l 2 -1" },
+    {
+      points: [
+        [-3, 1],
+        [-1, 2],
+        [1, 2],
+        [3, 1],
+      ],
+    },
+  ];
+  const [first, ...others] = drawings.map((outside) => buildProfile(band(outside), 8, 0.01).polyline);
+  for (const other of others) expect(other).toEqual(first);
+});
+
+test("the drawing is stretched along w to the width, heights stay", () => {
+  const { polyline } = buildProfile(
+    band(
+      {
+        points: [
+          [-1, 1],
+          [0, 2],
+          [1, 1],
+        ],
+      },
+      { width: 8 },
+    ),
+    8,
+    0.01,
+  );
+  expect(polyline).toContainEqual([4, 9]);
+  expect(polyline).toContainEqual([0, 10]);
+});
+
+test("a seat is cut out of the drawing where it says", () => {
+  const profile = buildProfile(
+    band({
+      points: [
+        [-3, 1],
+        [-1, 2],
+        [3, 1],
+      ],
+      seat: [-2, 1],
+    }),
+    8,
+    0.01,
+  );
+  expect(segmentStart(profile.seat[0])).toEqual([-2, 9.5]);
+  const [w, r] = segmentEnd(profile.seat[profile.seat.length - 1]);
+  expect(w).toBeCloseTo(1, 12);
+  expect(r).toBeCloseTo(9.5, 12);
+  expect(profile.seatLength).toBeCloseTo(Math.hypot(1, 0.5) + Math.hypot(2, 0.5), 12);
+  expect(profile.symmetric).toBe(false);
+});
+
+test("a seat is cut out of an arc", () => {
+  const profile = buildProfile(band({ path: "M -3 1 A 5 5 0 0 0 3 1", seat: [-1.5, 1.5] }), 8, 0.01);
+  expect(profile.seat).toHaveLength(1);
+  expect(profile.seatLength).toBeCloseTo(10 * Math.asin(0.3), 12);
+  expect(profile.symmetric).toBe(true);
+});
+
+test("a fillet passes over the chords of a drawn curve", () => {
+  const ellipse = "M -3 0 A 3 2 0 0 0 3 0";
+  const rounded = buildProfile(band({ path: ellipse }, { bore: { form: "flat", edge: 0.2 } }), 8, 0.001);
+  const sharp = buildProfile(band({ path: ellipse }), 8, 0.001);
+  expect(rounded.outline.filter(({ kind }) => kind === "arc")).toHaveLength(2);
+  expect(bandVolume(rounded)).toBeLessThan(bandVolume(sharp));
+  // Two corners of nearly 90°: each loses about (1 − π/4) ρ², at about the bore's radius.
+  const lost = 2 * (1 - Math.PI / 4) * 0.2 ** 2 * 2 * Math.PI * 8;
+  expect(bandVolume(sharp) - bandVolume(rounded)).toBeLessThan(1.5 * lost);
+  expect(bandVolume(sharp) - bandVolume(rounded)).toBeGreaterThan(0.5 * lost);
+});
+
+describe("drawings that are none", () => {
+  const cases: readonly [name: string, outside: object, code: string, path: string][] = [
+    ["malformed", { path: "M -3 2 L" }, "path-malformed", "profile.outside.path"],
+    ["closed", { path: "M -3 2 H 3 Z" }, "path-malformed", "profile.outside.path"],
+    ["two runs", { path: "M -3 2 H 0 M 1 2 H 3" }, "path-malformed", "profile.outside.path"],
+    [
+      "off centre",
+      {
+        points: [
+          [-2, 2],
+          [3, 2],
+        ],
+      },
+      "profile-off-centre",
+      "profile.outside.points",
+    ],
+    [
+      "from right to left",
+      {
+        points: [
+          [3, 2],
+          [-3, 2],
+        ],
+      },
+      "profile-off-centre",
+      "profile.outside.points",
+    ],
+    [
+      "overhanging",
+      {
+        points: [
+          [-3, 1],
+          [-4, 2],
+          [3, 2],
+        ],
+      },
+      "profile-outside-width",
+      "profile.outside.points",
+    ],
+    [
+      "into the bore",
+      {
+        points: [
+          [-3, 2],
+          [0, -1],
+          [3, 2],
+        ],
+      },
+      "bore-larger-than-outside",
+      "profile.outside.points",
+    ],
+    [
+      "onto the bore",
+      {
+        points: [
+          [-3, 2],
+          [0, 0],
+          [3, 2],
+        ],
+      },
+      "bore-larger-than-outside",
+      "profile.outside.points",
+    ],
+    [
+      "crossing itself",
+      {
+        points: [
+          [-3, 2],
+          [1, 1],
+          [1, 2],
+          [-1, 1],
+          [3, 2],
+        ],
+      },
+      "profile-crosses-itself",
+      "profile",
+    ],
+    [
+      "seat off the drawing",
+      {
+        points: [
+          [-3, 2],
+          [3, 2],
+        ],
+        seat: [-4, 1],
+      },
+      "seat-off-profile",
+      "profile.outside.seat",
+    ],
+    [
+      "seat reversed",
+      {
+        points: [
+          [-3, 2],
+          [3, 2],
+        ],
+        seat: [1, -1],
+      },
+      "seat-off-profile",
+      "profile.outside.seat",
+    ],
+    [
+      "lower than the thickness",
+      {
+        points: [
+          [-3, 1.5],
+          [3, 1.5],
+        ],
+      },
+      "thickness-differs",
+      "profile.thickness",
+    ],
+    [
+      "edge where there is no wall",
+      { path: "M -3 0 A 3 2 0 0 0 3 0", edge: 0.2 },
+      "fillet-too-large",
+      "profile.outside.edge",
+    ],
+  ];
+
+  test.each(cases)("%s", (_, outside, code, path) => {
+    expect(failureOf(() => buildProfile(band(outside), 8, 0.01))).toMatchObject({ code, path });
+  });
+
+  test("a crossing is named with its place", () => {
+    const outside = {
+      points: [
+        [-3, 2],
+        [1, 1],
+        [1, 2],
+        [-1, 1],
+        [3, 2],
+      ],
+    };
+    const { message, value } = failureOf(() => buildProfile(band(outside), 8, 0.01));
+    expect(message).toMatch(/w = -?\d/);
+    expect(value).toHaveProperty("w");
+  });
+});
