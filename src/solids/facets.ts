@@ -1,0 +1,22 @@
+/**
+ * How many flat facets the band has round the finger.
+ */
+import { chordCount } from "../math/curve.js";
+import { TURN } from "../units.js";
+
+/**
+ * Facets round the band: enough for the tolerance at the largest radius, and a whole number a tile (even, where that
+ * costs little, so that a mirror in the tile's middle falls between facets).
+ *
+ * @param radius largest radius of band and relief, mm
+ * @param tolerance mm
+ * @param repeats tiles round the band; 1 where the pattern does not go all the way round
+ */
+export function facetCount(radius: number, tolerance: number, repeats: number): number {
+  const least = Math.max(chordCount(radius, TURN, tolerance), LEAST_FACETS);
+  const step = 2 * repeats <= least ? 2 * repeats : repeats;
+  return Math.ceil(least / step) * step;
+}
+
+/** No band is coarser than this, however large its tolerance. */
+const LEAST_FACETS = 24;
