@@ -32,7 +32,7 @@ export interface ExactProfile {
   /** The largest r. */
   readonly outsideRadius: number;
   readonly bore: "flat" | "comfort";
-  /** Closed, counter-clockwise; begins at the bore's left end. */
+  /** Closed, counter-clockwise; begins at the bore's right end and closes with the bore. */
   readonly outline: readonly Segment[];
   /** The stretch of the outside that carries the pattern, from low w to high w: reversed against the outline. */
   readonly seat: readonly Segment[];
@@ -145,7 +145,7 @@ function layOut(spec: ProfileSpec, boreRadius: number, tolerance: number): Exact
 
 type ChainLink = OutsideLink & { readonly field: string };
 
-/** The closed chain bore, right wall, outside, left wall. A wall without height is left out. */
+/** The closed chain right wall, outside, left wall, bore. A wall without height is left out. */
 function closeChain(bore: BoreSketch, { links, edge }: OutsideSketch): ChainLink[] {
   const [left, right] = [segmentStart(bore.link.segment), segmentEnd(bore.link.segment)];
   const last = links[links.length - 1];
@@ -158,11 +158,12 @@ function closeChain(bore: BoreSketch, { links, edge }: OutsideSketch): ChainLink
     const message = "where the outside meets the bore without a side wall, the only edge is the bore's";
     throw new Misfit("fillet-too-large", message, ["outside.edge"]);
   }
-  const chain: ChainLink[] = [{ segment: bore.link.segment, ...inner }];
+  const chain: ChainLink[] = [];
   if (hasRight) chain.push({ segment: { kind: "line", from: right, to: start }, ...outer });
   for (const link of links.slice(0, -1)) chain.push({ ...link, field: `outside.${link.field ?? "edge"}` });
   chain.push({ ...last, ...(hasLeft ? outer : inner) });
   if (hasLeft) chain.push({ segment: { kind: "line", from: end, to: left }, ...inner });
+  chain.push({ segment: bore.link.segment, ...inner });
   return chain;
 }
 

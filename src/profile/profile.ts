@@ -41,7 +41,7 @@ export function buildProfile(spec: ProfileSpec, boreRadius: number, tolerance: n
   const crossing = findCrossing(polyline);
   if (crossing !== undefined) throw crossesItself(crossing, boreRadius);
   const [first, end] = exact.seatSegments;
-  return { ...exact, polyline, seatSpan: [starts[first], starts[end] ?? points.length] };
+  return { ...exact, polyline, seatSpan: [starts[first], starts[end]] };
 }
 
 /** Two points nearer than this are mirror twins, mm: rounding. */

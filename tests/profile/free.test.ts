@@ -252,3 +252,10 @@ describe("drawings that are none", () => {
     expect(value).toHaveProperty("w");
   });
 });
+
+test("where the outside meets the bore, the seat's ends are points of the polyline all the same", () => {
+  const { polyline, seatSpan } = buildProfile(band({ path: "M -3 0 A 3 2 0 0 0 3 0" }), 8, 0.01);
+  expect(seatSpan).toEqual([0, polyline.length - 1]);
+  expect(polyline[seatSpan[0]][0]).toBeCloseTo(3, 12);
+  expect(polyline[seatSpan[1]][0]).toBeCloseTo(-3, 12);
+});
