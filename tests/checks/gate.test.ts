@@ -174,6 +174,18 @@ describe("checkSolid on faults", () => {
     );
   });
 
+  it("catches points that are collinear but for the rounding of doubles", () => {
+    const coordinate = fc.double({ min: -12, max: 12, noNaN: true });
+    const place = fc.tuple(coordinate, coordinate, coordinate);
+    fc.assert(
+      fc.property(place, place, fc.double({ min: 0.1, max: 0.9, noNaN: true }), (a, b, share) => {
+        const between = a.map((value, k) => value + share * (b[k] - value));
+        expect(codes(checkSolid(meshOf([a, b, between], [[0, 1, 2]])).faults)).toContain("zero-area");
+      }),
+      { seed: 20261125, numRuns: 1000 },
+    );
+  });
+
   it("does not take the thinnest triangle that float32 holds for a flat one", () => {
     // Corners on a ring 10 mm out, one of them a float32 step (2⁻²⁰ mm between 8 and 16) off the line.
     const step = 2 ** -20;

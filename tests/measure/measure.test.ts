@@ -104,6 +104,32 @@ describe("centroid and inertia", () => {
     }
   });
 
+  it("corner tetrahedron a, b, c: ∫ y² = 3Vb²/80, ∫ yz = −Vbc/80 about the centroid (by integrating over the simplex)", () => {
+    const [a, b, c] = [2, 3, 5];
+    const corners = [
+      [0, 0, 0],
+      [a, 0, 0],
+      [0, b, 0],
+      [0, 0, c],
+    ];
+    const faces = [
+      [0, 2, 1],
+      [0, 1, 3],
+      [1, 2, 3],
+      [2, 0, 3],
+    ];
+    const { volume, centroid, inertia } = measureMesh(meshOf(corners, faces));
+    expect(volume).toBeCloseTo((a * b * c) / 6, 12);
+    for (const [k, side] of [a, b, c].entries()) expect(centroid[k]).toBeCloseTo(side / 4, 12);
+    const v = volume / 80;
+    const expected = [
+      [3 * v * (b * b + c * c), v * a * b, v * c * a],
+      [v * a * b, 3 * v * (c * c + a * a), v * b * c],
+      [v * c * a, v * b * c, 3 * v * (a * a + b * b)],
+    ];
+    for (let i = 0; i < 3; i++) for (let k = 0; k < 3; k++) expect(inertia[i][k]).toBeCloseTo(expected[i][k], 10);
+  });
+
   it("sphere: 2/5 V r² in the limit", () => {
     const { volume, inertia } = measureMesh(sphere(3, 250, 400));
     for (let i = 0; i < 3; i++) expect(relative(inertia[i][i], 0.4 * volume * 9)).toBeLessThan(1e-4);
