@@ -26,11 +26,17 @@ export function cubicPointAt(cubic: Cubic, t: number): Point2 {
   return [at(0), at(1)];
 }
 
-/** The points after the start, up to and with the end; no chord is further than `tolerance` from the curve. */
-export function flattenCubic(cubic: Cubic, tolerance: number): Point2[] {
+/** How many chords, equal in the parameter, keep within `tolerance` of the curve. */
+export function cubicChordCount(cubic: Cubic, tolerance: number): number {
   const [a, b, c, d] = cubic.points;
   const bend = Math.max(secondDifference(a, b, c), secondDifference(b, c, d));
-  const count = Math.max(1, Math.ceil(Math.sqrt((6 * bend) / (8 * tolerance))));
+  return Math.max(1, Math.ceil(Math.sqrt((6 * bend) / (8 * tolerance))));
+}
+
+/** The points after the start, up to and with the end; no chord is further than `tolerance` from the curve. */
+export function flattenCubic(cubic: Cubic, tolerance: number): Point2[] {
+  const d = cubic.points[3];
+  const count = cubicChordCount(cubic, tolerance);
   const points: Point2[] = [];
   for (let i = 1; i < count; i++) points.push(cubicPointAt(cubic, i / count));
   points.push(d);

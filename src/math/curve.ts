@@ -125,7 +125,8 @@ export function arcBySagitta(from: Point2, to: Point2, sagitta: number): Segment
  * @param tolerance mm, above 0
  */
 export function chordCount(radius: number, sweep: number, tolerance: number): number {
-  const half = Math.acos(Math.max(1 - tolerance / radius, 0));
+  // acos(1 − t) as 2 asin √(t / 2), which keeps its digits where t is small.
+  const half = 2 * Math.asin(Math.sqrt(Math.min(tolerance / radius, 1) / 2));
   return Math.max(1, Math.ceil(Math.abs(sweep) / (2 * half) - 1e-9));
 }
 

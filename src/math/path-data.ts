@@ -7,8 +7,8 @@
 import { SVGPathData } from "svg-pathdata";
 import { AnnuletError } from "../errors.js";
 import { radians } from "../units.js";
-import { type Cubic, cubicFromQuadratic, flattenCubic } from "./bezier.js";
-import { flattenSegment, type Segment } from "./curve.js";
+import { type Cubic, cubicChordCount, cubicFromQuadratic, flattenCubic } from "./bezier.js";
+import { chordCount, flattenSegment, type Segment } from "./curve.js";
 import { arcFromEndpoints, type EllipticArc, flattenEllipse } from "./elliptic-arc.js";
 import type { Point2 } from "./point.js";
 
@@ -70,27 +70,47 @@ export function readPathData(d: string, path?: string): Subpath[] {
  *
  * @param d the path's text
  * @param tolerance largest chordal deviation, in the scaled unit, above 0
- * @throws as `readPathData`
+ * @throws as `readPathData` and `flattenPathSegment`
  */
 export function flattenPath(d: string, tolerance: number, options: FlattenPathOptions = {}): FlatSubpath[] {
   const { scale = 1, path } = options;
   return readPathData(d, path).map((subpath) => {
-    const points = flattenSubpath(subpath, tolerance / Math.abs(scale));
+    const points = flattenSubpath(subpath, tolerance / Math.abs(scale), path);
     return { points: points.map(([x, y]): Point2 => [x * scale, y * scale]), closed: subpath.closed };
   });
 }
 
 /** The points of one subpath, start first; if it is closed, the last point is not the first again. */
-export function flattenSubpath(subpath: Subpath, tolerance: number): Point2[] {
+export function flattenSubpath(subpath: Subpath, tolerance: number, path?: string): Point2[] {
   const points: Point2[] = [subpath.start];
-  for (const segment of subpath.segments) points.push(...flattenPathSegment(segment, tolerance));
-  const reach = Math.max(...points.map(([x, y]) => Math.max(Math.abs(x), Math.abs(y))));
+  for (const segment of subpath.segments) points.push(...flattenPathSegment(segment, tolerance, path));
+  const reach = points.reduce((most, [x, y]) => Math.max(most, Math.abs(x), Math.abs(y)), 0);
   if (subpath.closed && points.length > 1 && same(points[0], points[points.length - 1], reach)) points.pop();
   return points;
 }
 
-/** The points of one piece after its start, up to and with its end, within `tolerance` of the curve. */
-export function flattenPathSegment(segment: PathSegment, tolerance: number): Point2[] {
+/** Most chords that one piece of a path may take: hundreds of times what a motif of 1 mm needs at 0.001 mm. Chosen. */
+const MOST_CHORDS = 20_000;
+
+/**
+ * The points of one piece after its start, up to and with its end, within `tolerance` of the curve.
+ *
+ * @param path where the path stands in the document, for errors
+ * @throws AnnuletError `path-too-fine` where that would take more than 20 000 chords
+ */
+export function flattenPathSegment(segment: PathSegment, tolerance: number, path?: string): Point2[] {
+  const count = pathChordCount(segment, tolerance);
+  // Written so that a count that is no number is refused too.
+  if (!(count <= MOST_CHORDS)) {
+    throw new AnnuletError({
+      code: "path-too-fine",
+      message: `a piece of the path would take ${count} chords to stay within ${tolerance} of its curve`,
+      path,
+      value: count,
+      allowed: `at most ${MOST_CHORDS} chords a piece`,
+      hint: "draw it smaller, or allow a larger tolerance",
+    });
+  }
   switch (segment.kind) {
     case "cubic":
       return flattenCubic(segment, tolerance);
@@ -98,6 +118,19 @@ export function flattenPathSegment(segment: PathSegment, tolerance: number): Poi
       return flattenEllipse(segment, tolerance);
     default:
       return flattenSegment(segment, tolerance);
+  }
+}
+
+function pathChordCount(segment: PathSegment, tolerance: number): number {
+  switch (segment.kind) {
+    case "line":
+      return 1;
+    case "arc":
+      return chordCount(segment.radius, segment.sweep, tolerance);
+    case "ellipse":
+      return chordCount(Math.max(...segment.radii), segment.sweep, tolerance);
+    case "cubic":
+      return cubicChordCount(segment, tolerance);
   }
 }
 

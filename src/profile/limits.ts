@@ -14,3 +14,9 @@ export const LEAST_SEAT = 0.01;
  * (morrisandwatson.com, CAD guidelines), and finishing takes up to about 0.1 a face off it.
  */
 export const EDGE_DEFAULT = 0.2;
+
+/** Largest width, thickness and bore radius, mm: far over any ring, so that double precision holds 1e-12 mm. Chosen. */
+export const LARGEST_SIZE = 1000;
+
+/** Least tolerance, mm: a nanometre, under which nothing is made and polylines grow without use. Chosen. */
+export const LEAST_TOLERANCE = 1e-6;

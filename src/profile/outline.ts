@@ -9,7 +9,7 @@ import { showLength } from "../units.js";
 import { sketchBore } from "./bores/index.js";
 import { explainMisfit } from "./explain.js";
 import type { BoreSketch, Frame, OutsideLink, OutsideSketch } from "./form.js";
-import { LEAST_SEAT, LEAST_WALL } from "./limits.js";
+import { LARGEST_SIZE, LEAST_SEAT, LEAST_TOLERANCE, LEAST_WALL } from "./limits.js";
 import { Misfit } from "./misfit.js";
 import { sketchOutside } from "./outsides/index.js";
 import type { ProfileSpec } from "./schema.js";
@@ -73,9 +73,10 @@ export function buildOutline(spec: ProfileSpec, boreRadius: number, tolerance: n
 }
 
 function checkSizes(spec: ProfileSpec, boreRadius: number, tolerance: number): void {
+  if (!(tolerance >= LEAST_TOLERANCE)) throw notALength("tolerance", tolerance, `${LEAST_TOLERANCE} mm or more`);
   const sizes = { "profile.width": spec.width, "profile.thickness": spec.thickness, size: boreRadius, tolerance };
   for (const [path, value] of Object.entries(sizes)) {
-    if (!(Number.isFinite(value) && value > 0)) throw notALength(path, value, "above 0 mm");
+    if (!(value > 0 && value <= LARGEST_SIZE)) throw notALength(path, value, `above 0, at most ${LARGEST_SIZE} mm`);
   }
   for (const part of ["bore", "outside"] as const) {
     for (const [name, value] of Object.entries(spec[part])) {
@@ -88,7 +89,7 @@ function checkSizes(spec: ProfileSpec, boreRadius: number, tolerance: number): v
 function notALength(path: string, value: number, allowed: string): AnnuletError {
   return new AnnuletError({
     code: "profile-not-finite",
-    message: "a size of the cross-section is not a length",
+    message: "a size of the cross-section is not a length that can be drawn",
     path,
     value,
     allowed,

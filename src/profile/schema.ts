@@ -1,15 +1,23 @@
 /** The `profile` part of a design document. */
 import { z } from "zod";
 import { boreSchema } from "./bores/index.js";
+import { LARGEST_SIZE } from "./limits.js";
 import { outsideSchema } from "./outsides/index.js";
 
 export const profileSchema = z
   .strictObject({
-    width: z.number().positive().describe("Width of the band along the finger axis, mm, above 0."),
+    width: z
+      .number()
+      .positive()
+      .max(LARGEST_SIZE)
+      .describe("Width of the band along the finger axis, mm, above 0 and at most 1000; no default."),
     thickness: z
       .number()
       .positive()
-      .describe("From the bore's narrowest circle to the outside's highest nominal point, mm, above 0."),
+      .max(LARGEST_SIZE)
+      .describe(
+        "From the bore's narrowest circle to the outside's highest nominal point, mm, above 0 and at most 1000; no default.",
+      ),
     bore: boreSchema,
     outside: outsideSchema,
   })

@@ -177,3 +177,10 @@ test.each([
   expect(failure).toMatchObject({ code, path: "pattern.regions[0].path", value: d });
   expect((failure as AnnuletError).message).toMatch(message);
 });
+
+test.each(["M 0 0 C 1e20 0 1e20 1 3 3", "M 0 0 A 1e20 1e20 0 0 1 1e20 1", "M 0 0 A 1e20 1e19 0 0 1 1e20 1"])(
+  "%s would take too many chords, and is refused before they are made",
+  (d) => {
+    expect(() => flattenPath(d, 0.01, { path: "pattern.regions[0].path" })).toThrow(/pattern.*chords/);
+  },
+);

@@ -298,6 +298,11 @@ describe("sizes that do not go together name the value that would", () => {
     expect(failure.code).toBe("profile-not-finite");
   });
 
+  test.each([Number.NaN, 0, -1, 1e-12, Number.POSITIVE_INFINITY])("a tolerance of %d is refused", (tolerance) => {
+    const failure = failureOf(() => buildProfile(spec({ ...band, outside: { form: "flat" } }), 8.5, tolerance));
+    expect(failure).toMatchObject({ code: "profile-not-finite", path: "tolerance" });
+  });
+
   test("a number that is none, put past the schema, is refused", () => {
     const good = spec({ ...band, outside: { form: "domed" } });
     const bad = { ...good, outside: { ...good.outside, rise: Number.NaN } } as ProfileSpec;

@@ -7,6 +7,7 @@
 import { z } from "zod";
 import { AnnuletError } from "../../errors.js";
 import { reverseSegment, type Segment, segmentBounds, segmentEnd, segmentStart } from "../../math/curve.js";
+import { ellipsePointAt } from "../../math/elliptic-arc.js";
 import { flattenPathSegment, type PathSegment, readPathData } from "../../math/path-data.js";
 import type { Point2 } from "../../math/point.js";
 import { showLength } from "../../units.js";
@@ -110,11 +111,11 @@ function endsOf(segment: PathSegment): { readonly start: Point2; readonly end: P
   switch (segment.kind) {
     case "cubic":
       return { start: segment.points[0], end: segment.points[3] };
-    case "ellipse": {
-      const reverse = { ...segment, start: segment.start + segment.sweep, sweep: -segment.sweep };
-      const last = (piece: PathSegment) => flattenPathSegment(piece, Number.MAX_VALUE).at(-1) as Point2;
-      return { start: last(reverse), end: last(segment) };
-    }
+    case "ellipse":
+      return {
+        start: ellipsePointAt(segment, segment.start),
+        end: ellipsePointAt(segment, segment.start + segment.sweep),
+      };
     default:
       return { start: segmentStart(segment), end: segmentEnd(segment) };
   }
@@ -128,7 +129,9 @@ function toLinks(piece: Drawn, stretch: number, place: (p: Point2) => Point2, fr
   }
   // A power of two, so that the number of chords does not change with every width a solver tries.
   const finer = 2 ** Math.ceil(Math.log2(Math.max(stretch, 1)));
-  const points = [piece.start, ...flattenPathSegment(segment, frame.tolerance / finer)].map(place);
+  const points = [piece.start, ...flattenPathSegment(segment, frame.tolerance / finer, "profile.outside.path")].map(
+    place,
+  );
   return points.slice(1).map((to, i) => ({
     segment: { kind: "line", from: points[i], to },
     round: 0,
