@@ -20,3 +20,6 @@ export const LARGEST_SIZE = 1000;
 
 /** Least tolerance, mm: a nanometre, under which nothing is made and polylines grow without use. Chosen. */
 export const LEAST_TOLERANCE = 1e-6;
+
+/** Points nearer than this are one, mm: rounding. */
+export const SAME_POINT = 1e-9;

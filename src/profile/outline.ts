@@ -2,17 +2,26 @@
  * The exact cross-section: bore, side walls and outside put together, corners rounded, the seat cut out.
  */
 import { AnnuletError } from "../errors.js";
-import { reverseSegment, type Segment, segmentBounds, segmentEnd, segmentLength, segmentStart } from "../math/curve.js";
-import type { Point2 } from "../math/point.js";
+import {
+  pointAt,
+  reverseSegment,
+  type Segment,
+  segmentBounds,
+  segmentEnd,
+  segmentLength,
+  segmentStart,
+} from "../math/curve.js";
 import { type RoundedLink, roundCorners } from "../math/round-corners.js";
-import { showLength } from "../units.js";
 import { sketchBore } from "./bores/index.js";
+import { closeChain, isApart } from "./chain.js";
 import { explainMisfit } from "./explain.js";
-import type { BoreSketch, Frame, OutsideLink, OutsideSketch } from "./form.js";
-import { LARGEST_SIZE, LEAST_SEAT, LEAST_TOLERANCE, LEAST_WALL } from "./limits.js";
+import type { Frame } from "./form.js";
+import { LEAST_SEAT } from "./limits.js";
 import { Misfit } from "./misfit.js";
 import { sketchOutside } from "./outsides/index.js";
 import type { ProfileSpec } from "./schema.js";
+import { checkSizes } from "./sizes.js";
+import { checkWall } from "./wall.js";
 
 /** The flat tops of the two rails. */
 export interface Rails {
@@ -52,7 +61,7 @@ export interface ExactProfile {
  * @param tolerance mm, largest chordal deviation for curves that are neither line nor circle
  * @throws AnnuletError with the largest value that would fit: `fillet-too-large`, `rail-too-wide`, `depth-too-large`,
  *   `bevel-too-wide`, `drop-too-large`, `dip-too-large`, `rise-too-large`, `crown-too-high`, `thickness-too-small`,
- *   `bore-larger-than-outside`; `profile-not-finite` for sizes that are no numbers
+ *   `bore-larger-than-outside`, `seat-too-narrow`; `profile-not-finite` for sizes that are no numbers
  */
 export function buildOutline(spec: ProfileSpec, boreRadius: number, tolerance: number): ExactProfile {
   checkSizes(spec, boreRadius, tolerance);
@@ -70,30 +79,6 @@ export function buildOutline(spec: ProfileSpec, boreRadius: number, tolerance: n
       }
     });
   }
-}
-
-function checkSizes(spec: ProfileSpec, boreRadius: number, tolerance: number): void {
-  if (!(tolerance >= LEAST_TOLERANCE)) throw notALength("tolerance", tolerance, `${LEAST_TOLERANCE} mm or more`);
-  const sizes = { "profile.width": spec.width, "profile.thickness": spec.thickness, size: boreRadius, tolerance };
-  for (const [path, value] of Object.entries(sizes)) {
-    if (!(value > 0 && value <= LARGEST_SIZE)) throw notALength(path, value, `above 0, at most ${LARGEST_SIZE} mm`);
-  }
-  for (const part of ["bore", "outside"] as const) {
-    for (const [name, value] of Object.entries(spec[part])) {
-      if (typeof value !== "number" || (Number.isFinite(value) && value >= 0)) continue;
-      throw notALength(`profile.${part}.${name}`, value, "0 mm or more");
-    }
-  }
-}
-
-function notALength(path: string, value: number, allowed: string): AnnuletError {
-  return new AnnuletError({
-    code: "profile-not-finite",
-    message: "a size of the cross-section is not a length that can be drawn",
-    path,
-    value,
-    allowed,
-  });
 }
 
 function layOut(spec: ProfileSpec, boreRadius: number, tolerance: number): ExactProfile {
@@ -125,9 +110,12 @@ function layOut(spec: ProfileSpec, boreRadius: number, tolerance: number): Exact
   const seatLength = seat.reduce((sum, segment) => sum + segmentLength(segment), 0);
   if (!outline.every(isFinitePiece)) throw notFinite(spec);
   if (seatLength < LEAST_SEAT) {
-    throw new Misfit("fillet-too-large", "the rounded corners leave nothing of the outside for a pattern", [
-      ...new Set(chain.filter((link) => link.round > 0 && !link.field.startsWith("bore")).map((link) => link.field)),
-    ]);
+    const rounded = chain.filter((link) => link.round > 0 && !link.field.startsWith("bore")).map((link) => link.field);
+    const [code, why] =
+      rounded.length > 0
+        ? ["fillet-too-large", "the rounded corners leave nothing of the outside for a pattern"]
+        : ["seat-too-narrow", "the band leaves no room for a pattern"];
+    throw new Misfit(code, why, [...new Set(rounded), "width"]);
   }
   return {
     width: spec.width,
@@ -144,74 +132,6 @@ function layOut(spec: ProfileSpec, boreRadius: number, tolerance: number): Exact
   };
 }
 
-type ChainLink = OutsideLink & { readonly field: string };
-
-/** The closed chain right wall, outside, left wall, bore. A wall without height is left out. */
-function closeChain(bore: BoreSketch, { links, edge }: OutsideSketch): ChainLink[] {
-  const [left, right] = [segmentStart(bore.link.segment), segmentEnd(bore.link.segment)];
-  const last = links[links.length - 1];
-  const [start, end] = [segmentStart(links[0].segment), segmentEnd(last.segment)];
-  const inner = { round: bore.link.round, field: "bore.edge" };
-  const outer = { round: edge, field: "outside.edge" };
-  const hasRight = isApart(right, start);
-  const hasLeft = isApart(end, left);
-  if (edge > 0 && !(hasRight && hasLeft)) {
-    const message = "where the outside meets the bore without a side wall, the only edge is the bore's";
-    throw new Misfit("fillet-too-large", message, ["outside.edge"]);
-  }
-  const chain: ChainLink[] = [];
-  if (hasRight) chain.push({ segment: { kind: "line", from: right, to: start }, ...outer });
-  for (const link of links.slice(0, -1)) chain.push({ ...link, field: `outside.${link.field ?? "edge"}` });
-  chain.push({ ...last, ...(hasLeft ? outer : inner) });
-  if (hasLeft) chain.push({ segment: { kind: "line", from: end, to: left }, ...inner });
-  chain.push({ segment: bore.link.segment, ...inner });
-  return chain;
-}
-
-/** Points nearer than this are one, mm: rounding. */
-const SAME_POINT = 1e-9;
-
-function isApart(a: Point2, b: Point2): boolean {
-  return Math.hypot(a[0] - b[0], a[1] - b[1]) > SAME_POINT;
-}
-
-/**
- * Metal between the nominal outside and the bore, at the ends and the middle of every piece: with both about w = 0, the
- * difference of two arcs is least there. A free outside may run down to the bore at its ends, so it must only stay above.
- */
-function checkWall(spec: ProfileSpec, bore: BoreSketch, outside: OutsideSketch): void {
-  const points = outside.links.flatMap(({ segment }) => [segmentStart(segment), middleOf(segment)]);
-  points.push(segmentEnd(outside.links[outside.links.length - 1].segment));
-  const walls = points.map(([w, r]) => r - bore.radiusAt(w));
-  const least = Math.min(...walls);
-  // Rounding must not turn away a wall of exactly the least.
-  if (outside.drawnAs === undefined) {
-    if (least >= LEAST_WALL - SAME_POINT) return;
-  } else if (Math.min(...walls.slice(1, -1)) > 0 && least >= -SAME_POINT) {
-    return;
-  }
-  const sizeOf = (part: "outside" | "bore", name: string | undefined) =>
-    name === undefined ? [] : [{ field: `${part}.${name}`, value: Number(Reflect.get(spec[part], name)) }];
-  const fields = [...sizeOf("outside", outside.thins), ...sizeOf("bore", bore.thins)]
-    .sort((a, b) => b.value - a.value)
-    .map(({ field }) => field);
-  if (outside.drawnAs !== undefined) {
-    const message = "the outside reaches into the bore";
-    throw new Misfit("bore-larger-than-outside", message, [...fields, `outside.${outside.drawnAs}`]);
-  }
-  const met = least > 0 ? `comes within ${showLength(least)} of the outside` : "reaches the outside";
-  const message = `the bore ${met}; the model needs ${showLength(LEAST_WALL)} of metal between them`;
-  throw new Misfit("thickness-too-small", message, [...fields, "thickness"]);
-}
-
-function middleOf(segment: Segment): Point2 {
-  if (segment.kind === "line") {
-    return [(segment.from[0] + segment.to[0]) / 2, (segment.from[1] + segment.to[1]) / 2];
-  }
-  const angle = segment.start + segment.sweep / 2;
-  return [segment.centre[0] + segment.radius * Math.cos(angle), segment.centre[1] + segment.radius * Math.sin(angle)];
-}
-
 /** w-range of what the fillets leave of a rail's top, low w first. */
 function faceOf(segment: Segment, { body, trims }: RoundedLink): [number, number] {
   if (body !== undefined) return [segmentEnd(body)[0], segmentStart(body)[0]];
@@ -225,7 +145,7 @@ function isSymmetric(segments: readonly Segment[]): boolean {
     const twin = segments[segments.length - 1 - i];
     const pairs = [
       [segmentStart(segment), segmentEnd(twin)],
-      [middleOf(segment), middleOf(twin)],
+      [pointAt(segment, segmentLength(segment) / 2), pointAt(twin, segmentLength(twin) / 2)],
     ];
     return pairs.every(([[w, r], [mw, mr]]) => !isApart([w, r], [-mw, mr]));
   });

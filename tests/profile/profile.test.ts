@@ -279,6 +279,24 @@ describe("sizes that do not go together name the value that would", () => {
     expect(problems.map(({ path }) => path)).toEqual(["profile.outside.edge", "profile.bore.edge"]);
   });
 
+  test("a band too narrow for any seat says so", () => {
+    const sharp = { form: "flat", edge: 0 };
+    const narrow = spec({ width: 0.005, thickness: 1.8, bore: sharp, outside: sharp });
+    expect(failureOf(() => buildProfile(narrow, 8.5, 0.01))).toMatchObject({
+      code: "seat-too-narrow",
+      path: "profile.width",
+      value: 0.005,
+    });
+  });
+
+  test("an edge of half the width leaves no seat, and the largest that does is named", () => {
+    const round = spec({ width: 4, thickness: 3, bore: { form: "flat", edge: 0 }, outside: { form: "flat", edge: 2 } });
+    expect(failureOf(() => buildProfile(round, 8.5, 0.01))).toMatchObject({
+      code: "fillet-too-large",
+      allowed: "0 to 1.995 mm",
+    });
+  });
+
   test("a band too thin names the least thickness", () => {
     const thin = spec({
       width: 6,
