@@ -1,0 +1,66 @@
+/**
+ * Reads a design document, from JSON text or from a plain object, and says everything that is wrong with it at once.
+ */
+import { AnnuletError, type Problem } from "../errors.js";
+import { explain } from "./explain.js";
+import type { Locate, Place } from "./place.js";
+import { copyPlain, isPlainObject, type Plain } from "./plain.js";
+import { type Design, designSchema } from "./schema.js";
+import { readText } from "./text.js";
+import { upgradeDocument } from "./versions.js";
+
+/** Most problems that one error lists; the last then says how many more there are. */
+const MAX_PROBLEMS = 200;
+
+/**
+ * The design that a document describes, every default filled in, earlier versions brought up to date. A string is taken
+ * as JSON text, and errors then have line and column; anything else as the document itself.
+ *
+ * @throws AnnuletError with all problems: `document-too-large`, `json-malformed`, `duplicate-key`, `document-version`,
+ * `unknown-key`, `value-missing`, `value-invalid`, `more-problems`
+ */
+export function readDesign(source: unknown): Design {
+  const { data, locate, problems } = typeof source === "string" ? readText(source) : fromObject(source);
+  if (!isPlainObject(data)) {
+    fail([
+      ...problems,
+      {
+        code: "value-invalid",
+        message: "a design is an object",
+        value: data,
+        allowed: "an object",
+        hint: 'begin with {"annulet": 1}',
+        ...locate([]),
+      },
+    ]);
+  }
+  const { document, problem, readable } = upgradeDocument(data);
+  const found = [...problems];
+  if (problem !== undefined) found.push({ ...problem, ...locate(["annulet"]) });
+  // What could not be copied is null in the copy, and has been said.
+  const said = new Set(problems.filter(({ code }) => code === "value-invalid").map(({ path }) => path));
+  if (readable) found.push(...explain(designSchema, document, locate).filter(({ path }) => !said.has(path)));
+  if (found.length > 0) fail(found);
+  return designSchema.parse(document);
+}
+
+function fromObject(source: unknown): { data: Plain; locate: Locate; problems: readonly Problem[] } {
+  return { ...copyPlain(source), locate: () => undefined };
+}
+
+function fail(problems: readonly Problem[]): never {
+  const ordered = problems.toSorted(byPlace);
+  if (ordered.length <= MAX_PROBLEMS) throw new AnnuletError(ordered);
+  throw new AnnuletError([
+    ...ordered.slice(0, MAX_PROBLEMS),
+    {
+      code: "more-problems",
+      message: `${ordered.length - MAX_PROBLEMS} more problems were found`,
+      hint: "mend these first",
+    },
+  ]);
+}
+
+function byPlace(a: Partial<Place>, b: Partial<Place>): number {
+  return (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0);
+}

@@ -1,0 +1,81 @@
+/**
+ * The design document: everything that one ring is made from. Lengths in mm, angles in degrees.
+ */
+import { z } from "zod";
+import { alloys } from "../measure/alloys/catalogue.js";
+import { beadRunSchema, patternSchema } from "../pattern/schema.js";
+import { profileSchema } from "../profile/schema.js";
+import { sizeSchema } from "../sizing/size.js";
+import { DESIGN_VERSION } from "./versions.js";
+
+/** Defaults of the document's own fields; lengths in mm, shrinkage in %. */
+export const DESIGN_DEFAULTS = {
+  name: "ring",
+  tolerance: 0.01,
+  material: "ag925",
+  proud: false,
+  casting: { shrinkage: 0, finishing: 0 },
+} as const;
+
+/** Most bead runs a document may have; a chosen limit, above any hand-made design. */
+const MAX_BEAD_RUNS = 200;
+
+const castingSchema = z.strictObject({
+  shrinkage: z
+    .number()
+    .min(0)
+    .max(20)
+    .default(DESIGN_DEFAULTS.casting.shrinkage)
+    .describe("linear shrinkage from pattern to casting, %, 0 to 20; default 0; recorded, not applied"),
+  finishing: z
+    .number()
+    .min(0)
+    .max(1)
+    .default(DESIGN_DEFAULTS.casting.finishing)
+    .describe("metal that finishing takes off each polished face, mm, 0 to 1; default 0; recorded, not applied"),
+});
+
+export const designSchema = z.strictObject({
+  $schema: z.string().optional().describe("address of the JSON Schema, for editors; has no effect on the ring"),
+  annulet: z.literal(DESIGN_VERSION).describe("version of the document; 1"),
+  name: z
+    .string()
+    .min(1)
+    .max(200)
+    .default(DESIGN_DEFAULTS.name)
+    .describe("name of the ring, 1 to 200 characters; default ring"),
+  size: sizeSchema,
+  tolerance: z
+    .number()
+    .min(0.001)
+    .max(0.2)
+    .default(DESIGN_DEFAULTS.tolerance)
+    .describe("largest chordal deviation of the mesh from the true surface, mm, 0.001 to 0.2; default 0.01"),
+  profile: profileSchema,
+  pattern: patternSchema
+    .optional()
+    .describe("the relief on the band's seat: what is drawn in a tile and how it repeats; default a plain band"),
+  beads: z
+    .array(beadRunSchema)
+    .max(MAX_BEAD_RUNS)
+    .default([])
+    .describe(`bead runs along rails, the seat or paths, at most ${MAX_BEAD_RUNS}; default none`),
+  stones: z.array(z.unknown()).max(0).default([]).describe("reserved; must be an empty list for now; default empty"),
+  material: z
+    .enum(alloys.map((alloy) => alloy.symbol))
+    .default(DESIGN_DEFAULTS.material)
+    .describe("symbol of the material that the ring is weighed in; default ag925"),
+  casting: castingSchema
+    .optional()
+    .describe("casting allowances, recorded, not applied: the mesh is the finished piece; default none"),
+  proud: z
+    .boolean()
+    .default(DESIGN_DEFAULTS.proud)
+    .describe("whether relief may stand above the rails, true or false; default false"),
+});
+
+/** A design as the pipeline takes it: every default filled in. */
+export type Design = z.output<typeof designSchema>;
+
+/** A design as it is written: fields with a default may be left out. */
+export type DesignInput = z.input<typeof designSchema>;

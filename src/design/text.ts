@@ -1,0 +1,188 @@
+/**
+ * JSON text (RFC 8259) with the place of every key and value.
+ */
+import { type DocumentNode, parse, type ValueNode } from "@humanwhocodes/momoa";
+import { AnnuletError, type Problem } from "../errors.js";
+import { limits } from "./limits.js";
+import { type Locate, type Path, type Place, placeAt, showKey, showPath } from "./place.js";
+import type { Plain } from "./plain.js";
+
+export interface DesignText {
+  readonly data: Plain;
+  readonly locate: Locate;
+  /** Keys that are written twice. */
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * Reads JSON text. A byte order mark at its start is passed over.
+ *
+ * @throws AnnuletError `document-too-large` or `json-malformed`, with line and column
+ */
+export function readText(source: string): DesignText {
+  if (source.length > limits.characters) {
+    throw new AnnuletError({
+      code: "document-too-large",
+      message: `the document has ${source.length} characters; the limit is ${limits.characters}`,
+      allowed: `at most ${limits.characters} characters`,
+      hint: "leave out what is not part of the design, or draw paths with fewer points",
+    });
+  }
+  const text = source.startsWith("\uFEFF") ? source.slice(1) : source;
+  scan(text);
+  return readTree(parseTree(text));
+}
+
+/** Finds, before parsing, what the parser would pass over or break on. */
+function scan(text: string): void {
+  let depth = 0;
+  let values = 1;
+  let inText = false;
+  for (let i = 0; i < text.length; i++) {
+    const c = text[i];
+    if (inText) {
+      if (c === "\\") i++;
+      else if (c === '"') inText = false;
+      else if (c < " ") {
+        const what = c === "\n" || c === "\r" ? "a line ends inside a text" : "a text holds a control character";
+        throw malformed(what, placeAt(text, i), c === "\t" ? "write \\t for a tab" : "is the closing quote missing?");
+      }
+    } else if (c === '"') inText = true;
+    else if (c === "[" || c === "{") {
+      depth++;
+      if (depth > limits.depth) {
+        throw new AnnuletError({
+          code: "value-invalid",
+          message: `lists and objects are nested more than ${limits.depth} deep`,
+          allowed: `at most ${limits.depth} deep`,
+          ...placeAt(text, i),
+        });
+      }
+    } else if (c === "]" || c === "}") depth--;
+    else if (c === ",") {
+      values++;
+      if (values > limits.values) {
+        throw new AnnuletError({
+          code: "document-too-large",
+          message: `the document holds more than ${limits.values} values`,
+          allowed: `at most ${limits.values} values`,
+          ...placeAt(text, i),
+        });
+      }
+    }
+  }
+}
+
+function parseTree(text: string): DocumentNode {
+  try {
+    return parse(text, { mode: "json" });
+  } catch (error) {
+    const { offset } = error as { readonly offset?: unknown };
+    // Only a stack that the caller had nearly used up leads here without a place.
+    if (typeof offset !== "number") throw malformed("the document cannot be read", undefined, undefined, error);
+    throw explainMalformed(text, offset, error);
+  }
+}
+
+function explainMalformed(text: string, offset: number, cause: unknown): AnnuletError {
+  const before = text.slice(0, offset).trimEnd().at(-1);
+  const at = text[offset];
+  const place = placeAt(text, offset);
+  if (text.trim() === "") return malformed("the document is empty", place, 'begin with {"annulet": 1}', cause);
+  if (at === undefined) return malformed("the document ends too early", place, "close every {, [ and quote", cause);
+  if (before === "," && (at === "}" || at === "]")) {
+    const comma = placeAt(text, text.lastIndexOf(",", offset));
+    return malformed(`there is a comma before the closing ${at}`, comma, "take the comma away", cause);
+  }
+  if (at === "/" || at === "#") return malformed("JSON knows no comments", place, "take the comment away", cause);
+  if (at === "'" || at === "“" || at === "”") {
+    return malformed(`${at} is no quote in JSON`, place, 'write keys and texts in " quotes', cause);
+  }
+  const word = /^[\p{L}\p{N}_$.+-]+/u.exec(text.slice(offset, offset + SHOWN_WORD_LENGTH))?.[0];
+  const hint = word === undefined ? COMMON_SLIPS : `keys and texts stand in " quotes; ${COMMON_SLIPS}`;
+  return malformed(`${word ?? JSON.stringify(at)} is not expected here`, place, hint, cause);
+}
+
+/** Longest stretch of an unexpected word that a message shows, in characters. */
+const SHOWN_WORD_LENGTH = 20;
+
+const COMMON_SLIPS = "a missing comma, colon or bracket before this is the usual reason";
+
+function malformed(message: string, place?: Place, hint?: string, cause?: unknown): AnnuletError {
+  return new AnnuletError({ code: "json-malformed", message, allowed: "JSON", hint, ...place }, { cause });
+}
+
+/** Where the entries of one list or object stand. */
+type Entries = ReadonlyMap<string | number, { readonly key: Place; readonly value: Place }>;
+
+function readTree(tree: DocumentNode): DesignText {
+  const problems: Problem[] = [];
+  const entriesOf = new Map<Plain, Entries>();
+
+  const read = (node: ValueNode, path: Path): Plain => {
+    switch (node.type) {
+      case "Object": {
+        const values = new Map<string, Plain>();
+        const entries = new Map<string, { readonly key: Place; readonly value: Place }>();
+        for (const { name, value } of node.members) {
+          const key = name.type === "String" ? name.value : name.name;
+          const place = startOf(name);
+          const earlier = entries.get(key)?.key;
+          if (earlier !== undefined) problems.push(duplicate([...path, key], key, earlier, place));
+          values.set(key, read(value, [...path, key]));
+          entries.set(key, { key: place, value: startOf(value) });
+        }
+        const result: Plain = Object.fromEntries(values);
+        entriesOf.set(result, entries);
+        return result;
+      }
+      case "Array": {
+        const result = node.elements.map(({ value }, i) => read(value, [...path, i]));
+        entriesOf.set(
+          result,
+          new Map(node.elements.map(({ value }, i) => [i, { key: startOf(value), value: startOf(value) }])),
+        );
+        return result;
+      }
+      case "Number":
+        return node.value === 0 ? 0 : node.value;
+      case "String":
+      case "Boolean":
+        return node.value;
+      default:
+        return null;
+    }
+  };
+
+  const data = read(tree.body, []);
+  const locate: Locate = (path, of = "value") => {
+    let place = startOf(tree.body);
+    let at: Plain | undefined = data;
+    for (const [i, key] of path.entries()) {
+      const entry: { readonly key: Place; readonly value: Place } | undefined =
+        at === undefined ? undefined : entriesOf.get(at)?.get(key);
+      if (entry === undefined) break;
+      place = i === path.length - 1 ? entry[of] : entry.value;
+      at = (at as { readonly [key: string | number]: Plain | undefined })[key];
+    }
+    return place;
+  };
+  return { data, locate, problems };
+}
+
+function duplicate(path: Path, key: string, first: Place, second: Place): Problem {
+  const both = [first, second].map(({ line, column }) => `line ${line}, column ${column}`).join(" and ");
+  return {
+    code: "duplicate-key",
+    message: `${showKey(key)} is written twice, at ${both}`,
+    path: showPath(path),
+    allowed: "each key once",
+    hint: "take one of the two away",
+    ...second,
+  };
+}
+
+function startOf(node: { readonly loc: { readonly start: Place } }): Place {
+  const { line, column } = node.loc.start;
+  return { line, column };
+}
