@@ -16,7 +16,7 @@ import { sketchBore } from "./bores/index.js";
 import { closeChain, isApart } from "./chain.js";
 import { explainMisfit } from "./explain.js";
 import type { Frame } from "./form.js";
-import { LEAST_SEAT } from "./limits.js";
+import { LEAST_SEAT, SAME_POINT } from "./limits.js";
 import { Misfit } from "./misfit.js";
 import { sketchOutside } from "./outsides/index.js";
 import type { ProfileSpec } from "./schema.js";
@@ -109,7 +109,7 @@ function layOut(spec: ProfileSpec, boreRadius: number, tolerance: number): Exact
   const seat = outline.slice(first, end).reverse().map(reverseSegment);
   const seatLength = seat.reduce((sum, segment) => sum + segmentLength(segment), 0);
   if (!outline.every(isFinitePiece)) throw notFinite(spec);
-  if (seatLength < LEAST_SEAT) {
+  if (seatLength < LEAST_SEAT - SAME_POINT) {
     const rounded = chain.filter((link) => link.round > 0 && !link.field.startsWith("bore")).map((link) => link.field);
     const [code, why] =
       rounded.length > 0
