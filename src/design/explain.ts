@@ -16,7 +16,7 @@ import {
 } from "./forms.js";
 import { type Locate, type Path, showKey, showPath } from "./place.js";
 import type { Plain } from "./plain.js";
-import { allowedBy, isWhole, showLiteral, showNumber } from "./words.js";
+import { allowedBy, showLiteral, showNumber } from "./words.js";
 
 /** Everything that keeps a document from its schema; empty where nothing does. */
 export function explain(schema: z.ZodType, document: Plain, locate: Locate): Problem[] {
@@ -38,19 +38,20 @@ type Issue = z.core.$ZodIssue;
 function explainIssue(issue: Issue, part: Part): Problem[] {
   const path = issue.path.map((key) => (typeof key === "number" ? key : String(key)));
   const value = valueAt(part.document, path);
-  if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownKey(part, path, key));
   const schema = schemaAt(part.schema, part.document, path);
-  const owner = schemaAt(part.schema, part.document, path.slice(0, -1));
+  if (issue.code === "unrecognized_keys") {
+    return mixedForms(part, path, schema) ?? issue.keys.map((key) => unknownKey(part, path, key));
+  }
   if (issue.code === "invalid_union") return explainUnion(issue, part, path);
   const allowed = schema === undefined ? undefined : allowedBy(schema);
-  const hint = schema === undefined ? undefined : describe(schema);
+  const hint = schema === undefined || issue.code === "custom" ? undefined : describe(schema);
   if (value === undefined && path.length > 0) return [missing(part, path, { allowed, hint })];
   return [
     problem(part, path, {
       code: "value-invalid",
-      message: inWords(issue, value, schema, allowed),
+      message: inWords(issue, value, allowed),
       value,
-      allowed: issue.code === "custom" && owner !== undefined ? undefined : allowed,
+      allowed: issue.code === "custom" ? undefined : allowed,
       hint: nearest(value, issue.code === "invalid_value" ? issue.values : []) ?? hint,
     }),
   ];
@@ -88,18 +89,7 @@ function explainUnion(issue: z.core.$ZodIssueInvalidUnion, part: Part, path: Pat
   if (value === undefined && at.length > 0) return [missing(part, at, { allowed, hint })];
   const choice = chooseBranch(def, value);
   if (choice.kind === "one") return explainBranch(choice.branch, part, at, value, allowed);
-  if (choice.kind === "mixed") {
-    const ways = choice.branches.map(allowedBy);
-    return [
-      problem(part, at, {
-        code: "value-invalid",
-        message: `is given in ${ways.length} ways at once, ${ways.join(" and ")}`,
-        value,
-        allowed,
-        hint: "keep one of them",
-      }),
-    ];
-  }
+  if (choice.kind === "mixed") return mixedForms(part, at, union) ?? [];
   if (typeof value === "object" && value !== null && !Array.isArray(value) && choice.alike.length > 0) {
     const known = knownKeys(union, value);
     const unknown = Object.keys(value).filter((name) => !known.includes(name));
@@ -118,12 +108,37 @@ function explainUnion(issue: z.core.$ZodIssueInvalidUnion, part: Part, path: Pat
   ];
 }
 
+/** The problem of a value whose keys belong to different branches of a union; undefined for any other. */
+function mixedForms(part: Part, path: Path, schema: Schema | undefined): Problem[] | undefined {
+  const def = schema === undefined ? undefined : definitionOf(schema);
+  if (schema === undefined || def?.type !== "union") return undefined;
+  const value = valueAt(part.document, path);
+  const choice = chooseBranch(def, value);
+  if (choice.kind !== "mixed") return undefined;
+  const ways = choice.branches.map(allowedBy);
+  return [
+    problem(part, path, {
+      code: "value-invalid",
+      message: `is given in ${ways.length} ways at once, ${ways.join(" and ")}`,
+      value,
+      allowed: allowedBy(schema),
+      hint: "keep one of them",
+    }),
+  ];
+}
+
 /** Judges the value by the one branch that was meant; for plain values what is allowed is still the whole union. */
 function explainBranch(branch: Schema, part: Part, at: Path, value: Plain | undefined, allowed: string): Problem[] {
-  const { error } = (branch as z.ZodType).safeParse(value);
+  const issues = (branch as z.ZodType).safeParse(value).error?.issues ?? [];
   const inner: Part = { ...part, schema: branch, document: value, base: [...part.base, ...at] };
-  const problems = (error?.issues ?? []).flatMap((issue) => explainIssue(issue, inner));
-  return typeof value === "object" ? problems : problems.map((found) => ({ ...found, allowed }));
+  if (typeof value === "object") return issues.flatMap((issue) => explainIssue(issue, inner));
+  return issues.flatMap((issue) =>
+    explainIssue(issue, inner).map((found) => ({
+      ...found,
+      allowed,
+      message: issue.code === "invalid_value" ? `must be ${allowed}` : found.message,
+    })),
+  );
 }
 
 function formsOf(issue: z.core.$ZodIssueInvalidUnion, def: z.core.$ZodUnionDef): readonly unknown[] {
@@ -167,21 +182,17 @@ function problem(
   return { ...rest, path: showPath(whole), ...part.locate(whole, of) };
 }
 
-function inWords(
-  issue: Issue,
-  value: Plain | undefined,
-  schema: Schema | undefined,
-  allowed: string | undefined,
-): string {
+function inWords(issue: Issue, value: Plain | undefined, allowed: string | undefined): string {
   if (typeof value === "number" && !Number.isFinite(value)) {
-    return Number.isNaN(value) ? "is not a number" : "is too large for a number";
+    if (Number.isNaN(value)) return "is not a number";
+    return value > 0 ? "is too large a number" : "is too far below 0";
   }
   switch (issue.code) {
     case "too_small":
     case "too_big":
       return sizeInWords(issue);
     case "invalid_type":
-      if (typeof value === "number" && schema !== undefined && isWhole(schema)) return "must be a whole number";
+      if (typeof value === "number" && issue.expected === "int") return "must be a whole number";
       if (issue.expected === "number" || issue.expected === "int") return `is not a number, but ${kindOf(value)}`;
       return `must be ${KINDS[issue.expected] ?? allowed ?? issue.expected}, not ${kindOf(value)}`;
     case "invalid_value":

@@ -1,7 +1,7 @@
 /**
  * A plain copy of a value from a program: what JSON could carry, or problems with their paths.
  */
-import type { Problem } from "../errors.js";
+import { AnnuletError, type Problem } from "../errors.js";
 import { limits } from "./limits.js";
 import { type Path, showPath } from "./place.js";
 
@@ -24,6 +24,8 @@ export interface PlainCopy {
 /**
  * Copies own enumerable keys. Fields that are undefined count as left out; −0 becomes 0; NaN and infinities stay, to be
  * refused where a number is expected.
+ *
+ * @throws AnnuletError `document-too-large`
  */
 export function copyPlain(source: unknown): PlainCopy {
   const problems: Problem[] = [];
@@ -38,8 +40,10 @@ export function copyPlain(source: unknown): PlainCopy {
 
   const copy = (value: unknown, path: Path): Plain => {
     left--;
-    if (left === -1) refuse([], `holds more than ${limits.values} values`);
-    if (left < 0) return null;
+    if (left < 0) {
+      const message = `the document holds more than ${limits.values} values`;
+      throw new AnnuletError({ code: "document-too-large", message, allowed: `at most ${limits.values} values` });
+    }
     switch (typeof value) {
       case "number":
         return value === 0 ? 0 : value;
@@ -66,11 +70,11 @@ export function copyPlain(source: unknown): PlainCopy {
       if (prototype !== null && Object.getPrototypeOf(prototype) !== null) return refuse(path, "is not a plain object");
       const entries: [string, Plain][] = [];
       for (const [key, inner] of Object.entries(value)) {
-        if (left < 0) break;
         if (inner !== undefined) entries.push([key, copy(inner, [...path, key])]);
       }
       return Object.fromEntries(entries);
-    } catch {
+    } catch (error) {
+      if (error instanceof AnnuletError) throw error;
       // A getter or a proxy of the caller's threw.
       return refuse(path, "cannot be read");
     } finally {

@@ -22,17 +22,17 @@ const MAX_PROBLEMS = 200;
 export function readDesign(source: unknown): Design {
   const { data, locate, problems } = typeof source === "string" ? readText(source) : fromObject(source);
   if (!isPlainObject(data)) {
-    fail([
-      ...problems,
-      {
-        code: "value-invalid",
-        message: "a design is an object",
-        value: data,
-        allowed: "an object",
-        hint: 'begin with {"annulet": 1}',
-        ...locate([]),
-      },
-    ]);
+    const allowed = "an object";
+    const hint = 'begin with {"annulet": 1}';
+    const other = {
+      code: "value-invalid",
+      message: "a design is an object",
+      value: data,
+      allowed,
+      hint,
+      ...locate([]),
+    };
+    fail(problems.length > 0 ? problems : [other]);
   }
   const { document, problem, readable } = upgradeDocument(data);
   const found = [...problems];

@@ -29,12 +29,12 @@ export function readText(source: string): DesignText {
     });
   }
   const text = source.startsWith("\uFEFF") ? source.slice(1) : source;
-  scan(text);
-  return readTree(parseTree(text));
+  const open = scan(text);
+  return readTree(parseTree(text, open));
 }
 
-/** Finds, before parsing, what the parser would pass over or break on. */
-function scan(text: string): void {
+/** Finds, before parsing, what the parser would pass over or break on. Returns how many brackets stay open. */
+function scan(text: string): number {
   let depth = 0;
   let values = 1;
   let inText = false;
@@ -59,6 +59,8 @@ function scan(text: string): void {
         });
       }
     } else if (c === "]" || c === "}") depth--;
+    // The parser stops here at the latest: what follows, as in a comment, is no JSON.
+    else if (c === "/" || c === "#" || c === "'") break;
     else if (c === ",") {
       values++;
       if (values > limits.values) {
@@ -71,25 +73,30 @@ function scan(text: string): void {
       }
     }
   }
+  return depth;
 }
 
-function parseTree(text: string): DocumentNode {
+function parseTree(text: string, open: number): DocumentNode {
   try {
     return parse(text, { mode: "json" });
   } catch (error) {
     const { offset } = error as { readonly offset?: unknown };
     // Only a stack that the caller had nearly used up leads here without a place.
     if (typeof offset !== "number") throw malformed("the document cannot be read", undefined, undefined, error);
-    throw explainMalformed(text, offset, error);
+    throw explainMalformed(text, offset, open, error);
   }
 }
 
-function explainMalformed(text: string, offset: number, cause: unknown): AnnuletError {
+function explainMalformed(text: string, offset: number, open: number, cause: unknown): AnnuletError {
   const before = text.slice(0, offset).trimEnd().at(-1);
   const at = text[offset];
   const place = placeAt(text, offset);
   if (text.trim() === "") return malformed("the document is empty", place, 'begin with {"annulet": 1}', cause);
-  if (at === undefined) return malformed("the document ends too early", place, "close every {, [ and quote", cause);
+  // At the end the parser points at the last token, or one before.
+  const last = open > 0 && text.length - offset <= LONGEST_TOKEN && LAST_TOKEN.test(text.slice(offset));
+  if (last || (cause as Error).message.startsWith("Unexpected end")) {
+    return malformed("the document ends too early", placeAt(text, text.length), "close every {, [ and quote", cause);
+  }
   if (before === "," && (at === "}" || at === "]")) {
     const comma = placeAt(text, text.lastIndexOf(",", offset));
     return malformed(`there is a comma before the closing ${at}`, comma, "take the comma away", cause);
@@ -102,6 +109,12 @@ function explainMalformed(text: string, offset: number, cause: unknown): Annulet
   const hint = word === undefined ? COMMON_SLIPS : `keys and texts stand in " quotes; ${COMMON_SLIPS}`;
   return malformed(`${word ?? JSON.stringify(at)} is not expected here`, place, hint, cause);
 }
+
+/** What can stand last in a document that ends too early; a closing bracket in its place is one too many. */
+const LAST_TOKEN = /^(?:"[^"]*"|[{[,:-]|[\d.eE+-]+|true|false|null)?\s*$/;
+
+/** Longest last token that is looked at, in characters. */
+const LONGEST_TOKEN = 1000;
 
 /** Longest stretch of an unexpected word that a message shows, in characters. */
 const SHOWN_WORD_LENGTH = 20;

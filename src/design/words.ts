@@ -1,6 +1,7 @@
 /**
  * What a schema allows, in words.
  */
+import { z } from "zod";
 import { bare, definitionOf, discriminatorOf, literalsOf, type Schema, shapeOf } from "./forms.js";
 
 /** In words, for the `allowed` of an error: `a number from 0.1 to 5`. */
@@ -18,7 +19,7 @@ export function allowedBy(schema: Schema): string {
     case "enum":
       return Object.values(def.entries).map(showLiteral).join(", ");
     case "array":
-      return limitsOf(schema).maximum === 0 ? "an empty list, []" : `a list${lengthInWords(schema, "entries")}`;
+      return limitsOf(schema).maxItems === 0 ? "an empty list, []" : `a list${lengthInWords(schema, "entries")}`;
     case "tuple":
       return `a list [${def.items.map(allowedBy).join(", ")}]`;
     case "object":
@@ -39,29 +40,16 @@ export function showLiteral(value: unknown): string {
   return JSON.stringify(value) ?? String(value);
 }
 
-/** Whether only whole numbers are allowed. */
-export function isWhole(schema: Schema): boolean {
-  return limitsOf(schema).format?.includes("int") ?? false;
-}
-
-/** What zod gathers of a schema's checks. */
-interface Limits {
-  readonly minimum?: number;
-  readonly maximum?: number;
-  readonly exclusiveMinimum?: number;
-  readonly exclusiveMaximum?: number;
-  readonly format?: string;
-}
-
-function limitsOf(schema: Schema): Limits {
-  return bare(schema)._zod.bag as Limits;
+/** A schema's limits, as JSON Schema has them: zod's public account of its checks. */
+function limitsOf(schema: Schema): z.core.JSONSchema.BaseSchema {
+  return z.toJSONSchema(bare(schema), { io: "input", unrepresentable: "any" });
 }
 
 function numberInWords(schema: Schema): string {
-  const { minimum, maximum, exclusiveMinimum, exclusiveMaximum } = limitsOf(schema);
-  const kind = isWhole(schema) ? "a whole number" : "a number";
-  const real = (limit: number | undefined) =>
-    limit === undefined || Math.abs(limit) >= Number.MAX_SAFE_INTEGER ? undefined : limit;
+  const { type, minimum, maximum, exclusiveMinimum, exclusiveMaximum } = limitsOf(schema);
+  const kind = type === "integer" ? "a whole number" : "a number";
+  const real = (limit: unknown) =>
+    typeof limit !== "number" || Math.abs(limit) >= Number.MAX_SAFE_INTEGER ? undefined : limit;
   const [least, most, above, below] = [minimum, maximum, exclusiveMinimum, exclusiveMaximum].map(real);
   if (above === undefined && below === undefined && least !== undefined && most !== undefined) {
     return `${kind} from ${showNumber(least)} to ${showNumber(most)}`;
@@ -85,7 +73,8 @@ export function showNumber(value: number): string {
 }
 
 function lengthInWords(schema: Schema, units: string): string {
-  const { minimum, maximum } = limitsOf(schema);
+  const { minLength, maxLength, minItems, maxItems } = limitsOf(schema);
+  const [minimum, maximum] = [minLength ?? minItems, maxLength ?? maxItems];
   if (minimum !== undefined && maximum !== undefined) return ` of ${minimum} to ${maximum} ${units}`;
   if (minimum !== undefined) return ` of at least ${minimum} ${units}`;
   return maximum === undefined ? "" : ` of at most ${maximum} ${units}`;
@@ -94,6 +83,6 @@ function lengthInWords(schema: Schema, units: string): string {
 /** `system, value`; those that may be left out end in a question mark. */
 function fieldsInWords(schema: Schema): string {
   return Object.entries(shapeOf(schema) ?? {})
-    .map(([key, field]) => (field._zod.optin === "optional" ? `${key}?` : key))
+    .map(([key, field]) => (field._zod.optin !== undefined ? `${key}?` : key))
     .join(", ");
 }
