@@ -27,7 +27,7 @@ export function triangulatePolygon(rings: readonly (readonly PlanePoint[])[]): n
   const triangles = orient(
     points,
     earcut(
-      points.flatMap(([x, y]) => [x, y]),
+      points.flatMap((point) => [point[0], point[1]]),
       holes,
     ),
   );

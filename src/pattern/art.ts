@@ -7,7 +7,7 @@ import { flattenPath } from "../math/path-data.js";
 import type { Point2 } from "../math/point.js";
 import { showLength } from "../units.js";
 import { type Chain, joinLines } from "./chains.js";
-import { type GridPath, toGrid } from "./grid.js";
+import { type GridPath, type GridPoint, toGrid } from "./grid.js";
 import {
   cleanRegion,
   contains,
@@ -90,6 +90,56 @@ export function completeArt(strip: Strip, spec: RegionSpec, where: string, warn:
   const lines = takesSides(spec.ribbon) ? [] : chains;
   const art = takeRibbon(strip, spec.ribbon, shape, lines, where);
   return { ...art, region: tidy(strip, art.region, where, warn), border: shape };
+}
+
+/** Completes a path as lines alone: open ones joined where their images meet, closed ones once each. */
+export function completeLines(
+  strip: Strip,
+  source: { readonly path: string; readonly unit: "tile" | "mm" },
+  where: string,
+): Chain[] {
+  const subpaths = readArt(strip, source, strip.artTolerance * LINE_SHARE, where);
+  const images = (closed: boolean) => {
+    const paths = subpaths
+      .filter((subpath) => subpath.closed === closed)
+      .map(({ points }) => toGrid(strip.grid, points));
+    return imagesOf(strip, paths).map(({ path }) => path);
+  };
+  const loops = images(true).map((path) => [...path, path[0]]);
+  return joinLines([...images(false), ...loops], steps(strip, JOIN_REACH));
+}
+
+/** Lines that only beads follow carry no mesh, so they are flattened this much finer, to be true in length. */
+const LINE_SHARE = 0.1;
+
+/** The stretches of lines between two x, grid steps. A loop that is cut becomes open lines. */
+export function clipLines(chains: readonly Chain[], low: number, high: number): Chain[] {
+  const inside = ({ x }: GridPoint) => x >= low && x <= high;
+  return chains.flatMap((chain) => {
+    if (chain.points.every(inside)) return [chain];
+    const first = chain.closed ? chain.points.findIndex((point) => !inside(point)) : 0;
+    const path = chain.closed ? [...chain.points.slice(first), ...chain.points.slice(0, first + 1)] : chain.points;
+    return cutLine(path, low, high).map((points): Chain => ({ points, closed: false }));
+  });
+}
+
+function cutLine(path: GridPath, low: number, high: number): GridPath[] {
+  const pieces: GridPath[] = [];
+  let piece: GridPath = [];
+  for (let i = 0; i + 1 < path.length; i++) {
+    const [a, b] = [path[i], path[i + 1]];
+    const at = (x: number) => ({ x, y: Math.round(a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x)) });
+    if (Math.max(a.x, b.x) < low || Math.min(a.x, b.x) > high) continue;
+    const clamp = (point: GridPoint) => (point.x < low ? at(low) : point.x > high ? at(high) : point);
+    if (piece.length === 0) piece.push(clamp(a));
+    piece.push(clamp(b));
+    if (b.x < low || b.x > high) {
+      pieces.push(piece);
+      piece = [];
+    }
+  }
+  if (piece.length > 1) pieces.push(piece);
+  return pieces;
 }
 
 /** The filled region of the closed subpaths and of the open ones whose images join into loops. */
@@ -183,7 +233,7 @@ export function clearRing(strip: Strip, ring: GridPath): boolean {
 }
 
 /** Cleans hairlines where growing or shrinking by a hair changes how many rings there are, and says so. */
-function tidy(strip: Strip, region: GridRegion, where: string, warn: Warn): GridRegion {
+export function tidy(strip: Strip, region: GridRegion, where: string, warn: Warn): GridRegion {
   if (region.length === 0) return region;
   const reach = steps(strip, CLEAN_REACH);
   const plain = simplify(region, steps(strip, SIMPLIFY_REACH));

@@ -10,6 +10,9 @@ import { AnnuletError } from "../errors.js";
 import { showLength, TURN } from "../units.js";
 import type { FitSpec } from "./schema.js";
 
+/** Degrees of a pattern that goes all the way round. */
+export const FULL_COVER = 360;
+
 /** What a fit needs to know of a band of some width. */
 export interface SeatMeasure {
   /** Length of the seat across the band, mm. */
@@ -99,7 +102,7 @@ export function solveFit(spec: FitSpec, cover: number, drawnWidth: number, measu
 
 /** Tile width, mm, when `repeats` tiles share the covered circumference at the seat's mean radius. */
 export function tileAt(seat: SeatMeasure, cover: number, repeats: number): number {
-  return (TURN * seat.meanRadius * (cover / 360)) / repeats;
+  return (TURN * seat.meanRadius * (cover / FULL_COVER)) / repeats;
 }
 
 function listCandidates(

@@ -75,16 +75,34 @@ export function ribbonAround(lines: GridRegion, width: number, join: Join, arcTo
 /** Corners sharper than this many half widths are cut off while a region is cleaned, so that touching tips part. */
 const CLEANING_MITER = 1.2;
 
-/** Closes gaps and then opens necks narrower than twice `reach` grid steps; the rest moves by less than that. */
+/** Touching tips are opened by this many reaches, so that the closing of gaps does not join them again. */
+const TIP_REACHES = 3;
+
+/**
+ * Parts what meets in a tip, closes gaps narrower than twice `reach` grid steps and opens necks narrower than that.
+ * All else moves by less than `TIP_REACHES` reaches, and only at sharp corners.
+ */
 export function cleanRegion(region: GridRegion, reach: number): GridRegion {
-  const step = (rings: GridRegion, distance: number) =>
+  const grow = (rings: GridRegion, distance: number) =>
     inflate(rings, distance, JoinType.Miter, EndType.Polygon, CLEANING_MITER, reach);
-  return step(step(step(region, reach), -2 * reach), reach);
+  const opened = grow(grow(region, -TIP_REACHES * reach), TIP_REACHES * reach);
+  return grow(grow(grow(opened, reach), -2 * reach), reach);
 }
 
 /** Signed area, positive for a counter-clockwise ring; grid steps squared. */
 export function ringArea(ring: GridPath): number {
   return Clipper.area(ring);
+}
+
+/** The part of the region between two x, within ± y of the middle line; all in grid steps. */
+export function clipAlong(region: GridRegion, low: number, high: number, reach: number): GridRegion {
+  const corners: [number, number][] = [
+    [low, -reach],
+    [high, -reach],
+    [high, reach],
+    [low, reach],
+  ];
+  return Clipper.intersect(region as GridPath[], [corners.map(([x, y]) => ({ x, y }))], FillRule.NonZero);
 }
 
 /** Whether the point lies inside the ring or on it. */

@@ -5,7 +5,7 @@
  * taken; a pattern that stops is worked on all its tiles.
  */
 import type { Point2 } from "../math/point.js";
-import type { Fit } from "./fit.js";
+import { type Fit, FULL_COVER } from "./fit.js";
 import { type Grid, type GridPath, type GridPoint, gridFor, operatePath, shiftPath } from "./grid.js";
 import { type FriezeGroup, type FriezeName, friezeGroup } from "./symmetry.js";
 
@@ -44,7 +44,7 @@ export function makeStrip(fit: Fit, symmetry: FriezeName, seatLength: number, to
   const { tileWidth, tileHeight, repeats, rows, cover } = fit;
   const grid = gridFor(tileWidth);
   const halfRow = Math.round((tileHeight * grid.scale) / 2);
-  const periodic = cover === 360;
+  const periodic = cover === FULL_COVER;
   const artTolerance = tolerance * ART_SHARE;
   return {
     grid,

@@ -4,6 +4,7 @@
  * A loop or strand of length L takes n = max(1, round(L / (pitch · d))) beads at L / n; an open line hits both its ends.
  * A line that its symmetry brings onto itself takes the nearest even number, so that the beads are as symmetric.
  */
+import { AnnuletError } from "../errors.js";
 import type { Point2, Point3 } from "../math/point.js";
 import type { RunLine } from "../pattern/runs.js";
 import { TURN } from "../units.js";
@@ -21,6 +22,10 @@ export interface BeadRunOptions {
   readonly embed: number;
   /** mm above the seat of that surface. */
   readonly height: number;
+  /** Most beads that may be placed. */
+  readonly most: number;
+  /** Where the run stands in the document, for errors. */
+  readonly path: string;
 }
 
 /** Beads of one line, before it is repeated. */
@@ -42,6 +47,7 @@ export function placeOnSeat(line: RunLine, wrap: Wrap, options: BeadRunOptions):
   const total = lengths[lengths.length - 1];
   const open = line.kind === "open";
   const intervals = intervalCount(total, options, line);
+  requireAtMost(intervals, options);
   const spacing = intervals === 0 ? undefined : total / intervals;
   const beads: Bead[] = [];
   for (let i = 0; i < (open ? intervals + 1 : intervals); i++) {
@@ -51,17 +57,50 @@ export function placeOnSeat(line: RunLine, wrap: Wrap, options: BeadRunOptions):
   return { beads, spacing };
 }
 
+/** A circle about the finger axis that carries beads. */
+export interface BeadCircle {
+  /** mm along the axis. */
+  readonly w: number;
+  /** mm from the axis. */
+  readonly radius: number;
+  /** Outward unit normal of the carrying surface in (w, r). */
+  readonly outward: Point2;
+  /** Angle of the first bead, radians. */
+  readonly startAngle: number;
+}
+
 /** Places beads round a circle about the finger axis. */
-export function placeOnCircle(w: number, radius: number, startAngle: number, options: BeadRunOptions): PlacedRun {
-  const r = radius + centreRise(options);
+export function placeOnCircle(
+  { w, radius, outward: [nw, nr], startAngle }: BeadCircle,
+  options: BeadRunOptions,
+): PlacedRun {
+  const rise = centreRise(options);
+  const r = radius + rise * nr;
   const length = TURN * r;
   const count = options.count ?? Math.max(1, Math.round(length / (options.pitch * options.diameter)));
+  requireAtMost(count, options);
   const beads = Array.from({ length: count }, (_, i): Bead => {
-    const angle = startAngle + (TURN * i) / count;
-    const outward: Point3 = [Math.cos(angle), Math.sin(angle), 0];
-    return { centre: [r * outward[0], r * outward[1], w], radius: options.diameter / 2, outward };
+    const [cos, sin] = [Math.cos(startAngle + (TURN * i) / count), Math.sin(startAngle + (TURN * i) / count)];
+    return {
+      centre: [r * cos, r * sin, w + rise * nw],
+      radius: options.diameter / 2,
+      outward: [nr * cos, nr * sin, nw],
+    };
   });
   return { beads, spacing: length / count };
+}
+
+/** @throws AnnuletError `too-many-beads` before any of them is made */
+export function requireAtMost(count: number, { most, path }: Pick<BeadRunOptions, "most" | "path">): void {
+  if (count <= most) return;
+  throw new AnnuletError({
+    code: "too-many-beads",
+    message: `the design asks for ${count} beads`,
+    path,
+    value: count,
+    allowed: `at most ${most}`,
+    hint: "make the beads larger or fewer, or raise the limit (maxBeads; --max-beads on the command line)",
+  });
 }
 
 /** The run's beads in every tile. */

@@ -24,13 +24,18 @@ export interface Bead {
 /** Icosahedra finer than this would only serve beads larger than a finger. */
 const MAX_FREQUENCY = 64;
 
-/** A unit sphere whose faces lie within `deviation` (a share of the radius) of the true one. */
+/**
+ * A unit sphere within `deviation` (a share of the radius) of the true one: its vertices stand out by as much as its
+ * faces fall short, which halves the deviation of an inscribed one and keeps the volume nearly true.
+ */
 export function geodesicSphere(deviation: number): Mesh {
-  for (let frequency = 1; frequency < MAX_FREQUENCY; frequency++) {
-    const sphere = divideIcosahedron(frequency);
-    if (1 - leastFaceDistance(sphere) <= deviation) return sphere;
+  for (let frequency = 1; ; frequency++) {
+    const { positions, triangles } = divideIcosahedron(frequency);
+    const scale = 2 / (1 + leastFaceDistance({ positions, triangles }));
+    if (scale - 1 <= deviation || frequency === MAX_FREQUENCY) {
+      return { positions: positions.map((value) => value * scale), triangles };
+    }
   }
-  return divideIcosahedron(MAX_FREQUENCY);
 }
 
 /** The bead's mesh from a unit sphere. */

@@ -40,8 +40,9 @@ function facetLines(flat: Mesh, { wrap, facets }: ReliefOptions): number[] {
     high = Math.max(high, flat.positions[i]);
   }
   const step = (TURN * wrap.referenceRadius) / facets;
-  const first = Math.ceil(low / step);
-  return Array.from({ length: Math.max(0, Math.floor(high / step) - first + 1) }, (_, i) => (first + i) * step);
+  const first = Math.ceil(low / step - 0.5);
+  const count = Math.max(0, Math.floor(high / step - 0.5) - first + 1);
+  return Array.from({ length: count }, (_, i) => (first + i + 0.5) * step);
 }
 
 /** Top, walls and foot in (u, v, h). Sides on the seam stay open: the neighbouring tile closes them. */

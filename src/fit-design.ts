@@ -1,0 +1,31 @@
+/**
+ * The fit alone, without building the ring: what makers choose the number of repeats from.
+ */
+import { readDesign } from "./design/read.js";
+import { AnnuletError, type Warn } from "./errors.js";
+import type { Fit } from "./pattern/fit.js";
+import { resolveSize } from "./sizing/size.js";
+import { fitBand } from "./wrap/fit-band.js";
+
+export interface FitDesignOptions {
+  /** Takes the warnings of the fit. Default: they are dropped. */
+  readonly warn?: Warn;
+}
+
+/**
+ * Solves a design's fit.
+ *
+ * @throws AnnuletError as `readDesign`; `no-pattern` where there is nothing to fit; `fit-impossible`
+ */
+export function fitDesign(document: unknown, { warn }: FitDesignOptions = {}): Fit {
+  const design = readDesign(document);
+  const boreRadius = resolveSize(design.size).diameter / 2;
+  const fit = fitBand(design.pattern, { profile: design.profile, boreRadius, tolerance: design.tolerance, warn });
+  if (fit !== undefined) return fit;
+  throw new AnnuletError({
+    code: "no-pattern",
+    message: "the design has no pattern, so there is nothing to fit",
+    path: "pattern",
+    hint: 'add "pattern": {} for square tiles',
+  });
+}

@@ -1,0 +1,107 @@
+/**
+ * The report of a build: what a workshop reads, as plain JSON.
+ */
+import type { SolidCheck } from "../checks/gate.js";
+import type { Design } from "../design/schema.js";
+import type { Warning } from "../errors.js";
+import type { Point3 } from "../math/point.js";
+import type { Measure } from "../measure/measure.js";
+import type { Fit } from "../pattern/fit.js";
+import type { ResolvedSize } from "../sizing/size.js";
+import type { BeadRunReport } from "../solids/parts.js";
+import type { StageName } from "../stages.js";
+import type { UnionResult } from "../union/union.js";
+import { degrees } from "../units.js";
+import type { StretchReport } from "../wrap/stretch.js";
+
+/** Everything measured on one ring. Lengths in mm, masses in g. */
+export interface Report {
+  readonly name: string;
+  /** Whether the mesh passed the gate, in double precision and as a float32 file holds it. */
+  readonly closed: boolean;
+  readonly triangles: number;
+  readonly vertices: number;
+  readonly components: number;
+  /** Handles of the solid, and how many the design implies: 1 for a band. */
+  readonly genus: number;
+  readonly genusExpected: number;
+  /** mm³ */
+  readonly volume: number;
+  /** mm² */
+  readonly area: number;
+  readonly centroid: Point3;
+  readonly bounds: { readonly min: Point3; readonly max: Point3 };
+  readonly size: ResolvedSize;
+  /** Band width and thickness as built, mm: the width differs from the document's where the tile is held. */
+  readonly band: { readonly width: number; readonly thickness: number };
+  /** null where there is no pattern. */
+  readonly fit: FitReport | null;
+  readonly beads: readonly BeadRunReport[];
+  /** Rail height minus the relief's highest point, mm; null without rails or relief. Negative: it stands proud. */
+  readonly headroom: number | null;
+  /** Material → g, by the mesh's volume and the alloy's density. */
+  readonly mass: Readonly<Record<string, number>>;
+  readonly mesh: {
+    /** Smallest angle of a triangle, degrees, and shortest edge, mm. */
+    readonly smallestAngle: number;
+    readonly shortestEdge: number;
+  };
+  readonly warnings: readonly Warning[];
+  /** Stage → milliseconds. */
+  readonly timings: Readonly<Partial<Record<StageName, number>>>;
+  /** The kernel whose result it is, and the road that was taken. */
+  readonly kernel: string;
+  readonly road: string;
+}
+
+/** The fit with the stretch of the wrapped art. */
+export interface FitReport extends Fit {
+  /** λu along the band, smallest and largest, on the seat and at the relief's top: 1 is true. */
+  readonly lambda: StretchReport;
+}
+
+/** What the stages of a build came to. */
+export interface Findings {
+  readonly design: Design;
+  readonly size: ResolvedSize;
+  readonly width: number;
+  readonly fit: Fit | undefined;
+  readonly lambda: StretchReport;
+  readonly runs: readonly BeadRunReport[];
+  readonly headroom: number | undefined;
+  readonly union: UnionResult;
+  readonly check: SolidCheck;
+  readonly genusExpected: number;
+  readonly measure: Measure;
+  readonly mass: number;
+  readonly warnings: readonly Warning[];
+  readonly timings: Report["timings"];
+}
+
+export function makeReport(found: Findings): Report {
+  const { design, check, measure, fit } = found;
+  return {
+    name: design.name,
+    closed: check.closed,
+    triangles: check.triangles,
+    vertices: check.vertices,
+    components: check.components,
+    genus: check.genus as number,
+    genusExpected: found.genusExpected,
+    volume: measure.volume,
+    area: measure.area,
+    centroid: measure.centroid,
+    bounds: measure.bounds,
+    size: found.size,
+    band: { width: found.width, thickness: design.profile.thickness },
+    fit: fit === undefined ? null : { ...fit, lambda: found.lambda },
+    beads: found.runs,
+    headroom: found.headroom ?? null,
+    mass: { [design.material]: found.mass },
+    mesh: { smallestAngle: degrees(check.smallestAngle ?? Number.NaN), shortestEdge: check.shortestEdge ?? Number.NaN },
+    warnings: found.warnings,
+    timings: found.timings,
+    kernel: found.union.kernel,
+    road: found.union.road,
+  };
+}

@@ -1,0 +1,75 @@
+/**
+ * Gathers many small bodies into few meshes of bodies that do not touch: a kernel then unites a handful of parts.
+ */
+import { concatMeshes, type Mesh } from "../mesh/mesh.js";
+
+/** Bodies nearer than this are held to touch, mm: above the step of float32, so that rounding brings none together. */
+const CLEARANCE = 2e-3;
+
+interface Sphere {
+  readonly centre: readonly [number, number, number];
+  readonly radius: number;
+}
+
+/** Each result mesh holds bodies whose bounding spheres are apart. The order of bodies decides, nothing else. */
+export function groupDisjoint(bodies: readonly Mesh[]): Mesh[] {
+  const spheres = bodies.map(boundingSphere);
+  const cell = Math.max(CLEARANCE, ...spheres.map((sphere) => 2 * sphere.radius + CLEARANCE));
+  const grid = new Map<string, number[]>();
+  const groupOf: number[] = [];
+  spheres.forEach((sphere, i) => {
+    const taken = new Set(
+      nearby(grid, cell, sphere)
+        .filter((j) => touch(spheres[j], sphere))
+        .map((j) => groupOf[j]),
+    );
+    let group = 0;
+    while (taken.has(group)) group++;
+    groupOf[i] = group;
+    const key = keyOf(cell, sphere.centre, [0, 0, 0]);
+    const there = grid.get(key);
+    if (there === undefined) grid.set(key, [i]);
+    else there.push(i);
+  });
+  const groups: Mesh[][] = Array.from({ length: Math.max(-1, ...groupOf) + 1 }, () => []);
+  bodies.forEach((body, i) => {
+    groups[groupOf[i]].push(body);
+  });
+  return groups.map(concatMeshes);
+}
+
+function boundingSphere({ positions }: Mesh): Sphere {
+  const [low, high] = [[0, 1, 2].map((k) => positions[k]), [0, 1, 2].map((k) => positions[k])];
+  for (let i = 0; i < positions.length; i++) {
+    low[i % 3] = Math.min(low[i % 3], positions[i]);
+    high[i % 3] = Math.max(high[i % 3], positions[i]);
+  }
+  const centre = [(low[0] + high[0]) / 2, (low[1] + high[1]) / 2, (low[2] + high[2]) / 2] as const;
+  let square = 0;
+  for (let i = 0; i < positions.length; i += 3) {
+    square = Math.max(
+      square,
+      (positions[i] - centre[0]) ** 2 + (positions[i + 1] - centre[1]) ** 2 + (positions[i + 2] - centre[2]) ** 2,
+    );
+  }
+  return { centre, radius: Math.sqrt(square) };
+}
+
+function touch(a: Sphere, b: Sphere): boolean {
+  const apart = Math.hypot(a.centre[0] - b.centre[0], a.centre[1] - b.centre[1], a.centre[2] - b.centre[2]);
+  return apart < a.radius + b.radius + CLEARANCE;
+}
+
+function keyOf(cell: number, centre: Sphere["centre"], step: readonly number[]): string {
+  return centre.map((value, k) => Math.floor(value / cell) + step[k]).join();
+}
+
+function nearby(grid: ReadonlyMap<string, readonly number[]>, cell: number, { centre }: Sphere): number[] {
+  const found: number[] = [];
+  for (const x of [-1, 0, 1]) {
+    for (const y of [-1, 0, 1]) {
+      for (const z of [-1, 0, 1]) found.push(...(grid.get(keyOf(cell, centre, [x, y, z])) ?? []));
+    }
+  }
+  return found;
+}

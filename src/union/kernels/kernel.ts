@@ -1,0 +1,25 @@
+/**
+ * The kernel interface: what annulet asks of a boolean library, mesh in, mesh out.
+ */
+import type { Point3 } from "../../math/point.js";
+import type { Mesh } from "../../mesh/mesh.js";
+
+/** The half space in which normal · p ≤ offset. */
+export interface HalfSpace {
+  /** Unit vector. */
+  readonly normal: Point3;
+  /** mm. */
+  readonly offset: number;
+}
+
+/** A boolean library. Any value of this shape will do; the built-in ones have no privilege. */
+export interface Kernel {
+  /** Short name, told in reports. */
+  readonly name: string;
+  /** The union of closed parts; a part may be several shells that do not touch. */
+  readonly union: (parts: readonly Mesh[]) => Promise<Mesh>;
+  /** What is in `body` and not in `tool`. */
+  readonly subtract: (body: Mesh, tool: Mesh) => Promise<Mesh>;
+  /** What of `body` lies in the half space, closed by a cap on its plane. */
+  readonly cut: (body: Mesh, keep: HalfSpace) => Promise<Mesh>;
+}

@@ -1,0 +1,94 @@
+/**
+ * The default kernel: manifold-3d (WebAssembly).
+ *
+ * Its results come in float32. WASM objects are not garbage: every one is deleted, also when an operation throws.
+ */
+import loadManifold, { type Manifold, type ManifoldToplevel } from "manifold-3d";
+import { AnnuletError } from "../../errors.js";
+import type { Mesh } from "../../mesh/mesh.js";
+import type { Kernel } from "./kernel.js";
+
+export const manifoldKernel: Kernel = {
+  name: "manifold",
+  union: (parts) => run(parts, (wasm, solids) => wasm.Manifold.union([...solids])),
+  subtract: (body, tool) => run([body, tool], (_, [a, b]) => a.subtract(b)),
+  cut: (body, { normal: [x, y, z], offset }) => run([body], (_, [solid]) => solid.trimByPlane([-x, -y, -z], -offset)),
+};
+
+let loading: Promise<ManifoldToplevel> | undefined;
+
+/** Loads the library once a process; a failed load is tried again. */
+function load(): Promise<ManifoldToplevel> {
+  loading ??= loadManifold().then(
+    (wasm) => {
+      wasm.setup();
+      return wasm;
+    },
+    (error) => {
+      loading = undefined;
+      throw new AnnuletError(
+        {
+          code: "kernel-unavailable",
+          message: "the manifold kernel could not be loaded: WebAssembly is missing or its file was not found",
+          hint: "use the bvh kernel, which is plain JavaScript",
+        },
+        { cause: error },
+      );
+    },
+  );
+  return loading;
+}
+
+async function run(
+  parts: readonly Mesh[],
+  operate: (wasm: ManifoldToplevel, solids: readonly Manifold[]) => Manifold,
+): Promise<Mesh> {
+  const wasm = await load();
+  const owned: Manifold[] = [];
+  try {
+    for (const part of parts) owned.push(toManifold(wasm, part));
+    const result = operate(wasm, owned);
+    owned.push(result);
+    requireSuccess(result);
+    return fromManifold(result);
+  } finally {
+    for (const solid of owned) solid.delete();
+  }
+}
+
+function toManifold(wasm: ManifoldToplevel, mesh: Mesh): Manifold {
+  const input = new wasm.Mesh({
+    numProp: 3,
+    vertProperties: Float32Array.from(mesh.positions),
+    triVerts: mesh.triangles.slice(),
+  });
+  try {
+    const solid = new wasm.Manifold(input);
+    requireSuccess(solid);
+    return solid;
+  } catch (error) {
+    throw error instanceof AnnuletError ? error : kernelFailed(String(error), error);
+  }
+}
+
+function fromManifold(solid: Manifold): Mesh {
+  const { numProp, vertProperties, triVerts } = solid.getMesh();
+  if (numProp !== 3) throw kernelFailed(`vertices came with ${numProp} properties`);
+  return { positions: Float64Array.from(vertProperties), triangles: Uint32Array.from(triVerts) };
+}
+
+function requireSuccess(solid: Manifold): void {
+  const status = solid.status();
+  if (status !== "NoError") throw kernelFailed(String(status));
+}
+
+function kernelFailed(why: string, cause?: unknown): AnnuletError {
+  return new AnnuletError(
+    {
+      code: "kernel-failed",
+      message: `the manifold kernel refused a part: ${why}`,
+      hint: "this is a fault in annulet's parts, not in the design: please report it with the design",
+    },
+    { cause },
+  );
+}
