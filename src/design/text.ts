@@ -1,25 +1,18 @@
 /**
  * JSON text (RFC 8259) with the place of every key and value.
  */
-import { type DocumentNode, parse, type ValueNode } from "@humanwhocodes/momoa";
-import { AnnuletError, type Problem } from "../errors.js";
+import { type DocumentNode, parse } from "@humanwhocodes/momoa";
+import { AnnuletError } from "../errors.js";
 import { limits } from "./limits.js";
-import { type Locate, type Path, type Place, placeAt, showKey, showPath } from "./place.js";
-import type { Plain } from "./plain.js";
-
-export interface DesignText {
-  readonly data: Plain;
-  readonly locate: Locate;
-  /** Keys that are written twice. */
-  readonly problems: readonly Problem[];
-}
+import { type Place, placeAt } from "./place.js";
+import { type PlacedData, readTree } from "./tree.js";
 
 /**
  * Reads JSON text. A byte order mark at its start is passed over.
  *
  * @throws AnnuletError `document-too-large` or `json-malformed`, with line and column
  */
-export function readText(source: string): DesignText {
+export function readText(source: string): PlacedData {
   if (source.length > limits.characters) {
     throw new AnnuletError({
       code: "document-too-large",
@@ -123,79 +116,4 @@ const COMMON_SLIPS = "a missing comma, colon or bracket before this is the usual
 
 function malformed(message: string, place?: Place, hint?: string, cause?: unknown): AnnuletError {
   return new AnnuletError({ code: "json-malformed", message, allowed: "JSON", hint, ...place }, { cause });
-}
-
-/** Where the entries of one list or object stand. */
-type Entries = ReadonlyMap<string | number, { readonly key: Place; readonly value: Place }>;
-
-function readTree(tree: DocumentNode): DesignText {
-  const problems: Problem[] = [];
-  const entriesOf = new Map<Plain, Entries>();
-
-  const read = (node: ValueNode, path: Path): Plain => {
-    switch (node.type) {
-      case "Object": {
-        const values = new Map<string, Plain>();
-        const entries = new Map<string, { readonly key: Place; readonly value: Place }>();
-        for (const { name, value } of node.members) {
-          const key = name.type === "String" ? name.value : name.name;
-          const place = startOf(name);
-          const earlier = entries.get(key)?.key;
-          if (earlier !== undefined) problems.push(duplicate([...path, key], key, earlier, place));
-          values.set(key, read(value, [...path, key]));
-          entries.set(key, { key: place, value: startOf(value) });
-        }
-        const result: Plain = Object.fromEntries(values);
-        entriesOf.set(result, entries);
-        return result;
-      }
-      case "Array": {
-        const result = node.elements.map(({ value }, i) => read(value, [...path, i]));
-        entriesOf.set(
-          result,
-          new Map(node.elements.map(({ value }, i) => [i, { key: startOf(value), value: startOf(value) }])),
-        );
-        return result;
-      }
-      case "Number":
-        return node.value === 0 ? 0 : node.value;
-      case "String":
-      case "Boolean":
-        return node.value;
-      default:
-        return null;
-    }
-  };
-
-  const data = read(tree.body, []);
-  const locate: Locate = (path, of = "value") => {
-    let place = startOf(tree.body);
-    let at: Plain | undefined = data;
-    for (const [i, key] of path.entries()) {
-      const entry: { readonly key: Place; readonly value: Place } | undefined =
-        at === undefined ? undefined : entriesOf.get(at)?.get(key);
-      if (entry === undefined) break;
-      place = i === path.length - 1 ? entry[of] : entry.value;
-      at = (at as { readonly [key: string | number]: Plain | undefined })[key];
-    }
-    return place;
-  };
-  return { data, locate, problems };
-}
-
-function duplicate(path: Path, key: string, first: Place, second: Place): Problem {
-  const both = [first, second].map(({ line, column }) => `line ${line}, column ${column}`).join(" and ");
-  return {
-    code: "duplicate-key",
-    message: `${showKey(key)} is written twice, at ${both}`,
-    path: showPath(path),
-    allowed: "each key once",
-    hint: "take one of the two away",
-    ...second,
-  };
-}
-
-function startOf(node: { readonly loc: { readonly start: Place } }): Place {
-  const { line, column } = node.loc.start;
-  return { line, column };
 }
