@@ -20,10 +20,14 @@ import { type Locate, type Path, showKey, showPath } from "./place.js";
 import { isPlainObject, type Plain } from "./plain.js";
 import { allowedBy, showLiteral } from "./words.js";
 
-/** Everything that keeps a document from its schema; empty where nothing does. */
-export function explain(schema: z.ZodType, document: Plain, locate: Locate): Problem[] {
-  const { error } = schema.safeParse(document);
-  return (error?.issues ?? []).flatMap((issue) => explainIssue(issue, { schema, document, base: [], locate }));
+/**
+ * What keeps a document from its schema; empty where nothing does. Only as many as `most` are worked out, and a few more
+ * where one part has several.
+ */
+export function explain(schema: z.ZodType, document: Plain, locate: Locate, most: number): Problem[] {
+  const issues = schema.safeParse(document).error?.issues ?? [];
+  const part: Part = { schema, document, base: [], locate, most };
+  return issues.slice(0, most).flatMap((issue) => explainIssue(issue, part));
 }
 
 /** The value that issues speak of: a part of the document, with its schema. */
@@ -33,6 +37,8 @@ interface Part {
   /** The part's path in the whole document. */
   readonly base: Path;
   readonly locate: Locate;
+  /** How many problems are wanted. */
+  readonly most: number;
 }
 
 function explainIssue(issue: z.core.$ZodIssue, part: Part): Problem[] {
@@ -40,7 +46,7 @@ function explainIssue(issue: z.core.$ZodIssue, part: Part): Problem[] {
   const value = valueAt(part.document, path);
   const schema = schemaAt(part.schema, part.document, path);
   if (issue.code === "unrecognized_keys") {
-    return mixedForms(part, path, schema) ?? issue.keys.map((key) => unknownKey(part, path, key));
+    return mixedForms(part, path, schema) ?? issue.keys.slice(0, part.most).map((key) => unknownKey(part, path, key));
   }
   if (issue.code === "invalid_union") return explainUnion(issue, part, path);
   const allowed = schema === undefined ? undefined : allowedBy(schema);
@@ -80,7 +86,7 @@ function explainUnion(issue: z.core.$ZodIssueInvalidUnion, part: Part, path: Pat
   if (isPlainObject(value) && choice.alike.length > 0) {
     const known = knownKeys(union, value);
     const unknown = Object.keys(value).filter((name) => !known.includes(name));
-    if (unknown.length > 0) return unknown.map((name) => unknownKey(part, at, name));
+    if (unknown.length > 0) return unknown.slice(0, part.most).map((name) => unknownKey(part, at, name));
     return [missing(part, at, { value, message: "says nothing yet", allowed, hint })];
   }
   const literals = def.options.flatMap((option) => [...(bare(option)._zod.values ?? [])]);
@@ -116,7 +122,7 @@ function mixedForms(part: Part, path: Path, schema: Schema | undefined): Problem
 
 /** Judges the value by the one branch that was meant; for plain values what is allowed is still the whole union. */
 function explainBranch(branch: Schema, part: Part, at: Path, value: Plain | undefined, allowed: string): Problem[] {
-  const issues = (branch as z.ZodType).safeParse(value).error?.issues ?? [];
+  const issues = (branch as z.ZodType).safeParse(value).error?.issues.slice(0, part.most) ?? [];
   const inner: Part = { ...part, schema: branch, document: value, base: [...part.base, ...at] };
   if (typeof value === "object") return issues.flatMap((issue) => explainIssue(issue, inner));
   return issues.flatMap((issue) =>

@@ -9,7 +9,7 @@ import { type Design, designSchema } from "./schema.js";
 import { readText } from "./text.js";
 import { upgradeDocument } from "./versions.js";
 
-/** Most problems that one error lists; the last then says how many more there are. */
+/** Most problems that one error lists; the last then says that there are more. */
 const MAX_PROBLEMS = 200;
 
 /**
@@ -35,11 +35,13 @@ export function readDesign(source: unknown): Design {
     fail(problems.length > 0 ? problems : [other]);
   }
   const { document, problem, readable } = upgradeDocument(data);
-  const found = [...problems];
-  if (problem !== undefined) found.push({ ...problem, ...locate(["annulet"]) });
+  const version = problem === undefined ? [] : [{ ...problem, ...locate(["annulet"]) }];
   // What could not be copied is null in the copy, and has been said.
   const said = new Set(problems.filter(({ code }) => code === "value-invalid").map(({ path }) => path));
-  if (readable) found.push(...explain(designSchema, document, locate).filter(({ path }) => !said.has(path)));
+  // One more than are listed tells that there are more; so many again may be filtered.
+  const most = MAX_PROBLEMS + 1 + said.size;
+  const others = readable ? explain(designSchema, document, locate, most).filter(({ path }) => !said.has(path)) : [];
+  const found = [...problems, ...version, ...others];
   if (found.length > 0) fail(found);
   return designSchema.parse(document);
 }
@@ -55,7 +57,7 @@ function fail(problems: readonly Problem[]): never {
     ...ordered.slice(0, MAX_PROBLEMS),
     {
       code: "more-problems",
-      message: `${ordered.length - MAX_PROBLEMS} more problems were found`,
+      message: `there are more than these ${MAX_PROBLEMS} problems`,
       hint: "mend these first",
     },
   ]);

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { MAX_DESIGN_LENGTH, MAX_DESIGN_VALUES } from "../../src/design/limits.js";
 import { readDesign } from "../../src/design/read.js";
 import { AnnuletError, type Problem } from "../../src/errors.js";
@@ -372,11 +372,24 @@ describe("several problems", () => {
     ]);
   });
 
-  it("are counted where they are too many to list", () => {
-    const keys = Object.fromEntries(Array.from({ length: 1000 }, (_, i) => [`key${i}`, i]));
+  const last = { code: "more-problems", message: "there are more than these 200 problems" };
+
+  it.each([
+    [200, { code: "unknown-key", path: "key199" }],
+    [201, last],
+    [150_000, last],
+  ])("are cut short where they are too many to list: %i", (count, end) => {
+    const keys = Object.fromEntries(Array.from({ length: count }, (_, i) => [`key${i}`, i]));
     const problems = problemsOf({ ...plainBand, ...keys });
+    expect(problems).toHaveLength(Math.min(count, 201));
+    expect(problems.at(-1)).toMatchObject(end);
+  });
+
+  it("are cut short in long lists, too", () => {
+    const points = Array.from({ length: 50_000 }, () => ["x", "y"]);
+    const problems = problemsOf(JSON.stringify(withProfile({ outside: { form: "free", points } })));
     expect(problems).toHaveLength(201);
-    expect(problems.at(-1)).toMatchObject({ code: "more-problems", message: "800 more problems were found" });
+    expect(problems.at(-1)).toMatchObject(last);
   });
 });
 
@@ -432,6 +445,7 @@ describe("objects that are no documents", () => {
 describe("whatever is read", () => {
   /** A design, or an AnnuletError with codes and messages; a design reads back as itself. */
   function holds(source: unknown): void {
+    tried++;
     let design: unknown;
     try {
       design = readDesign(source);
@@ -444,8 +458,21 @@ describe("whatever is read", () => {
       }
       return;
     }
+    taken++;
     expect(readDesign(JSON.stringify(design))).toEqual(design);
   }
+
+  let tried = 0;
+  let taken = 0;
+  beforeEach(() => {
+    tried = 0;
+    taken = 0;
+  });
+  /** Both outcomes were met. */
+  afterEach(() => {
+    expect(taken).toBeGreaterThan(0);
+    expect(tried).toBeGreaterThan(taken);
+  });
 
   const odd = fc.oneof(
     fc.constantFrom<unknown>(
