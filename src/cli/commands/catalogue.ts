@@ -1,0 +1,20 @@
+/**
+ * The program's commands. A new one is one file and one line here.
+ */
+import type { Command } from "../command.js";
+import { cautionsCommand } from "./cautions.js";
+import { fitCommand } from "./fit.js";
+import { inspectCommand } from "./inspect.js";
+import { makeCommand } from "./make.js";
+import { schemaCommand } from "./schema.js";
+import { sizesCommand } from "./sizes.js";
+
+/** In the order that help shows them. */
+export const commands: readonly Command[] = [
+  makeCommand,
+  fitCommand,
+  sizesCommand,
+  inspectCommand,
+  schemaCommand,
+  cautionsCommand,
+];

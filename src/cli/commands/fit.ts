@@ -1,0 +1,86 @@
+/**
+ * annulet fit: how many repeats go round, and what each number would take.
+ */
+import { type Fit, type FitCandidate, fitDesign, readDesign } from "../../index.js";
+import { type Command, JSON_OPTION } from "../command.js";
+import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
+import { EXIT } from "../exit-codes.js";
+import { type Io, print, printJson } from "../io.js";
+import { fixed, NOTHING, signed, signedPercent } from "../show.js";
+import { type Column, showTable } from "../table.js";
+
+const COLUMNS: readonly Column[] = [
+  { head: "" },
+  { head: "repeats", align: "right" },
+  { head: "tile width", align: "right" },
+  { head: "tile height", align: "right" },
+  { head: "band width", align: "right" },
+  { head: "change", align: "right" },
+  { head: "stretch", align: "right" },
+  { head: "aspect error", align: "right" },
+];
+
+const LEGEND = [
+  "Lengths in mm. Tile, band width and its change are those with the tile held true; stretch and aspect error are",
+  "those with the band held as drawn: the tile's height over what its aspect asks for, and how far that is from 1.",
+].join("\n");
+
+export const fitCommand: Command<{ json?: boolean }> = {
+  name: "fit",
+  summary: "print the numbers of repeats that come near the drawn band, best first",
+  details: ["The number that annulet make would take is marked with *."],
+  examples: [{ line: "annulet fit ring.json", does: "choose a number of repeats, then write it into the design" }],
+  args: [DESIGN_ARGUMENT],
+  options: [JSON_OPTION],
+  async run({ args: [path], options }, io) {
+    const design = readDesign(await loadDesign(path, io));
+    const fit = fitDesign(design);
+    const drawnWidth = design.profile.width;
+    if (options.json) printJson(io, { drawnWidth, ...fit });
+    else printFit(fit, drawnWidth, io);
+    return EXIT.done;
+  },
+};
+
+function printFit(fit: Fit, drawnWidth: number, io: Io): void {
+  print(
+    io,
+    showTable(
+      COLUMNS,
+      fit.candidates.map((one) => toRow(one, fit, drawnWidth)),
+    ),
+  );
+  print(io, `\n${LEGEND}\n\n${describeFit(fit, drawnWidth)}`);
+}
+
+function toRow(one: FitCandidate, fit: Fit, drawnWidth: number): string[] {
+  const { repeats, tileWidth, tileHeight, bandWidth, stretch } = one;
+  const possible = bandWidth !== undefined;
+  return [
+    repeats === fit.repeats ? "*" : "",
+    String(repeats),
+    fixed(tileWidth),
+    fixed(tileHeight),
+    possible ? fixed(bandWidth) : NOTHING,
+    possible ? signed(bandWidth - drawnWidth) : NOTHING,
+    fixed(stretch),
+    signedPercent(stretch - 1),
+  ];
+}
+
+/** What the chosen fit means, in words. */
+function describeFit(fit: Fit, drawnWidth: number): string {
+  const { repeats, rows, tileWidth, tileHeight, bandWidth, hold, aspectError } = fit;
+  const tiles = `* ${repeats} tiles go round${rows === 1 ? "" : ` in ${rows} rows`}, each ${fixed(tileWidth)} × ${fixed(tileHeight)} mm`;
+  const width = `${fixed(bandWidth)} mm`;
+  if (hold === "tile") {
+    const change = bandWidth - drawnWidth;
+    if (fixed(change) === fixed(0)) return `${tiles}. They fit the band as it is drawn, ${width} wide.`;
+    const direction = change > 0 ? "wider" : "narrower";
+    return `${tiles}. They keep their shape, so the band becomes ${width} wide, ${fixed(Math.abs(change))} mm ${direction} than drawn.`;
+  }
+  if (signedPercent(aspectError) === signedPercent(0))
+    return `${tiles}. The band stays ${width} wide, and they keep their shape.`;
+  const direction = aspectError > 0 ? "stretched" : "squeezed";
+  return `${tiles}. The band stays ${width} wide, so they are ${direction} across it by ${fixed(Math.abs(aspectError) * 100)} %.`;
+}

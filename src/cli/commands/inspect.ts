@@ -1,0 +1,142 @@
+/**
+ * annulet inspect: whether a mesh file holds a solid, and what that solid measures and weighs.
+ */
+import { basename } from "node:path";
+import {
+  AnnuletError,
+  alloys,
+  checkSolid,
+  describeFault,
+  type Measure,
+  type Mesh,
+  massOf,
+  measureMesh,
+  readMesh,
+  type SolidCheck,
+} from "../../index.js";
+import { type Command, JSON_OPTION } from "../command.js";
+import { EXIT } from "../exit-codes.js";
+import { readFile } from "../files.js";
+import { type Io, print, printJson } from "../io.js";
+import { fixed, NOTHING, showPairs } from "../show.js";
+import { tint } from "../style.js";
+import { type Column, showTable } from "../table.js";
+
+/** Largest mesh file, bytes: text of this size is near the longest string the engine holds. */
+const MAX_MESH_BYTES = 500e6;
+
+interface InspectOptions {
+  readonly components?: number;
+  readonly json?: boolean;
+}
+
+export const inspectCommand: Command<InspectOptions> = {
+  name: "inspect",
+  summary: "check, measure and weigh a mesh file, STL or OBJ",
+  details: ["Lengths in the file are taken as mm. Exit code 1 when the mesh is not the surface of a solid."],
+  examples: [{ line: "annulet inspect ring.stl", does: "is it closed, what is its volume, what does it weigh" }],
+  args: [{ name: "<file>", description: "mesh file, .stl or .obj" }],
+  options: [
+    {
+      flags: "--components <count>",
+      description: "how many separate pieces there should be, sealed hollows among them (default: 1)",
+      number: true,
+    },
+    JSON_OPTION,
+  ],
+  async run({ args: [path], options }, io) {
+    if (!/\.(stl|obj)$/i.test(path)) {
+      throw new AnnuletError({
+        code: "format-unknown",
+        message: "no mesh is read from files of this ending",
+        value: path,
+        allowed: ".stl, .obj",
+      });
+    }
+    const mesh = readMesh(readFile(path, MAX_MESH_BYTES), basename(path));
+    const check = checkSolid(mesh, { components: options.components });
+    const measure = measureAny(mesh);
+    if (options.json) printJson(io, toJson(measure, check));
+    else printInspection(measure, check, io);
+    return check.closed ? EXIT.done : EXIT.check;
+  },
+};
+
+/** Area and bounds of any mesh; undefined for one so flat that it has no volume at all. */
+function measureAny(mesh: Mesh): Measure | undefined {
+  try {
+    return measureMesh(mesh);
+  } catch (error) {
+    if (error instanceof AnnuletError && error.code === "mesh-without-volume") return undefined;
+    throw error;
+  }
+}
+
+/** Volume and masses are null where the mesh is not closed: they would mean nothing. */
+function toJson(measure: Measure | undefined, check: SolidCheck) {
+  const { closed, vertices, edges, triangles, components, voids, genus, volume, faults, float32 } = check;
+  return {
+    closed,
+    triangles,
+    vertices,
+    edges,
+    components,
+    voids,
+    genus: genus ?? null,
+    volume: closed ? volume : null,
+    area: measure?.area ?? null,
+    bounds: measure?.bounds ?? null,
+    smallestAngle: check.smallestAngle ?? null,
+    shortestEdge: check.shortestEdge ?? null,
+    faults,
+    float32Faults: float32.faults,
+    mass: closed ? Object.fromEntries(alloys.map((alloy) => [alloy.symbol, massOf(volume, alloy)])) : null,
+  };
+}
+
+function printInspection(measure: Measure | undefined, check: SolidCheck, io: Io): void {
+  const { closed, volume } = check;
+  const yes = tint(io, io.stdout, "green", "yes");
+  const no = tint(io, io.stdout, "red", "no");
+  print(
+    io,
+    showPairs([
+      ["closed", closed ? yes : no],
+      ["triangles", String(check.triangles)],
+      ["vertices", String(check.vertices)],
+      ["components", String(check.components)],
+      ["genus", check.genus === undefined ? NOTHING : String(check.genus)],
+      ["volume", closed ? `${fixed(volume)} mm³` : NOTHING],
+      ["area", measure === undefined ? NOTHING : `${fixed(measure.area)} mm²`],
+      ...describeBounds(measure),
+    ]),
+  );
+  if (closed) printMasses(volume, io);
+  else printFaults(check, io);
+}
+
+function describeBounds(measure: Measure | undefined): [string, string][] {
+  if (measure === undefined) return [["size", NOTHING]];
+  const { min, max } = measure.bounds;
+  const place = (point: readonly number[]) => `(${point.map((value) => fixed(value)).join(", ")})`;
+  return [
+    ["size", `${min.map((low, axis) => fixed(max[axis] - low)).join(" × ")} mm`],
+    ["from", place(min)],
+    ["to", place(max)],
+  ];
+}
+
+function printMasses(volume: number, io: Io): void {
+  const columns: readonly Column[] = [{ head: "material" }, { head: "" }, { head: "g", align: "right" }];
+  const rows = alloys.map((alloy) => [alloy.symbol, alloy.name, fixed(massOf(volume, alloy))]);
+  print(io, `\n${showTable(columns, rows)}`);
+}
+
+function printFaults({ faults, float32 }: SolidCheck, io: Io): void {
+  print(io, "\nIt is not the surface of a solid (places in mm):");
+  for (const fault of faults) print(io, `  ${describeFault(fault)}`);
+  const known = new Set(faults.map((fault) => `${fault.code} ${fault.count}`));
+  // What is wrong already before rounding need not be told twice.
+  const added = float32.faults.filter((fault) => !known.has(`${fault.code} ${fault.count}`));
+  for (const fault of added) print(io, `  rounded to float32: ${describeFault(fault)}`);
+}

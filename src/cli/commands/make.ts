@@ -1,0 +1,164 @@
+/**
+ * annulet make: design → files.
+ */
+import {
+  AnnuletError,
+  BUILD_DEFAULTS,
+  type BuildResult,
+  build,
+  bvhKernel,
+  describeProblem,
+  type Format,
+  formatForFile,
+  type Kernel,
+  manifoldKernel,
+  type Problem,
+} from "../../index.js";
+import { type Command, JSON_OPTION } from "../command.js";
+import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
+import { EXIT } from "../exit-codes.js";
+import { STDIN, showBytes } from "../files.js";
+import { type Io, print, printJson, say } from "../io.js";
+import { checkTargets, type Output, type WrittenFile, writeOutputs } from "../output-files.js";
+import { startProgress } from "../progress.js";
+import { tint } from "../style.js";
+import { describeRing } from "../summary.js";
+
+const kernels: readonly Kernel[] = [manifoldKernel, bvhKernel];
+
+/** Forms of STL, and the names of their formats. */
+const STL_FORMATS = { binary: "stl-binary", ascii: "stl-ascii" } as const;
+
+interface MakeOptions {
+  readonly output?: readonly string[];
+  readonly report?: string;
+  readonly stl?: keyof typeof STL_FORMATS;
+  readonly kernel?: string;
+  readonly maxBeads?: number;
+  readonly json?: boolean;
+  readonly quiet?: boolean;
+}
+
+/** A file asked for and the format of its bytes. */
+interface MeshFile {
+  readonly path: string;
+  readonly format: Format;
+}
+
+export const makeCommand: Command<MakeOptions> = {
+  name: "make",
+  summary: "build the ring of a design and write it to files",
+  details: [
+    "Files appear whole or not at all: a run that fails or is interrupted leaves what stood there.",
+    "Warnings and progress go to standard error.",
+  ],
+  examples: [
+    { line: "annulet make ring.json -o ring.stl", does: "for the printer" },
+    { line: "annulet make ring.json -o ring.stl -o ring.obj --report report.json", does: "several files at once" },
+    { line: "annulet make - --json < ring.json", does: "only the report, from standard input" },
+  ],
+  args: [DESIGN_ARGUMENT],
+  options: [
+    {
+      flags: "-o, --output <file>",
+      description: "mesh file to write, .stl or .obj; may be given several times",
+      repeated: true,
+    },
+    { flags: "-r, --report <file>", description: "write the report, .json" },
+    { flags: "--stl <form>", description: "form of STL files (default: binary)", choices: Object.keys(STL_FORMATS) },
+    {
+      flags: "--kernel <name>",
+      description: `what unites the solids (default: ${BUILD_DEFAULTS.kernel.name})`,
+      choices: kernels.map((kernel) => kernel.name),
+    },
+    {
+      flags: "--max-beads <count>",
+      description: `most beads that are built (default: ${BUILD_DEFAULTS.maxBeads})`,
+      number: true,
+    },
+    { ...JSON_OPTION, description: "print the report as JSON instead of a summary" },
+    { flags: "-q, --quiet", description: "no progress and no summary; warnings and errors stay" },
+  ],
+  async run({ args: [path], options }, io) {
+    const meshFiles = chooseFormats(options);
+    const paths = [...meshFiles.map((file) => file.path), ...(options.report === undefined ? [] : [options.report])];
+    const source = path === STDIN ? undefined : path;
+    const targets = await checkTargets(paths, source);
+    const text = await loadDesign(path, io);
+
+    const result = await buildRing(text, options, io);
+    for (const warning of result.report.warnings) {
+      say(io, `${tint(io, io.stderr, "yellow", "warning:")} ${describeProblem(warning)}`);
+    }
+    const contents = makeContents(result, meshFiles, options.report !== undefined);
+    const outputs: Output[] = targets.map((target, i) => ({ target, bytes: contents[i] }));
+    const written = await writeOutputs(outputs);
+    tell(result, written, options, io);
+    return EXIT.done;
+  },
+};
+
+/** The format of each output, by its ending; everything that is wrong with the names is said at once. */
+function chooseFormats({ output = [], report, stl, json }: MakeOptions): readonly MeshFile[] {
+  const problems: Problem[] = [];
+  const files: MeshFile[] = [];
+  for (const path of output) {
+    try {
+      if (path === STDIN) throw new AnnuletError(usage("A mesh is written to files only: name one instead of -."));
+      const choice = stl !== undefined && path.toLowerCase().endsWith(".stl") ? STL_FORMATS[stl] : undefined;
+      files.push({ path, format: formatForFile(path, choice) });
+    } catch (error) {
+      if (!(error instanceof AnnuletError)) throw error;
+      problems.push(...error.problems);
+    }
+  }
+  if (report !== undefined && !report.toLowerCase().endsWith(".json")) {
+    problems.push({ ...usage("The report is JSON."), value: report, allowed: "a file that ends in .json" });
+  }
+  if (stl !== undefined && !output.some((path) => path.toLowerCase().endsWith(".stl"))) {
+    problems.push(usage("--stl says how to write STL, but no output ends in .stl."));
+  }
+  if (output.length === 0 && report === undefined && json !== true) {
+    problems.push({ ...usage("Nothing is asked for."), hint: "name an output: -o ring.stl" });
+  }
+  if (problems.length > 0) throw new AnnuletError(problems);
+  return files;
+}
+
+function usage(message: string): Problem {
+  return { code: "usage", message };
+}
+
+async function buildRing(text: string, options: MakeOptions, io: Io): Promise<BuildResult> {
+  const progress = startProgress(io, options.quiet === true);
+  try {
+    return await build(text, {
+      kernel: kernels.find((kernel) => kernel.name === options.kernel) ?? BUILD_DEFAULTS.kernel,
+      maxBeads: options.maxBeads,
+      onProgress: ({ stage, share }) => progress.update(stage, share),
+    });
+  } finally {
+    progress.stop();
+  }
+}
+
+/** What makes the bytes of each file, in the order of the targets: the meshes, then the report. */
+function makeContents({ mesh, report }: BuildResult, files: readonly MeshFile[], withReport: boolean) {
+  const contents = files.map(
+    ({ format }) =>
+      () =>
+        format.encode(mesh, { name: report.name }),
+  );
+  if (withReport) contents.push(() => new TextEncoder().encode(`${JSON.stringify(report, null, 2)}\n`));
+  return contents;
+}
+
+function tell({ report }: BuildResult, written: readonly WrittenFile[], options: MakeOptions, io: Io): void {
+  if (options.json) {
+    printJson(io, report);
+    if (!options.quiet) for (const { path, size } of written) say(io, `written: ${path} (${showBytes(size)})`);
+  } else if (!options.quiet) {
+    print(io, describeRing(report, written));
+    print(io, "\nBefore you cast, wear or sell it: annulet cautions");
+  }
+}

@@ -1,0 +1,60 @@
+/**
+ * Reads a design document from a file or from standard input.
+ */
+import { AnnuletError } from "../index.js";
+import { readFile, readStdin, STDIN } from "./files.js";
+import type { Io } from "./io.js";
+
+/** Largest document, bytes: far above any hand-made design, small enough to be read in a blink. */
+export const MAX_DESIGN_BYTES = 5e6;
+
+/** How the argument is described in help. */
+export const DESIGN_ARGUMENT = { name: "<design>", description: "design document, JSON; - reads standard input" };
+
+/** Endings of files that are easily mistaken for a design, and what to do with them. */
+const MISTAKEN: readonly { readonly ending: RegExp; readonly what: string; readonly hint: string }[] = [
+  {
+    ending: /\.svg$/i,
+    what: "a drawing",
+    hint: "put the drawing's path data into a design, as the path of one of pattern.regions",
+  },
+  {
+    ending: /\.(stl|obj)$/i,
+    what: "a finished mesh",
+    hint: "annulet inspect checks and weighs a mesh; a ring is made from a design",
+  },
+];
+
+/**
+ * The text of a design. It is left to the library to read, so that errors have line and column.
+ *
+ * @throws AnnuletError `not-a-design` for another kind of file, those of `readFile`
+ */
+export async function loadDesign(path: string, io: Io): Promise<string> {
+  const mistaken = MISTAKEN.find(({ ending }) => ending.test(path));
+  if (mistaken !== undefined) throw notADesign(`${path} is ${mistaken.what}, not a design document.`, mistaken.hint);
+  const bytes = path === STDIN ? await readStdin(io, MAX_DESIGN_BYTES) : readFile(path, MAX_DESIGN_BYTES);
+  const name = path === STDIN ? "standard input" : path;
+  const text = decode(bytes, name);
+  if (text.trim() === "") throw notADesign(`${name} is empty.`, SCHEMA_HINT);
+  if (/^\s*</.test(text)) throw notADesign(`${name} holds XML or SVG, not a design document.`, MISTAKEN[0].hint);
+  return text;
+}
+
+const SCHEMA_HINT = "annulet schema prints what a design document holds";
+
+/** UTF-8 to text; a byte order mark is dropped. */
+function decode(bytes: Uint8Array, name: string): string {
+  try {
+    return new TextDecoder("utf-8", { fatal: true }).decode(bytes);
+  } catch (cause) {
+    throw new AnnuletError(
+      { code: "not-a-design", message: `${name} is not text in UTF-8.`, hint: SCHEMA_HINT },
+      { cause },
+    );
+  }
+}
+
+function notADesign(message: string, hint: string): AnnuletError {
+  return new AnnuletError({ code: "not-a-design", message, allowed: "a design document, JSON", hint });
+}

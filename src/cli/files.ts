@@ -1,0 +1,125 @@
+/**
+ * Reads input files: what is wrong with a file is said before its bytes are read.
+ */
+import { closeSync, fstatSync, openSync, readSync } from "node:fs";
+import { AnnuletError } from "../index.js";
+import type { Io } from "./io.js";
+
+/** Name that stands for standard input. */
+export const STDIN = "-";
+
+/** Bytes in a megabyte, as file managers count. */
+const MEGABYTE = 1e6;
+
+/** Bytes asked for at once from what has no size, such as a pipe. */
+const CHUNK = 65_536;
+
+/**
+ * A file's bytes.
+ *
+ * @param limit largest size in bytes; a larger file is not read
+ * @throws AnnuletError `file-missing`, `file-is-folder`, `file-not-readable`, `file-too-large`
+ */
+export function readFile(path: string, limit: number): Uint8Array {
+  let file: number;
+  try {
+    file = openSync(path, "r");
+  } catch (cause) {
+    throw cannotRead(path, cause);
+  }
+  try {
+    const stat = fstatSync(file);
+    if (stat.isDirectory()) {
+      throw new AnnuletError({ code: "file-is-folder", message: `${path} is a folder, not a file.` });
+    }
+    if (stat.isFile() && stat.size > limit) throw tooLarge(path, limit, stat.size);
+    return readAll(file, path, limit);
+  } catch (cause) {
+    throw cause instanceof AnnuletError ? cause : cannotRead(path, cause);
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** Reads to the end, but no further than the limit: a device or a pipe may never end. */
+function readAll(file: number, path: string, limit: number): Uint8Array {
+  const chunks: Uint8Array[] = [];
+  let total = 0;
+  for (;;) {
+    const chunk = new Uint8Array(CHUNK);
+    const length = readSync(file, chunk);
+    if (length === 0) return join(chunks, total);
+    total += length;
+    if (total > limit) throw tooLarge(path, limit);
+    chunks.push(chunk.subarray(0, length));
+  }
+}
+
+/**
+ * All of standard input.
+ *
+ * @throws AnnuletError `file-too-large`
+ */
+export async function readStdin(io: Io, limit: number): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  let total = 0;
+  for await (const chunk of io.stdin) {
+    const bytes = typeof chunk === "string" ? Buffer.from(chunk) : chunk;
+    total += bytes.length;
+    if (total > limit) throw tooLarge("standard input", limit);
+    chunks.push(bytes);
+  }
+  return join(chunks, total);
+}
+
+/** One array of its own: a Buffer may share its memory with others, which readers of bytes need not expect. */
+function join(chunks: readonly Uint8Array[], total: number): Uint8Array {
+  const all = new Uint8Array(total);
+  let at = 0;
+  for (const chunk of chunks) {
+    all.set(chunk, at);
+    at += chunk.length;
+  }
+  return all;
+}
+
+/** A size in words: `84 B`, `1.2 kB`, `31.5 MB`. */
+export function showBytes(bytes: number): string {
+  if (bytes < 1000) return `${bytes} B`;
+  return bytes < MEGABYTE ? `${(bytes / 1000).toFixed(1)} kB` : `${(bytes / MEGABYTE).toFixed(1)} MB`;
+}
+
+/** Why the system refused, in words; the system's own code where there are none. */
+export function reasonOf(cause: unknown): string {
+  const code = (cause as NodeJS.ErrnoException | undefined)?.code;
+  return REASONS[code ?? ""] ?? code ?? String(cause);
+}
+
+const REASONS: Readonly<Record<string, string>> = {
+  EACCES: "permission is denied",
+  EPERM: "it is not permitted",
+  ENOENT: "it is not there",
+  ENOTDIR: "a part of its path is no folder",
+  EISDIR: "it is a folder",
+  EROFS: "the disk is read-only",
+  ENOSPC: "the disk is full",
+  EDQUOT: "the disk quota is used up",
+  EMFILE: "too many files are open",
+  ENAMETOOLONG: "its name is too long",
+  ELOOP: "its links run in a circle",
+  EIO: "the disk reports an error",
+};
+
+function cannotRead(path: string, cause: unknown): AnnuletError {
+  const code = (cause as NodeJS.ErrnoException).code === "ENOENT" ? "file-missing" : "file-not-readable";
+  const message = code === "file-missing" ? `There is no file ${path}.` : `Cannot read ${path}: ${reasonOf(cause)}.`;
+  return new AnnuletError({ code, message }, { cause });
+}
+
+function tooLarge(path: string, limit: number, size?: number): AnnuletError {
+  return new AnnuletError({
+    code: "file-too-large",
+    message: `${path} is too large${size === undefined ? "" : `: ${showBytes(size)}`}.`,
+    allowed: `at most ${showBytes(limit)}`,
+  });
+}

@@ -1,0 +1,42 @@
+/**
+ * Runs one command line and says how it went.
+ */
+import { AnnuletError, describeProblem } from "../index.js";
+import { commands } from "./commands/catalogue.js";
+import { EXIT, exitCodeOfError } from "./exit-codes.js";
+import { type Io, say } from "./io.js";
+import { runCommand } from "./program.js";
+import { Interrupted } from "./signals.js";
+import { tint } from "./style.js";
+
+/**
+ * Runs the program. Nothing is thrown: failures are told on standard error.
+ *
+ * @param words the command line without program and script
+ * @returns the exit code
+ */
+export async function run(words: readonly string[], io: Io): Promise<number> {
+  try {
+    return await runCommand(words, commands, io);
+  } catch (error) {
+    if (error instanceof Interrupted) {
+      say(io, error.message);
+      return error.exitCode;
+    }
+    const code = exitCodeOfError(error);
+    const mark = tint(io, io.stderr, "red", "error:");
+    if (error instanceof AnnuletError) {
+      for (const problem of error.problems) say(io, `${mark} ${describeProblem(problem)}`);
+    } else {
+      say(io, `${mark} ${error instanceof Error ? `${error.name}: ${error.message}` : String(error)}`);
+    }
+    if (code === EXIT.internal) sayInternal(error, io);
+    return code;
+  }
+}
+
+function sayInternal(error: unknown, io: Io): void {
+  say(io, "This is a fault of annulet, not of your design. Please report it with the command line and the design.");
+  if (io.env.ANNULET_DEBUG === "1") say(io, (error instanceof Error ? error.stack : undefined) ?? "no stack");
+  else say(io, "ANNULET_DEBUG=1 shows where it happened.");
+}

@@ -1,0 +1,12 @@
+/**
+ * Colour, only where somebody is watching.
+ */
+import { styleText } from "node:util";
+import type { Io, TextStream } from "./io.js";
+
+export type Tone = "red" | "yellow" | "green" | "bold" | "dim";
+
+/** The text in a tone if the stream is a terminal and `NO_COLOR` is not set; else as it is. */
+export function tint(io: Io, stream: TextStream, tone: Tone, text: string): string {
+  return stream.isTTY === true && !io.env.NO_COLOR ? styleText(tone, text) : text;
+}

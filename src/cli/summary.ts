@@ -1,0 +1,48 @@
+/**
+ * What `annulet make` says of a ring it has made.
+ */
+import type { Report } from "../index.js";
+import { showBytes } from "./files.js";
+import type { WrittenFile } from "./output-files.js";
+import { fixed, showPairs, signedPercent } from "./show.js";
+
+/** The report as lines for a maker, and the files with their sizes. */
+export function describeRing(report: Report, files: readonly WrittenFile[]): string {
+  const pairs: (readonly [string, string])[] = [
+    ["ring", report.name],
+    ["size", describeSize(report)],
+    ["band", `${fixed(report.band.width)} mm wide, ${fixed(report.band.thickness)} mm thick`],
+    ...describePattern(report),
+    ...report.beads.map(({ run, count, spacing }): [string, string] => [
+      "beads",
+      `${run}: ${count}, ${fixed(spacing)} mm apart`,
+    ]),
+    ["closed", report.closed ? "yes" : "no"],
+    ["triangles", String(report.triangles)],
+    ["volume", `${fixed(report.volume)} mm³`],
+    ...Object.entries(report.mass).map(([material, grams]): [string, string] => [
+      "mass",
+      `${fixed(grams)} g in ${material}, as modelled`,
+    ]),
+    ...files.map(({ path, size }): [string, string] => ["written", `${path} (${showBytes(size)})`]),
+  ];
+  return showPairs(pairs);
+}
+
+function describeSize({ size }: Report): string {
+  const bore = `bore ${fixed(size.diameter)} mm, circumference ${fixed(size.circumference)} mm`;
+  return size.system === undefined ? bore : `${size.system} ${size.label}: ${bore}`;
+}
+
+function describePattern({ fit, headroom }: Report): (readonly [string, string])[] {
+  if (fit === null) return [];
+  const { repeats, rows, tileWidth, tileHeight, aspectError } = fit;
+  const stretch =
+    signedPercent(aspectError) === signedPercent(0) ? "" : `, stretched across by ${signedPercent(aspectError)}`;
+  const pairs: (readonly [string, string])[] = [
+    ["repeats", rows === 1 ? String(repeats) : `${repeats} in ${rows} rows`],
+    ["tile", `${fixed(tileWidth)} × ${fixed(tileHeight)} mm${stretch}`],
+  ];
+  if (headroom !== null) pairs.push(["headroom", `${fixed(headroom)} mm from relief to rail`]);
+  return pairs;
+}

@@ -1,0 +1,75 @@
+import { writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { describe, expect, it } from "vitest";
+import { obj } from "../../src/export/formats/obj.js";
+import { stlBinary } from "../../src/export/formats/stl-binary.js";
+import { alloys } from "../../src/measure/alloys/catalogue.js";
+import { concatMeshes, type Mesh } from "../../src/mesh/mesh.js";
+import { box } from "../support/meshes.js";
+import { annulet, put, tempFolder } from "./support.js";
+
+function write(name: string, mesh: Mesh): string {
+  const path = join(tempFolder(), name);
+  writeFileSync(path, (name.endsWith(".obj") ? obj : stlBinary).encode(mesh, { name: "box" }));
+  return path;
+}
+
+const BRICK = box([10, 20, 5]);
+
+describe("annulet inspect", () => {
+  it.each(["brick.stl", "brick.obj"])("measures and weighs a brick from %s", async (name) => {
+    const { code, out, err } = await annulet(["inspect", write(name, BRICK)]);
+    expect({ code, err }).toEqual({ code: 0, err: "" });
+    expect(out).toMatch(/^closed +yes$/m);
+    expect(out).toMatch(/^genus +0$/m);
+    expect(out).toMatch(/^volume +1000\.000 mm³$/m);
+    expect(out).toMatch(/^area +700\.000 mm²$/m);
+    expect(out).toMatch(/^size +10\.000 × 20\.000 × 5\.000 mm$/m);
+    // A cubic centimetre weighs its density.
+    for (const { symbol, density } of alloys)
+      expect(out).toMatch(new RegExp(`^${symbol} .* ${density.toFixed(3)}$`, "m"));
+  });
+
+  it("exits with 1 and shows the places when a mesh is open", async () => {
+    const open = { positions: BRICK.positions, triangles: BRICK.triangles.slice(3) };
+    const path = write("open.stl", open);
+    const { code, out } = await annulet(["inspect", path]);
+    expect(code).toBe(1);
+    expect(out).toMatch(/^closed +no$/m);
+    expect(out).toMatch(/^volume +–$/m);
+    expect(out).toMatch(/open-edge: 3 edges .* at \(/);
+    expect(out).not.toContain("ag925");
+    const { code: again, out: json } = await annulet(["inspect", path, "--json"]);
+    expect(again).toBe(1);
+    expect(JSON.parse(json)).toMatchObject({
+      closed: false,
+      volume: null,
+      mass: null,
+      faults: [{ code: "open-edge", count: 3 }],
+    });
+  });
+
+  it("takes two pieces for a solid only when told so", async () => {
+    const path = write("two.stl", concatMeshes([BRICK, box([1, 1, 1], [30, 0, 0])]));
+    expect((await annulet(["inspect", path])).code).toBe(1);
+    const { code, out } = await annulet(["inspect", path, "--components", "2", "--json"]);
+    expect(code).toBe(0);
+    expect(JSON.parse(out)).toMatchObject({ closed: true, components: 2, volume: expect.closeTo(1001, 6) });
+  });
+
+  it("has no size for a sheet without volume", async () => {
+    const sheet = { positions: new Float64Array([0, 0, 0, 1, 0, 0, 0, 1, 0]), triangles: new Uint32Array([0, 1, 2]) };
+    const { code, out } = await annulet(["inspect", write("sheet.stl", sheet)]);
+    expect(code).toBe(1);
+    expect(out).toMatch(/open-edge: 3 edges/);
+  });
+
+  it.each([
+    ["another ending", "a.txt", "solid", /\.stl, \.obj/],
+    ["a broken file", "a.stl", "solid x\nfacet", /a\.stl/],
+  ])("refuses %s with exit code 2", async (_, name, content, complaint) => {
+    const { code, out, err } = await annulet(["inspect", put(tempFolder(), name, content)]);
+    expect({ code, out }).toEqual({ code: 2, out: "" });
+    expect(err).toMatch(complaint);
+  });
+});
