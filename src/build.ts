@@ -1,12 +1,12 @@
 /**
  * The whole pipeline: document → size → fit → profile → pattern → wrap → solids → union → checks → measure.
  */
-import type { BufferGeometry } from "three";
 import { checkSolid } from "./checks/gate.js";
 import { checkHeadroom } from "./checks/headroom.js";
 import { gateRing } from "./checks/ring.js";
 import { readDesign } from "./design/read.js";
 import type { Design } from "./design/schema.js";
+import type { BufferGeometry } from "./export/geometry.js";
 import { findAlloy } from "./measure/alloys/catalogue.js";
 import { massOf } from "./measure/mass.js";
 import { measureMesh } from "./measure/measure.js";
@@ -79,7 +79,12 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
   );
   const headroom = checkHeadroom(profile.rails?.top, parts.reliefRadius, design.proud);
   const union = await stages.run("union", () =>
-    uniteRing(parts, { kernel, fallback: manifoldKernel, accept: (mesh) => checkSolid(mesh).closed, ...options }),
+    uniteRing(parts, {
+      kernel,
+      fallback: manifoldKernel,
+      accept: (mesh) => checkSolid(mesh).closed,
+      signal: options.signal,
+    }),
   );
   const { mesh } = union;
   const check = await stages.run("checks", () => gateRing(mesh, { genus: 1, balls: parts.spheres, tolerance, warn }));

@@ -73,6 +73,15 @@ export function describeProblem(problem: Problem): string {
 const SHOWN_VALUE_LENGTH = 120;
 
 function showValue(value: unknown): string {
-  const text = typeof value === "number" ? String(value) : (JSON.stringify(value) ?? String(value));
+  const text = typeof value === "number" ? String(value) : toText(value);
   return text.length > SHOWN_VALUE_LENGTH ? `${text.slice(0, SHOWN_VALUE_LENGTH)}…` : text;
+}
+
+/** JSON where the value has one; some values (cycles, big integers) have none. */
+function toText(value: unknown): string {
+  try {
+    return JSON.stringify(value) ?? String(value);
+  } catch {
+    return String(value);
+  }
 }

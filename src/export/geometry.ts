@@ -6,6 +6,8 @@ import type { Mesh } from "../mesh/mesh.js";
 import { creasedNormals } from "../mesh/normals.js";
 import { requireSound } from "../mesh/sound.js";
 
+export type { BufferGeometry } from "three";
+
 export interface GeometryOptions {
   /**
    * Edges where the surface turns by more than this are drawn sharp, radians, 0 to π. 0 shades flat. Default π / 6

@@ -57,7 +57,7 @@ function readStl(bytes: Uint8Array, broken: Broken): Float64Array {
     );
   }
   if (!isBinary) checkTextFacets(decode(bytes, broken), broken);
-  const { position } = new STLLoader().parse(bytes.slice().buffer).attributes;
+  const { position } = new STLLoader().parse(new Uint8Array(bytes).buffer).attributes;
   return readCorners([position]);
 }
 

@@ -3,8 +3,10 @@
  *
  * Earcut leaves out vertices that lie exactly on a line with their neighbours, also where another triangle uses them.
  * So every edge that neither a neighbouring triangle nor the polygon's border shares is split at the vertices on it.
+ * Then diagonals are swapped towards the Delaunay triangulation: a narrow strip between two contours gets triangles
+ * across it, not along it, so that its surface follows both contours.
  */
-import earcut from "earcut";
+import earcut, { refine } from "earcut";
 import { AnnuletError } from "../errors.js";
 
 /** A point whose first two coordinates lie in the plane of the triangulation; further ones are carried along. */
@@ -24,14 +26,11 @@ export function triangulatePolygon(rings: readonly (readonly PlanePoint[])[]): n
     if (count > 0) holes.push(count);
     count += ring.length;
   }
-  const triangles = orient(
-    points,
-    earcut(
-      points.flatMap((point) => [point[0], point[1]]),
-      holes,
-    ),
-  );
-  return conform(points, ringEdges(rings, points.length), triangles);
+  const coordinates = points.flatMap((point) => [point[0], point[1]]);
+  const triangles = orient(points, earcut(coordinates, holes));
+  const conforming = conform(points, ringEdges(rings, points.length), triangles);
+  refine(conforming, coordinates);
+  return conforming;
 }
 
 /** Earcut's winding follows its input in some versions and not in others: turn every triangle counter-clockwise. */

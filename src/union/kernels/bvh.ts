@@ -6,7 +6,7 @@
  */
 import { Box3, BoxGeometry, BufferAttribute, BufferGeometry, Matrix4, Quaternion, Vector3 } from "three";
 // The package's main entry is a UMD bundle; its source is the ES module.
-import { ADDITION, Brush, type CSGOperation, Evaluator, INTERSECTION, SUBTRACTION } from "three-bvh-csg/src/index.js";
+import type { Brush, CSGOperation } from "three-bvh-csg/src/index.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { weldMesh } from "../../mesh/weld.js";
 import type { Kernel } from "./kernel.js";
@@ -14,17 +14,33 @@ import type { Kernel } from "./kernel.js";
 /** Points of a cut's two sides differ by less than this, mm; measured, see DEVELOPERS.md. */
 const WELD_REACH = 2e-3;
 
+type Library = typeof import("three-bvh-csg/src/index.js");
+
 export const bvhKernel: Kernel = {
   name: "bvh",
-  union: async (parts) => parts.reduce((sum, part) => evaluate(sum, part, ADDITION)),
-  subtract: async (body, tool) => evaluate(body, tool, SUBTRACTION),
-  cut: async (body, { normal, offset }) => evaluate(body, halfSpaceBox(body, normal, offset), INTERSECTION),
+  async union([first, ...others]) {
+    const library = await load();
+    return others.reduce((sum, part) => evaluate(library, sum, part, library.ADDITION), first);
+  },
+  async subtract(body, tool) {
+    const library = await load();
+    return evaluate(library, body, tool, library.SUBTRACTION);
+  },
+  async cut(body, { normal, offset }) {
+    const library = await load();
+    return evaluate(library, body, halfSpaceBox(body, normal, offset), library.INTERSECTION);
+  },
 };
 
-function evaluate(a: Mesh, b: Mesh, operation: CSGOperation): Mesh {
-  const evaluator = Object.assign(new Evaluator(), { useCDTClipping: true, useGroups: false });
+/** Loaded when it is first asked for: most builds never are. */
+function load(): Promise<Library> {
+  return import("three-bvh-csg/src/index.js");
+}
+
+function evaluate(library: Library, a: Mesh, b: Mesh, operation: CSGOperation): Mesh {
+  const evaluator = Object.assign(new library.Evaluator(), { useCDTClipping: true, useGroups: false });
   evaluator.attributes = ["position"];
-  const [left, right] = [toBrush(a), toBrush(b)];
+  const [left, right] = [toBrush(library, a), toBrush(library, b)];
   const result = evaluator.evaluate(left, right, operation);
   const mesh = fromGeometry(result.geometry);
   for (const brush of [left, right, result]) {
@@ -34,11 +50,11 @@ function evaluate(a: Mesh, b: Mesh, operation: CSGOperation): Mesh {
   return mesh;
 }
 
-function toBrush(mesh: Mesh): Brush {
+function toBrush(library: Library, mesh: Mesh): Brush {
   const geometry = new BufferGeometry();
   geometry.setAttribute("position", new BufferAttribute(Float32Array.from(mesh.positions), 3));
   geometry.setIndex(new BufferAttribute(mesh.triangles.slice(), 1));
-  const brush = new Brush(geometry);
+  const brush = new library.Brush(geometry);
   brush.updateMatrixWorld();
   return brush;
 }
