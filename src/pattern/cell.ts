@@ -21,7 +21,7 @@ export interface LevelPolygon {
   readonly holes: readonly LevelRing[];
 }
 
-/** How far the two sides may disagree before it is a fault, grid steps (20 nm): offsets round to one step. */
+/** How far the two sides may disagree before it is a fault, grid steps (20 µm): rounding moves a crossing further where the outline runs along the side. */
 const SEAM_REACH = 20_000;
 
 /** The part of the rings between x = left and x = left + width, which must be one period, as polygons. */

@@ -4,9 +4,10 @@
  * With C = 2πR · cover / 360 at the reference radius R, N repeats make tiles t = C / N wide, and m rows of aspect a
  * need a seat m·a·t long. R is the seat's mean radius, so that by Pappus' theorem the pattern's area is C times the
  * seat's length exactly. Where the tile is held, the band's width is solved for: R and the seat's length both move with
- * the width, so the root is found by bisection on the real profile.
+ * the width, so a root is found on the real profile.
  */
 import { AnnuletError } from "../errors.js";
+import { narrowRoot, type Sample } from "../math/root.js";
 import { showLength, TURN } from "../units.js";
 import type { FitSpec } from "./schema.js";
 
@@ -49,7 +50,7 @@ export interface Fit {
   readonly bandWidth: number;
   /** Reference radius, mm, at which the tile is true. */
   readonly referenceRadius: number;
-  /** Tile height over what its aspect asks for: 1 where the tile is held. */
+  /** Tile height over what its aspect asks for: 1 where the tile is held (nearly, where a freely drawn seat's length jumps). */
   readonly stretch: number;
   /** stretch − 1. */
   readonly aspectError: number;
@@ -59,6 +60,9 @@ export interface Fit {
 
 /** Stretch above which a tile no longer looks as drawn: 3 %, common practice, no source. */
 export const STRETCH_LIMIT = 0.03;
+
+/** A stretch nearer to 1 than this is none: it is the width's last step, 1e-9 mm, on the narrowest of seats. */
+const NO_STRETCH = 1e-7;
 
 /** Repeats shown on each side of the nearest. */
 const CANDIDATE_REACH = 4;
@@ -78,12 +82,15 @@ const WIDTH_STEP = 1e-9;
 export function solveFit(spec: FitSpec, cover: number, drawnWidth: number, measure: MeasureSeat): Fit {
   const drawn = measure(drawnWidth);
   const candidates = listCandidates(spec, cover, drawnWidth, drawn, measure);
-  const chosen = choose(spec, candidates);
+  const chosen = choose(spec, candidates, () =>
+    listCandidates({ ...spec, repeats: "auto" }, cover, drawnWidth, drawn, measure),
+  );
   const bandWidth = spec.hold === "tile" ? (chosen.bandWidth as number) : drawnWidth;
   const seat = spec.hold === "tile" ? measure(bandWidth) : drawn;
   const tileWidth = tileAt(seat, cover, chosen.repeats);
   const tileHeight = seat.seatLength / spec.rows;
-  const stretch = spec.hold === "tile" ? 1 : tileHeight / (spec.aspect * tileWidth);
+  const ratio = tileHeight / (spec.aspect * tileWidth);
+  const stretch = Math.abs(ratio - 1) <= NO_STRETCH ? 1 : ratio;
   return {
     repeats: chosen.repeats,
     rows: spec.rows,
@@ -117,7 +124,7 @@ function listCandidates(
   const first = Math.max(1, middle - CANDIDATE_REACH);
   const candidates: FitCandidate[] = [];
   for (let repeats = first; repeats <= middle + CANDIDATE_REACH; repeats++) {
-    const bandWidth = solveWidth(spec, cover, repeats, drawnWidth, measure);
+    const bandWidth = solveWidth(spec, cover, repeats, { width: drawnWidth, seat: drawn }, measure);
     const seat = bandWidth === undefined ? drawn : measure(bandWidth);
     const tileWidth = tileAt(seat, cover, repeats);
     candidates.push({
@@ -137,68 +144,101 @@ function cost(spec: FitSpec, drawnWidth: number, candidate: FitCandidate): numbe
   return candidate.bandWidth === undefined ? Number.POSITIVE_INFINITY : Math.abs(candidate.bandWidth - drawnWidth);
 }
 
-function choose(spec: FitSpec, candidates: readonly FitCandidate[]): FitCandidate {
+/** @param nearDrawn lists the candidates near the drawn band, for the error */
+function choose(
+  spec: FitSpec,
+  candidates: readonly FitCandidate[],
+  nearDrawn: () => readonly FitCandidate[],
+): FitCandidate {
   const [best] = candidates;
   const chosen =
     spec.repeats === "auto" ? best : (candidates.find((one) => one.repeats === spec.repeats) as FitCandidate);
   if (spec.hold === "band" || chosen.bandWidth !== undefined) return chosen;
-  const possible = candidates.filter((one) => one.bandWidth !== undefined).map((one) => one.repeats);
+  const possible = [...candidates, ...(spec.repeats === "auto" ? [] : nearDrawn())]
+    .filter((one) => one.bandWidth !== undefined)
+    .map((one) => one.repeats);
+  const distinct = [...new Set(possible)].sort((a, b) => a - b);
   throw new AnnuletError({
     code: "fit-impossible",
     message: `no band between ${WIDTH_RANGE[0]} and ${showLength(WIDTH_RANGE[1])} wide makes ${chosen.repeats} tiles of aspect ${spec.aspect} in ${spec.rows} row${spec.rows === 1 ? "" : "s"} meet`,
     path: "pattern.fit.repeats",
     value: spec.repeats,
-    allowed:
-      possible.length > 0 ? `of the neighbouring numbers: ${possible.sort((a, b) => a - b).join(", ")}` : undefined,
+    allowed: distinct.length > 0 ? `of the numbers near it and near the drawn band: ${distinct.join(", ")}` : undefined,
     hint: 'change the repeats, rows or aspect, or say "hold": "band" so that the tile stretches',
   });
 }
 
-/** The band width at which the seat is exactly as long as its rows of tiles; undefined where there is none. */
+/** The band width at which the seat is as long as its rows of tiles; undefined where there is none. */
 function solveWidth(
   spec: FitSpec,
   cover: number,
   repeats: number,
-  drawnWidth: number,
+  start: { readonly width: number; readonly seat: SeatMeasure },
   measure: MeasureSeat,
 ): number | undefined {
-  const excess = (width: number): number | undefined => {
-    try {
-      const seat = measure(width);
-      return seat.seatLength - spec.rows * spec.aspect * tileAt(seat, cover, repeats);
-    } catch (error) {
-      if (error instanceof AnnuletError) return undefined;
-      throw error;
-    }
-  };
-  let [low, high] = bracket(excess, drawnWidth);
-  if (!((excess(high) ?? -1) >= 0)) return undefined;
-  while (high - low > WIDTH_STEP) {
-    const middle = (low + high) / 2;
-    const over = excess(middle);
-    if (over !== undefined && over >= 0) high = middle;
-    else low = middle;
+  const excessOf = (seat: SeatMeasure) => seat.seatLength - spec.rows * spec.aspect * tileAt(seat, cover, repeats);
+  const excess = (width: number) => excessOf(measure(width));
+  try {
+    const bracket = findBracket(excess, { x: start.width, y: excessOf(start.seat) });
+    if (bracket === undefined) return undefined;
+    const [low, high] = narrowRoot(excess, ...bracket, WIDTH_STEP);
+    const nearest = -low.y < high.y ? low : high;
+    return Math.abs(nearest.y) <= JUMP_LIMIT * start.seat.seatLength ? nearest.x : undefined;
+  } catch (error) {
+    if (error instanceof AnnuletError) return undefined;
+    throw error;
   }
-  // A root between widths that can be built is exact; else the narrowest band is already too wide.
-  const left = excess(high) as number;
-  return Math.abs(left) <= ROOT_REACH ? (low + high) / 2 : undefined;
 }
 
-/** Seat excess at a true root, mm: the width's step times the seat's growth with it, with room. */
-const ROOT_REACH = 1e-7;
+/**
+ * Largest seat excess at a root, of the drawn seat's length. A root is exact where the seat's length moves smoothly with
+ * the width; a freely drawn seat is a polyline, whose length jumps by less than this where it takes one chord more. A
+ * third of the stretch that shows.
+ */
+const JUMP_LIMIT = STRETCH_LIMIT / 3;
 
-/** Widths on either side of the root, growing out from the drawn one; the upper may fail where there is none. */
-function bracket(excess: (width: number) => number | undefined, drawnWidth: number): [number, number] {
-  const enough = (width: number) => (excess(width) ?? -1) >= 0;
-  const factor = 1.25;
-  let [low, high] = [drawnWidth, drawnWidth];
-  while (!enough(high) && high < WIDTH_RANGE[1]) {
-    low = high;
-    high = Math.min(high * factor, WIDTH_RANGE[1]);
+/** First stride away from the drawn width, in its seat excess: seats grow about as fast as their bands. */
+const FIRST_STRIDE = 1.1;
+
+/** A seat's excess grows no faster than this with the width, mm a mm: above it, a gap before it cannot hold a root. */
+const STEEPEST = 10;
+
+/** Walks from the drawn width, in growing strides, to where the seat's excess has the other sign. */
+function findBracket(excess: (width: number) => number, start: Sample): [low: Sample, high: Sample] | undefined {
+  const down = start.y >= 0;
+  const limit = down ? WIDTH_RANGE[0] : WIDTH_RANGE[1];
+  let near = start;
+  let stride = FIRST_STRIDE * Math.abs(start.y);
+  if (stride === 0) return [start, start];
+  /** The nearest width known that cannot be built. */
+  let wall: number | undefined;
+  while (down ? near.x > limit : near.x < limit) {
+    const aim = near.x + (down ? -stride : stride);
+    let x = down ? Math.max(aim, limit) : Math.min(aim, limit);
+    if (wall !== undefined) {
+      const gap = Math.abs(wall - near.x);
+      if (gap * STEEPEST < Math.abs(near.y) || gap <= WIDTH_STEP) return undefined;
+      x = (wall + near.x) / 2;
+    }
+    const far = tryExcess(excess, x);
+    if (far === undefined) {
+      wall = x;
+    } else if (far.y >= 0 !== down) {
+      return down ? [far, near] : [near, far];
+    } else {
+      near = far;
+      stride *= 2;
+    }
   }
-  while (enough(low) && low > WIDTH_RANGE[0]) {
-    high = low;
-    low = Math.max(low / factor, WIDTH_RANGE[0]);
+  return undefined;
+}
+
+/** The excess at a width, undefined where no band can be built so wide. */
+function tryExcess(excess: (width: number) => number, x: number): Sample | undefined {
+  try {
+    return { x, y: excess(x) };
+  } catch (error) {
+    if (error instanceof AnnuletError) return undefined;
+    throw error;
   }
-  return [low, high];
 }

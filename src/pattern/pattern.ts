@@ -4,14 +4,17 @@
 import { AnnuletError, type Warn } from "../errors.js";
 import type { Profile } from "../profile/profile.js";
 import { showLength } from "../units.js";
-import { type Art, clipLines, completeArt, completeLines, tidy } from "./art.js";
+import { type Art, completeArt, completeLines } from "./art.js";
+import { clipLines } from "./clip-lines.js";
 import type { Fit } from "./fit.js";
 import type { GridPath } from "./grid.js";
-import { clipAlong, type GridRegion, offset, unite } from "./polygons.js";
+import { takePeriods } from "./period.js";
+import { type GridRegion, offset, unite } from "./polygons.js";
 import { type RunLine, runLines } from "./runs.js";
 import { type BeadRunSpec, PATTERN_DEFAULTS, type PatternSpec, type RegionSpec } from "./schema.js";
 import { type ReliefShape, raiseRegion } from "./section.js";
 import { makeStrip, type Strip, steps } from "./strip.js";
+import { tidy } from "./tidy.js";
 
 /** A bead run as lines on the flat seat. */
 export interface BeadLines {
@@ -122,14 +125,13 @@ function raiseAll(strip: Strip, drawn: readonly Drawn[], underRail: number, warn
   }
   return [...sections.values()].flatMap((members) => {
     const [{ spec, path, art }] = members;
-    const together =
-      members.length === 1 ? art.region : tidy(strip, unite(members.flatMap((one) => one.art.region)), path, warn);
-    const total = strip.repeats * strip.grid.tile;
-    const whole = strip.periodic ? together : clipAlong(together, 0, total, strip.halfSeat + strip.rowStep);
+    const together = members.length === 1 ? art.region : unite(members.flatMap((one) => one.art.region));
+    const whole = strip.periodic ? together : takePeriods(strip, together, 0, 1);
+    const clean = whole === art.region ? whole : tidy(strip, whole, path, warn);
     const under = underRail > 0 ? underRail + spec.round : 0;
     const names = members.map((one) => one.name);
     return (
-      raiseRegion(strip, reachUnder(strip, whole, under), { height: spec.height, round: spec.round, names, path }) ?? []
+      raiseRegion(strip, reachUnder(strip, clean, under), { height: spec.height, round: spec.round, names, path }) ?? []
     );
   });
 }

@@ -73,7 +73,7 @@ export function ribbonAround(lines: GridRegion, width: number, join: Join, arcTo
 }
 
 /** Corners sharper than this many half widths are cut off while a region is cleaned, so that touching tips part. */
-const CLEANING_MITER = 1.2;
+const CLEANING_MITER = 1.02;
 
 /** Touching tips are opened by this many reaches, so that the closing of gaps does not join them again. */
 const TIP_REACHES = 3;
@@ -83,10 +83,10 @@ const TIP_REACHES = 3;
  * All else moves by less than `TIP_REACHES` reaches, and only at sharp corners.
  */
 export function cleanRegion(region: GridRegion, reach: number): GridRegion {
-  const grow = (rings: GridRegion, distance: number) =>
+  const move = (rings: GridRegion, distance: number) =>
     inflate(rings, distance, JoinType.Miter, EndType.Polygon, CLEANING_MITER, reach);
-  const opened = grow(grow(region, -TIP_REACHES * reach), TIP_REACHES * reach);
-  return grow(grow(grow(opened, reach), -2 * reach), reach);
+  const opened = move(move(region, -TIP_REACHES * reach), TIP_REACHES * reach);
+  return move(move(move(opened, reach), -2 * reach), reach);
 }
 
 /** Signed area, positive for a counter-clockwise ring; grid steps squared. */
@@ -96,14 +96,33 @@ export function ringArea(ring: GridPath): number {
 
 /** The part of the region between two x, within ± y of the middle line; all in grid steps. */
 export function clipAlong(region: GridRegion, low: number, high: number, reach: number): GridRegion {
-  const corners: [number, number][] = [
-    [low, -reach],
-    [high, -reach],
-    [high, reach],
-    [low, reach],
-  ];
-  return Clipper.intersect(region as GridPath[], [corners.map(([x, y]) => ({ x, y }))], FillRule.NonZero);
+  return clipWithin(region, { left: low, right: high, low: -reach, high: reach }, 0);
 }
+
+/** The part of the region within a box grown by `margin` grid steps. */
+export function clipWithin(
+  region: GridRegion,
+  box: { readonly left: number; readonly right: number; readonly low: number; readonly high: number },
+  margin: number,
+): GridRegion {
+  const [left, right] = [Math.round(box.left - margin), Math.round(box.right + margin)];
+  const [low, high] = [Math.round(box.low - margin), Math.round(box.high + margin)];
+  const corners = [
+    { x: left, y: low },
+    { x: right, y: low },
+    { x: right, y: high },
+    { x: left, y: high },
+  ];
+  return Clipper.intersect(region as GridPath[], [corners], FillRule.NonZero);
+}
+
+/** The region grown with corners kept up to 10 distances long, for comparing it with what it was shrunk from. */
+export function grow(region: GridRegion, distance: number): GridRegion {
+  return inflate(region, distance, JoinType.Miter, EndType.Polygon, COMPARING_MITER, distance);
+}
+
+/** Corners sharper than 11.5° are cut off. */
+const COMPARING_MITER = 10;
 
 /** Whether the point lies inside the ring or on it. */
 export function contains(ring: GridPath, point: GridPoint): boolean {

@@ -10,11 +10,13 @@ import { chordCount } from "../math/curve.js";
 import { largestWhere } from "../math/largest.js";
 import type { Point3 } from "../math/point.js";
 import { showLength } from "../units.js";
-import { clearRing } from "./art.js";
-import { chooseCut, cutToCell, type LevelPolygon, type LevelRing, nestRings } from "./cell.js";
+import { chooseCut, cutToCell, type LevelPoint, type LevelPolygon, type LevelRing, nestRings } from "./cell.js";
 import type { GridPath } from "./grid.js";
-import { type GridRegion, offset, ringArea, subtract } from "./polygons.js";
-import { type Strip, steps } from "./strip.js";
+import { narrowestPlace } from "./narrowest.js";
+import { keepsParts } from "./parts.js";
+import { takePeriods } from "./period.js";
+import { type GridRegion, offset } from "./polygons.js";
+import { clearRing, type Strip, steps } from "./strip.js";
 
 /** A polygon above the seat: the outer ring counter-clockwise seen from outside, then its holes; points are (u, v, h). */
 export type ReliefPolygon = readonly (readonly Point3[])[];
@@ -51,58 +53,72 @@ export interface SectionOptions {
  */
 export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOptions): ReliefShape | undefined {
   if (region.length === 0) return undefined;
-  const { height, round, names, path } = options;
+  const { height, round, names } = options;
   if (round > height) throw roundError(options, height, "the region is only so high");
-  const levels = contours(strip, region, options);
-  const rings = levels.flat();
-  const left = strip.periodic ? chooseCut(rings, strip.grid.tile) : 0;
+  const near = strip.periodic && round <= NEAR_ROUND * strip.tileWidth ? takePeriods(strip, region, 1, 2) : region;
+  const levels = contours(strip, near, options);
+  if (round > 0) checkRound(strip, near, levels, options);
+  const contour = levels.map(({ rings, h }) => rings.map((ring) => ring.map(({ x, y }): LevelPoint => ({ x, y, h }))));
+  const left = strip.periodic ? chooseCut(contour.flat(), strip.grid.tile) : 0;
   const cut = (parts: readonly LevelRing[]) =>
     strip.periodic ? cutToCell(parts, left, strip.grid.tile) : nestRings(parts);
   const top: LevelPolygon[] = [];
-  for (let i = 0; i + 1 < levels.length; i++) top.push(...cut([...levels[i], ...levels[i + 1].map(reversed)]));
-  top.push(...cut(levels[levels.length - 1]));
+  for (let i = 0; i + 1 < contour.length; i++) top.push(...cut([...contour[i], ...contour[i + 1].map(reversed)]));
+  top.push(...cut(contour[contour.length - 1]));
   const { scale, tile } = strip.grid;
   const flat = (polygon: LevelPolygon): ReliefPolygon =>
     [polygon.outer, ...polygon.holes].map((ring) => ring.map(({ x, y, h }): Point3 => [x / scale, y / scale, h]));
-  if (round > 0) checkRound(strip, region, { height, round, names, path });
   return {
     names,
     top: top.map(flat),
-    outline: cut(levels[0]).map(flat),
+    outline: cut(contour[0]).map(flat),
     seam: strip.periodic ? [left / scale, (left + tile) / scale] : undefined,
     height,
   };
 }
 
-/** The outline and the contours above it, each with its height. */
-function contours(strip: Strip, region: GridRegion, { height, round }: SectionOptions): LevelRing[][] {
+/**
+ * A rounding up to this many tile widths leaves the cell alone where the region is cut off a fifth of a tile beyond it:
+ * inset corners move by up to four times the rounding.
+ */
+const NEAR_ROUND = 0.05;
+
+/** A contour of the region. */
+interface Level {
+  readonly rings: GridRegion;
+  /** mm inside the outline. */
+  readonly inset: number;
+  /** mm above the seat. */
+  readonly h: number;
+}
+
+/** The outline and the contours above it. */
+function contours(strip: Strip, region: GridRegion, { height, round }: SectionOptions): Level[] {
   const count = round === 0 ? 0 : chordCount(round, Math.PI / 2, strip.artTolerance);
-  const levels: LevelRing[][] = [];
-  for (let i = 0; i <= count; i++) {
+  return Array.from({ length: count + 1 }, (_, i) => {
     const angle = count === 0 ? Math.PI / 2 : ((Math.PI / 2) * i) / count;
     const inset = round * (1 - Math.cos(angle));
     const h = height - round * (1 - Math.sin(angle));
     const rings = i === 0 ? region : offset(region, -steps(strip, inset), "miter", strip.arcTolerance);
-    levels.push(rings.map((ring) => ring.map(({ x, y }) => ({ x, y, h }))));
-  }
-  return levels;
+    return { rings, inset, h };
+  });
 }
 
 function reversed(ring: LevelRing): LevelRing {
   return [...ring].reverse();
 }
 
-/** Shrinking by the rounding must keep every part and every hole of the region. */
-function checkRound(strip: Strip, region: GridRegion, options: SectionOptions): void {
-  const count = (distance: number) => {
-    const rings = distance === 0 ? region : offset(region, -steps(strip, distance), "miter", strip.arcTolerance);
-    const clear = rings.filter((ring) => clearRing(strip, ring));
-    const outer = clear.filter((ring) => ringArea(ring) > 0).length;
-    return `${outer}/${clear.length - outer}`;
-  };
-  const before = count(0);
-  if (count(options.round) === before) return;
-  const reach = largestWhere(0, options.round, (distance) => count(distance) === before);
+/**
+ * Shrinking by the rounding, on its whole way, must keep every part and every hole of the region in one piece. A part
+ * that ends in a tip, or in a tail, only becomes lower there.
+ */
+function checkRound(strip: Strip, region: GridRegion, levels: readonly Level[], options: SectionOptions): void {
+  const counts = (ring: GridPath) => clearRing(strip, ring);
+  const failing = levels.findIndex(({ rings }) => !keepsParts(region, rings, counts));
+  if (failing === -1) return;
+  const reach = largestWhere(0, levels[failing].inset, (distance) =>
+    keepsParts(region, offset(region, -steps(strip, distance), "miter", strip.arcTolerance), counts),
+  );
   const place = narrowestPlace(strip, region, reach);
   throw roundError(
     options,
@@ -120,28 +136,4 @@ function roundError(options: SectionOptions, largest: number, why: string): Annu
     allowed: `0 to ${showLength(Math.floor(largest * 1000) / 1000)}`,
     hint: "make the rounding smaller, or the region wider or higher",
   });
-}
-
-/** The middle of what vanishes first when the region is shrunk a little further than `reach` mm, in tile coordinates. */
-function narrowestPlace(strip: Strip, region: GridRegion, reach: number): { x: number; y: number } {
-  const nudge = NARROW_NUDGE;
-  const before = offset(region, -steps(strip, Math.max(reach - nudge, 0)), "miter", strip.arcTolerance);
-  const after = offset(region, -steps(strip, reach + nudge), "miter", strip.arcTolerance);
-  const lost = subtract(before, offset(after, steps(strip, 3 * nudge), "miter", strip.arcTolerance));
-  const clear = lost.filter((ring) => clearRing(strip, ring));
-  const largest = clear.reduce<GridPath | undefined>(
-    (best, ring) => (best === undefined || ringArea(ring) > ringArea(best) ? ring : best),
-    undefined,
-  );
-  const ring = largest ?? region[0];
-  const [x, y] = [mean(ring.map((point) => point.x)), mean(ring.map((point) => point.y))];
-  const tile = strip.grid.tile;
-  return { x: x / tile - Math.floor(x / tile), y: y / tile };
-}
-
-/** mm on either side of the distance at which a part vanishes. */
-const NARROW_NUDGE = 1e-3;
-
-function mean(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0) / values.length;
 }

@@ -1,8 +1,7 @@
 /**
  * The flat strip on which the pattern is completed: its grid, its symmetry, its rows and the tiles worked at once.
  *
- * A pattern that goes all the way round is worked on a few tiles on either side of tile 0, of which one period is
- * taken; a pattern that stops is worked on all its tiles.
+ * A pattern that goes all the way round is worked on tile 0 and a few on either side, of which one period is taken; a pattern that stops is worked on all its tiles.
  */
 import type { Point2 } from "../math/point.js";
 import { type Fit, FULL_COVER } from "./fit.js";
@@ -21,8 +20,10 @@ export interface Strip {
   readonly rows: number;
   /** Whether the pattern goes all the way round. */
   readonly periodic: boolean;
-  /** First and last tile worked. */
-  readonly tiles: readonly [number, number];
+  /** From x to x, grid steps: where every image that belongs there is worked. */
+  readonly complete: readonly [low: number, high: number];
+  /** From x to x, grid steps: what reaches in here is looked at; it is far from where the strip's ends show. */
+  readonly clear: readonly [low: number, high: number];
   /** Middle line of each row and the step between rows, grid steps. */
   readonly rowMiddles: readonly number[];
   readonly rowStep: number;
@@ -33,8 +34,11 @@ export interface Strip {
   readonly arcTolerance: number;
 }
 
-/** Tiles worked on each side of a periodic strip's tile 0: art may reach one tile over, and a period stay clear of the ends. */
-const SIDE_TILES = 3;
+/** Complete tiles on either side of tile 0, or of the stretch covered: a cell, its neighbours, and room for their cuts. */
+const COMPLETE_TILES = 2;
+
+/** Tiles beyond tile 0 on each side that hold at least one whole copy of everything, far from the strip's ends. */
+const CLEAR_TILES = 0.6;
 
 /** Share of the mesh tolerance that flattening the art may use; bending takes the rest. */
 const ART_SHARE = 0.5;
@@ -45,6 +49,7 @@ export function makeStrip(fit: Fit, symmetry: FriezeName, seatLength: number, to
   const grid = gridFor(tileWidth);
   const halfRow = Math.round((tileHeight * grid.scale) / 2);
   const periodic = cover === FULL_COVER;
+  const end = periodic ? 1 : repeats;
   const artTolerance = tolerance * ART_SHARE;
   return {
     grid,
@@ -55,7 +60,8 @@ export function makeStrip(fit: Fit, symmetry: FriezeName, seatLength: number, to
     repeats,
     rows,
     periodic,
-    tiles: periodic ? [-SIDE_TILES, SIDE_TILES] : [0, repeats - 1],
+    complete: [-COMPLETE_TILES * grid.tile, (end + COMPLETE_TILES) * grid.tile],
+    clear: periodic ? [-CLEAR_TILES * grid.tile, (1 + CLEAR_TILES) * grid.tile] : [0, end * grid.tile],
     rowMiddles: Array.from({ length: rows }, (_, row) => (2 * row - rows + 1) * halfRow),
     rowStep: 2 * halfRow,
     halfSeat: Math.round((seatLength / 2) * grid.scale),
@@ -64,24 +70,47 @@ export function makeStrip(fit: Fit, symmetry: FriezeName, seatLength: number, to
   };
 }
 
-/** All images of drawn paths in the tiles worked: every operation of the group, every row, every tile. */
-export function imagesOf(strip: Strip, paths: readonly GridPath[]): { path: GridPath; flipped: boolean }[] {
-  const { grid, group, rowMiddles, tiles } = strip;
+/**
+ * All images of drawn paths that reach the strip's complete stretch: every operation of the group, every row, every tile.
+ *
+ * @param reach how far, grid steps, what becomes of a path may reach beyond it
+ */
+export function imagesOf(
+  strip: Strip,
+  paths: readonly GridPath[],
+  reach = 0,
+): { readonly path: GridPath; readonly flipped: boolean }[] {
+  const { grid, group, rowMiddles } = strip;
   const images: { path: GridPath; flipped: boolean }[] = [];
   for (const operation of group.operations) {
+    const flipped = operation.flipX !== operation.flipY;
     for (const path of paths) {
       const image = operatePath(grid, path, operation);
+      const [first, last] = tilesReached(strip, image, reach);
       for (const middle of rowMiddles) {
-        for (let tile = tiles[0]; tile <= tiles[1]; tile++) {
-          images.push({
-            path: shiftPath(image, tile * grid.tile, middle),
-            flipped: operation.flipX !== operation.flipY,
-          });
+        for (let tile = first; tile <= last; tile++) {
+          images.push({ path: shiftPath(image, tile * grid.tile, middle), flipped });
         }
       }
     }
   }
   return images;
+}
+
+/** First and last tile whose copy of the path comes within `reach` of the complete stretch. */
+function tilesReached({ grid: { tile }, complete }: Strip, path: GridPath, reach: number): [number, number] {
+  const [low, high] = spanOf(path);
+  return [Math.ceil((complete[0] - reach - high) / tile), Math.floor((complete[1] + reach - low) / tile)];
+}
+
+/** Smallest and largest x of a path, grid steps. */
+function spanOf(path: GridPath): [low: number, high: number] {
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const { x } of path) {
+    if (x < low) low = x;
+    if (x > high) high = x;
+  }
+  return [low, high];
 }
 
 /** A point in grid steps as (u, v), mm. */
@@ -94,12 +123,8 @@ export function steps(strip: Strip, mm: number): number {
   return mm * strip.grid.scale;
 }
 
-/** Whether a stretch of x lies where neither end of a periodic strip can have touched it; always so in a whole one. */
-export function clearOfEnds(strip: Strip, low: number, high: number): boolean {
-  if (!strip.periodic) return true;
-  const tile = strip.grid.tile;
-  return high > -CLEAR_TILES * tile && low < (1 + CLEAR_TILES) * tile;
+/** Whether a ring or line reaches into the strip's clear stretch. */
+export function clearRing({ clear: [first, last] }: Strip, path: GridPath): boolean {
+  const [low, high] = spanOf(path);
+  return high > first && low < last;
 }
-
-/** Tiles beyond tile 0 on each side in which every image that belongs there is present. */
-const CLEAR_TILES = 0.6;
