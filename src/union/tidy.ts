@@ -7,7 +7,7 @@
  */
 import type { Mesh } from "../mesh/mesh.js";
 
-/** Edges up to this are collapsed, mm: two steps of float32 at 16 mm from the axis, where points begin to coincide. */
+/** Edges up to this are collapsed, mm: a thousand steps of float32 at 16 mm from the axis, a fifth of any tolerance. */
 const SHORT_EDGE = 2e-3;
 
 /** Triangles lower than this are flipped away, mm: below any step of float32 on a ring. */
@@ -88,6 +88,10 @@ class Work {
     const beside = neighbours(aroundA);
     const common = [...neighbours(aroundB)].filter((vertex) => vertex !== a && vertex !== b && beside.has(vertex));
     if (common.length !== 2) return false;
+    // Where the two common neighbours face both ends, all that is left is a tetrahedron, which would fold flat.
+    const facesBoth = (list: readonly number[]) =>
+      list.some((t) => !dying.includes(t) && common.every((vertex) => this.#corners(t).includes(vertex)));
+    if (facesBoth(aroundA) && facesBoth(aroundB)) return false;
     const moving = aroundB.filter((t) => !dying.includes(t));
     if (moving.some((t) => this.#turnsOver(t, b, a))) return false;
     for (const t of dying) this.#gone[t] = 1;
