@@ -71,6 +71,12 @@ function fromGeometry(geometry: BufferGeometry): Mesh {
   return weldMesh({ positions, triangles }, { tolerance: WELD_REACH });
 }
 
+/**
+ * How far the half space's box is moved along its plane, as shares of its size: no line of the box may run through the
+ * axis or along a plane of symmetry, where the body's own edges lie.
+ */
+const ASIDE = [0.0713, 0.1371] as const;
+
 /** A box that fills the half space as far as the body reaches. */
 function halfSpaceBox(body: Mesh, normal: readonly [number, number, number], offset: number): Mesh {
   const bounds = new Box3().setFromArray(body.positions);
@@ -78,7 +84,11 @@ function halfSpaceBox(body: Mesh, normal: readonly [number, number, number], off
   const axis = new Vector3(...normal);
   const turn = new Quaternion().setFromUnitVectors(new Vector3(0, 0, 1), axis);
   const box = new BoxGeometry(size, size, size).applyMatrix4(
-    new Matrix4().compose(axis.multiplyScalar(offset - size / 2), turn, new Vector3(1, 1, 1)),
+    new Matrix4().compose(
+      new Vector3(ASIDE[0] * size, ASIDE[1] * size, offset - size / 2).applyQuaternion(turn),
+      turn,
+      new Vector3(1, 1, 1),
+    ),
   );
   return fromGeometry(box);
 }
