@@ -4,12 +4,16 @@
 import { chordCount } from "../math/curve.js";
 import { TURN } from "../units.js";
 
+/** Shares of the tolerance for chords round the band and across it: where both are at their worst they add up. */
+export const AROUND_SHARE = 0.5;
+export const ACROSS_SHARE = 1 - AROUND_SHARE;
+
 /**
  * Facets round the band: enough for the tolerance at the largest radius, and a whole number a tile (even, where that
  * costs little, so that a mirror in the tile's middle falls between facets).
  *
  * @param radius largest radius of band and relief, mm
- * @param tolerance mm
+ * @param tolerance mm, for these chords alone
  * @param repeats tiles round the band; 1 where the pattern does not go all the way round
  */
 export function facetCount(radius: number, tolerance: number, repeats: number): number {

@@ -12,7 +12,7 @@ import { seatStations, type Wrap } from "../wrap/wrap.js";
 import { type Bead, beadMesh, geodesicSphere } from "./bead.js";
 import { type PlacedRun, placeOnCircle, placeOnSeat, repeatBeads, requireAtMost } from "./bead-run.js";
 import { mergeRuns, OVERLAP_LIMIT } from "./bead-set.js";
-import { facetCount } from "./facets.js";
+import { ACROSS_SHARE, AROUND_SHARE, facetCount } from "./facets.js";
 import { buildRelief } from "./relief.js";
 import { sweepBand } from "./sweep.js";
 
@@ -76,8 +76,10 @@ export function makeParts(options: PartsOptions): Parts {
   for (const report of reports) warnSpacing(report, warn);
   warnCrowded(set.crowded, wrap, warn);
 
-  const facets = facetCount(profile.outsideRadius + pattern.height, tolerance, repeats);
-  const stations = seatStations(profile.seat, (segment) => chordsOf(segment, tolerance));
+  const facets = facetCount(profile.outsideRadius + pattern.height, tolerance * AROUND_SHARE, repeats);
+  const stations = seatStations(profile.seat, (segment) =>
+    chordsAbove(segment, pattern.height, tolerance * ACROSS_SHARE),
+  );
   const sink = footDepth(profile, tolerance);
   const reliefs = pattern.reliefs.map((shape) => buildRelief(shape, { wrap, sink, facets, stations, repeats }));
   const spheres = new Map<number, Mesh>();
@@ -129,7 +131,9 @@ function documentRuns({ beadRuns, profile, wrap, maxBeads }: PartsOptions): Run[
       return [toRun({ run: "rail", path, onRail: true }, bead, placed, 1)];
     }
     if (along === "seat-edge") {
-      const v = wrap.seatLength / 2 - (spec.inset ?? EDGE_INSET * bead.diameter);
+      const inset = spec.inset ?? EDGE_INSET * bead.diameter;
+      const v = wrap.seatLength / 2 - inset;
+      if (v < 0) throw pastMiddle(inset, wrap, path);
       return [toRun({ run: "seat-edge", path, onRail: false }, bead, [circle(-v), circle(v)], 1)];
     }
     if ("path" in along) return [];
@@ -221,6 +225,17 @@ function requireRails(profile: Profile, path: string): NonNullable<Profile["rail
   });
 }
 
+function pastMiddle(inset: number, wrap: Wrap, path: string): AnnuletError {
+  return new AnnuletError({
+    code: "beads-off-seat",
+    message: "the two runs along the seat's edges lie beyond its middle",
+    path: `${path}.inset`,
+    value: inset,
+    allowed: `0 to ${showLength(wrap.seatLength / 2)}, half the seat`,
+    hint: 'place them nearer to the edges, or one run in the middle with "along": {"v": 0}',
+  });
+}
+
 function offSeat(v: number, wrap: Wrap, path: string): AnnuletError {
   const half = wrap.seatLength / 2;
   return new AnnuletError({
@@ -233,9 +248,12 @@ function offSeat(v: number, wrap: Wrap, path: string): AnnuletError {
   });
 }
 
-/** Chords that the profile's own flattening gives a segment of the seat. */
-function chordsOf(segment: Segment, tolerance: number): number {
-  return segment.kind === "line" ? 1 : chordCount(segment.radius, segment.sweep, tolerance);
+/** Chords that keep a segment of the seat, and the surface `height` mm above it, within the tolerance. */
+function chordsAbove(segment: Segment, height: number, tolerance: number): number {
+  if (segment.kind === "line") return 1;
+  // The seat runs from low w to high w: what turns clockwise bulges outward and grows with the height.
+  const radius = segment.sweep < 0 ? segment.radius + height : segment.radius;
+  return chordCount(radius, segment.sweep, tolerance);
 }
 
 /** Least depth of a relief's foot, mm, and as a multiple of the tolerance: clear of every facet of the band. */
