@@ -1,0 +1,44 @@
+import { describe, expect, it } from "vitest";
+import { readDesign } from "../../src/design/read.js";
+import { buildProfile } from "../../src/profile/profile.js";
+import { noticesOf } from "../../src/report/notices.js";
+import type { UnionResult } from "../../src/union/union.js";
+import { box } from "../support/meshes.js";
+
+const narrow = {
+  annulet: 1,
+  size: { system: "iso", value: 54 },
+  profile: { width: 3, thickness: 2, outside: { form: "flat" } },
+};
+const union: UnionResult = { mesh: box(), kernel: "manifold", road: "whole-ring" };
+
+function notices(document: object, by: UnionResult = union) {
+  const design = readDesign(document);
+  return noticesOf({ design, profile: buildProfile(design.profile, 8.6, 0.01), union: by });
+}
+
+const codes = (document: object, by?: UnionResult) => notices(document, by).map(({ code }) => code);
+
+describe("what a maker is told of a ring", () => {
+  it("is nothing of a plain narrow one", () => {
+    expect(codes(narrow)).toEqual([]);
+    expect(codes({ ...narrow, casting: {} })).toEqual([]);
+  });
+
+  it("is that casting allowances are not applied", () => {
+    const [notice] = notices({ ...narrow, casting: { shrinkage: 1.5 } });
+    expect(notice).toMatchObject({ code: "casting-not-applied", value: { shrinkage: 1.5, finishing: 0 } });
+    expect(codes({ ...narrow, casting: { finishing: 0.05 } })).toEqual(["casting-not-applied"]);
+  });
+
+  it("is which kernel was replaced by which", () => {
+    const [notice] = notices(narrow, { ...union, rejected: "bvh" });
+    expect(notice).toMatchObject({ code: "kernel-replaced", value: "bvh" });
+    expect(notice.message).toContain("the manifold kernel united the ring");
+  });
+
+  it("is advice on the size of a wide one", () => {
+    const wide = { ...narrow, profile: { ...narrow.profile, width: 8 } };
+    expect(codes(wide)).toHaveLength(1);
+  });
+});

@@ -1,0 +1,42 @@
+/** Takes a design as far as its bodies, for tests of what they are before they are united. */
+import { readDesign } from "../../src/design/read.js";
+import type { Design } from "../../src/design/schema.js";
+import type { Warning } from "../../src/errors.js";
+import type { Fit } from "../../src/pattern/fit.js";
+import { completePattern, noPattern, type Pattern } from "../../src/pattern/pattern.js";
+import { buildProfile, type Profile } from "../../src/profile/profile.js";
+import { resolveSize } from "../../src/sizing/size.js";
+import { makeParts, type Parts } from "../../src/solids/parts.js";
+import { fitBand } from "../../src/wrap/fit-band.js";
+import type { Wrap } from "../../src/wrap/wrap.js";
+import { wrapSeat } from "../../src/wrap/wrap-seat.js";
+
+export interface Bodies {
+  readonly design: Design;
+  readonly fit: Fit | undefined;
+  readonly profile: Profile;
+  readonly pattern: Pattern;
+  readonly wrap: Wrap;
+  readonly parts: Parts;
+  readonly warnings: readonly Warning[];
+}
+
+export function bodiesOf(document: unknown, maxBeads = 20_000): Bodies {
+  const warnings: Warning[] = [];
+  const warn = (warning: Warning) => {
+    warnings.push(warning);
+  };
+  const design = readDesign(document);
+  const { tolerance, beads: beadRuns } = design;
+  const boreRadius = resolveSize(design.size).diameter / 2;
+  const fit = fitBand(design.pattern, { profile: design.profile, boreRadius, tolerance, warn });
+  const width = fit?.bandWidth ?? design.profile.width;
+  const profile = buildProfile({ ...design.profile, width }, boreRadius, tolerance);
+  const pattern =
+    design.pattern && fit
+      ? completePattern(design.pattern, beadRuns, fit, { profile, tolerance, warn })
+      : noPattern(beadRuns);
+  const wrap = wrapSeat(profile, fit, pattern.reliefs.length > 0);
+  const parts = makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn });
+  return { design, fit, profile, pattern, wrap, parts, warnings };
+}
