@@ -2,6 +2,7 @@
  * Joins open lines whose ends meet into longer lines and loops, so that a quarter of a motif drawn once becomes, with
  * its images, one line that a ribbon or a bead run follows round the corner without a notch.
  */
+import { type BoxedLine, boxed, coincide } from "./coincide.js";
 import type { GridPath, GridPoint } from "./grid.js";
 
 /** A line after joining. A closed one does not repeat its first point. */
@@ -10,7 +11,11 @@ export interface Chain {
   readonly closed: boolean;
 }
 
-/** Joins lines end to end where exactly two ends lie within `reach` grid steps. Images that coincide count once. */
+/**
+ * Joins lines end to end where exactly two ends lie within `reach` grid steps. Lines that coincide count once.
+ *
+ * @param lines each of two points or more; a loop repeats its first point
+ */
 export function joinLines(lines: readonly GridPath[], reach: number): Chain[] {
   const distinct = dropCoincident(lines, reach);
   const partners = findPartners(distinct, reach);
@@ -79,35 +84,28 @@ function findPartners(lines: readonly GridPath[], reach: number): (EndIndex | un
   return meeting.map((others) => (others.length === 1 && meeting[others[0]].length === 1 ? others[0] : undefined));
 }
 
+/** Leaves out each line that is another one again: an image of itself on a mirror, or drawn twice. */
 function dropCoincident(lines: readonly GridPath[], reach: number): GridPath[] {
-  const kept: GridPath[] = [];
-  const reversed: GridPath[] = [];
-  for (const line of lines) {
-    const twice = kept.some((other, i) => coincide(line, other, reach) || coincide(line, reversed[i], reach));
-    if (twice) continue;
-    kept.push(line);
-    reversed.push([...line].reverse());
+  const kept: (BoxedLine & { readonly closed: boolean })[] = [];
+  for (const path of lines) {
+    const line = { ...boxed(path), closed: near(path[0], path[path.length - 1], reach) };
+    const twice = kept.some(
+      (other) =>
+        other.closed === line.closed &&
+        (line.closed || sameEnds(path, other.path, reach)) &&
+        coincide(line, other, false, reach),
+    );
+    if (!twice) kept.push(line);
   }
-  return kept;
+  return kept.map(({ path }) => path);
 }
 
-/** Compared at the ends first, then at points evenly along the line. */
-function coincide(a: GridPath, b: GridPath, reach: number): boolean {
-  const near = (p: GridPoint, q: GridPoint) => Math.abs(p.x - q.x) <= reach && Math.abs(p.y - q.y) <= reach;
-  if (!near(a[0], b[0]) || !near(a.at(-1) as GridPoint, b.at(-1) as GridPoint)) return false;
-  return [1, 2, 3, 4, 5].every((i) => near(along(a, i / 6), along(b, i / 6)));
+function sameEnds(a: GridPath, b: GridPath, reach: number): boolean {
+  const [start, end] = [a[0], a[a.length - 1]];
+  const [first, last] = [b[0], b[b.length - 1]];
+  return (near(start, first, reach) && near(end, last, reach)) || (near(start, last, reach) && near(end, first, reach));
 }
 
-/** The point at a share of the line's length. */
-function along(line: GridPath, share: number): GridPoint {
-  const lengths = line.map((point, i) => (i === 0 ? 0 : Math.hypot(point.x - line[i - 1].x, point.y - line[i - 1].y)));
-  let left = share * lengths.reduce((sum, length) => sum + length, 0);
-  for (let i = 1; i < line.length; i++) {
-    if (left <= lengths[i]) {
-      const t = left / lengths[i];
-      return { x: line[i - 1].x + t * (line[i].x - line[i - 1].x), y: line[i - 1].y + t * (line[i].y - line[i - 1].y) };
-    }
-    left -= lengths[i];
-  }
-  return line.at(-1) as GridPoint;
+function near(p: GridPoint, q: GridPoint, reach: number): boolean {
+  return Math.abs(p.x - q.x) <= reach && Math.abs(p.y - q.y) <= reach;
 }

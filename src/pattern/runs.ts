@@ -6,8 +6,11 @@
  */
 import type { Point2 } from "../math/point.js";
 import type { Chain } from "./chains.js";
+import { type BoxedLine, boxed, coincide, liesOn } from "./coincide.js";
 import { type GridPath, type GridPoint, operatePath, shiftPath } from "./grid.js";
+import { ringBox } from "./parts.js";
 import { flatPoint, type Strip, steps } from "./strip.js";
+import type { TileOperation } from "./symmetry.js";
 
 /** A line that a bead run follows. */
 export interface RunLine {
@@ -42,100 +45,76 @@ function toLine(strip: Strip, points: GridPath, kind: RunLine["kind"], even: boo
   return { points: points.map((point) => flatPoint(strip, point)), kind, even };
 }
 
-interface Box {
-  readonly x: readonly [number, number];
-  readonly y: readonly [number, number];
-}
-
-function boxOf(path: GridPath): Box {
-  const box = { x: [Infinity, -Infinity] as [number, number], y: [Infinity, -Infinity] as [number, number] };
-  for (const { x, y } of path) {
-    box.x = [Math.min(box.x[0], x), Math.max(box.x[1], x)];
-    box.y = [Math.min(box.y[0], y), Math.max(box.y[1], y)];
-  }
-  return box;
-}
-
 function ownTile(strip: Strip, path: GridPath): number {
-  const { x } = boxOf(path);
-  return Math.floor((x[0] + x[1]) / 2 / strip.grid.tile + TILE_PHASE);
+  const { left, right } = ringBox(path);
+  return Math.floor((left + right) / 2 / strip.grid.tile + TILE_PHASE);
 }
 
 /** Whether the line runs through both ends of the periodic strip. */
 function isEndless(strip: Strip, path: GridPath): boolean {
   if (!strip.periodic) return false;
-  const { x } = boxOf(path);
-  return x[0] < -strip.grid.tile && x[1] > 2 * strip.grid.tile;
+  const { left, right } = ringBox(path);
+  return left < -strip.grid.tile && right > 2 * strip.grid.tile;
 }
 
 /** Loops in groups of images: one is given its start, the others take the images of that start. */
 function symmetricLoops(strip: Strip, loops: readonly GridPath[]): RunLine[] {
-  const left = new Set(loops);
+  const left = new Map(loops.map((loop) => [loop, boxed(loop)]));
   const lines: RunLine[] = [];
-  for (const loop of loops) {
-    if (!left.delete(loop)) continue;
-    const images = placedImages(strip, loop);
-    const own = images.filter(({ box }) => sameBox(strip, box, boxOf(loop)));
-    const started = startLoop(strip, loop, own);
-    const even = own.length > 2 || own.some(({ halfTurn, glide }) => halfTurn || glide);
+  for (const [loop, own] of left) {
+    left.delete(loop);
+    const images = strip.group.operations.map((operation) => ({ operation, about: aboutRow(strip, loop, operation) }));
+    const selves = images.filter(({ about }) => placeOn(strip, about(loop), own) !== undefined);
+    const started = startLoop(
+      strip,
+      loop,
+      selves.map(({ operation }) => operation),
+    );
+    const even = selves.length > 2 || selves.some(({ operation: { flipX, flipY } }) => flipX && flipY);
     lines.push(toLine(strip, started, "loop", even));
-    for (const other of left) {
-      const image = images.find(({ box }) => sameBox(strip, box, boxOf(other)));
-      if (image === undefined) continue;
-      left.delete(other);
-      lines.push(toLine(strip, image.move(started), "loop", even));
+    for (const [other, place] of left) {
+      for (const { about } of images) {
+        const shift = placeOn(strip, about(loop), place);
+        if (shift === undefined) continue;
+        left.delete(other);
+        lines.push(toLine(strip, shiftPath(about(started), ...shift), "loop", even));
+        break;
+      }
     }
   }
   return lines;
 }
 
-interface PlacedImage {
-  readonly box: Box;
-  readonly mirror: "x" | "y" | undefined;
-  readonly halfTurn: boolean;
-  readonly glide: boolean;
-  readonly move: (path: GridPath) => GridPath;
+/** The operation about the middle line of the row that the loop lies in. */
+function aboutRow(strip: Strip, loop: GridPath, operation: TileOperation): (path: GridPath) => GridPath {
+  const home = nearestRow(strip, loop);
+  return (path) => operatePath(strip.grid, shiftPath(path, 0, -home), operation);
 }
 
-/** The loop under each operation, brought back to tile 0, in each row. */
-function placedImages(strip: Strip, loop: GridPath): PlacedImage[] {
-  const images: PlacedImage[] = [];
-  const home = nearestRow(strip, loop);
-  for (const operation of strip.group.operations) {
-    const about = (path: GridPath) => operatePath(strip.grid, shiftPath(path, 0, -home), operation);
-    const tile = strip.periodic ? ownTile(strip, about(loop)) : 0;
-    for (const middle of strip.rowMiddles) {
-      const move = (path: GridPath) => shiftPath(about(path), -tile * strip.grid.tile, middle);
-      images.push({
-        box: boxOf(move(loop)),
-        mirror: operation.flipX === operation.flipY || operation.shift !== 0 ? undefined : operation.flipX ? "x" : "y",
-        halfTurn: operation.flipX && operation.flipY,
-        glide: operation.shift !== 0 && !operation.flipX,
-        move,
-      });
-    }
-  }
-  return images;
+/** By how many whole tiles and rows the image must be moved to be the other loop; undefined where it is not that. */
+function placeOn(strip: Strip, image: GridPath, other: BoxedLine): [dx: number, dy: number] | undefined {
+  const { tile } = strip.grid;
+  const { left } = ringBox(image);
+  const dx = Math.round((other.box.left - left) / tile) * tile;
+  return strip.rowMiddles
+    .map((dy): [number, number] => [dx, dy])
+    .find((shift) => coincide(boxed(shiftPath(image, ...shift)), other, true, steps(strip, SAME_REACH)));
 }
 
 function nearestRow(strip: Strip, path: GridPath): number {
-  const { y } = boxOf(path);
-  const middle = (y[0] + y[1]) / 2;
+  const { low, high } = ringBox(path);
+  const middle = (low + high) / 2;
   return strip.rowMiddles.reduce((best, row) => (Math.abs(row - middle) < Math.abs(best - middle) ? row : best));
 }
 
-function sameBox(strip: Strip, a: Box, b: Box): boolean {
-  const reach = steps(strip, SAME_REACH);
-  return [0, 1].every((i) => Math.abs(a.x[i] - b.x[i]) <= reach && Math.abs(a.y[i] - b.y[i]) <= reach);
-}
-
-/** The loop from its start: where it crosses its own mirror, at its sharpest corner otherwise. */
-function startLoop(strip: Strip, loop: GridPath, own: readonly PlacedImage[]): GridPath {
-  const box = boxOf(loop);
-  const mirror = own.find((image) => image.mirror !== undefined)?.mirror;
+/** The loop from its start: where it crosses a mirror of its own, else at its sharpest corner. */
+function startLoop(strip: Strip, loop: GridPath, selves: readonly TileOperation[]): GridPath {
+  const mirror = selves.find(({ flipX, flipY, shift }) => flipX !== flipY && shift === 0);
   if (mirror === undefined) return rotateTo(loop, sharpest(loop));
-  const axis = mirror === "x" ? (box.x[0] + box.x[1]) / 2 : (box.y[0] + box.y[1]) / 2;
-  const side = ({ x, y }: GridPoint) => (mirror === "x" ? x : y) - axis;
+  const box = ringBox(loop);
+  const across = mirror.flipX;
+  const axis = across ? (box.left + box.right) / 2 : (box.low + box.high) / 2;
+  const side = ({ x, y }: GridPoint) => (across ? x : y) - axis;
   const reach = steps(strip, SAME_REACH);
   const onAxis = loop.flatMap((point, i) => (Math.abs(side(point)) <= reach ? [i] : []));
   if (onAxis.length > 0)
@@ -224,11 +203,13 @@ function dropRepeats(path: GridPath): GridPath {
   return path.filter((point, i) => i === 0 || point.x !== path[i - 1].x || point.y !== path[i - 1].y);
 }
 
-/** A strand that a glide or half turn brings onto itself is only symmetric with an even number of beads a tile. */
+/** A strand that a glide brings onto itself is only symmetric with an even number of beads a tile. */
 function needsEven(strip: Strip, path: GridPath): boolean {
-  const { y } = boxOf(path);
+  const glide = strip.group.operations.find(({ flipX, shift }) => !flipX && shift !== 0);
+  if (glide === undefined) return false;
   const home = nearestRow(strip, path);
-  const balanced = Math.abs(y[0] + y[1] - 2 * home) <= steps(strip, SAME_REACH);
-  const straight = y[1] - y[0] <= steps(strip, SAME_REACH);
-  return balanced && !straight && strip.group.operations.some(({ shift }) => shift !== 0);
+  const image = shiftPath(operatePath(strip.grid, shiftPath(path, 0, -home), glide), 0, home);
+  const twoTiles = [...path, ...shiftPath(path, strip.grid.tile, 0)];
+  const before = shiftPath(path, -strip.grid.tile, 0);
+  return liesOn(image, [...before, ...twoTiles], false, steps(strip, SAME_REACH));
 }
