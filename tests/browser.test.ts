@@ -1,26 +1,61 @@
+import { build } from "annulet";
 import { describe, expect, it } from "vitest";
 import { hasBrowser, runInBrowser } from "./support/browser.js";
 
-/** Unites two cubes of side 2, one moved by (1, 1, 1): 8 + 8 − 1 = 15. */
-const KERNEL_PAGE = `
-import load from "manifold-3d";
+/** A ring of every kind of part: channel, relief that is mirrored, beads on it and on the rails. */
+const design = {
+  annulet: 1,
+  name: "Browser ring",
+  size: { system: "iso", value: 54 },
+  tolerance: 0.05,
+  profile: { width: 6, thickness: 2, outside: { form: "channel", rail: 0.9, depth: 0.6 } },
+  pattern: {
+    symmetry: "p2mm",
+    regions: [
+      { path: "M 0.1 0.16 L 0.4 0.2 L 0.14 0.4 Z", height: 0.3, round: 0.05, beads: { diameter: 0.24, on: 0.18 } },
+    ],
+  },
+  beads: [{ along: "rail", diameter: 0.4 }],
+} as const;
+
+const BUILD_PAGE = `
+import { AnnuletError, build, checkSolid } from "annulet";
 export async function run() {
-  const kernel = await load();
-  kernel.setup();
-  const cube = kernel.Manifold.cube(2);
-  const moved = cube.translate(1, 1, 1);
-  const both = cube.add(moved);
-  const answer = { volume: both.volume(), triangles: both.numTri(), agent: navigator.userAgent };
-  for (const solid of [cube, moved, both]) solid.delete();
-  return answer;
+  const { mesh, report } = await build(${JSON.stringify(design)});
+  const refused = await build({ annulet: 1 }).catch((error) => error);
+  return {
+    agent: navigator.userAgent,
+    closed: checkSolid(mesh).closed,
+    refused: refused instanceof AnnuletError ? refused.code : String(refused),
+    report,
+  };
 }`;
 
 describe.skipIf(!hasBrowser())("in a browser", () => {
-  it("runs the WASM kernel", async () => {
-    const answer = (await runInBrowser(KERNEL_PAGE)) as { volume: number; triangles: number; agent: string };
-    expect(answer.agent).toMatch(/Chrome/);
-    expect(answer.volume).toBeCloseTo(15, 9);
-    expect(answer.triangles).toBeGreaterThan(12);
+  it("builds the ring that Node builds", async () => {
+    const [there, { report: here }] = await Promise.all([
+      runInBrowser(BUILD_PAGE) as Promise<{
+        agent: string;
+        closed: boolean;
+        refused: string;
+        report: typeof here;
+      }>,
+      build(design),
+    ]);
+    expect(there.agent).toMatch(/Chrome/);
+    expect(there.closed).toBe(true);
+    expect(there.refused).toMatch(/^[a-z-]+$/);
+    const { timings, volume, area, bounds, ...rest } = there.report;
+    expect(Object.keys(timings)).toEqual(Object.keys(here.timings));
+    expect(rest).toMatchObject({ closed: true, kernel: "manifold", genus: 1 });
+    for (const key of ["triangles", "vertices", "genus", "components", "kernel", "road"] as const) {
+      expect(rest[key]).toBe(here[key]);
+    }
+    expect(rest.beads.map(({ count }) => count)).toEqual(here.beads.map(({ count }) => count));
+    // Sine and cosine may differ in their last bit from one engine to another.
+    expect(volume).toBeCloseTo(here.volume, 6);
+    expect(area).toBeCloseTo(here.area, 5);
+    for (const k of [0, 1, 2]) expect(bounds.max[k]).toBeCloseTo(here.bounds.max[k], 6);
   });
 
   it("passes on what the page throws", async () => {

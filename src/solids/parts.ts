@@ -64,6 +64,12 @@ export interface PartsOptions {
 /** Gap over diameter above which a run looks broken: 25 % of a diameter. */
 const GAP_LIMIT = 0.25;
 
+/**
+ * Largest deviation of a bead's mesh as a share of its radius, however large the tolerance: at the default pitch of 1.05
+ * neighbours keep a tenth of the radius between them, which two meshes that stand out must not close.
+ */
+const COARSEST_BEAD = 0.04;
+
 /** Builds every body of the ring. */
 export function makeParts(options: PartsOptions): Parts {
   const { profile, wrap, pattern, tolerance, maxBeads, warn } = options;
@@ -84,7 +90,7 @@ export function makeParts(options: PartsOptions): Parts {
   const reliefs = pattern.reliefs.map((shape) => buildRelief(shape, { wrap, sink, facets, stations, repeats }));
   const spheres = new Map<number, Mesh>();
   const unit = (radius: number) => {
-    const known = spheres.get(radius) ?? geodesicSphere(tolerance / radius);
+    const known = spheres.get(radius) ?? geodesicSphere(Math.min(tolerance / radius, COARSEST_BEAD));
     spheres.set(radius, known);
     return known;
   };

@@ -53,7 +53,7 @@ function expectCover(rings: readonly Ring[]): void {
   const area = rings.reduce((sum, ring) => sum + shoelace(ring), 0);
   expect(pieces.reduce((sum, piece) => sum + piece, 0)).toBeCloseTo(area, 6);
   const holes = rings.slice(1).map((_, i) => rings.slice(0, i + 1).reduce((sum, ring) => sum + ring.length, 0));
-  const flat = points.flatMap(([x, y]) => [x, y]);
+  const flat = points.flat();
   expect(deviation(flat, holes, 2, triangles)).toBeLessThan(1e-9);
 }
 

@@ -75,7 +75,7 @@ describe("the bodies of a ring", () => {
   });
 
   it("share one mesh of a sphere for one size", () => {
-    const { parts } = withBeads({ along: "rail", diameter: 0.5 }, { along: { v: 0 }, diameter: 0.3 });
+    const { parts } = withBeads({ along: "rail", diameter: 1.6 }, { along: { v: 0 }, diameter: 0.3 });
     const sizes = new Set(parts.beads.map(({ triangles }) => triangles.length));
     expect(sizes.size).toBe(2);
     for (const bead of [parts.beads[0], parts.beads[parts.beads.length - 1]]) {
@@ -165,5 +165,23 @@ describe("bead runs that cannot be", () => {
       value: 120,
     });
     expect(bodiesOf({ ...channelBand, beads: runs }, 120).parts.beads).toHaveLength(120);
+  });
+});
+
+describe("neighbouring beads", () => {
+  it("keep apart at the default pitch, however coarse the tolerance", () => {
+    const { parts } = bodiesOf({ ...channelBand, tolerance: 0.2, beads: [{ along: { v: 0 }, diameter: 0.3 }] });
+    const reach = Math.max(
+      ...parts.beads.map(({ positions }, i) => {
+        const { centre } = parts.spheres[i];
+        let most = 0;
+        for (let k = 0; k < positions.length; k += 3) {
+          most = Math.max(most, Math.hypot(...centre.map((value, axis) => positions[k + axis] - value)));
+        }
+        return most;
+      }),
+    );
+    const [a, b] = parts.spheres;
+    expect(2 * reach).toBeLessThan(Math.hypot(...a.centre.map((value, axis) => value - b.centre[axis])));
   });
 });

@@ -1,0 +1,78 @@
+/**
+ * Every design in examples/ becomes one closed ring, which programs that are not ours read as we wrote it.
+ */
+import { readdirSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { type BuildResult, build, formats } from "annulet";
+import loadManifold from "manifold-3d";
+import { beforeAll, describe, expect, it } from "vitest";
+import { signedVolume } from "../src/mesh/volume.js";
+import { admesh, hasAdmesh } from "./support/admesh.js";
+import { readByThree } from "./support/three.js";
+
+const folder = fileURLToPath(new URL("../examples/", import.meta.url));
+const designs = readdirSync(folder).filter((file) => file.endsWith(".json") && file !== "tsconfig.json");
+
+it("there are examples", () => {
+  expect(designs.length).toBeGreaterThan(0);
+});
+
+describe.each(designs)("%s", (file) => {
+  let ring: BuildResult;
+  let stl: Uint8Array;
+
+  beforeAll(async () => {
+    ring = await build(readFileSync(folder + file, "utf8"));
+    [stl] = formats.map((format) => format.encode(ring.mesh, { name: ring.report.name }));
+  });
+
+  it("is one closed ring of one handle, by the default kernel, with nothing to warn of that would spoil it", () => {
+    const { report } = ring;
+    expect(report).toMatchObject({ closed: true, components: 1, genus: 1 });
+    const codes = report.warnings.map(({ code }) => code);
+    for (const code of ["genus-differs", "kernel-replaced", "hairline", "beads-crowded"]) {
+      expect(codes).not.toContain(code);
+    }
+    if (report.headroom !== null) expect(report.headroom).toBeGreaterThanOrEqual(-1e-6);
+  });
+
+  it.skipIf(!hasAdmesh)("is clean as an STL to admesh: one part, no facet degenerate, no edge open", () => {
+    const found = admesh(stl);
+    expect(found).toMatchObject({
+      fileType: "Binary",
+      facets: ring.report.triangles,
+      parts: 1,
+      degenerate: 0,
+      disconnectedEdges: [0, 0, 0],
+      backwards: 0,
+      edgesFixed: 0,
+      facetsRemoved: 0,
+      facetsAdded: 0,
+      facetsReversed: 0,
+    });
+    expect(Math.abs(found.volume / ring.report.volume - 1)).toBeLessThan(1e-4);
+  });
+
+  it.each(formats.map((format) => [format.name, format] as const))("is read by three as %s", (_, format) => {
+    const read = readByThree(format, format.encode(ring.mesh, { name: ring.report.name }));
+    expect(read.triangles.length / 3).toBe(ring.report.triangles);
+    expect(Math.abs(signedVolume(read) / ring.report.volume - 1)).toBeLessThan(1e-5);
+  });
+
+  it("has the volume and the genus that manifold-3d finds in it", async () => {
+    const wasm = await loadManifold();
+    wasm.setup();
+    const { positions, triangles } = ring.mesh;
+    const solid = new wasm.Manifold(
+      new wasm.Mesh({ numProp: 3, vertProperties: Float32Array.from(positions), triVerts: triangles.slice() }),
+    );
+    try {
+      expect(solid.status()).toBe("NoError");
+      expect(solid.genus()).toBe(ring.report.genus);
+      expect(Math.abs(solid.volume() / ring.report.volume - 1)).toBeLessThan(1e-5);
+      expect(Math.abs(solid.surfaceArea() / ring.report.area - 1)).toBeLessThan(1e-5);
+    } finally {
+      solid.delete();
+    }
+  });
+});
