@@ -1,8 +1,8 @@
 /**
  * A root of a function between two places where its signs differ, by the ITP method: I. F. D. Oliveira and
  * R. H. C. Takahashi, "An Enhancement of the Bisection Method Average Performance Preserving Minmax Optimality",
- * ACM Transactions on Mathematical Software 47(1), 2020. It never takes more than one step above bisection's count,
- * and on smooth functions far fewer.
+ * ACM Transactions on Mathematical Software 47(1), 2020. But for rounding it never takes more than one
+ * step above bisection's count, and on smooth functions far fewer.
  */
 
 /** A place and the function's value there. */

@@ -25,7 +25,7 @@ export function joinLines(lines: readonly GridPath[], reach: number): Chain[] {
     if (used[i]) continue;
     chains.push(follow(distinct, partners, used, leftmostEnd(partners, 2 * i)));
   }
-  return chains;
+  return dropSameLoops(chains, reach);
 }
 
 /** Line ends are numbered 2 i (start of line i) and 2 i + 1 (its end). */
@@ -98,6 +98,18 @@ function dropCoincident(lines: readonly GridPath[], reach: number): GridPath[] {
     if (!twice) kept.push(line);
   }
   return kept.map(({ path }) => path);
+}
+
+/** Leaves out loops that are another one again, put together from other lines. */
+function dropSameLoops(chains: readonly Chain[], reach: number): Chain[] {
+  const loops: BoxedLine[] = [];
+  return chains.filter(({ points, closed }) => {
+    if (!closed) return true;
+    const loop = boxed(points);
+    if (loops.some((other) => coincide(loop, other, true, reach))) return false;
+    loops.push(loop);
+    return true;
+  });
 }
 
 function sameEnds(a: GridPath, b: GridPath, reach: number): boolean {

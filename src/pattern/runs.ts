@@ -37,7 +37,7 @@ export function runLines(strip: Strip, chains: readonly Chain[]): RunLine[] {
   return [
     ...symmetricLoops(strip, loops.filter(inTile)),
     ...lines.filter(inTile).map((points) => toLine(strip, points, "open", false)),
-    ...endless.flatMap((chain) => strands(strip, chain)),
+    ...distinctStrands(strip, endless),
   ];
 }
 
@@ -150,21 +150,42 @@ function cornerAt(loop: GridPath, i: number): number {
   return Math.abs(Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy));
 }
 
+/** The strands of endless lines, each once: images may be one line that is drawn from different places. */
+function distinctStrands(strip: Strip, chains: readonly Chain[]): RunLine[] {
+  const found: (Strand & BoxedLine)[] = [];
+  for (const chain of chains) {
+    for (const strand of strands(strip, chain)) {
+      const placed = { ...strand, ...boxed(strand.path) };
+      if (!found.some((other) => coincide(placed, other, false, steps(strip, SAME_REACH)))) found.push(placed);
+    }
+  }
+  return found.map(({ path, closes }) =>
+    toLine(strip, path, closes ? "strand" : "open", closes && needsEven(strip, path)),
+  );
+}
+
+/** A stretch of an endless line, one tile long. */
+interface Strand {
+  readonly path: GridPath;
+  /** Whether it ends where it began, one tile on. */
+  readonly closes: boolean;
+}
+
 /** The strands of an endless line: each from a crossing of x = 0 to the same place one tile on. */
-function strands(strip: Strip, chain: Chain): RunLine[] {
+function strands(strip: Strip, chain: Chain): Strand[] {
   const tile = strip.grid.tile;
   const reach = steps(strip, SAME_REACH);
-  const found: RunLine[] = [];
+  const found: Strand[] = [];
   for (const path of directed(chain)) {
     const starts = crossingsOf(path, 0).filter(({ forward }) => forward);
     for (const start of starts) {
       const ends = crossingsOf(path, tile).filter(({ forward, at }) => forward && at >= start.at);
       const end = ends.find(({ y }) => Math.abs(y - start.y) <= reach) ?? (chain.closed ? undefined : ends[0]);
-      if (end === undefined || found.some((line) => sameStart(strip, line, start.y))) continue;
+      if (end === undefined) continue;
       const between = path.slice(Math.floor(start.at) + 1, Math.floor(end.at) + 1);
-      const points = [{ x: 0, y: start.y }, ...between, { x: tile, y: end.y }];
+      const points = dropRepeats([{ x: 0, y: start.y }, ...between, { x: tile, y: end.y }]);
       const closes = Math.abs(end.y - start.y) <= reach;
-      found.push(toLine(strip, dropRepeats(points), closes ? "strand" : "open", closes && needsEven(strip, points)));
+      found.push({ path: points, closes });
       if (closes) break;
     }
   }
@@ -193,10 +214,6 @@ function crossingsOf(path: GridPath, x: number): Crossing[] {
     found.push({ at: i + t, y: a.y + t * (b.y - a.y), forward: b.x > a.x });
   }
   return found;
-}
-
-function sameStart(strip: Strip, line: RunLine, y: number): boolean {
-  return Math.abs(line.points[0][1] * strip.grid.scale - y) <= steps(strip, SAME_REACH);
 }
 
 function dropRepeats(path: GridPath): GridPath {
