@@ -4,7 +4,8 @@
 import { AnnuletError, type Warn } from "../errors.js";
 import { chordCount, type Segment } from "../math/curve.js";
 import type { Mesh } from "../mesh/mesh.js";
-import { type BeadLines, type BeadSize, beadSize, type Pattern } from "../pattern/pattern.js";
+import { type BeadLines, type BeadSize, beadSize } from "../pattern/bead-lines.js";
+import type { Pattern } from "../pattern/pattern.js";
 import type { BeadRunSpec } from "../pattern/schema.js";
 import type { Profile } from "../profile/profile.js";
 import { showLength } from "../units.js";

@@ -1,0 +1,119 @@
+/**
+ * The lines that beads follow: on regions, and along paths of the tile.
+ */
+import { AnnuletError } from "../errors.js";
+import { showLength } from "../units.js";
+import { type Art, completeLines } from "./art.js";
+import type { Chain } from "./chains.js";
+import { clipLines } from "./clip-lines.js";
+import type { GridPath } from "./grid.js";
+import { type GridRegion, offset } from "./polygons.js";
+import { type RunLine, runLines } from "./runs.js";
+import { type BeadRunSpec, PATTERN_DEFAULTS, type RegionSpec } from "./schema.js";
+import { type Strip, steps } from "./strip.js";
+
+/** A bead run as lines on the flat seat. */
+export interface BeadLines {
+  /** Name for messages and reports. */
+  readonly run: string;
+  /** Where it stands in the document. */
+  readonly path: string;
+  readonly lines: readonly RunLine[];
+  /** How often the lines are repeated round the band. */
+  readonly copies: number;
+  readonly bead: BeadSize;
+  /** mm above the seat of the surface that carries the beads. */
+  readonly height: number;
+}
+
+/** Size and spacing of a run's beads. */
+export interface BeadSize {
+  /** mm */
+  readonly diameter: number;
+  /** Wanted spacing over diameter. */
+  readonly pitch: number;
+  readonly count: number | undefined;
+  /** Share of the diameter below the surface. */
+  readonly embed: number;
+}
+
+/** A region with its art, completed. */
+export interface DrawnRegion {
+  readonly spec: RegionSpec;
+  /** Where it stands in the document. */
+  readonly path: string;
+  /** Name for messages and reports. */
+  readonly name: string;
+  readonly art: Art;
+}
+
+/** A run's bead size with defaults filled in. */
+export function beadSize({
+  diameter,
+  pitch,
+  count,
+  embed,
+}: Pick<BeadRunSpec, "diameter" | "pitch" | "count" | "embed">): BeadSize {
+  return { diameter, pitch: pitch ?? PATTERN_DEFAULTS.bead.pitch, count, embed };
+}
+
+/**
+ * The bead lines of a region that carries beads.
+ *
+ * @throws AnnuletError `no-centre-line` on the centre of a filled region; `beads-off-region` where nothing lies so far inside
+ */
+export function regionBeads(strip: Strip, { spec, path, name, art }: DrawnRegion): BeadLines[] {
+  if (spec.beads === undefined) return [];
+  const { on } = spec.beads;
+  if (on === "centre" && spec.ribbon === undefined) {
+    throw new AnnuletError({
+      code: "no-centre-line",
+      message: "a filled region has no centre line for its beads",
+      path: `${path}.beads.on`,
+      value: on,
+      allowed: '"border", or mm inside the outline',
+      hint: 'say "on": "border", or give the region a ribbon',
+    });
+  }
+  const loops = (rings: GridRegion) => rings.map((points: GridPath) => ({ points, closed: true }));
+  const chains = on === "centre" ? art.centre : loops(on === "border" ? outlineOf(art) : inside(strip, art, on, path));
+  return [
+    toBeadLines(strip, chains, { run: name, path: `${path}.beads`, bead: beadSize(spec.beads), height: spec.height }),
+  ];
+}
+
+/** The drawn border where there is one; the outline of a ribbon along an open line otherwise. */
+function outlineOf(art: Art): GridRegion {
+  return art.border.length > 0 ? art.border : art.region;
+}
+
+function inside(strip: Strip, art: Art, distance: number, path: string): GridRegion {
+  const rings = offset(outlineOf(art), -steps(strip, distance), "miter", strip.arcTolerance);
+  if (rings.length > 0) return rings;
+  throw new AnnuletError({
+    code: "beads-off-region",
+    message: `nothing of the region lies ${showLength(distance)} inside its outline`,
+    path: `${path}.beads.on`,
+    value: distance,
+    hint: "place the beads nearer to the outline",
+  });
+}
+
+/** The bead lines of the document's own runs along paths of the tile; other runs are left alone. */
+export function pathRuns(strip: Strip, runs: readonly BeadRunSpec[]): BeadLines[] {
+  return runs.flatMap((run, i) => {
+    if (typeof run.along === "string" || !("path" in run.along)) return [];
+    const path = `beads[${i}]`;
+    const chains = completeLines(strip, run.along, `${path}.along.path`);
+    return [toBeadLines(strip, chains, { run: `path ${i + 1}`, path, bead: beadSize(run), height: run.height })];
+  });
+}
+
+function toBeadLines(
+  strip: Strip,
+  chains: readonly Chain[],
+  rest: Pick<BeadLines, "run" | "path" | "bead" | "height">,
+): BeadLines {
+  const lines = runLines(strip, strip.periodic ? chains : clipLines(chains, 0, strip.repeats * strip.grid.tile));
+  return { ...rest, lines, copies: strip.periodic ? strip.repeats : 1 };
+}
