@@ -18,8 +18,8 @@ const CLEAN_REACH = 4e-3;
 const SIMPLIFY_REACH = 1e-3;
 
 /**
- * Cleans hairlines where growing or shrinking by a hair joins, parts or loses something, and warns (`hairline`).
- * One period shows whether it does.
+ * Cleans hairlines where outlines meet in a vertex, or where growing or shrinking by a hair joins, parts or loses
+ * something, and warns (`hairline`). One period shows whether it is so.
  */
 export function tidy(strip: Strip, region: GridRegion, where: string, warn: Warn): GridRegion {
   if (region.length === 0) return region;
@@ -27,7 +27,8 @@ export function tidy(strip: Strip, region: GridRegion, where: string, warn: Warn
   const plain = simplify(region, steps(strip, SIMPLIFY_REACH));
   const sample = takePeriods(strip, plain, 0, 1);
   const grown = (distance: number) => offset(sample, distance, "miter", reach);
-  if (keepsParts(sample, grown(-reach)) && keepsParts(grown(reach), sample)) return plain;
+  const clear = !pinches(sample) && keepsParts(sample, grown(-reach)) && keepsParts(grown(reach), sample);
+  if (clear) return plain;
   warn({
     code: "hairline",
     message: `parts of the region touch or nearly touch: gaps and necks narrower than ${showLength(2 * CLEAN_REACH)} were closed or opened`,
@@ -35,4 +36,17 @@ export function tidy(strip: Strip, region: GridRegion, where: string, warn: Warn
     hint: "let the parts overlap clearly or keep a clear gap between them",
   });
   return cleanRegion(plain, reach);
+}
+
+/** Whether outlines meet, their own or each other's, in a vertex. */
+function pinches(region: GridRegion): boolean {
+  const met = new Set<string>();
+  for (const ring of region) {
+    for (const { x, y } of ring) {
+      const key = `${x} ${y}`;
+      if (met.has(key)) return true;
+      met.add(key);
+    }
+  }
+  return false;
 }

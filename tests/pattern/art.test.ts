@@ -80,9 +80,16 @@ describe("hairlines", () => {
     ["tips that touch within the tile", "M 0.1 -0.2 L 0.5 0 L 0.1 0.2 Z M 0.9 -0.2 L 0.9 0.2 L 0.5 0 Z"],
     ["a gap of 2 µm", "M 0.1 -0.2 H 0.5 V 0.2 H 0.1 Z M 0.5003 -0.2 H 0.9 V 0.2 H 0.5003 Z"],
     ["a neck of 3 µm", "M 0.1 -0.2 H 0.4 V -0.0003 H 0.6 V -0.2 H 0.9 V 0.2 H 0.6 V 0.0002 H 0.4 V 0.2 H 0.1 Z"],
+    // Two edges cross on a corner: a hole of 4 µm hangs on the outline by one point, so growing and shrinking show nothing.
+    [
+      "a hole that hangs on the outline",
+      "M 0.670672 -0.265742 L 0.854 -0.022 L 0.549481 -0.181872 L 0.549622 -0.182539 L 0.549011 -0.182119 L 0.549481 -0.181872 L 0.537 -0.123 L 0.3 -0.4 Z",
+    ],
   ])("warn of %s and clean it", (_, path) => {
     const { codes, strip, art } = complete({ path });
-    expect(codes).toEqual(["hairline"]);
+    expect(codes).toContain("hairline");
+    const places = art.region.flat().map(({ x, y }) => `${x} ${y}`);
+    expect(new Set(places).size).toBe(places.length);
     const again = collector();
     const whole = completeArt(strip, region({ path }), "again", again.warn);
     expect(whole.region).toEqual(art.region);
