@@ -1,0 +1,34 @@
+/**
+ * What a run of the benchmark comes to, and the machine it ran on.
+ */
+import os from "node:os";
+import type { Memory } from "./memory.js";
+import type { DesignTimings } from "./time-design.js";
+import type { Writing } from "./writing.js";
+
+export interface Machine {
+  readonly processor: string;
+  readonly cores: number;
+  readonly system: string;
+  readonly node: string;
+  /** Whether tasks were called too few times to rely on. */
+  readonly quick: boolean;
+}
+
+export interface Results {
+  readonly machine: Machine;
+  readonly memory: Memory;
+  readonly designs: readonly DesignTimings[];
+  readonly writing: Writing;
+}
+
+export function thisMachine(quick: boolean): Machine {
+  const cores = os.cpus();
+  return {
+    processor: cores[0]?.model ?? os.arch(),
+    cores: cores.length,
+    system: `${os.type()} ${os.release()}`,
+    node: process.versions.node,
+    quick,
+  };
+}

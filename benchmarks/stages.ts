@@ -1,0 +1,59 @@
+/**
+ * Times the stages of a build one by one, each on what those before it made; the order is that of src/build.ts. The
+ * files come after: a build does not write any.
+ */
+import { BUILD_DEFAULTS } from "../src/build.js";
+import { checkSolid } from "../src/checks/gate.js";
+import { gateRing } from "../src/checks/ring.js";
+import { readDesign } from "../src/design/read.js";
+import { formats } from "../src/export/catalogue.js";
+import { measureMesh } from "../src/measure/measure.js";
+import type { Mesh } from "../src/mesh/mesh.js";
+import { completePattern, noPattern } from "../src/pattern/pattern.js";
+import { buildProfile } from "../src/profile/profile.js";
+import { resolveSize } from "../src/sizing/size.js";
+import { makeParts, type Parts } from "../src/solids/parts.js";
+import { manifoldKernel } from "../src/union/kernels/manifold.js";
+import { uniteRing } from "../src/union/union.js";
+import { fitBand } from "../src/wrap/fit-band.js";
+import { wrapSeat } from "../src/wrap/wrap-seat.js";
+import type { Effort } from "./effort.js";
+import { type Timing, timeTask } from "./time-task.js";
+
+export interface StageTimings {
+  readonly timings: readonly Timing[];
+  readonly parts: Parts;
+  readonly mesh: Mesh;
+}
+
+export async function timeStages(document: unknown, effort: Effort): Promise<StageTimings> {
+  const timings: Timing[] = [];
+  const stage = async <Result>(name: string, run: () => Result | Promise<Result>): Promise<Result> => {
+    const { timing, result } = await timeTask({ name, run }, effort);
+    timings.push(timing);
+    return result;
+  };
+
+  const design = await stage("document", () => readDesign(document));
+  const { tolerance, beads: beadRuns, pattern: art } = design;
+  const size = await stage("size", () => resolveSize(design.size));
+  const boreRadius = size.diameter / 2;
+  const fit = await stage("fit", () => fitBand(art, { profile: design.profile, boreRadius, tolerance, warn }));
+  const width = fit?.bandWidth ?? design.profile.width;
+  const profile = await stage("profile", () => buildProfile({ ...design.profile, width }, boreRadius, tolerance));
+  const pattern = await stage("pattern", () =>
+    art && fit ? completePattern(art, beadRuns, fit, { profile, tolerance, warn }) : noPattern(beadRuns),
+  );
+  const wrap = await stage("wrap", () => wrapSeat(profile, fit, pattern.reliefs.length > 0));
+  const { kernel, maxBeads } = BUILD_DEFAULTS;
+  const parts = await stage("solids", () => makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn }));
+  const accept = (united: Mesh) => checkSolid(united).closed;
+  const { mesh } = await stage("union", () => uniteRing(parts, { kernel, fallback: manifoldKernel, accept }));
+  await stage("checks", () => gateRing(mesh, { genus: 1, balls: parts.spheres, tolerance, warn }));
+  await stage("measure", () => measureMesh(mesh));
+  for (const format of formats) await stage(`export ${format.name}`, () => format.encode(mesh, { name: design.name }));
+  return { timings, parts, mesh };
+}
+
+/** Warnings are for makers; the benchmark's designs have some on purpose. */
+function warn(): void {}

@@ -1,0 +1,47 @@
+/**
+ * Times one task with tinybench. The result that is checked comes from a call before the timing.
+ */
+import { Bench } from "tinybench";
+import { type Effort, SLOW } from "./effort.js";
+
+export interface Task<Result> {
+  readonly name: string;
+  readonly run: () => Result | Promise<Result>;
+}
+
+export interface Timing {
+  readonly name: string;
+  /** ms */
+  readonly median: number;
+  /** Median distance of the calls' times from their median, ms. */
+  readonly spread: number;
+  /** Number of timed calls. */
+  readonly calls: number;
+}
+
+/** The timing, and what the task gave back. The call that is not timed warms up; tasks that are not slow get more. */
+export async function timeTask<Result>(
+  { name, run }: Task<Result>,
+  { time, calls, slowCalls }: Effort,
+): Promise<{ timing: Timing; result: Result }> {
+  process.stderr.write(`  ${name} … `);
+  const start = performance.now();
+  const outcome = run();
+  const result = await outcome;
+  const cost = performance.now() - start;
+
+  const bench = new Bench({
+    time,
+    iterations: cost > SLOW ? slowCalls : calls,
+    warmup: cost < time,
+    warmupTime: time / 4,
+    warmupIterations: 1,
+    throws: true,
+  });
+  bench.add(name, run, { async: outcome instanceof Promise });
+  const [task] = await bench.run();
+  if (task.result.state !== "completed") throw new Error(`${name} was not timed: ${task.result.state}`);
+  const { p50, mad, samplesCount } = task.result.latency;
+  process.stderr.write(`${p50.toPrecision(3)} ms\n`);
+  return { timing: { name, median: p50, spread: mad, calls: samplesCount }, result };
+}
