@@ -1,0 +1,38 @@
+import { AnnuletError, build } from "annulet";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { signedVolume } from "../../src/mesh/volume.js";
+import { SEED } from "../profile/specs.js";
+import { bodiesOf } from "../support/stages.js";
+import { design } from "./designs.js";
+
+describe("a random design", () => {
+  it("becomes a closed ring or an error that says why, of a volume between its band and all its parts", async () => {
+    const outcomes: string[] = [];
+    await fc.assert(
+      fc.asyncProperty(design, async (document) => {
+        try {
+          const { report, mesh } = await build(document, { maxBeads: 1500 });
+          outcomes.push("ring");
+          expect(report.closed).toBe(true);
+          expect(signedVolume(mesh)).toBeCloseTo(report.volume, 9);
+          if (report.genus !== 1) expect(report.warnings.map(({ code }) => code)).toContain("genus-differs");
+          const { parts } = bodiesOf(document);
+          const band = signedVolume(parts.band);
+          const rest = [...parts.reliefs, ...parts.beads].reduce((sum, body) => sum + signedVolume(body), 0);
+          // Single precision: 1e-7 of the coordinates on every face.
+          expect(report.volume).toBeGreaterThan(band - 1e-3);
+          expect(report.volume).toBeLessThan(band + rest + 1e-3);
+        } catch (error) {
+          if (!(error instanceof AnnuletError)) throw error;
+          outcomes.push(error.code);
+          expect(error.code).toMatch(/^[a-z0-9-]+$/);
+          // A ring that does not close is the program's fault, not the design's.
+          expect(["kernel-failed", "triangulation-failed", "seam-mismatch", "not-closed"]).not.toContain(error.code);
+        }
+      }),
+      { seed: SEED, numRuns: 60 },
+    );
+    expect(outcomes.filter((outcome) => outcome === "ring").length).toBeGreaterThan(outcomes.length / 3);
+  });
+});
