@@ -9,7 +9,7 @@ import type { Chain } from "./chains.js";
 import { type BoxedLine, boxed, coincide, liesOn } from "./coincide.js";
 import { type GridPath, type GridPoint, operatePath, shiftPath } from "./grid.js";
 import { ringBox } from "./parts.js";
-import { flatPoint, type Strip, steps } from "./strip.js";
+import { flatPoint, ownTile, type Strip, steps } from "./strip.js";
 import type { TileOperation } from "./symmetry.js";
 
 /** A line that a bead run follows. */
@@ -24,9 +24,6 @@ export interface RunLine {
 
 /** Two points this near are one, mm: offsets round to nanometres, joins to micrometres. */
 const SAME_REACH = 5e-3;
-
-/** Lines are assigned to the tile in which their middle lies, counted from this share of a tile, where no symmetric middle falls. */
-const TILE_PHASE = 0.0137;
 
 /** The lines of one period (of the whole strip where it is not periodic). */
 export function runLines(strip: Strip, chains: readonly Chain[]): RunLine[] {
@@ -43,11 +40,6 @@ export function runLines(strip: Strip, chains: readonly Chain[]): RunLine[] {
 
 function toLine(strip: Strip, points: GridPath, kind: RunLine["kind"], even: boolean): RunLine {
   return { points: points.map((point) => flatPoint(strip, point)), kind, even };
-}
-
-function ownTile(strip: Strip, path: GridPath): number {
-  const { left, right } = ringBox(path);
-  return Math.floor((left + right) / 2 / strip.grid.tile + TILE_PHASE);
 }
 
 /** Whether the line runs through both ends of the periodic strip. */

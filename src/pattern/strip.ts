@@ -103,6 +103,40 @@ function tilesReached({ grid: { tile }, complete }: Strip, path: GridPath, reach
   return [Math.ceil((complete[0] - reach - high) / tile), Math.floor((complete[1] + reach - low) / tile)];
 }
 
+/** Paths belong to the tile in which their middle lies, counted from this share of a tile, where no symmetric middle falls. */
+const TILE_PHASE = 0.0137;
+
+/** The tile that a path belongs to. */
+export function ownTile({ grid: { tile } }: Strip, path: GridPath): number {
+  const [low, high] = spanOf(path);
+  return Math.floor((low + high) / 2 / tile + TILE_PHASE);
+}
+
+/** Paths up to this many tiles long are whole in a periodic strip's tile 0, and alike in every tile. */
+const LOCAL_TILES = 1.5;
+
+/**
+ * What is made of paths one by one, made in tile 0 alone and copied along a periodic strip. Paths too long for that, and
+ * those of a strip that stops, are worked as they are.
+ */
+export function makeOnce(
+  strip: Strip,
+  paths: readonly GridPath[],
+  make: (paths: readonly GridPath[]) => readonly GridPath[],
+): GridPath[] {
+  const { tile } = strip.grid;
+  const isLocal = (path: GridPath) => {
+    const [low, high] = spanOf(path);
+    return strip.periodic && high - low <= LOCAL_TILES * tile;
+  };
+  const own = make(paths.filter((path) => isLocal(path) && ownTile(strip, path) === 0));
+  const copies = own.flatMap((path) => {
+    const [first, last] = tilesReached(strip, path, 0);
+    return Array.from({ length: last - first + 1 }, (_, i) => shiftPath(path, (first + i) * tile, 0));
+  });
+  return [...copies, ...make(paths.filter((path) => !isLocal(path)))];
+}
+
 /** Smallest and largest x of a path, grid steps. */
 function spanOf(path: GridPath): [low: number, high: number] {
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];

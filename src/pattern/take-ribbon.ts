@@ -8,7 +8,7 @@ import type { Chain } from "./chains.js";
 import type { GridPath } from "./grid.js";
 import { contains, type GridRegion, offset, ribbonAlong, ribbonAround, ringArea, subtract, unite } from "./polygons.js";
 import type { RibbonSpec } from "./schema.js";
-import { clearRing, type Strip, steps } from "./strip.js";
+import { clearRing, makeOnce, type Strip, steps } from "./strip.js";
 
 /** A ribbon and its centre lines. */
 export interface Ribbon {
@@ -40,8 +40,8 @@ export function takeRibbon(
   const loops = lines.filter((line) => line.closed).map(({ points }) => points);
   const region = unite([
     ...border.region,
-    ...ribbonAlong(open, width, ribbon.join, ribbon.ends, strip.arcTolerance),
-    ...ribbonAround(loops, width, ribbon.join, strip.arcTolerance),
+    ...makeOnce(strip, open, (paths) => ribbonAlong(paths, width, ribbon.join, ribbon.ends, strip.arcTolerance)),
+    ...makeOnce(strip, loops, (paths) => ribbonAround(paths, width, ribbon.join, strip.arcTolerance)),
   ]);
   return { region, centre: [...border.centre, ...lines] };
 }
