@@ -34,7 +34,7 @@ export interface BuildOptions extends StageOptions {
   readonly geometry?: boolean;
 }
 
-/** Defaults of a build. 20 000 beads are some 4 million triangles, about what a general kernel unites in memory. */
+/** Defaults of a build. 20 000 beads is a chosen limit: over ten times what the richest demo band carries. */
 export const BUILD_DEFAULTS = { kernel: manifoldKernel, maxBeads: 20_000, geometry: false } as const;
 
 export interface BuildResult {
