@@ -1,4 +1,4 @@
-import { build } from "annulet";
+import { build, type Report } from "annulet";
 import { describe, expect, it } from "vitest";
 import { hasBrowser, runInBrowser } from "./support/browser.js";
 
@@ -31,17 +31,19 @@ export async function run() {
   };
 }`;
 
+/** What the page hands back. */
+interface Answer {
+  readonly agent: string;
+  readonly closed: boolean;
+  /** Code of the error that an empty design gives. */
+  readonly refused: string;
+  readonly report: Report;
+}
+
 describe.skipIf(!hasBrowser())("in a browser", () => {
   it("builds the ring that Node builds", async () => {
-    const [there, { report: here }] = await Promise.all([
-      runInBrowser(BUILD_PAGE) as Promise<{
-        agent: string;
-        closed: boolean;
-        refused: string;
-        report: typeof here;
-      }>,
-      build(design),
-    ]);
+    const [answer, { report: here }] = await Promise.all([runInBrowser(BUILD_PAGE), build(design)]);
+    const there = answer as Answer;
     expect(there.agent).toMatch(/Chrome/);
     expect(there.closed).toBe(true);
     expect(there.refused).toMatch(/^[a-z-]+$/);
