@@ -7,6 +7,7 @@
 import type { Mesh } from "../mesh/mesh.js";
 import { groupDisjoint } from "./groups.js";
 import type { Kernel } from "./kernels/kernel.js";
+import { dropSpecks } from "./specks.js";
 import { tidyMesh } from "./tidy.js";
 
 /** Everything a ring is made of, before it is one. */
@@ -46,7 +47,7 @@ export async function uniteRing(parts: RingParts, options: UnionOptions): Promis
   if (bodies.length === 1) return { mesh: parts.band, kernel: "none", road: "plain" };
   const unite = async (by: Kernel) => {
     signal?.throwIfAborted();
-    return tidyMesh(await by.union(bodies));
+    return tidyMesh(dropSpecks(await by.union(bodies)));
   };
   const first = await attempt(() => unite(kernel), kernel !== fallback);
   if (first !== undefined && (kernel === fallback || accept(first))) {
