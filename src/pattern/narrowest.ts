@@ -10,6 +10,10 @@ import { clearRing, type Strip, steps } from "./strip.js";
 /** mm on either side of the distance at which something is lost. */
 const NUDGE = 1e-3;
 
+/** The way back, in nudges: a little more than the two that were lost. Rounded, so that two tips do not meet again. */
+const BACK_NUDGES = 2.05;
+const ROUNDNESS = 0.01;
+
 /** How far what is lost is grown before it is cut out, and how far its surroundings are looked at, in nudges. */
 const CUT_NUDGES = 3;
 const ROUND_NUDGES = 12;
@@ -24,7 +28,7 @@ export function narrowestPlace(strip: Strip, region: GridRegion, reach: number):
   const distance = steps(strip, reach);
   const before = offset(region, -Math.max(distance - nudge, 0), "miter", strip.arcTolerance);
   const after = offset(region, -(distance + nudge), "miter", strip.arcTolerance);
-  const lost = subtract(before, grow(after, CUT_NUDGES * nudge)).filter(
+  const lost = subtract(before, offset(after, BACK_NUDGES * nudge, "round", ROUNDNESS * nudge)).filter(
     (ring) => ringArea(ring) > 0 && clearRing(strip, ring),
   );
   const ring = lost.find((piece) => severs(before, piece, nudge)) ?? largest(lost) ?? region[0];

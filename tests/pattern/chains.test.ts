@@ -37,6 +37,17 @@ describe("joining lines", () => {
     expect(pair(3)).toHaveLength(2);
   });
 
+  it("counts a loop once that is put together twice, from different halves", () => {
+    const corners: [number, number][] = [
+      [0, 0],
+      [50, 0],
+      [50, 50],
+      [0, 50],
+    ];
+    const half = (first: number) => line(corners[first], corners[(first + 1) % 4], corners[(first + 2) % 4]);
+    expect(joinLines([half(0), half(2), half(1), half(3)], 1)).toHaveLength(1);
+  });
+
   it("counts lines that coincide once, also run backwards", () => {
     expect(joinLines([line([0, 0], [5, 5], [10, 0]), line([10, 0], [5, 5], [0, 0])], 1)).toHaveLength(1);
     // Same ends, another way between them: both stay, as one loop.
