@@ -1,14 +1,15 @@
 /**
- * Drops specks from a united mesh: shells so thin that they are rounding, left where faces of two parts nearly coincide.
+ * Drops specks from a united mesh: chips left where faces of two parts nearly coincide, and hollows sealed in between
+ * the facets of parts that meet, where the true surfaces leave none.
  */
 import type { Mesh } from "../mesh/mesh.js";
 import { vertexShells } from "../mesh/shells.js";
 import { volumesByLabel } from "../mesh/volume.js";
 
-/** Shells thinner than this are specks, mm: as short as the edges that tidying collapses. */
-const THIN = 2e-3;
+/** Shells thinner than this are specks, mm: the default chordal tolerance, within which facets decide, not the design. */
+const THIN = 0.01;
 
-/** The mesh without shells whose mean thickness, twice their volume over their area, is at most 2 µm; vertices stay. */
+/** The mesh without shells whose mean thickness, twice their volume over their area, is at most 10 µm; vertices stay. */
 export function dropSpecks(mesh: Mesh): Mesh {
   const shells = vertexShells(mesh);
   if (shells.count < 2) return mesh;
