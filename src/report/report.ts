@@ -8,7 +8,7 @@ import type { Point3 } from "../math/point.js";
 import type { Measure } from "../measure/measure.js";
 import type { Fit } from "../pattern/fit.js";
 import type { ResolvedSize } from "../sizing/size.js";
-import type { BeadRunReport } from "../solids/parts.js";
+import type { BeadRunReport } from "../solids/place-runs.js";
 import type { StageName } from "../stages.js";
 import type { UnionResult } from "../union/union.js";
 import { degrees } from "../units.js";
