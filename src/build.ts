@@ -1,29 +1,25 @@
 /**
- * The whole pipeline: document → size → fit → profile → pattern → wrap → solids → union → checks → measure.
+ * The whole pipeline: document → size → fit → profile → pattern → wrap (all laid out flat) → solids → union → checks →
+ * measure.
  */
 import { checkSolid } from "./checks/gate.js";
 import { checkHeadroom } from "./checks/headroom.js";
 import { gateRing } from "./checks/ring.js";
-import { readDesign } from "./design/read.js";
 import type { Design } from "./design/schema.js";
 import type { BufferGeometry } from "./export/geometry.js";
+import { layOut } from "./lay-out.js";
 import { findAlloy } from "./measure/alloys/catalogue.js";
 import { massOf } from "./measure/mass.js";
 import { measureMesh } from "./measure/measure.js";
 import type { Mesh } from "./mesh/mesh.js";
-import { completePattern, noPattern } from "./pattern/pattern.js";
-import { buildProfile } from "./profile/profile.js";
 import { noticesOf } from "./report/notices.js";
 import { makeReport, type Report } from "./report/report.js";
-import { resolveSize } from "./sizing/size.js";
 import { makeParts } from "./solids/parts.js";
 import { type StageOptions, Stages } from "./stages.js";
 import type { Kernel } from "./union/kernels/kernel.js";
 import { manifoldKernel } from "./union/kernels/manifold.js";
 import { uniteRing } from "./union/union.js";
-import { fitBand } from "./wrap/fit-band.js";
 import { measureStretch } from "./wrap/stretch.js";
-import { wrapSeat } from "./wrap/wrap-seat.js";
 
 export interface BuildOptions extends StageOptions {
   /** Boolean library. Default manifold. It is also the fallback where another kernel's result does not close. */
@@ -63,17 +59,8 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
   const stages = new Stages(options);
   const { warn } = stages;
 
-  const design = await stages.run("document", () => readDesign(document));
-  const { tolerance, beads: beadRuns, pattern: art } = design;
-  const size = await stages.run("size", () => resolveSize(design.size));
-  const boreRadius = size.diameter / 2;
-  const fit = await stages.run("fit", () => fitBand(art, { profile: design.profile, boreRadius, tolerance, warn }));
-  const width = fit?.bandWidth ?? design.profile.width;
-  const profile = await stages.run("profile", () => buildProfile({ ...design.profile, width }, boreRadius, tolerance));
-  const pattern = await stages.run("pattern", () =>
-    art && fit ? completePattern(art, beadRuns, fit, { profile, tolerance, warn }) : noPattern(beadRuns),
-  );
-  const wrap = await stages.run("wrap", () => wrapSeat(profile, fit, pattern.reliefs.length > 0));
+  const { design, size, fit, width, profile, pattern, wrap } = await layOut(document, stages);
+  const { tolerance, beads: beadRuns } = design;
   const parts = await stages.run("solids", () =>
     makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn }),
   );

@@ -1,0 +1,49 @@
+/**
+ * The flat half of the pipeline: document → size → fit → profile → pattern → wrap.
+ */
+import { readDesign } from "./design/read.js";
+import type { Design } from "./design/schema.js";
+import type { Fit } from "./pattern/fit.js";
+import { completePattern, noPattern, type Pattern } from "./pattern/pattern.js";
+import { buildProfile, type Profile } from "./profile/profile.js";
+import { type ResolvedSize, resolveSize } from "./sizing/size.js";
+import type { Stages } from "./stages.js";
+import { fitBand } from "./wrap/fit-band.js";
+import type { Wrap } from "./wrap/wrap.js";
+import { wrapSeat } from "./wrap/wrap-seat.js";
+
+/** A design laid out flat, with the map that bends it. */
+export interface Layout {
+  /** The document with its defaults filled in. */
+  readonly design: Design;
+  readonly size: ResolvedSize;
+  /** Undefined where there is no pattern. */
+  readonly fit: Fit | undefined;
+  /** Band width as built, mm. */
+  readonly width: number;
+  readonly profile: Profile;
+  readonly pattern: Pattern;
+  readonly wrap: Wrap;
+}
+
+/**
+ * Lays a design out.
+ *
+ * @param document the design document: an object, or JSON text
+ * @throws AnnuletError with everything that is wrong in the document
+ */
+export async function layOut(document: unknown, stages: Stages): Promise<Layout> {
+  const { warn } = stages;
+  const design = await stages.run("document", () => readDesign(document));
+  const { tolerance, beads, pattern: art } = design;
+  const size = await stages.run("size", () => resolveSize(design.size));
+  const boreRadius = size.diameter / 2;
+  const fit = await stages.run("fit", () => fitBand(art, { profile: design.profile, boreRadius, tolerance, warn }));
+  const width = fit?.bandWidth ?? design.profile.width;
+  const profile = await stages.run("profile", () => buildProfile({ ...design.profile, width }, boreRadius, tolerance));
+  const pattern = await stages.run("pattern", () =>
+    art && fit ? completePattern(art, beads, fit, { profile, tolerance, warn }) : noPattern(beads),
+  );
+  const wrap = await stages.run("wrap", () => wrapSeat(profile, fit, pattern.reliefs.length > 0));
+  return { design, size, fit, width, profile, pattern, wrap };
+}
