@@ -15,6 +15,7 @@ import type { Mesh } from "./mesh/mesh.js";
 import { noticesOf } from "./report/notices.js";
 import { makeReport, type Report } from "./report/report.js";
 import { makeParts } from "./solids/parts.js";
+import { MAX_BEADS } from "./solids/place-runs.js";
 import { type StageOptions, Stages } from "./stages.js";
 import type { Kernel } from "./union/kernels/kernel.js";
 import { manifoldKernel } from "./union/kernels/manifold.js";
@@ -30,8 +31,8 @@ export interface BuildOptions extends StageOptions {
   readonly geometry?: boolean;
 }
 
-/** Defaults of a build. 20 000 beads is a chosen limit: over ten times what the richest demo band carries. */
-export const BUILD_DEFAULTS = { kernel: manifoldKernel, maxBeads: 20_000, geometry: false } as const;
+/** Defaults of a build. */
+export const BUILD_DEFAULTS = { kernel: manifoldKernel, maxBeads: MAX_BEADS, geometry: false } as const;
 
 export interface BuildResult {
   /** The ring: one closed solid, mm. */

@@ -60,6 +60,9 @@ export interface PlaceRunsOptions {
   readonly warn: Warn;
 }
 
+/** Most beads that are placed where nothing else is said: over ten times what the richest demo band carries. */
+export const MAX_BEADS = 20_000;
+
 /** Gap over diameter above which a run looks broken: 25 % of a diameter. */
 const GAP_LIMIT = 0.25;
 

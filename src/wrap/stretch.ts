@@ -16,6 +16,11 @@ export interface StretchReport {
   readonly seat: StretchRange;
   /** At the relief's top. */
   readonly top: StretchRange;
+  /** At the seat's two edges: a channel's floor beside its rails. */
+  readonly edge: StretchRange;
+  /** On the seat's middle line, the crown of a domed band, and at the relief's top over it. */
+  readonly crown: number;
+  readonly topCrown: number;
 }
 
 /** Places across the seat at which λu is taken: r(v) is smooth, so its extremes lie within a 200th of the seat. */
@@ -23,15 +28,28 @@ const PLACES = 200;
 
 /** @param reliefHeight mm above the seat, 0 or more */
 export function measureStretch(wrap: Wrap, reliefHeight: number): StretchReport {
-  return { seat: rangeAt(wrap, 0), top: rangeAt(wrap, reliefHeight) };
+  const half = wrap.seatLength / 2;
+  const edges = [stretchAt(wrap, -half, 0), stretchAt(wrap, half, 0)];
+  return {
+    seat: rangeAt(wrap, 0),
+    top: rangeAt(wrap, reliefHeight),
+    edge: { min: Math.min(...edges), max: Math.max(...edges) },
+    crown: stretchAt(wrap, 0, 0),
+    topCrown: stretchAt(wrap, 0, reliefHeight),
+  };
+}
+
+/** λu at a place v, mm from the seat's middle, and a height, mm above the seat. */
+function stretchAt(wrap: Wrap, v: number, h: number): number {
+  return wrap.section(v, h)[1] / wrap.referenceRadius;
 }
 
 function rangeAt(wrap: Wrap, h: number): StretchRange {
   let [min, max] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (let i = 0; i <= PLACES; i++) {
-    const [, r] = wrap.section(wrap.seatLength * (i / PLACES - 0.5), h);
-    min = Math.min(min, r / wrap.referenceRadius);
-    max = Math.max(max, r / wrap.referenceRadius);
+    const stretch = stretchAt(wrap, wrap.seatLength * (i / PLACES - 0.5), h);
+    min = Math.min(min, stretch);
+    max = Math.max(max, stretch);
   }
   return { min, max };
 }

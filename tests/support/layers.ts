@@ -46,7 +46,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     "export/geometry",
   ],
   "fit-design": [...BASE, "design", ...BODY],
-  "flat-tile": [...BASE, "stages", "lay-out", "design (types)", ...BODY],
+  "flat-tile": [...BASE, "stages", "lay-out", ...BODY],
   report: [
     ...BASE,
     "mesh",

@@ -19,12 +19,18 @@ describe("the stretch report", () => {
     const alpha = Math.asin(width / 2 / rho);
     const top = BORE_RADIUS + thickness;
     const mean = top - rho + (rho * Math.sin(alpha)) / alpha;
-    const { seat, top: raised } = measureStretch(wrapSeat(profile, undefined, true), h);
+    const { seat, top: raised, edge, crown, topCrown } = measureStretch(wrapSeat(profile, undefined, true), h);
     expect(meanSeatRadius(profile)).toBeCloseTo(mean, 12);
     expect(seat.max).toBeCloseTo(top / mean, 10);
     expect(seat.min).toBeCloseTo((top - rise) / mean, 10);
     expect(raised.max).toBeCloseTo((top + h) / mean, 10);
     expect(raised.min).toBeCloseTo((top - rise + h * Math.cos(alpha)) / mean, 10);
+    expect([edge.min, edge.max, crown, topCrown]).toEqual([
+      expect.closeTo(seat.min, 10),
+      expect.closeTo(seat.min, 10),
+      expect.closeTo(seat.max, 10),
+      expect.closeTo(raised.max, 10),
+    ]);
   });
 
   it("is 1 everywhere on a flat seat, and 1 + h / R above it", () => {

@@ -1,0 +1,125 @@
+/**
+ * The flat tile: what a drawing of the pattern shows, without building the ring.
+ */
+import { AnnuletError, type Warning } from "./errors.js";
+import { layOut } from "./lay-out.js";
+import type { Point2 } from "./math/point.js";
+import { type Fit, FULL_COVER } from "./pattern/fit.js";
+import { type FriezeGroup, friezeGroup } from "./pattern/symmetry.js";
+import { type FlatRings, tileOutlines } from "./pattern/tile-outlines.js";
+import type { ResolvedSize } from "./sizing/size.js";
+import type { Bead } from "./solids/bead.js";
+import { type BeadRunReport, MAX_BEADS, placeRuns } from "./solids/place-runs.js";
+import { Stages } from "./stages.js";
+import { TURN } from "./units.js";
+import { type Develop, developAt } from "./wrap/develop.js";
+import { measureStretch, type StretchReport } from "./wrap/stretch.js";
+import type { Wrap } from "./wrap/wrap.js";
+
+export interface FlatTileOptions {
+  /** Tiles side by side, 1 to the design's repeats. Default 1. */
+  readonly tiles?: number;
+  /** Most beads that are placed round the band. Default 20 000. */
+  readonly maxBeads?: number;
+}
+
+/** A bead on the flat tile; lengths in mm. */
+export interface FlatBead {
+  /** (u, v) of the centre: its true place in space, mapped back on to the flat pattern. */
+  readonly centre: Point2;
+  readonly diameter: number;
+  /** Whether it stands on the last tile's right border and is counted with the tile that follows. */
+  readonly next: boolean;
+}
+
+/** A raised body on the tiles. */
+export interface FlatRegion {
+  /** Names of the regions in it. */
+  readonly names: readonly string[];
+  /** mm above the seat. */
+  readonly height: number;
+  readonly rings: FlatRings;
+}
+
+/** The pattern of a design over one or more tiles: u from 0, v from the seat's middle; lengths in mm. */
+export interface FlatTile {
+  readonly name: string;
+  readonly group: FriezeGroup;
+  readonly size: ResolvedSize;
+  readonly fit: Fit;
+  readonly seatLength: number;
+  /** Tiles shown. */
+  readonly tiles: number;
+  /** Lowest first: where two lie over each other, the higher one shows. */
+  readonly regions: readonly FlatRegion[];
+  /** Beads with their centres on the tiles or their borders; those on the rails are beside the seat and not here. */
+  readonly beads: readonly FlatBead[];
+  /** What each run comes to on the whole ring. */
+  readonly runs: readonly BeadRunReport[];
+  readonly lambda: StretchReport;
+  /** Height of the relief's top above the seat, and the surface there laid flat as it measures. */
+  readonly top: { readonly height: number; readonly develop: Develop };
+  readonly warnings: readonly Warning[];
+}
+
+/**
+ * Works a design out up to its flat pattern and bead places.
+ *
+ * @param document the design document: an object, or JSON text
+ * @throws AnnuletError as `build` up to the pattern and the beads; `no-pattern`; `tiles-out-of-range`
+ */
+export async function flatTile(document: unknown, options: FlatTileOptions = {}): Promise<FlatTile> {
+  const { tiles = 1, maxBeads = MAX_BEADS } = options;
+  const stages = new Stages({});
+  const { design, size, fit, profile, pattern, wrap } = await layOut(document, stages);
+  if (fit === undefined || design.pattern === undefined) throw noPatternError();
+  requireTiles(tiles, fit);
+  const placed = placeRuns({ profile, wrap, pattern, beadRuns: design.beads, maxBeads, warn: stages.warn });
+  const onRail = new Set(placed.runs.filter((run) => run.onRail).flatMap((run) => run.beads));
+  const stretch = { tileWidth: fit.tileWidth, seatLength: profile.seatLength, tiles };
+  return {
+    ...{ name: design.name, group: friezeGroup(design.pattern.symmetry), size, fit, tiles },
+    seatLength: profile.seatLength,
+    regions: pattern.reliefs
+      .map((shape) => ({ names: shape.names, height: shape.height, rings: tileOutlines(shape, stretch) }))
+      .sort((a, b) => a.height - b.height),
+    beads: placed.beads.filter((bead) => !onRail.has(bead)).flatMap((bead) => flatBeads(bead, wrap, fit, tiles)),
+    runs: placed.reports,
+    lambda: measureStretch(wrap, pattern.height),
+    top: { height: pattern.height, develop: developAt(wrap, pattern.height) },
+    warnings: stages.warnings,
+  };
+}
+
+/** A bead this near to a tile's border stands on it, mm: lines meet their images to within 5 µm. */
+const ON_BORDER = 5e-3;
+
+/** The bead where it shows on the tiles: on both ends where they meet. */
+function flatBeads({ centre, radius }: Bead, wrap: Wrap, fit: Fit, tiles: number): FlatBead[] {
+  const [u, v] = wrap.inverse(...centre);
+  const round = TURN * wrap.referenceRadius;
+  const end = tiles * fit.tileWidth;
+  const followed = fit.cover === FULL_COVER || tiles < fit.repeats;
+  return [u - round, u, u + round]
+    .filter((at) => at >= -ON_BORDER && at <= end + ON_BORDER)
+    .map((at) => ({ centre: [at, v], diameter: 2 * radius, next: followed && at > end - ON_BORDER }));
+}
+
+function requireTiles(tiles: number, fit: Fit): void {
+  if (Number.isInteger(tiles) && tiles >= 1 && tiles <= fit.repeats) return;
+  throw new AnnuletError({
+    code: "tiles-out-of-range",
+    message: `${tiles} tiles cannot be shown of a pattern with ${fit.repeats}`,
+    value: tiles,
+    allowed: `a whole number from 1 to ${fit.repeats}`,
+  });
+}
+
+function noPatternError(): AnnuletError {
+  return new AnnuletError({
+    code: "no-pattern",
+    message: "the design has no pattern, so there is no tile to show",
+    path: "pattern",
+    hint: 'add "pattern": {} for square tiles',
+  });
+}

@@ -1,0 +1,41 @@
+/**
+ * The outlines of raised bodies over a stretch of tiles: the periods of each body put side by side and united, so that no
+ * seam shows, and cut at the stretch's ends and the seat's edges.
+ */
+import type { Point2 } from "../math/point.js";
+import { fromGrid, type GridPath, gridFor, shiftPath } from "./grid.js";
+import { clipWithin, unite } from "./polygons.js";
+import type { ReliefShape } from "./section.js";
+
+export interface TileOutlinesOptions {
+  /** mm */
+  readonly tileWidth: number;
+  /** mm */
+  readonly seatLength: number;
+  /** Tiles from u = 0. */
+  readonly tiles: number;
+}
+
+/** A flat region as drawn: outer rings counter-clockwise, holes clockwise; (u, v), mm. */
+export type FlatRings = readonly (readonly Point2[])[];
+
+/** The part of a body's outline that lies on the first tiles of the seat. */
+export function tileOutlines(shape: ReliefShape, { tileWidth, seatLength, tiles }: TileOutlinesOptions): FlatRings {
+  const grid = gridFor(tileWidth);
+  // The points are grid steps in mm, so rounding brings them back exactly and the periods meet.
+  const period = shape.outline.flat().map((ring): GridPath => {
+    return ring.map(([u, v]) => ({ x: Math.round(u * grid.scale), y: Math.round(v * grid.scale) }));
+  });
+  const box = { left: 0, right: tiles * grid.tile, low: -seatLength / 2, high: seatLength / 2 };
+  const rings = shape.seam === undefined ? period : copies(period, shape.seam[0] * grid.scale, tiles, grid.tile);
+  const within = { ...box, low: box.low * grid.scale, high: box.high * grid.scale };
+  return clipWithin(unite(rings), within, 0).map((ring) => fromGrid(grid, ring));
+}
+
+/** The period in every place where it reaches into the tiles. */
+function copies(period: readonly GridPath[], left: number, tiles: number, tile: number): GridPath[] {
+  const first = -Math.ceil(left / tile) - 1;
+  return Array.from({ length: tiles + 3 }, (_, i) =>
+    period.map((ring) => shiftPath(ring, (first + i) * tile, 0)),
+  ).flat();
+}
