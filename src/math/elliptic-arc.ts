@@ -67,8 +67,14 @@ export function arcFromEndpoints({ from, to, radii, turn, large, positive }: End
     cos * rx * unitX - sin * ry * unitY + (from[0] + to[0]) / 2,
     sin * rx * unitX + cos * ry * unitY + (from[1] + to[1]) / 2,
   ];
-  if (Math.abs(rx / ry - 1) < CIRCLE_SLACK) return { kind: "arc", centre, radius: rx, start: start + turn, sweep };
-  return { kind: "ellipse", centre, radii: [rx, ry], turn, start, sweep };
+  return circleOrEllipse({ kind: "ellipse", centre, radii: [rx, ry], turn, start, sweep });
+}
+
+/** The same arc as an exact `Arc` where its ellipse is a circle. */
+export function circleOrEllipse(arc: EllipticArc): Arc | EllipticArc {
+  const { centre, radii, turn, start, sweep } = arc;
+  if (Math.abs(radii[0] / radii[1] - 1) >= CIRCLE_SLACK) return arc;
+  return { kind: "arc", centre, radius: radii[0], start: start + turn, sweep };
 }
 
 /** The point at parameter angle `angle`, radians. */

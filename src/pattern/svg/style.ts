@@ -1,0 +1,94 @@
+/**
+ * What an element's properties come to: attributes, then style sheet, then its style attribute; inherited or not.
+ * SVG 1.1 (Second Edition), 6 and appendix N (which properties are inherited).
+ */
+import type { Element } from "@xmldom/xmldom";
+import { attribute } from "./element.js";
+import { type Declaration, declarationsFor, parseDeclarations, type StyleSheet } from "./stylesheet.js";
+
+/** Inherited properties with their initial values. */
+const INHERITED = {
+  fill: "black",
+  "fill-rule": "nonzero",
+  "fill-opacity": "1",
+  "clip-rule": "nonzero",
+  stroke: "none",
+  "stroke-width": "1",
+  "stroke-linecap": "butt",
+  "stroke-linejoin": "miter",
+  "stroke-miterlimit": "4",
+  "stroke-dasharray": "none",
+  "stroke-opacity": "1",
+  "marker-start": "none",
+  "marker-mid": "none",
+  "marker-end": "none",
+  color: "black",
+  visibility: "visible",
+} as const;
+
+/** Other properties with their initial values. */
+const OWN = {
+  display: "inline",
+  opacity: "1",
+  "clip-path": "none",
+  mask: "none",
+  filter: "none",
+  overflow: "",
+  transform: "",
+  "transform-origin": "",
+  "vector-effect": "none",
+} as const;
+
+type Inherited = keyof typeof INHERITED;
+type Own = keyof typeof OWN;
+
+/** Every property that drawing looks at, as text. */
+export type Style = Readonly<Record<Inherited | Own, string>>;
+
+export const INITIAL_STYLE: Style = { ...INHERITED, ...OWN };
+
+const inheritedNames = Object.keys(INHERITED) as readonly Inherited[];
+const ownNames = Object.keys(OWN) as readonly Own[];
+
+/** The element's style within its parent's. */
+export function styleOf(element: Element, parent: Style, sheet: StyleSheet): Style {
+  const declared = cascade(element, sheet);
+  const style: Record<string, string> = {};
+  for (const name of inheritedNames) {
+    const value = declared.get(name);
+    style[name] =
+      value === undefined || value === "inherit" || value === "unset"
+        ? parent[name]
+        : value === "initial"
+          ? INHERITED[name]
+          : value;
+  }
+  for (const name of ownNames) {
+    const value = declared.get(name);
+    style[name] =
+      value === "inherit"
+        ? parent[name]
+        : value === undefined || value === "initial" || value === "unset"
+          ? OWN[name]
+          : value;
+  }
+  return style as Style;
+}
+
+function cascade(element: Element, sheet: StyleSheet): ReadonlyMap<string, string> {
+  const found = new Map<string, string>();
+  for (const name of [...inheritedNames, ...ownNames]) {
+    const value = attribute(element, name)?.trim();
+    if (value !== undefined && value !== "") found.set(name, value);
+  }
+  const declarations: Declaration[] = [
+    ...declarationsFor(sheet, element),
+    ...parseDeclarations(attribute(element, "style") ?? ""),
+  ];
+  for (const strong of [false, true]) {
+    for (const { property, value, important } of declarations) {
+      if (important === strong) found.set(property, value);
+    }
+  }
+  return found;
+}
