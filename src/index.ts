@@ -34,7 +34,7 @@ export { type ResolvedSize, resolveSize, type SizeSpec } from "./sizing/size.js"
 export { sizeAdvice } from "./sizing/size-advice.js";
 export type { SizeSystem } from "./sizing/size-system.js";
 export { type SizeRow, sizeTable } from "./sizing/size-table.js";
-export type { BeadRunReport } from "./solids/place-runs.js";
+export type { BeadChoice, BeadRunReport } from "./solids/bead-report.js";
 export type { Progress } from "./stages.js";
 export { bvhKernel } from "./union/kernels/bvh.js";
 export type { HalfSpace, Kernel } from "./union/kernels/kernel.js";

@@ -2,7 +2,7 @@
  * The lines that beads follow: on regions, and along paths of the tile.
  */
 import { AnnuletError } from "../errors.js";
-import { showLength } from "../units.js";
+import { radians, showLength } from "../units.js";
 import { type Art, completeLines } from "./art.js";
 import type { Chain } from "./chains.js";
 import { clipLines } from "./clip-lines.js";
@@ -35,6 +35,15 @@ export interface BeadSize {
   readonly count: number | undefined;
   /** Share of the diameter below the surface. */
   readonly embed: number;
+  /** Diameter that the run goes over to, mm. */
+  readonly to: number | undefined;
+  /** Diameter of every second bead, mm. */
+  readonly alternate: number | undefined;
+  readonly corners: "pass" | "on" | "split";
+  /** A corner is where the line turns by more than this, radians. */
+  readonly cornerAngle: number;
+  /** Whether one bead sits where the run meets others. */
+  readonly shares: boolean;
 }
 
 /** A region with its art, completed. */
@@ -47,14 +56,48 @@ export interface DrawnRegion {
   readonly art: Art;
 }
 
-/** A run's bead size with defaults filled in. */
-export function beadSize({
-  diameter,
-  pitch,
-  count,
-  embed,
-}: Pick<BeadRunSpec, "diameter" | "pitch" | "count" | "embed">): BeadSize {
-  return { diameter, pitch: pitch ?? PATTERN_DEFAULTS.bead.pitch, count, embed };
+/** What the document says of a run's beads. */
+export type BeadSpec = Pick<
+  BeadRunSpec,
+  "diameter" | "pitch" | "count" | "embed" | "to" | "alternate" | "corners" | "cornerAngle" | "junctions"
+>;
+
+/**
+ * A run's bead size with defaults filled in.
+ *
+ * @param path where the run stands in the document
+ * @throws AnnuletError `bead-sizes` where beads should both graduate and alternate; `bead-count` where a number is given
+ *   for a line that corners or junctions part
+ */
+export function beadSize(spec: BeadSpec, path: string): BeadSize {
+  const defaults = PATTERN_DEFAULTS.bead;
+  const { diameter, count, embed, to, alternate } = spec;
+  const corners = spec.corners ?? defaults.corners;
+  const shares = (spec.junctions ?? defaults.junctions) === "share";
+  if (to !== undefined && alternate !== undefined) {
+    throw new AnnuletError({
+      code: "bead-sizes",
+      message: "beads cannot both graduate and alternate in one run",
+      path: `${path}.alternate`,
+      value: alternate,
+      allowed: '"to" or "alternate", not both',
+      hint: "leave one of them out",
+    });
+  }
+  if (count !== undefined && (corners !== "pass" || shares)) {
+    throw new AnnuletError({
+      code: "bead-count",
+      message: "a number of beads cannot be kept where corners or junctions part the run",
+      path: `${path}.count`,
+      value: count,
+      allowed: 'a "pitch"; "count" where corners are passed and junctions left',
+      hint: 'say "pitch" instead of "count"',
+    });
+  }
+  return {
+    ...{ diameter, pitch: spec.pitch ?? defaults.pitch, count, embed, to, alternate, corners, shares },
+    cornerAngle: radians(spec.cornerAngle ?? defaults.cornerAngle),
+  };
 }
 
 /**
@@ -78,7 +121,12 @@ export function regionBeads(strip: Strip, { spec, path, name, art }: DrawnRegion
   const loops = (rings: GridRegion) => rings.map((points: GridPath) => ({ points, closed: true }));
   const chains = on === "centre" ? art.centre : loops(on === "border" ? outlineOf(art) : inside(strip, art, on, path));
   return [
-    toBeadLines(strip, chains, { run: name, path: `${path}.beads`, bead: beadSize(spec.beads), height: spec.height }),
+    toBeadLines(strip, chains, {
+      run: name,
+      path: `${path}.beads`,
+      bead: beadSize(spec.beads, `${path}.beads`),
+      height: spec.height,
+    }),
   ];
 }
 
@@ -105,7 +153,7 @@ export function pathRuns(strip: Strip, runs: readonly BeadRunSpec[]): BeadLines[
     if (typeof run.along === "string" || !("path" in run.along)) return [];
     const path = `beads[${i}]`;
     const chains = completeLines(strip, run.along, `${path}.along.path`);
-    return [toBeadLines(strip, chains, { run: `path ${i + 1}`, path, bead: beadSize(run), height: run.height })];
+    return [toBeadLines(strip, chains, { run: `path ${i + 1}`, path, bead: beadSize(run, path), height: run.height })];
   });
 }
 

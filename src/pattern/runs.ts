@@ -20,6 +20,8 @@ export interface RunLine {
   readonly kind: "loop" | "open" | "strand";
   /** Whether only an even number of beads is as symmetric as the line. */
   readonly even: boolean;
+  /** Whether a symmetry turns an open line end for end. Default no. */
+  readonly reverses?: boolean;
 }
 
 /** Two points this near are one, mm: offsets round to nanometres, joins to micrometres. */
@@ -33,7 +35,9 @@ export function runLines(strip: Strip, chains: readonly Chain[]): RunLine[] {
   const endless = chains.filter(({ points }) => isEndless(strip, points));
   return [
     ...symmetricLoops(strip, loops.filter(inTile)),
-    ...lines.filter(inTile).map((points) => toLine(strip, points, "open", false)),
+    ...lines
+      .filter(inTile)
+      .map((points) => ({ ...toLine(strip, points, "open", false), reverses: turnsItself(strip, points) })),
     ...distinctStrands(strip, endless),
   ];
 }
@@ -47,6 +51,19 @@ function isEndless(strip: Strip, path: GridPath): boolean {
   if (!strip.periodic) return false;
   const { left, right } = ringBox(path);
   return left < -strip.grid.tile && right > 2 * strip.grid.tile;
+}
+
+/** Whether an operation brings an open line on to itself with its ends exchanged. */
+function turnsItself(strip: Strip, line: GridPath): boolean {
+  const own = boxed(line);
+  const reach = steps(strip, SAME_REACH);
+  return strip.group.operations.some((operation) => {
+    const image = aboutRow(strip, line, operation)(line);
+    const shift = placeOn(strip, image, own, false);
+    if (shift === undefined) return false;
+    const [[start], end] = [image, line[line.length - 1]];
+    return Math.hypot(start.x + shift[0] - end.x, start.y + shift[1] - end.y) <= 2 * reach;
+  });
 }
 
 /** Loops in groups of images: one is given its start, the others take the images of that start. */
@@ -84,13 +101,13 @@ function aboutRow(strip: Strip, loop: GridPath, operation: TileOperation): (path
 }
 
 /** By how many whole tiles and rows the image must be moved to be the other loop; undefined where it is not that. */
-function placeOn(strip: Strip, image: GridPath, other: BoxedLine): [dx: number, dy: number] | undefined {
+function placeOn(strip: Strip, image: GridPath, other: BoxedLine, closed = true): [dx: number, dy: number] | undefined {
   const { tile } = strip.grid;
   const { left } = ringBox(image);
   const dx = Math.round((other.box.left - left) / tile) * tile;
   return strip.rowMiddles
     .map((dy): [number, number] => [dx, dy])
-    .find((shift) => coincide(boxed(shiftPath(image, ...shift)), other, true, steps(strip, SAME_REACH)));
+    .find((shift) => coincide(boxed(shiftPath(image, ...shift)), other, closed, steps(strip, SAME_REACH)));
 }
 
 function nearestRow(strip: Strip, path: GridPath): number {

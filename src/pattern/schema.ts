@@ -14,7 +14,7 @@ export const PATTERN_DEFAULTS = {
   cover: 360,
   region: { unit: "tile", fill: "nonzero", round: 0, mode: "raised" },
   ribbon: { join: "miter", ends: "butt" },
-  bead: { pitch: 1.05, embed: 0.5 },
+  bead: { pitch: 1.05, embed: 0.5, corners: "pass", cornerAngle: 30, junctions: "leave" },
 } as const;
 
 const friezeNames = friezeGroups.map((group) => group.name) as [FriezeName, ...FriezeName[]];
@@ -32,8 +32,18 @@ const pathData = z
     "SVG path data in tile coordinates: x from 0 to 1 along the band, y across it, 0 on the middle line, up is +z",
   );
 
+const beadDiameter = z.number().min(0.1).max(5);
+
 const beadSize = {
-  diameter: z.number().min(0.1).max(5).describe("bead diameter, mm, 0.1 to 5; milgrain is usually 0.3 to 0.6"),
+  diameter: beadDiameter.describe("bead diameter, mm, 0.1 to 5; milgrain is usually 0.3 to 0.6"),
+  to: beadDiameter
+    .optional()
+    .describe(
+      "diameter that the run grows or shrinks to, mm, 0.1 to 5: at the end of an open line as drawn, half way round one that closes; default one size",
+    ),
+  alternate: beadDiameter
+    .optional()
+    .describe("diameter of every second bead, mm, 0.1 to 5; not together with `to`; default one size"),
   pitch: z
     .number()
     .min(0.5)
@@ -47,6 +57,24 @@ const beadSize = {
     .max(0.9)
     .default(PATTERN_DEFAULTS.bead.embed)
     .describe("share of the diameter below the surface that carries the bead, 0.1 to 0.9; default 0.5"),
+  corners: z
+    .enum(["pass", "on", "split"])
+    .optional()
+    .describe(
+      "corners of the line: pass (beads take no notice), on (a bead on each), split (equal gaps on both sides of each); default pass",
+    ),
+  cornerAngle: z
+    .number()
+    .min(5)
+    .max(175)
+    .optional()
+    .describe("a corner is where the line turns by more than this, degrees, 5 to 175; default 30"),
+  junctions: z
+    .enum(["leave", "share"])
+    .optional()
+    .describe(
+      "where the run meets or crosses a run that shares too, or another's end lies on it: leave, or share one bead there; default leave",
+    ),
 };
 
 const ribbonSchema = z

@@ -8,7 +8,7 @@ import type { Point3 } from "../math/point.js";
 import type { Measure } from "../measure/measure.js";
 import type { Fit } from "../pattern/fit.js";
 import type { ResolvedSize } from "../sizing/size.js";
-import type { BeadRunReport } from "../solids/place-runs.js";
+import type { BeadRunReport } from "../solids/bead-report.js";
 import type { StageName } from "../stages.js";
 import type { UnionResult } from "../union/union.js";
 import { degrees } from "../units.js";
@@ -22,7 +22,7 @@ export interface Report {
   readonly triangles: number;
   readonly vertices: number;
   readonly components: number;
-  /** Handles of the solid, and how many the design implies: 1 for a band. */
+  /** Handles of the solid, and how many the design implies: 1 for a band, 1 more for each hole. */
   readonly genus: number;
   readonly genusExpected: number;
   /** mm³ */

@@ -2,18 +2,22 @@
  * Bead runs: centres at even arc length along the wrapped line, measured in space.
  *
  * A loop or strand of length L takes n = max(1, round(L / (pitch · d))) beads at L / n; an open line hits both its ends.
- * A line that its symmetry brings onto itself takes the nearest even number, so that the beads are as symmetric.
+ * A line that its symmetry brings onto itself takes the nearest even number, so that the beads are as symmetric. Stops,
+ * at corners and junctions, part a line into stretches that are spaced one by one.
  */
 import { AnnuletError } from "../errors.js";
-import type { Point2, Point3 } from "../math/point.js";
+import type { Point3 } from "../math/point.js";
+import { findCorners } from "../pattern/corners.js";
 import type { RunLine } from "../pattern/runs.js";
+import { sideAt } from "../pattern/walk.js";
 import { TURN } from "../units.js";
 import type { Wrap } from "../wrap/wrap.js";
 import type { Bead } from "./bead.js";
+import { type BeadSizes, type BeadSizesOptions, beadSizes } from "./bead-sizes.js";
+import { clearOf, fitStretch, nearestCount, type StretchEnd, type StretchFit } from "./bead-stretch.js";
+import { type BeadCircle, type BeadTrack, circleTrack, seatTrack } from "./bead-track.js";
 
-export interface BeadRunOptions {
-  /** Bead diameter, mm. */
-  readonly diameter: number;
+export interface BeadRunOptions extends BeadSizesOptions {
   /** Wanted spacing over diameter. */
   readonly pitch: number;
   /** Exact number of beads on a line instead of a pitch. */
@@ -22,6 +26,12 @@ export interface BeadRunOptions {
   readonly embed: number;
   /** mm above the seat of that surface. */
   readonly height: number;
+  /** What the beads make of corners. Default pass: nothing. */
+  readonly corners?: "pass" | "on" | "split";
+  /** A corner is where the line turns by more than this, radians. Default 30°. */
+  readonly cornerAngle?: number;
+  /** Places of the flat line that must carry a bead, as index of a side and share of it. Default none. */
+  readonly junctions?: readonly number[];
   /** Most beads that may be placed. */
   readonly most: number;
   /** Where the run stands in the document, for errors. */
@@ -31,50 +41,49 @@ export interface BeadRunOptions {
 /** Beads of one line, before it is repeated. */
 export interface PlacedRun {
   readonly beads: readonly Bead[];
-  /** Arc length between neighbours, mm; undefined for a single bead on an open line. */
+  /** Mean arc length between neighbours, mm; undefined for a single bead on an open line. */
   readonly spacing: number | undefined;
+  /** What each stretch of the line came to. */
+  readonly stretches: readonly StretchSpacing[];
+  /** The same with one step fewer beads in each stretch and with one more; undefined where there can be none. */
+  readonly fewer: LineChoice | undefined;
+  readonly more: LineChoice | undefined;
+  /** Beads at a stop whose two neighbours crowd each other over a sharp corner. */
+  readonly pinched: readonly Bead[];
 }
 
-/** Longest stretch of a flat line that is taken as straight in space, mm: its chord is short by under 1e-5 of it. */
-const MEASURE_STEP = 0.1;
+export type StretchSpacing = Pick<StretchFit, "spacing" | "ratio">;
+
+/** What a line would come to with another number of beads. */
+export interface LineChoice {
+  readonly count: number;
+  readonly stretches: readonly StretchSpacing[];
+}
+
+/** Corners are felt over this share of a bead's diameter. */
+const CORNER_REACH = 0.125;
+
+/** A corner nearer to a junction or an open end than this share of the diameter is left to it. */
+const BESIDE = 0.5;
+
+/** Default of `cornerAngle`, radians: 30°. */
+const CORNER_ANGLE = TURN / 12;
+
+/** Beads whose neighbours over a corner overlap by more than this share of their mean diameter are pinched. */
+const PINCH = 0.15;
 
 /** Places beads along a flat line on the seat. */
 export function placeOnSeat(line: RunLine, wrap: Wrap, options: BeadRunOptions): PlacedRun {
-  const h = options.height + centreRise(options);
-  const closed = line.kind === "loop" ? [...line.points, line.points[0]] : line.points;
-  const flat = subdivide(closed);
-  const lengths = measure(flat.map(([u, v]) => wrap.forward(u, v, h)));
-  const total = lengths[lengths.length - 1];
-  const open = line.kind === "open";
-  const intervals = intervalCount(total, options, line);
-  requireAtMost(intervals, options);
-  const spacing = intervals === 0 ? undefined : total / intervals;
-  const beads: Bead[] = [];
-  for (let i = 0; i < (open ? intervals + 1 : intervals); i++) {
-    const [u, v] = intervals === 0 ? at(flat, lengths, total / 2) : at(flat, lengths, (total * i) / intervals);
-    beads.push({ centre: wrap.forward(u, v, h), radius: options.diameter / 2, outward: outwardAt(wrap, u, v) });
-  }
-  return { beads, spacing };
-}
-
-/** A circle about the finger axis that carries beads. */
-export interface BeadCircle {
-  /** mm along the axis. */
-  readonly w: number;
-  /** mm from the axis. */
-  readonly radius: number;
-  /** Outward unit normal of the carrying surface in (w, r). */
-  readonly outward: Point2;
-  /** Angle of the first bead, radians. */
-  readonly startAngle: number;
+  return placeOnTrack(seatTrack(line, wrap, options.height), line, options);
 }
 
 /** Places beads round a circle about the finger axis. */
-export function placeOnCircle(
-  { w, radius, outward: [nw, nr], startAngle }: BeadCircle,
-  options: BeadRunOptions,
-): PlacedRun {
-  const rise = centreRise(options);
+export function placeOnCircle(circle: BeadCircle, options: BeadRunOptions): PlacedRun {
+  const line: RunLine = { points: [], kind: "loop", even: false };
+  if (!beadSizes(options, line).constant) return placeOnTrack(circleTrack(circle), line, options);
+  const { w, radius, outward, startAngle } = circle;
+  const [nw, nr] = outward;
+  const rise = riseOf(options.diameter, options);
   const r = radius + rise * nr;
   const length = TURN * r;
   const count = options.count ?? Math.max(1, Math.round(length / (options.pitch * options.diameter)));
@@ -87,7 +96,14 @@ export function placeOnCircle(
       outward: [nr * cos, nr * sin, nw],
     };
   });
-  return { beads, spacing: length / count };
+  const choice = (n: number): LineChoice => ({
+    count: n,
+    stretches: [{ spacing: length / n, ratio: length / n / options.diameter }],
+  });
+  return {
+    ...{ beads, spacing: length / count, stretches: choice(count).stretches, pinched: [] },
+    ...{ fewer: count > 1 ? choice(count - 1) : undefined, more: choice(count + 1) },
+  };
 }
 
 /** @throws AnnuletError `too-many-beads` before any of them is made */
@@ -112,54 +128,206 @@ export function repeatBeads(beads: readonly Bead[], repeats: number): Bead[] {
   }).flat();
 }
 
-/** mm from the carrying surface out to the bead's centre. */
-function centreRise({ diameter, embed }: BeadRunOptions): number {
+/** mm from the carrying surface out to a bead's centre. */
+function riseOf(diameter: number, { embed }: Pick<BeadRunOptions, "embed">): number {
   return diameter * (0.5 - embed);
 }
 
-function intervalCount(length: number, { count, pitch, diameter }: BeadRunOptions, line: RunLine): number {
-  if (count !== undefined) return line.kind === "open" ? count - 1 : count;
-  const wanted = length / (pitch * diameter);
-  return line.even ? 2 * Math.max(1, Math.round(wanted / 2)) : Math.max(1, Math.round(wanted));
-}
-
-function subdivide(points: readonly Point2[]): Point2[] {
-  const fine: Point2[] = [points[0]];
-  for (let i = 1; i < points.length; i++) {
-    const [a, b] = [points[i - 1], points[i]];
-    const count = Math.max(1, Math.ceil(Math.hypot(b[0] - a[0], b[1] - a[1]) / MEASURE_STEP));
-    for (let k = 1; k <= count; k++)
-      fine.push([a[0] + ((b[0] - a[0]) * k) / count, a[1] + ((b[1] - a[1]) * k) / count]);
-  }
-  return fine;
-}
-
-/** Arc length at each point. */
-function measure(points: readonly Point3[]): number[] {
-  let sum = 0;
-  return points.map((point, i) => {
-    if (i > 0) sum += Math.hypot(...[0, 1, 2].map((k) => point[k] - points[i - 1][k]));
-    return sum;
+/** Places beads along any track. */
+function placeOnTrack(track: BeadTrack, line: RunLine, options: BeadRunOptions): PlacedRun {
+  const sizes = beadSizes(options, line);
+  const single = options.count === 1 && line.kind === "open";
+  const lengths = measure(track, sizes, options);
+  const total = lengths[track.last];
+  const stops = findStops(track, line, lengths, sizes, options);
+  const stretches = partLine(line, total, stops, single);
+  const counts = stretches.map((stretch) => countOn(stretch, total, sizes, line, options));
+  requireAtMost(
+    counts.reduce((sum, { count }) => sum + count - 1, 0),
+    options,
+  );
+  const fitted = stretches.map((stretch, i) => fitOn(stretch, counts[i].count, total, sizes));
+  const nodes: number[] = [];
+  const radii: number[] = [];
+  const atStops: number[] = [];
+  fitted.forEach(({ places, diameters }, i) => {
+    const { from, ends, sharesEnd } = stretches[i];
+    if (stops.length > 0 && ends[0] === "bead") atStops.push(nodes.length);
+    for (let k = 0; k < places.length - (sharesEnd ? 1 : 0); k++) {
+      nodes.push(nodeAt(lengths, from + places[k], line.kind !== "open"));
+      radii.push(diameters[k] / 2);
+    }
   });
+  const bead = (i: number): Bead => {
+    const radius = radii[i % radii.length];
+    const ahead = i < nodes.length ? 0 : track.last;
+    return { ...track.placeAt(nodes[i % nodes.length] + ahead, riseOf(2 * radius, options)), radius };
+  };
+  return {
+    beads: nodes.map((_, i) => bead(i)),
+    spacing: meanSpacing(fitted, single),
+    stretches: single ? [] : fitted.map(({ spacing, ratio }) => ({ spacing, ratio })),
+    fewer: single ? undefined : choose(-1, stretches, counts, total, sizes),
+    more: single ? undefined : choose(1, stretches, counts, total, sizes),
+    pinched: findPinched(atStops, nodes.length, line.kind !== "open", bead),
+  };
 }
 
-/** The flat point at an arc length. */
-function at(points: readonly Point2[], lengths: readonly number[], s: number): Point2 {
-  let [low, high] = [0, lengths.length - 1];
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (lengths[middle] <= s) low = middle;
-    else high = middle;
+/** Beads at stops whose neighbours crowd each other. `bead` gives beads on over the end of a cyclic line. */
+function findPinched(stops: readonly number[], count: number, cyclic: boolean, bead: (i: number) => Bead): Bead[] {
+  if (count < 3) return [];
+  const inner = stops.map((i) => (i === 0 && cyclic ? count : i)).filter((i) => i > 0 && (cyclic || i + 1 < count));
+  return inner
+    .filter((i) => {
+      const [before, after] = [bead(i - 1), bead(i + 1)];
+      const apart = Math.hypot(...before.centre.map((value, k) => value - after.centre[k]));
+      return apart < (1 - PINCH) * (before.radius + after.radius);
+    })
+    .map((i) => bead(i));
+}
+
+/** The node number at an arc length, on past the end of a line that closes. */
+function nodeAt(lengths: readonly number[], s: number, cyclic: boolean): number {
+  const last = lengths.length - 1;
+  const total = lengths[last];
+  if (s <= total || !cyclic) return sideAt(lengths, s);
+  return sideAt(lengths, s - total) + last;
+}
+
+/** A stretch of a line between stops. */
+interface Stretch {
+  /** Arc lengths, mm. */
+  readonly from: number;
+  readonly length: number;
+  readonly ends: readonly [StretchEnd, StretchEnd];
+  /** Whether the bead at its end is the first of the next stretch. */
+  readonly sharesEnd: boolean;
+}
+
+/** A place that parts a line. */
+interface Stop {
+  /** Arc length, mm. */
+  readonly s: number;
+  readonly end: StretchEnd;
+}
+
+/** The stops of a line by rising arc length: junctions, and corners apart from those and from open ends. */
+function findStops(
+  track: BeadTrack,
+  line: RunLine,
+  lengths: readonly number[],
+  sizes: BeadSizes,
+  { corners = "pass", cornerAngle = CORNER_ANGLE, junctions = [] }: BeadRunOptions,
+): Stop[] {
+  const total = lengths[lengths.length - 1];
+  const arcOf = (at: number) => {
+    const node = track.nodeOf(at);
+    const i = Math.min(Math.floor(node), track.last - 1);
+    return lengths[i] + (node - i) * (lengths[i + 1] - lengths[i]);
+  };
+  const room = BESIDE * sizes.least;
+  const open = line.kind === "open";
+  const inside = ({ s }: Stop) => !open || (s > room && s < total - room);
+  const fixed = junctions.map((at): Stop => ({ s: arcOf(at), end: "bead" })).filter(inside);
+  if (corners === "pass") return fixed;
+  const apart = (a: number, b: number) => (open ? Math.abs(a - b) : Math.min(Math.abs(a - b), total - Math.abs(a - b)));
+  const turned = findCorners(line, { angle: cornerAngle, reach: CORNER_REACH * sizes.least })
+    .map(({ at, turn }): Stop => ({ s: arcOf(at), end: corners === "on" ? "bead" : clearOf(turn) }))
+    .filter((stop) => inside(stop) && fixed.every(({ s }) => apart(s, stop.s) > room));
+  return [...fixed, ...turned].sort((a, b) => a.s - b.s);
+}
+
+function partLine({ kind }: RunLine, total: number, stops: readonly Stop[], single: boolean): Stretch[] {
+  if (single) return [{ from: 0, length: total, ends: [MIDDLE, MIDDLE], sharesEnd: false }];
+  const first: Stop = { s: 0, end: "bead" };
+  if (kind === "open") {
+    const all = [first, ...stops, { s: total, end: "bead" } as Stop];
+    return all.slice(1).map((stop, i) => between(all[i], stop, i + 2 < all.length));
   }
-  const t = lengths[high] === lengths[low] ? 0 : (s - lengths[low]) / (lengths[high] - lengths[low]);
-  return [
-    points[low][0] + t * (points[high][0] - points[low][0]),
-    points[low][1] + t * (points[high][1] - points[low][1]),
-  ];
+  const round = stops.length > 0 ? stops : [first];
+  return round.map((stop, i) =>
+    between(stop, i + 1 < round.length ? round[i + 1] : { ...round[0], s: round[0].s + total }, true),
+  );
 }
 
-function outwardAt(wrap: Wrap, u: number, v: number): Point3 {
-  const [nw, nr] = wrap.normal(v);
-  const angle = wrap.startAngle + u / wrap.referenceRadius;
-  return [nr * Math.cos(angle), nr * Math.sin(angle), nw];
+/** Half a stretch to either side: where the only bead of an open line stands. */
+const MIDDLE = { clear: 0.5 } as const;
+
+function between(a: Stop, b: Stop, goesOn: boolean): Stretch {
+  return { from: a.s, length: b.s - a.s, ends: [a.end, b.end], sharesEnd: goesOn && b.end === "bead" };
+}
+
+/** Beads of a stretch, those at both ends counted, and the step in which that number may change. */
+interface StretchCount {
+  readonly count: number;
+  readonly step: number;
+  readonly least: number;
+}
+
+function countOn(
+  { from, length, ends, sharesEnd }: Stretch,
+  total: number,
+  sizes: BeadSizes,
+  line: RunLine,
+  { count, pitch, diameter }: BeadRunOptions,
+): StretchCount {
+  const whole = length === total;
+  const step = (whole && line.even ? 2 : 1) * (sizes.alternating ? 2 : 1);
+  const least = ends[0] === "bead" && ends[1] === "bead" ? 1 : 0;
+  if (count !== undefined) return { count: sharesEnd ? count + 1 : count, step: 1, least };
+  const wanted = sizes.constant
+    ? length / (pitch * diameter)
+    : (length * sizes.density(from / total, (from + length) / total)) / pitch;
+  return { count: nearestCount(wanted, ends, { step, least }), step, least };
+}
+
+function fitOn({ from, length, ends }: Stretch, count: number, total: number, sizes: BeadSizes): StretchFit {
+  const diameterAt = (s: number, index: number) => sizes.at((from + s) / total, index);
+  return fitStretch(count, { length, ends, diameterAt, constant: sizes.constant });
+}
+
+/** What the line comes to with every stretch a step fewer or more; undefined where one has no fewer. */
+function choose(
+  steps: -1 | 1,
+  stretches: readonly Stretch[],
+  counts: readonly StretchCount[],
+  total: number,
+  sizes: BeadSizes,
+): LineChoice | undefined {
+  const changed = counts.map(({ count, step }) => count + steps * step);
+  if (changed.some((count, i) => count < 1 + counts[i].step * counts[i].least)) return undefined;
+  const fitted = stretches.map((stretch, i) => fitOn(stretch, changed[i], total, sizes));
+  return {
+    count: changed.reduce((sum, count, i) => sum + count - (stretches[i].sharesEnd ? 1 : 0), 0),
+    stretches: fitted.map(({ spacing, ratio }) => ({ spacing, ratio })),
+  };
+}
+
+/** Arc length at each node of the way that the beads' centres take, which rises and falls with their size. */
+function measure(track: BeadTrack, sizes: BeadSizes, options: BeadRunOptions): number[] {
+  const sum = (riseAt: (node: number) => number) => {
+    let before = track.centreAt(0, riseAt(0));
+    let s = 0;
+    return Array.from({ length: track.last + 1 }, (_, node) => {
+      const point = track.centreAt(node, riseAt(node));
+      s += Math.hypot(point[0] - before[0], point[1] - before[1], point[2] - before[2]);
+      before = point;
+      return s;
+    });
+  };
+  const middle = riseOf((sizes.least + sizes.most) / 2, options);
+  let lengths = sum(() => middle);
+  if (sizes.constant || sizes.alternating || middle === 0) return lengths;
+  for (let round = 0; round < RISE_ROUNDS; round++) {
+    const known = lengths;
+    lengths = sum((node) => riseOf(sizes.at(known[node] / known[track.last], 0), options));
+  }
+  return lengths;
+}
+
+/** Rounds in which lengths and rises settle: each leaves under a tenth of the error, as a rise is far below a radius. */
+const RISE_ROUNDS = 12;
+
+function meanSpacing(fitted: readonly StretchFit[], single: boolean): number | undefined {
+  return single ? undefined : fitted.reduce((sum, { spacing }) => sum + spacing, 0) / fitted.length;
 }

@@ -7,8 +7,9 @@ import type { Pattern } from "../pattern/pattern.js";
 import type { Profile } from "../profile/profile.js";
 import { seatStations } from "../wrap/wrap.js";
 import { type Bead, beadMesh, geodesicSphere } from "./bead.js";
+import type { BeadRunReport } from "./bead-report.js";
 import { ACROSS_SHARE, AROUND_SHARE, facetCount } from "./facets.js";
-import { type BeadRunReport, type PlaceRunsOptions, placeRuns, type Run } from "./place-runs.js";
+import { type PlaceRunsOptions, placeRuns, type Run } from "./place-runs.js";
 import { buildRelief } from "./relief.js";
 import { sweepBand } from "./sweep.js";
 

@@ -2,35 +2,26 @@
  * The bead runs of a ring, placed: those of the pattern and those of the document, shared beads merged.
  */
 import { AnnuletError, type Warn } from "../errors.js";
-import { type BeadLines, type BeadSize, beadSize } from "../pattern/bead-lines.js";
+import { type BeadSize, beadSize } from "../pattern/bead-lines.js";
+import { findJunctions } from "../pattern/junctions.js";
 import type { Pattern } from "../pattern/pattern.js";
+import type { RunLine } from "../pattern/runs.js";
 import type { BeadRunSpec } from "../pattern/schema.js";
 import type { Profile } from "../profile/profile.js";
-import { showLength } from "../units.js";
+import { showLength, TURN } from "../units.js";
 import type { Wrap } from "../wrap/wrap.js";
 import type { Bead } from "./bead.js";
-import { type PlacedRun, placeOnCircle, placeOnSeat, repeatBeads, requireAtMost } from "./bead-run.js";
-import { mergeRuns, OVERLAP_LIMIT } from "./bead-set.js";
-
-/** What a bead run came to. */
-export interface BeadRunReport {
-  /** The region's name, or what the run follows. */
-  readonly run: string;
-  /** Where it stands in the document. */
-  readonly path: string;
-  /** Beads on the ring, those met from another run not counted again. */
-  readonly count: number;
-  /** mm */
-  readonly diameter: number;
-  /** Mean arc length between neighbours in space, mm, and its least and largest over the run's lines. */
-  readonly spacing: number;
-  readonly spacingMin: number;
-  readonly spacingMax: number;
-  /** spacing over diameter. */
-  readonly ratio: number;
-  /** Whether the beads stand on the rails rather than on the relief. */
-  readonly onRail: boolean;
-}
+import {
+  type BeadRunReport,
+  type PlacedLine,
+  reportRun,
+  warnCrowded,
+  warnPinched,
+  warnSpacing,
+} from "./bead-report.js";
+import { placeOnCircle, placeOnSeat, repeatBeads, requireAtMost } from "./bead-run.js";
+import { mergeRuns } from "./bead-set.js";
+import type { BeadCircle } from "./bead-track.js";
 
 /** The runs with all their beads. */
 export interface PlacedRuns {
@@ -45,14 +36,12 @@ export interface PlacedRuns {
 export interface Run extends Pick<BeadRunReport, "run" | "path" | "onRail"> {
   readonly beads: readonly Bead[];
   readonly bead: BeadSize;
-  /** Spacing of each line, mm. */
-  readonly spacings: readonly number[];
 }
 
 export interface PlaceRunsOptions {
   readonly profile: Pick<Profile, "rails">;
   readonly wrap: Wrap;
-  readonly pattern: Pick<Pattern, "beadLines">;
+  readonly pattern: Pick<Pattern, "beadLines" | "repeats">;
   /** The document's own runs; those along paths are in the pattern. */
   readonly beadRuns: readonly BeadRunSpec[];
   /** Largest number of beads that is placed. */
@@ -63,132 +52,141 @@ export interface PlaceRunsOptions {
 /** Most beads that are placed where nothing else is said: over ten times what the richest demo band carries. */
 export const MAX_BEADS = 20_000;
 
-/** Gap over diameter above which a run looks broken: 25 % of a diameter. */
-const GAP_LIMIT = 0.25;
-
 /**
  * Places every bead run; warns of beads that overlap, gap or crowd.
  *
- * @throws AnnuletError `too-many-beads`, `no-rails`, `beads-off-seat`
+ * @throws AnnuletError `too-many-beads`, `no-rails`, `beads-off-seat`, `bead-sizes`, `bead-count`
  */
 export function placeRuns(options: PlaceRunsOptions): PlacedRuns {
   const { wrap, maxBeads, warn } = options;
-  const runs = [...patternRuns(options), ...documentRuns(options)];
+  const plans = [...patternPlans(options), ...documentPlans(options)];
+  const junctions = junctionsOf(plans, options);
+  const placed = plans.map((plan) => plan.lines.map((line) => placeLine(line, plan, junctions.get(line), options)));
+  const runs = plans.map(({ run, path, onRail, bead }, i): Run => {
+    const count = placed[i].reduce((sum, line) => sum + line.copies * line.placed.beads.length, 0);
+    requireAtMost(count, { most: maxBeads, path });
+    const beads = placed[i].flatMap((line) => repeatBeads(line.placed.beads, line.copies));
+    return { run, path, onRail, bead, beads };
+  });
   const total = runs.reduce((sum, run) => sum + run.beads.length, 0);
   requireAtMost(total, { most: maxBeads, path: "beads" });
   const set = mergeRuns(runs.map((run) => run.beads));
-  const reports = runs.map((run, i) => reportRun(run, set.merged[i]));
-  for (const report of reports) warnSpacing(report, warn);
+  const reports = runs.map((run, i) => reportRun({ ...run, ...sizesOf(run.bead) }, placed[i], set.merged[i]));
+  reports.forEach((report, i) => {
+    warnSpacing(report, warn);
+    warnPinched(
+      report,
+      placed[i].flatMap((line) => line.placed.pinched),
+      wrap,
+      warn,
+    );
+  });
   warnCrowded(set.crowded, wrap, warn);
   return { runs, reports, beads: set.beads };
 }
 
-function patternRuns({ pattern, wrap, maxBeads }: PlaceRunsOptions): Run[] {
-  return pattern.beadLines.map(({ run, path, lines, copies, bead, height }: BeadLines) => {
-    const placed = lines.map((line) => placeOnSeat(line, wrap, { ...bead, height, most: maxBeads, path }));
-    requireAtMost(copies * placed.reduce((sum, one) => sum + one.beads.length, 0), { most: maxBeads, path });
-    return toRun({ run, path, onRail: false }, bead, placed, copies);
-  });
+function sizesOf({
+  diameter,
+  to,
+  alternate,
+}: BeadSize): Pick<BeadRunReport, "diameter" | "diameterMin" | "diameterMax"> {
+  const other = to ?? alternate ?? diameter;
+  return { diameter, diameterMin: Math.min(diameter, other), diameterMax: Math.max(diameter, other) };
 }
 
-function documentRuns({ beadRuns, profile, wrap, maxBeads }: PlaceRunsOptions): Run[] {
-  return beadRuns.flatMap((spec, i) => {
+/** A run before its beads are placed. */
+interface Plan extends Pick<Run, "run" | "path" | "onRail" | "bead"> {
+  /** mm above the seat of the surface that carries the beads. */
+  readonly height: number;
+  readonly lines: readonly PlannedLine[];
+}
+
+/** A line of a run: on the seat in every tile, or a whole circle, with its stretch in one tile where others may meet it. */
+interface PlannedLine {
+  readonly circle?: BeadCircle;
+  readonly line?: RunLine;
+  readonly copies: number;
+}
+
+function patternPlans({ pattern }: PlaceRunsOptions): Plan[] {
+  return pattern.beadLines.map(({ lines, copies, ...rest }) => ({
+    ...rest,
+    onRail: false,
+    lines: lines.map((line) => ({ line, copies })),
+  }));
+}
+
+function documentPlans({ beadRuns, profile, wrap, pattern }: PlaceRunsOptions): Plan[] {
+  const { startAngle } = wrap;
+  return beadRuns.flatMap((spec, i): Plan[] => {
+    const { along, height } = spec;
+    if (typeof along !== "string" && "path" in along) return [];
     const path = `beads[${i}]`;
-    const bead = beadSize(spec);
-    const place = { ...bead, height: spec.height, most: maxBeads, path };
-    const circle = (v: number) => {
-      const [w, r] = wrap.section(v, spec.height);
-      return placeOnCircle({ w, radius: r, outward: wrap.normal(v), startAngle: wrap.startAngle }, place);
+    const bead = beadSize(spec, path);
+    const circle = (v: number): PlannedLine => {
+      const [w, r] = wrap.section(v, height);
+      const line = bead.shares ? { line: tileLine(v, wrap, pattern.repeats) } : {};
+      return { circle: { w, radius: r, outward: wrap.normal(v), startAngle }, ...line, copies: pattern.repeats };
     };
-    const { along } = spec;
     if (along === "rail") {
       const { faces, top } = requireRails(profile, path);
-      const placed = faces.map(([low, high]) =>
-        placeOnCircle({ w: (low + high) / 2, radius: top, outward: [0, 1], startAngle: wrap.startAngle }, place),
-      );
-      return [toRun({ run: "rail", path, onRail: true }, bead, placed, 1)];
+      const lines = faces.map(([low, high]): PlannedLine => {
+        return { circle: { w: (low + high) / 2, radius: top, outward: [0, 1], startAngle }, copies: 1 };
+      });
+      return [{ run: "rail", path, onRail: true, bead, height, lines }];
     }
     if (along === "seat-edge") {
       const inset = spec.inset ?? EDGE_INSET * bead.diameter;
       const v = wrap.seatLength / 2 - inset;
       if (v < 0) throw pastMiddle(inset, wrap, path);
-      return [toRun({ run: "seat-edge", path, onRail: false }, bead, [circle(-v), circle(v)], 1)];
+      return [{ run: "seat-edge", path, onRail: false, bead, height, lines: [circle(-v), circle(v)] }];
     }
-    if ("path" in along) return [];
     if (Math.abs(along.v) > wrap.seatLength / 2) throw offSeat(along.v, wrap, path);
-    return [toRun({ run: `v ${along.v}`, path, onRail: false }, bead, [circle(along.v)], 1)];
+    return [{ run: `v ${along.v}`, path, onRail: false, bead, height, lines: [circle(along.v)] }];
   });
 }
 
 /** Diameters from the seat's edge to a seat-edge bead's centre: it bites into the rail, not merely touches it. */
 const EDGE_INSET = 0.45;
 
-function toRun(
-  what: Pick<Run, "run" | "path" | "onRail">,
-  bead: BeadSize,
-  placed: readonly PlacedRun[],
-  copies: number,
-): Run {
-  return {
-    ...what,
-    bead,
-    beads: placed.flatMap((run) => repeatBeads(run.beads, copies)),
-    spacings: placed.flatMap((run) => (run.spacing === undefined ? [] : [run.spacing])),
-  };
+/** The stretch of a circle that lies in the first of so many tiles. */
+function tileLine(v: number, wrap: Wrap, repeats: number): RunLine {
+  const points = [
+    [0, v],
+    [(TURN * wrap.referenceRadius) / repeats, v],
+  ] as const;
+  return { points, kind: "strand", even: false };
 }
 
-function reportRun({ run, path, onRail, beads, bead, spacings }: Run, merged: number): BeadRunReport {
-  const spacing = spacings.reduce((sum, value) => sum + value, 0) / Math.max(1, spacings.length);
-  return {
-    run,
-    path,
-    onRail,
-    count: beads.length - merged,
-    diameter: bead.diameter,
-    spacing,
-    spacingMin: Math.min(spacing, ...spacings),
-    spacingMax: Math.max(spacing, ...spacings),
-    ratio: spacing / bead.diameter,
-  };
-}
-
-function warnSpacing({ run, path, spacingMin, spacingMax, diameter, spacing }: BeadRunReport, warn: Warn): void {
-  if (spacing === 0) return;
-  const percent = (share: number) => `${Math.round(100 * share)} %`;
-  const least = spacingMin / diameter;
-  const most = spacingMax / diameter;
-  if (least < 1 - OVERLAP_LIMIT) {
-    warn({
-      code: "beads-overlap",
-      message: `beads of the run "${run}" overlap by ${percent(1 - least)} of their diameter`,
-      path,
-      value: Number(least.toFixed(3)),
-      allowed: `a ratio of at least ${1 - OVERLAP_LIMIT}`,
-      hint: "fewer or smaller beads, or a larger pitch",
+/** The junctions of every line that has some. */
+function junctionsOf(
+  plans: readonly Plan[],
+  { wrap, pattern }: PlaceRunsOptions,
+): ReadonlyMap<PlannedLine, readonly number[]> {
+  if (!plans.some(({ bead }) => bead.shares)) return new Map();
+  const meeting = plans.flatMap(({ bead, height, lines }) => {
+    const { diameterMin: diameter } = sizesOf(bead);
+    const level = height + diameter * (0.5 - bead.embed);
+    return lines.flatMap((planned) => {
+      const { line } = planned;
+      return line === undefined ? [] : [{ planned, line, diameter, level, shares: bead.shares }];
     });
-  }
-  if (most > 1 + GAP_LIMIT) {
-    warn({
-      code: "beads-gap",
-      message: `beads of the run "${run}" leave gaps of ${percent(most - 1)} of their diameter`,
-      path,
-      value: Number(most.toFixed(3)),
-      allowed: `a ratio of at most ${1 + GAP_LIMIT}`,
-      hint: "more or larger beads, or a smaller pitch",
-    });
-  }
-}
-
-function warnCrowded(crowded: readonly Bead[], wrap: Wrap, warn: Warn): void {
-  if (crowded.length === 0) return;
-  const [u, v] = wrap.inverse(...crowded[0].centre);
-  warn({
-    code: "beads-crowded",
-    message: `${crowded.length} bead${crowded.length === 1 ? "" : "s"} overlap beads of another run by more than ${Math.round(100 * OVERLAP_LIMIT)} %, the first near u ${u.toFixed(2)}, v ${v.toFixed(2)} mm`,
-    path: "beads",
-    value: crowded.length,
-    hint: "let runs meet end to end, where one bead serves both, or keep them apart",
   });
+  const found = findJunctions(meeting, (TURN * wrap.referenceRadius) / pattern.repeats);
+  return new Map(meeting.flatMap(({ planned }, i) => (found[i].length > 0 ? [[planned, found[i]] as const] : [])));
+}
+
+function placeLine(
+  { circle, line, copies }: PlannedLine,
+  { bead, height, path }: Plan,
+  junctions: readonly number[] | undefined,
+  { wrap, maxBeads }: PlaceRunsOptions,
+): PlacedLine {
+  const how = { ...bead, height, most: maxBeads, path, junctions };
+  if (circle !== undefined && (line === undefined || junctions === undefined)) {
+    return { placed: placeOnCircle(circle, how), copies: 1 };
+  }
+  return { placed: placeOnSeat(line as RunLine, wrap, how), copies };
 }
 
 function requireRails(profile: PlaceRunsOptions["profile"], path: string): NonNullable<Profile["rails"]> {
