@@ -75,12 +75,13 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
     }),
   );
   const { mesh } = union;
-  const check = await stages.run("checks", () => gateRing(mesh, { genus: 1, balls: parts.spheres, tolerance, warn }));
+  const genus = 1 + pattern.holes;
+  const check = await stages.run("checks", () => gateRing(mesh, { genus, balls: parts.spheres, tolerance, warn }));
   const measure = await stages.run("measure", () => measureMesh(mesh));
 
   for (const notice of noticesOf({ design, profile, union })) warn(notice);
   const report = makeReport({
-    ...{ design, size, width, fit, headroom, union, check, measure, genusExpected: 1 },
+    ...{ design, size, width, fit, headroom, union, check, measure, genusExpected: genus },
     lambda: measureStretch(wrap, pattern.height),
     runs: parts.runs,
     mass: massOf(measure.volume, findAlloy(design.material)),

@@ -44,6 +44,7 @@ export async function layOut(document: unknown, stages: Stages): Promise<Layout>
   const pattern = await stages.run("pattern", () =>
     art && fit ? completePattern(art, beads, fit, { profile, tolerance, warn }) : noPattern(beads),
   );
-  const wrap = await stages.run("wrap", () => wrapSeat(profile, fit, pattern.reliefs.length > 0));
+  const carries = pattern.reliefs.length + pattern.carvings.length > 0;
+  const wrap = await stages.run("wrap", () => wrapSeat(profile, fit, carries));
   return { design, size, fit, width, profile, pattern, wrap };
 }

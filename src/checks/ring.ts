@@ -34,10 +34,13 @@ export function gateRing(
     const bridges = findBridges(mesh, balls, tolerance);
     warn({
       code: "genus-differs",
-      message: `the ring has ${check.genus} handles where the design implies ${genus}: parts bridge a gap, which traps investment`,
+      message: `the ring has ${check.genus} handles where the design implies ${genus}: ${check.genus > genus ? "parts bridge a gap, which traps investment" : "parts close holes"}`,
       value: { genus: check.genus, places: bridges.slice(0, PLACES_SHOWN).map(({ centre }) => centre) },
       allowed: `a genus of ${genus}`,
-      hint: "keep beads from touching across a gap: make them smaller, or move the runs apart",
+      hint:
+        check.genus > genus
+          ? "keep beads from touching across a gap: make them smaller, or move the runs apart"
+          : "keep raised regions and beads clear of the holes",
     });
   }
   return { ...check, genus: check.genus };

@@ -8,6 +8,7 @@ import type { Chain } from "./chains.js";
 import { clipLines } from "./clip-lines.js";
 import type { GridPath } from "./grid.js";
 import { type GridRegion, offset } from "./polygons.js";
+import { carryingHeight, requireCarried } from "./region-section.js";
 import { type RunLine, runLines } from "./runs.js";
 import { type BeadRunSpec, PATTERN_DEFAULTS, type RegionSpec } from "./schema.js";
 import { type Strip, steps } from "./strip.js";
@@ -120,14 +121,14 @@ export function regionBeads(strip: Strip, { spec, path, name, art }: DrawnRegion
   }
   const loops = (rings: GridRegion) => rings.map((points: GridPath) => ({ points, closed: true }));
   const chains = on === "centre" ? art.centre : loops(on === "border" ? outlineOf(art) : inside(strip, art, on, path));
-  return [
-    toBeadLines(strip, chains, {
-      run: name,
-      path: `${path}.beads`,
-      bead: beadSize(spec.beads, `${path}.beads`),
-      height: spec.height,
-    }),
-  ];
+  const lines = toBeadLines(strip, chains, {
+    run: name,
+    path: `${path}.beads`,
+    bead: beadSize(spec.beads, `${path}.beads`),
+    height: carryingHeight(strip, spec, art.region, path),
+  });
+  requireCarried(spec, lines.lines, path);
+  return [lines];
 }
 
 /** The drawn border where there is one; the outline of a ribbon along an open line otherwise. */

@@ -1,27 +1,53 @@
 /**
- * The flat pattern, complete: raised bodies and the lines of bead runs, from the document's regions.
+ * The flat pattern, complete: raised and cut bodies and the lines of bead runs, from the document's regions.
+ *
+ * The list of regions is an order of work: what is cut goes through the band and what was raised before it; what comes
+ * later is laid over it.
  */
 import { AnnuletError, type Warn } from "../errors.js";
 import type { Profile } from "../profile/profile.js";
 import { completeArt } from "./art.js";
 import { type BeadLines, type DrawnRegion, pathRuns, regionBeads } from "./bead-lines.js";
+import { countHoles, requireEdgeWall } from "./cut-place.js";
 import type { Fit } from "./fit.js";
+import { type HoleShape, pierceRegion } from "./hole.js";
 import { takePeriods } from "./period.js";
-import { unite } from "./polygons.js";
+import { type GridRegion, unite } from "./polygons.js";
+import { sectionOf } from "./region-section.js";
 import type { BeadRunSpec, PatternSpec } from "./schema.js";
 import { reachUnder, requireOnSeat } from "./seat-edge.js";
-import { type ReliefShape, raiseRegion } from "./section.js";
+import { type ReliefPolygon, type ReliefShape, raiseRegion } from "./section.js";
+import type { SectionSpec } from "./sections/index.js";
 import { makeStrip, type Strip } from "./strip.js";
 import { tidy } from "./tidy.js";
 
 /** A completed pattern. */
 export interface Pattern {
   readonly reliefs: readonly ReliefShape[];
+  /** What is cut out, in order. */
+  readonly carvings: readonly Carving[];
   readonly beadLines: readonly BeadLines[];
   /** Height of the highest region above the seat, mm; 0 where there is none. */
   readonly height: number;
   /** Equal tiles that make the whole round: 1 where there is no pattern or it stops. */
   readonly repeats: number;
+  /** Holes through the whole ring. */
+  readonly holes: number;
+}
+
+/** Sunk and pierced regions that are cut at one time. */
+export interface Carving {
+  /** How many of the reliefs were there before, and are cut too. */
+  readonly after: number;
+  /** Their heights are depths. */
+  readonly sunk: readonly SunkShape[];
+  readonly pierced: readonly HoleShape[];
+}
+
+/** A sunk region: the shape to be cut out, upside down. */
+export interface SunkShape extends ReliefShape {
+  /** Where its depth stands in the document. */
+  readonly path: string;
 }
 
 export interface PatternOptions {
@@ -48,11 +74,20 @@ export function completePattern(
     requireOnSeat(strip, art.region, path);
     return { spec: region, path, name: region.name ?? `region ${i + 1}`, art };
   });
+  const underRail = profile.rails === undefined ? 0 : UNDER_RAIL;
+  const reliefs: ReliefShape[] = [];
+  const carvings: Carving[] = [];
+  for (const members of workSteps(drawn)) {
+    if (members[0].spec.mode === "raised") reliefs.push(...raiseAll(strip, members, underRail, warn));
+    else carvings.push({ after: reliefs.length, ...carveAll(strip, members, warn) });
+  }
   return {
-    reliefs: raiseAll(strip, drawn, profile.rails === undefined ? 0 : UNDER_RAIL, warn),
+    reliefs,
+    carvings,
     beadLines: [...drawn.flatMap((region) => regionBeads(strip, region)), ...pathRuns(strip, runs)],
-    height: Math.max(0, ...spec.regions.map((region) => region.height)),
+    height: Math.max(0, ...reliefs.map((shape) => shape.height)),
     repeats: strip.periodic ? strip.repeats : 1,
+    holes: allHoles(strip, drawn),
   };
 }
 
@@ -63,7 +98,7 @@ export function completePattern(
  */
 export function noPattern(runs: readonly BeadRunSpec[]): Pattern {
   const lost = runs.findIndex(({ along }) => typeof along !== "string" && "path" in along);
-  if (lost === -1) return { reliefs: [], beadLines: [], height: 0, repeats: 1 };
+  if (lost === -1) return { reliefs: [], carvings: [], beadLines: [], height: 0, repeats: 1, holes: 0 };
   throw new AnnuletError({
     code: "no-pattern",
     message: "the bead run follows a path in the tile, but the design has no pattern and so no tile",
@@ -73,22 +108,102 @@ export function noPattern(runs: readonly BeadRunSpec[]): Pattern {
   });
 }
 
-/** Raises the regions; those of one height and rounding are united first, so that no two tops lie in each other. */
-function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], underRail: number, warn: Warn): ReliefShape[] {
-  const sections = new Map<string, DrawnRegion[]>();
+/** Neighbours in the list that are all raised, or all cut. */
+function workSteps(drawn: readonly DrawnRegion[]): DrawnRegion[][] {
+  const found: DrawnRegion[][] = [];
   for (const region of drawn) {
-    const key = `${region.spec.height} ${region.spec.round}`;
-    sections.set(key, [...(sections.get(key) ?? []), region]);
+    const last = found.at(-1);
+    const raised = region.spec.mode === "raised";
+    if (last !== undefined && (last[0].spec.mode === "raised") === raised) last.push(region);
+    else found.push([region]);
   }
-  return [...sections.values()].flatMap((members) => {
-    const [{ spec, path, art }] = members;
-    const together = members.length === 1 ? art.region : unite(members.flatMap((one) => one.art.region));
-    const whole = strip.periodic ? together : takePeriods(strip, together, 0, 1);
-    const clean = whole === art.region ? whole : tidy(strip, whole, path, warn);
-    const under = underRail > 0 ? underRail + spec.round : 0;
-    const names = members.map((one) => one.name);
-    return (
-      raiseRegion(strip, reachUnder(strip, clean, under), { height: spec.height, round: spec.round, names, path }) ?? []
-    );
+  return found;
+}
+
+/** Regions of the same key. */
+function groupBy(drawn: readonly DrawnRegion[], keyOf: (region: DrawnRegion) => string): DrawnRegion[][] {
+  const groups = new Map<string, DrawnRegion[]>();
+  for (const region of drawn) groups.set(keyOf(region), [...(groups.get(keyOf(region)) ?? []), region]);
+  return [...groups.values()];
+}
+
+/**
+ * Flat sections that are alike are united first, so that no two tops lie in each other. Others stay apart: where no reach
+ * is stated, theirs is that of the region alone.
+ */
+function sectionKey({ spec, path }: DrawnRegion): string {
+  const { section } = sectionOf(spec, path);
+  return section.form === "flat" ? Object.values(section).join(" ") : path;
+}
+
+/** The regions as one, cleaned, over the stretch that matters. */
+function together(strip: Strip, members: readonly DrawnRegion[], warn: Warn): GridRegion {
+  const [{ path, art }] = members;
+  const all = members.length === 1 ? art.region : unite(members.flatMap((one) => one.art.region));
+  const whole = strip.periodic ? all : takePeriods(strip, all, 0, 1);
+  return whole === art.region ? whole : tidy(strip, whole, path, warn);
+}
+
+const namesOf = (members: readonly DrawnRegion[]) => members.map((one) => one.name);
+
+/** Raises the regions. A drafted foot may go on beneath a rail, but not beyond the edge of a band without rails. */
+function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], underRail: number, warn: Warn): ReliefShape[] {
+  return groupBy(drawn, sectionKey).flatMap((members) => {
+    const { section, path } = sectionOf(members[0].spec, members[0].path);
+    const clean = together(strip, members, warn);
+    const under = underRail > 0 ? underRail + edgeOf(section) : 0;
+    const shape = raiseRegion(strip, reachUnder(strip, clean, under), { section, names: namesOf(members), path });
+    if (shape === undefined) return [];
+    if (section.draft > 0 && underRail === 0) requireOnSeat(strip, outlineRings(strip, shape.outline), `${path}.draft`);
+    return shape;
   });
+}
+
+/** mm of the top's edge that a rail should hide. */
+function edgeOf(section: SectionSpec): number {
+  if (section.form === "flat") return Math.max(section.round, section.bevel);
+  return section.form === "hollow" ? section.round : 0;
+}
+
+/** The shapes to be cut out. */
+function carveAll(strip: Strip, drawn: readonly DrawnRegion[], warn: Warn): Omit<Carving, "after"> {
+  const [sunk, pierced] = (["sunk", "pierced"] as const).map((mode) => drawn.filter(({ spec }) => spec.mode === mode));
+  return {
+    sunk: groupBy(sunk, sectionKey).flatMap((members) => {
+      const { section, path } = sectionOf(members[0].spec, members[0].path);
+      const clean = together(strip, members, warn);
+      const shape = raiseRegion(strip, clean, { section, names: namesOf(members), path });
+      if (shape === undefined) return [];
+      requireEdgeWall(strip, outlineRings(strip, shape.outline), members[0].path);
+      return { ...shape, path: members[0].spec.section === undefined ? `${path}.depth` : `${path}.height` };
+    }),
+    pierced: groupBy(pierced, ({ spec }) => `${spec.broken}`).flatMap((members) => {
+      const [{ spec, path }] = members;
+      const shape = pierceRegion(strip, together(strip, members, warn), {
+        broken: spec.broken,
+        names: namesOf(members),
+        path,
+      });
+      if (shape === undefined) return [];
+      requireEdgeWall(strip, outlineRings(strip, shape.mouth), path);
+      return shape;
+    }),
+  };
+}
+
+/** Outlines in mm as rings on the grid. */
+function outlineRings(strip: Strip, outline: readonly ReliefPolygon[]): GridRegion {
+  const { scale } = strip.grid;
+  return outline.flat().map((ring) => ring.map(([u, v]) => ({ x: Math.round(u * scale), y: Math.round(v * scale) })));
+}
+
+/** Holes of all pierced regions; those that overlap are one. */
+function allHoles(strip: Strip, drawn: readonly DrawnRegion[]): number {
+  const pierced = drawn.filter(({ spec }) => spec.mode === "pierced");
+  if (pierced.length === 0) return 0;
+  return countHoles(
+    strip,
+    together(strip, pierced, () => undefined),
+    pierced[0].path,
+  );
 }

@@ -2,6 +2,8 @@
  * The pattern's and the bead runs' part of the design document.
  */
 import { z } from "zod";
+import { checkModeFields } from "./region-rules.js";
+import { sectionSchema } from "./sections/index.js";
 import { type FriezeName, friezeGroups } from "./symmetry.js";
 
 /** Longest path data a document may carry, in characters: far above any hand-made motif, below what stalls a build. */
@@ -12,7 +14,7 @@ export const PATTERN_DEFAULTS = {
   fit: { repeats: "auto", rows: 1, aspect: 1, hold: "tile" },
   symmetry: "p1",
   cover: 360,
-  region: { unit: "tile", fill: "nonzero", round: 0, mode: "raised" },
+  region: { unit: "tile", fill: "nonzero", round: 0, mode: "raised", broken: 0 },
   ribbon: { join: "miter", ends: "butt" },
   bead: { pitch: 1.05, embed: 0.5, corners: "pass", cornerAngle: 30, junctions: "leave" },
 } as const;
@@ -104,30 +106,63 @@ const regionBeadsSchema = z
   })
   .describe("a bead run on the region");
 
-export const regionSchema = z.strictObject({
-  name: z
-    .string()
-    .min(1)
-    .max(200)
-    .optional()
-    .describe("name used in messages and reports; default region and its number"),
-  path: pathData,
-  unit: lengthUnit,
-  fill: z
-    .enum(["nonzero", "evenodd"])
-    .default(PATTERN_DEFAULTS.region.fill)
-    .describe("which parts of a path that crosses itself are inside, as in SVG; default nonzero"),
-  ribbon: ribbonSchema.optional(),
-  height: z.number().positive().max(10).describe("height above the seat, mm, above 0"),
-  round: z
-    .number()
-    .min(0)
-    .max(5)
-    .default(PATTERN_DEFAULTS.region.round)
-    .describe("radius of the rounded top edge, mm; at most the height and half the narrowest width; default 0"),
-  mode: z.enum(["raised"]).default(PATTERN_DEFAULTS.region.mode).describe("raised on the seat; default raised"),
-  beads: regionBeadsSchema.optional(),
-});
+export const regionSchema = z
+  .strictObject({
+    name: z
+      .string()
+      .min(1)
+      .max(200)
+      .optional()
+      .describe("name used in messages and reports; default region and its number"),
+    path: pathData,
+    unit: lengthUnit,
+    fill: z
+      .enum(["nonzero", "evenodd"])
+      .default(PATTERN_DEFAULTS.region.fill)
+      .describe("which parts of a path that crosses itself are inside, as in SVG; default nonzero"),
+    ribbon: ribbonSchema.optional(),
+    mode: z
+      .enum(["raised", "sunk", "pierced"])
+      .default(PATTERN_DEFAULTS.region.mode)
+      .describe(
+        "raised on the seat, sunk into it, or pierced through the wall; what is sunk or pierced also cuts the raised regions before it in the list, not those after it; default raised",
+      ),
+    height: z
+      .number()
+      .positive()
+      .max(10)
+      .optional()
+      .describe("raised only: height of a level top above the seat, mm, above 0; short for a flat section"),
+    depth: z
+      .number()
+      .positive()
+      .max(10)
+      .optional()
+      .describe("sunk only: depth of a level floor below the seat, mm, above 0; short for a flat section"),
+    round: z
+      .number()
+      .min(0)
+      .max(5)
+      .default(PATTERN_DEFAULTS.region.round)
+      .describe(
+        "radius of the rounded top edge, of a sunk region the floor's edge, mm; at most the height or depth and half the narrowest width; default 0",
+      ),
+    section: sectionSchema
+      .optional()
+      .describe(
+        "what the region looks like cut across: flat, domed, ridge or hollow, instead of height and round; of a sunk region it is turned over, and its height is the depth",
+      ),
+    broken: z
+      .number()
+      .min(0)
+      .max(2)
+      .default(PATTERN_DEFAULTS.region.broken)
+      .describe(
+        "pierced only: radius that breaks the hole's edges at the seat and at the bore, mm; the hole is wider by it there; default 0",
+      ),
+    beads: regionBeadsSchema.optional(),
+  })
+  .superRefine(checkModeFields);
 
 export const fitSchema = z.strictObject({
   repeats: z

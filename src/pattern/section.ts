@@ -1,107 +1,117 @@
 /**
- * The section of a raised region: its outline, and its top edge rounded by contours at rising levels.
+ * A region raised by its section: contours of its outline at the section's levels.
  *
- * A quarter round of radius ρ is cut at k + 1 angles φ: contour i is the outline shrunk by ρ (1 − cos φ) at height
- * H − ρ (1 − sin φ). The band between two contours is a polygon with holes whose vertices take the height of their own
- * contour, so that neighbouring pieces share vertices and the body closes by construction.
+ * The band between two contours is a polygon with holes whose vertices take the height of their own contour, so that
+ * neighbouring pieces share vertices and the body closes by construction. What a higher contour does not reach is closed
+ * level.
  */
-import { AnnuletError } from "../errors.js";
-import { chordCount } from "../math/curve.js";
 import { largestWhere } from "../math/largest.js";
 import type { Point3 } from "../math/point.js";
 import { showLength } from "../units.js";
 import { chooseCut, cutToCell, type LevelPoint, type LevelPolygon, type LevelRing, nestRings } from "./cell.js";
+import { followedContours, type Level, plainContours, widestInset } from "./contours.js";
 import type { GridPath } from "./grid.js";
+import { lengthen } from "./lengthen.js";
 import { narrowestPlace } from "./narrowest.js";
-import { keepsParts } from "./parts.js";
+import { keepsParts, ringBox } from "./parts.js";
 import { takePeriods } from "./period.js";
 import { type GridRegion, offset } from "./polygons.js";
+import { edgeTooLarge } from "./sections/flat.js";
+import { drawSection, type SectionSpec } from "./sections/index.js";
+import type { SectionLine } from "./sections/section-form.js";
 import { clearRing, type Strip, steps } from "./strip.js";
 
 /** A polygon above the seat: the outer ring counter-clockwise seen from outside, then its holes; points are (u, v, h). */
 export type ReliefPolygon = readonly (readonly Point3[])[];
 
-/** A raised body over one period of the strip, or over the whole of it. */
+/** A body over one period of the strip, or over the whole of it. Of a sunk one, heights are depths. */
 export interface ReliefShape {
   /** Names of the regions in it. */
   readonly names: readonly string[];
   /** The upper surface without the upright walls; (u, v, h), mm. */
   readonly top: readonly ReliefPolygon[];
-  /** The outline at the foot of the rounding, from which the walls go down. */
+  /** The lowest contour, from which the walls go straight down. */
   readonly outline: readonly ReliefPolygon[];
   /** u of the two sides that neighbouring tiles share, mm; undefined where the body ends by itself. */
   readonly seam: readonly [left: number, right: number] | undefined;
-  /** mm above the seat. */
+  /** The highest contour, mm above the seat. */
   readonly height: number;
 }
 
 export interface SectionOptions {
-  /** Height of the top above the seat, mm. */
-  readonly height: number;
-  /** Radius of the rounded top edge, mm; 0 is sharp. */
-  readonly round: number;
+  readonly section: SectionSpec;
   readonly names: readonly string[];
-  /** Where it stands in the document, for errors. */
+  /** Where the section stands in the document, for errors. */
   readonly path: string;
 }
 
 /**
  * Raises a region.
  *
- * @throws AnnuletError `round-too-large` where the rounding is higher than the region or wider than half of its
- *   narrowest place, with that width and its place
+ * @throws AnnuletError `round-too-large`, `bevel-too-large` where the edge of a flat top is higher than the region or
+ *   wider than half of its narrowest place, with that width and its place; `section-misfit`
  */
 export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOptions): ReliefShape | undefined {
   if (region.length === 0) return undefined;
-  const { height, round, names } = options;
-  if (round > height) throw roundError(options, height, "the region is only so high");
-  const near = strip.periodic && round <= NEAR_ROUND * strip.tileWidth ? takePeriods(strip, region, 1, 2) : region;
-  const levels = contours(strip, near, options);
-  if (round > 0) checkRound(strip, near, levels, options);
+  const { section, names, path } = options;
+  const line = sectionLine(strip, region, section, path);
+  const reach = Math.max(...line.map(([d]) => Math.abs(d)));
+  const near =
+    strip.periodic && reach <= NEAR_ROUND * strip.tileWidth
+      ? takePeriods(strip, region, 1, 2)
+      : lengthen(strip, region, steps(strip, reach));
+  const flat = section.form === "flat";
+  const levels = flat ? plainContours(strip, near, line) : followedContours(strip, near, line);
+  if (flat && reach > 0) checkEdge(strip, near, levels, section, path);
+  const { bands, last, outline, seam } = stackLevels(strip, levels);
+  return { names, top: [...bands, ...last], outline, seam, height: Math.max(...levels.map(({ h }) => h)) };
+}
+
+/** The section's line for a region: its reach, where none is stated, ends in the middle of the region's widest place. */
+export function sectionLine(strip: Strip, region: GridRegion, section: SectionSpec, path: string): SectionLine {
+  const reach = () => {
+    const tallest = Math.max(...region.map((ring) => ringHeight(ring)));
+    return widestInset(strip, lengthen(strip, region, tallest / 2));
+  };
+  return drawSection(section, { reach, tolerance: strip.artTolerance, path });
+}
+
+/** Contours cut to one period. */
+export interface Stack extends Pick<ReliefShape, "outline" | "seam"> {
+  /** The surface from each contour to the next. */
+  readonly bands: readonly ReliefPolygon[];
+  /** What the last contour encloses. */
+  readonly last: readonly ReliefPolygon[];
+}
+
+/** Contours, each inside the one before, as the surface over them. */
+export function stackLevels(strip: Strip, levels: readonly Level[]): Stack {
   const contour = levels.map(({ rings, h }) => rings.map((ring) => ring.map(({ x, y }): LevelPoint => ({ x, y, h }))));
   const left = strip.periodic ? chooseCut(contour.flat(), strip.grid.tile) : 0;
   const cut = (parts: readonly LevelRing[]) =>
     strip.periodic ? cutToCell(parts, left, strip.grid.tile) : nestRings(parts);
-  const top: LevelPolygon[] = [];
-  for (let i = 0; i + 1 < contour.length; i++) top.push(...cut([...contour[i], ...contour[i + 1].map(reversed)]));
-  top.push(...cut(contour[contour.length - 1]));
+  const bands: LevelPolygon[] = [];
+  for (let i = 0; i + 1 < contour.length; i++) bands.push(...cut([...contour[i], ...contour[i + 1].map(reversed)]));
   const { scale, tile } = strip.grid;
   const flat = (polygon: LevelPolygon): ReliefPolygon =>
     [polygon.outer, ...polygon.holes].map((ring) => ring.map(({ x, y, h }): Point3 => [x / scale, y / scale, h]));
   return {
-    names,
-    top: top.map(flat),
+    bands: bands.map(flat),
+    last: cut(contour[contour.length - 1]).map(flat),
     outline: cut(contour[0]).map(flat),
     seam: strip.periodic ? [left / scale, (left + tile) / scale] : undefined,
-    height,
   };
 }
 
 /**
- * A rounding up to this many tile widths leaves the cell alone where the region is cut off a fifth of a tile beyond it:
- * inset corners move by up to four times the rounding.
+ * Insets up to this many tile widths leave the cell alone where the region is cut off a fifth of a tile beyond it:
+ * inset corners move by up to four times the inset.
  */
 const NEAR_ROUND = 0.05;
 
-/** A contour of the region. */
-interface Level {
-  readonly rings: GridRegion;
-  /** mm inside the outline. */
-  readonly inset: number;
-  /** mm above the seat. */
-  readonly h: number;
-}
-
-/** The outline and the contours above it. */
-function contours(strip: Strip, region: GridRegion, { height, round }: SectionOptions): Level[] {
-  const count = round === 0 ? 0 : chordCount(round, Math.PI / 2, strip.artTolerance);
-  return Array.from({ length: count + 1 }, (_, i) => {
-    const angle = count === 0 ? Math.PI / 2 : ((Math.PI / 2) * i) / count;
-    const inset = round * (1 - Math.cos(angle));
-    const h = height - round * (1 - Math.sin(angle));
-    const rings = i === 0 ? region : offset(region, -steps(strip, inset), "miter", strip.arcTolerance);
-    return { rings, inset, h };
-  });
+function ringHeight(ring: GridPath): number {
+  const { low, high } = ringBox(ring);
+  return high - low;
 }
 
 function reversed(ring: LevelRing): LevelRing {
@@ -109,31 +119,30 @@ function reversed(ring: LevelRing): LevelRing {
 }
 
 /**
- * Shrinking by the rounding, on its whole way, must keep every part and every hole of the region in one piece. A part
- * that ends in a tip, or in a tail, only becomes lower there.
+ * Shrinking by the edge, on its whole way, must keep every part and every hole of the region in one piece. A part that
+ * ends in a tip, or in a tail, only becomes lower there.
  */
-function checkRound(strip: Strip, region: GridRegion, levels: readonly Level[], options: SectionOptions): void {
+function checkEdge(
+  strip: Strip,
+  region: GridRegion,
+  levels: readonly Level[],
+  section: Extract<SectionSpec, { form: "flat" }>,
+  path: string,
+): void {
   const counts = (ring: GridPath) => clearRing(strip, ring);
-  const failing = levels.findIndex(({ rings }) => !keepsParts(region, rings, counts));
+  const inner = levels.filter(({ inset }) => inset > 0);
+  const failing = inner.findIndex(({ rings }) => !keepsParts(region, rings, counts));
   if (failing === -1) return;
-  const reach = largestWhere(0, levels[failing].inset, (distance) =>
+  const reach = largestWhere(0, inner[failing].inset, (distance) =>
     keepsParts(region, offset(region, -steps(strip, distance), "miter", strip.arcTolerance), counts),
   );
   const place = narrowestPlace(strip, region, reach);
-  throw roundError(
-    options,
-    reach,
-    `the region is only ${showLength(2 * reach)} wide at its narrowest, near x ${place.x.toFixed(3)}, y ${place.y.toFixed(3)} of the tile`,
-  );
-}
-
-function roundError(options: SectionOptions, largest: number, why: string): AnnuletError {
-  return new AnnuletError({
-    code: "round-too-large",
-    message: `a top edge rounded by ${showLength(options.round)} does not fit: ${why}`,
-    path: `${options.path}.round`,
-    value: options.round,
-    allowed: `0 to ${showLength(Math.floor(largest * 1000) / 1000)}`,
-    hint: "make the rounding smaller, or the region wider or higher",
+  const field = section.bevel > 0 ? "bevel" : "round";
+  throw edgeTooLarge({
+    path,
+    field,
+    value: section[field],
+    largest: reach,
+    why: `the region is only ${showLength(2 * reach)} wide at its narrowest, near x ${place.x.toFixed(3)}, y ${place.y.toFixed(3)} of the tile`,
   });
 }

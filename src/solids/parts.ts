@@ -3,19 +3,24 @@
  */
 import { chordCount, type Segment } from "../math/curve.js";
 import type { Mesh } from "../mesh/mesh.js";
-import type { Pattern } from "../pattern/pattern.js";
+import type { Carving, Pattern } from "../pattern/pattern.js";
 import type { Profile } from "../profile/profile.js";
 import { seatStations } from "../wrap/wrap.js";
 import { type Bead, beadMesh, geodesicSphere } from "./bead.js";
 import type { BeadRunReport } from "./bead-report.js";
 import { ACROSS_SHARE, AROUND_SHARE, facetCount } from "./facets.js";
+import { requireFloorWall } from "./floor-wall.js";
+import { buildHole } from "./hole.js";
 import { type PlaceRunsOptions, placeRuns, type Run } from "./place-runs.js";
-import { buildRelief } from "./relief.js";
+import { type BendOptions, buildRelief, buildSunk } from "./relief.js";
 import { sweepBand } from "./sweep.js";
 
 /** The bodies, ready to be united. */
 export interface Parts {
   readonly band: Mesh;
+  /** What is cut out, in order, before the rest is united. */
+  readonly cuts: readonly Cut[];
+  /** Raised bodies that no cut goes through. */
   readonly reliefs: readonly Mesh[];
   readonly beads: readonly Mesh[];
   /** The beads as spheres, in the order of their meshes. */
@@ -23,6 +28,13 @@ export interface Parts {
   readonly runs: readonly BeadRunReport[];
   /** Largest radius that relief and its beads reach, mm; undefined where there are none. Beads on rails do not count. */
   readonly reliefRadius: number | undefined;
+}
+
+/** Bodies that are cut out of the ring as it is by then. */
+export interface Cut {
+  /** Raised bodies that it goes through. */
+  readonly under: readonly Mesh[];
+  readonly tools: readonly Mesh[];
 }
 
 export interface PartsOptions extends PlaceRunsOptions {
@@ -45,11 +57,18 @@ export function makeParts(options: PartsOptions): Parts {
   const { runs, reports, beads } = placeRuns(options);
 
   const facets = facetCount(profile.outsideRadius + pattern.height, tolerance * AROUND_SHARE, repeats);
+  const deepest = Math.max(0, ...pattern.carvings.flatMap(({ sunk }) => sunk.map((shape) => shape.height)));
   const stations = seatStations(profile.seat, (segment) =>
-    chordsAbove(segment, pattern.height, tolerance * ACROSS_SHARE),
+    chordsFor(segment, { height: pattern.height, depth: deepest, tolerance: tolerance * ACROSS_SHARE }),
   );
-  const sink = footDepth(profile, tolerance);
-  const reliefs = pattern.reliefs.map((shape) => buildRelief(shape, { wrap, sink, facets, stations, repeats }));
+  const bending = { wrap, facets, stations, repeats };
+  const reliefs = pattern.reliefs.map((shape, i) =>
+    buildRelief(shape, { ...bending, sink: footDepth(profile, tolerance, depthBefore(pattern, i)) }),
+  );
+  const cuts = pattern.carvings.map((carving, i): Cut => {
+    const begin = i === 0 ? 0 : pattern.carvings[i - 1].after;
+    return { under: reliefs.slice(begin, carving.after), tools: buildTools(carving, options, bending) };
+  });
   const spheres = new Map<number, Mesh>();
   const unit = (radius: number) => {
     const known = spheres.get(radius) ?? geodesicSphere(Math.min(tolerance / radius, COARSEST_BEAD));
@@ -58,7 +77,8 @@ export function makeParts(options: PartsOptions): Parts {
   };
   return {
     band: sweepBand(profile.polyline, { facets, startAngle: wrap.startAngle }),
-    reliefs,
+    cuts,
+    reliefs: reliefs.slice(pattern.carvings.at(-1)?.after ?? 0),
     beads: beads.map((bead) => beadMesh(bead, unit(bead.radius))),
     spheres: beads,
     runs: reports,
@@ -66,11 +86,32 @@ export function makeParts(options: PartsOptions): Parts {
   };
 }
 
-/** Chords that keep a segment of the seat, and the surface `height` mm above it, within the tolerance. */
-function chordsAbove(segment: Segment, height: number, tolerance: number): number {
+/** The deepest sunk region that is cut before a relief is laid on, mm: the relief stands on its floor. */
+function depthBefore({ carvings }: Pattern, relief: number): number {
+  const before = carvings.filter(({ after }) => after <= relief);
+  return Math.max(0, ...before.flatMap(({ sunk }) => sunk.map((shape) => shape.height)));
+}
+
+/** What a carving cuts out. Tools reach clear of the relief that they go through. */
+function buildTools({ after, sunk, pierced }: Carving, options: PartsOptions, bending: BendOptions): Mesh[] {
+  const { profile, wrap, pattern, tolerance } = options;
+  const clear = Math.max(FOOT_DEPTH, FOOT_TOLERANCES * tolerance);
+  const reach = clear + Math.max(0, ...pattern.reliefs.slice(0, after).map((shape) => shape.height));
+  for (const shape of sunk) requireFloorWall(shape, profile, wrap);
+  return [
+    ...sunk.map((shape) => buildSunk(shape, { ...bending, sink: reach })),
+    ...pierced.map((shape) => buildHole(shape, { ...bending, profile, reach })),
+  ];
+}
+
+/** Chords that keep a segment of the seat, and the surfaces above and below it, within the tolerance; mm. */
+function chordsFor(
+  segment: Segment,
+  { height, depth, tolerance }: { readonly height: number; readonly depth: number; readonly tolerance: number },
+): number {
   if (segment.kind === "line") return 1;
   // The seat runs from low w to high w: what turns clockwise bulges outward and grows with the height.
-  const radius = segment.sweep < 0 ? segment.radius + height : segment.radius;
+  const radius = segment.radius + (segment.sweep < 0 ? height : depth);
   return chordCount(radius, segment.sweep, tolerance);
 }
 
@@ -78,13 +119,18 @@ function chordsAbove(segment: Segment, height: number, tolerance: number): numbe
 const FOOT_DEPTH = 0.05;
 const FOOT_TOLERANCES = 4;
 
-/** How deep a relief's foot stands in the band, mm: true intersection, at most half way to the bore. */
-function footDepth(profile: Profile, tolerance: number): number {
+/**
+ * How deep a relief's foot stands in the band, mm: true intersection below the floor on which it stands, at most half way
+ * from there to the bore.
+ *
+ * @param floor mm below the seat
+ */
+function footDepth(profile: Profile, tolerance: number, floor: number): number {
   const lowest = Math.min(
     ...profile.seat.map((segment) => (segment.kind === "line" ? Math.min(segment.from[1], segment.to[1]) : Infinity)),
   );
-  const wall = (Math.min(lowest, profile.outsideRadius) - profile.boreRadius) / 2;
-  return Math.min(Math.max(FOOT_DEPTH, FOOT_TOLERANCES * tolerance), wall);
+  const wall = (Math.min(lowest, profile.outsideRadius) - profile.boreRadius - floor) / 2;
+  return floor + Math.min(Math.max(FOOT_DEPTH, FOOT_TOLERANCES * tolerance), wall);
 }
 
 function highest(reliefs: readonly Mesh[], runs: readonly Run[]): number | undefined {

@@ -1,21 +1,19 @@
 /**
- * Relief bodies: the flat section closed by walls and a foot, refined, repeated and bent round the band.
+ * Relief bodies: the flat section closed by walls and a foot, refined, repeated and bent round the band. What is sunk is
+ * such a body upside down.
  */
-
 import { AnnuletError } from "../errors.js";
 import type { Point3 } from "../math/point.js";
 import type { Mesh } from "../mesh/mesh.js";
-import { triangulatePolygon } from "../mesh/triangulate.js";
-import { weldMesh } from "../mesh/weld.js";
-import type { ReliefPolygon, ReliefShape } from "../pattern/section.js";
+import { reverseMesh } from "../mesh/transform.js";
+import type { ReliefShape } from "../pattern/section.js";
 import { TURN } from "../units.js";
 import { splitAtLines } from "../wrap/refine.js";
 import type { Wrap } from "../wrap/wrap.js";
+import { FlatBody } from "./flat-body.js";
 
-export interface ReliefOptions {
+export interface BendOptions {
   readonly wrap: Wrap;
-  /** How deep the foot stands in the band, mm, above 0. */
-  readonly sink: number;
   /** Facets round the whole band. */
   readonly facets: number;
   /** v of the lines on which the seat's own facets lie, mm, ascending. */
@@ -24,16 +22,43 @@ export interface ReliefOptions {
   readonly repeats: number;
 }
 
+export interface ReliefOptions extends BendOptions {
+  /** How deep the foot stands in the band, of a sunk body how high the lid stands above the seat, mm, above 0. */
+  readonly sink: number;
+}
+
 /** The body of a raised region, all the way round. Closed by construction. */
-export function buildRelief(shape: ReliefShape, options: ReliefOptions): Mesh {
-  const flat = flatBody(shape, options.sink);
+export function buildRelief(shape: ReliefShape, { sink, ...options }: ReliefOptions): Mesh {
+  return bendBody(flatBody(shape, sink), shape.seam, { ...options, forward: options.wrap.forward });
+}
+
+/** The body to be cut out for a sunk region: heights are depths. */
+export function buildSunk(shape: ReliefShape, { sink, ...options }: ReliefOptions): Mesh {
+  const raised = flatBody(shape, sink);
+  const sunk = reverseMesh({
+    ...raised,
+    positions: raised.positions.map((value, i) => (i % 3 === 2 ? -value : value)),
+  });
+  return bendBody(sunk, shape.seam, { ...options, forward: options.wrap.forward });
+}
+
+/**
+ * A flat body refined to the band's facets, bent by `forward` and repeated.
+ *
+ * @param seam u of the sides that neighbouring tiles share; undefined where the body ends by itself
+ */
+export function bendBody(
+  flat: Mesh,
+  seam: readonly [number, number] | undefined,
+  options: BendOptions & { readonly forward: Wrap["forward"] },
+): Mesh {
   const across = splitAtLines(flat, 0, facetLines(flat, options));
   const refined = splitAtLines(across, 1, options.stations);
-  return shape.seam === undefined ? bend(refined, options.wrap) : bendRound(refined, shape.seam, options);
+  return seam === undefined ? bend(refined, options.forward) : bendRound(refined, seam, options);
 }
 
 /** u of the band's facets within the mesh, mm. */
-function facetLines(flat: Mesh, { wrap, facets }: ReliefOptions): number[] {
+function facetLines(flat: Mesh, { wrap, facets }: BendOptions): number[] {
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (let i = 0; i < flat.positions.length; i += 3) {
     low = Math.min(low, flat.positions[i]);
@@ -45,52 +70,39 @@ function facetLines(flat: Mesh, { wrap, facets }: ReliefOptions): number[] {
   return Array.from({ length: count }, (_, i) => (first + i + 0.5) * step);
 }
 
-/** Top, walls and foot in (u, v, h). Sides on the seam stay open: the neighbouring tile closes them. */
+/** Top, walls and foot in (u, v, h). */
 function flatBody(shape: ReliefShape, sink: number): Mesh {
-  const soup: number[] = [];
-  for (const polygon of shape.top) addPolygon(soup, polygon, (point) => point, false);
+  const body = new FlatBody(shape.seam);
+  const same = (point: Point3) => point;
+  const foot = ([u, v]: Point3): Point3 => [u, v, -sink];
+  for (const polygon of shape.top) body.polygon(polygon, same, false);
   for (const polygon of shape.outline) {
-    const foot = ([u, v]: Point3): Point3 => [u, v, -sink];
-    addPolygon(soup, polygon, foot, true);
-    for (const ring of polygon) {
-      ring.forEach((a, i) => {
-        const b = ring[(i + 1) % ring.length];
-        if (shape.seam?.some((u) => a[0] === u && b[0] === u)) return;
-        soup.push(...foot(a), ...foot(b), ...b, ...foot(a), ...b, ...a);
-      });
-    }
+    body.polygon(polygon, foot, true);
+    body.walls(polygon, foot, same);
   }
-  return weldMesh({
-    positions: Float64Array.from(soup),
-    triangles: Uint32Array.from({ length: soup.length / 3 }, (_, i) => i),
-  });
+  return body.mesh();
 }
 
-function addPolygon(soup: number[], polygon: ReliefPolygon, place: (point: Point3) => Point3, turned: boolean): void {
-  const points = polygon.flat();
-  const triangles = triangulatePolygon(polygon);
-  for (let i = 0; i < triangles.length; i += 3) {
-    const [a, b, c] = [triangles[i], triangles[i + 1], triangles[i + 2]].map((index) => place(points[index]));
-    soup.push(...a, ...(turned ? c : b), ...(turned ? b : c));
-  }
-}
-
-function bend(flat: Mesh, wrap: Wrap): Mesh {
+function bend(flat: Mesh, forward: Wrap["forward"]): Mesh {
   const positions = new Float64Array(flat.positions.length);
   for (let i = 0; i < positions.length; i += 3) {
-    positions.set(wrap.forward(flat.positions[i], flat.positions[i + 1], flat.positions[i + 2]), i);
+    positions.set(forward(flat.positions[i], flat.positions[i + 1], flat.positions[i + 2]), i);
   }
   return { positions, triangles: flat.triangles };
 }
 
 /** One tile bent and turned to each place; its right side takes the next tile's left vertices, so no gap can open. */
-function bendRound(flat: Mesh, seam: readonly [number, number], { wrap, repeats }: ReliefOptions): Mesh {
+function bendRound(
+  flat: Mesh,
+  seam: readonly [number, number],
+  { forward, repeats }: Pick<BendOptions, "repeats"> & { readonly forward: Wrap["forward"] },
+): Mesh {
   const twins = seamTwins(flat, seam);
   const count = flat.positions.length / 3;
   const own: number[] = [];
   const slot = new Int32Array(count);
   for (let vertex = 0; vertex < count; vertex++) if (!twins.has(vertex)) slot[vertex] = own.push(vertex) - 1;
-  const bent = bend(flat, wrap).positions;
+  const bent = bend(flat, forward).positions;
   const positions = new Float64Array(3 * own.length * repeats);
   const triangles = new Uint32Array(flat.triangles.length * repeats);
   for (let tile = 0; tile < repeats; tile++) {

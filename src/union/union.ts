@@ -1,8 +1,8 @@
 /**
  * Uniting a ring's parts: the roads, and which was taken.
  *
- * For now there is one road, the whole ring at once; faster ones by symmetry units come in beside it and give the same
- * result. A kernel whose result does not pass the caller's check is replaced by the fallback, and the result says so.
+ * What is cut out comes first, in its order: each cut goes through the band and the raised bodies under it. Then the rest
+ * is united, the whole ring at once. A kernel whose result does not pass the caller's check is replaced by the fallback, and the result says so.
  */
 import type { Mesh } from "../mesh/mesh.js";
 import { groupDisjoint } from "./groups.js";
@@ -13,14 +13,24 @@ import { tidyMesh } from "./tidy.js";
 /** Everything a ring is made of, before it is one. */
 export interface RingParts {
   readonly band: Mesh;
-  /** Raised bodies; they may touch and cross. */
+  /** What is cut out, in order. Default nothing. */
+  readonly cuts?: readonly RingCut[];
+  /** Raised bodies that stay whole; they may touch and cross. */
   readonly reliefs: readonly Mesh[];
   /** Many small bodies. */
   readonly beads: readonly Mesh[];
 }
 
-/** How the parts became one: `plain` is a band alone, `whole-ring` one union of everything. */
-export type Road = "plain" | "whole-ring";
+/** Bodies to be cut out of the ring as it is by then. */
+export interface RingCut {
+  /** Raised bodies that are united with the ring before. */
+  readonly under: readonly Mesh[];
+  /** They may touch and cross. */
+  readonly tools: readonly Mesh[];
+}
+
+/** How the parts became one: `plain` is a band alone, `whole-ring` one union of everything, `carved-ring` cuts first. */
+export type Road = "plain" | "whole-ring" | "carved-ring";
 
 export interface UnionOptions {
   readonly kernel: Kernel;
@@ -43,17 +53,28 @@ export interface UnionResult {
 /** Unites the parts. The result is the last one tried, also where none was accepted: the caller's gate decides. */
 export async function uniteRing(parts: RingParts, options: UnionOptions): Promise<UnionResult> {
   const { kernel, fallback, accept, signal } = options;
-  const bodies = [parts.band, ...parts.reliefs, ...groupDisjoint(parts.beads)];
-  if (bodies.length === 1) return { mesh: parts.band, kernel: "none", road: "plain" };
+  const { cuts = [] } = parts;
+  const bodies = [...parts.reliefs, ...groupDisjoint(parts.beads)];
+  if (cuts.length === 0 && bodies.length === 0) return { mesh: parts.band, kernel: "none", road: "plain" };
+  const road = cuts.length === 0 ? "whole-ring" : "carved-ring";
   const unite = async (by: Kernel) => {
     signal?.throwIfAborted();
-    return tidyMesh(dropSpecks(await by.union(bodies)));
+    let ring = parts.band;
+    for (const { under, tools } of cuts) {
+      ring = await uniteAll(by, [ring, ...under]);
+      if (tools.length > 0) ring = await by.subtract(ring, await uniteAll(by, tools));
+      signal?.throwIfAborted();
+    }
+    return tidyMesh(dropSpecks(await uniteAll(by, [ring, ...bodies])));
   };
   const first = await attempt(() => unite(kernel), kernel !== fallback);
-  if (first !== undefined && (kernel === fallback || accept(first))) {
-    return { mesh: first, kernel: kernel.name, road: "whole-ring" };
-  }
-  return { mesh: await unite(fallback), kernel: fallback.name, road: "whole-ring", rejected: kernel.name };
+  if (first !== undefined && (kernel === fallback || accept(first))) return { mesh: first, kernel: kernel.name, road };
+  return { mesh: await unite(fallback), kernel: fallback.name, road, rejected: kernel.name };
+}
+
+/** One body needs no union. */
+function uniteAll(kernel: Kernel, bodies: readonly Mesh[]): Promise<Mesh> {
+  return bodies.length === 1 ? Promise.resolve(bodies[0]) : kernel.union(bodies);
 }
 
 /** A kernel that throws has failed like one whose result is not accepted, where another can take over. */

@@ -312,10 +312,10 @@ describe("values that are not allowed", () => {
     ],
     [
       "a mode that is not there yet",
-      withRegion({ mode: "sunk" }),
+      withRegion({ mode: "inlaid" }),
       "pattern.regions[0].mode",
-      'must be "raised"',
-      /^"raised"$/,
+      'must be one of "raised", "sunk", "pierced"',
+      /^"raised", "sunk", "pierced"$/,
     ],
     [
       "half a point",

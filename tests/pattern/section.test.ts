@@ -3,13 +3,20 @@ import { describe, expect, it } from "vitest";
 import type { Point3 } from "../../src/math/point.js";
 import { completeArt } from "../../src/pattern/art.js";
 import { type ReliefPolygon, type ReliefShape, raiseRegion } from "../../src/pattern/section.js";
+import type { SectionSpec } from "../../src/pattern/sections/index.js";
 import { friezeGroups } from "../../src/pattern/symmetry.js";
 import { areaOf, circle, collector, drawing, failureOf, region, SEED, type StripInput, stripOf } from "./strips.js";
+
+const flat = (height: number, round: number): SectionSpec => ({ form: "flat", height, round, bevel: 0, draft: 0 });
 
 function raise(path: string, round: number, input: StripInput = {}, height = 0.5): ReliefShape {
   const strip = stripOf(input);
   const { region: whole } = completeArt(strip, region({ path }), "pattern.regions[0]", collector().warn);
-  const shape = raiseRegion(strip, whole, { height, round, names: ["part"], path: "pattern.regions[0]" });
+  const shape = raiseRegion(strip, whole, {
+    section: flat(height, round),
+    names: ["part"],
+    path: "pattern.regions[0]",
+  });
   if (shape === undefined) throw new Error("nothing was raised");
   return shape;
 }
@@ -65,7 +72,7 @@ describe("raising a region", () => {
         const { region: whole } = completeArt(strip, region({ path }), "r", collector().warn);
         let shape: ReliefShape | undefined;
         try {
-          shape = raiseRegion(strip, whole, { height: 0.4, round: 0.05, names: [], path: "r" });
+          shape = raiseRegion(strip, whole, { section: flat(0.4, 0.05), names: [], path: "r" });
         } catch (error) {
           expect(error).toMatchObject({ code: "round-too-large" });
           return;
@@ -111,7 +118,7 @@ describe("raising a region", () => {
   });
 
   it("raises nothing of an empty region", () => {
-    expect(raiseRegion(stripOf(), [], { height: 1, round: 0, names: [], path: "r" })).toBeUndefined();
+    expect(raiseRegion(stripOf(), [], { section: flat(1, 0), names: [], path: "r" })).toBeUndefined();
   });
 });
 

@@ -1,0 +1,118 @@
+/**
+ * What pierces the wall: radial bodies from inside the bore to outside of everything, wider where edges are broken.
+ *
+ * The flat body's h is a share of the wall: 0 on the seat, −1 on the bore, so that r = seat + h · (seat − bore) at the
+ * place's w; refinement along straight lines of h then bends both ends true.
+ */
+import { AnnuletError } from "../errors.js";
+import type { Point3 } from "../math/point.js";
+import type { Mesh } from "../mesh/mesh.js";
+import type { HoleShape } from "../pattern/hole.js";
+import type { Profile } from "../profile/profile.js";
+import { showLength } from "../units.js";
+import type { Wrap } from "../wrap/wrap.js";
+import { FlatBody, type Place } from "./flat-body.js";
+import { type BendOptions, bendBody } from "./relief.js";
+
+export interface HoleOptions extends BendOptions {
+  readonly profile: Profile;
+  /** How far above the seat the body reaches, mm. */
+  readonly reach: number;
+}
+
+/** How far the body reaches into the bore, mm: clear of its facets. */
+const INTO_BORE = 0.2;
+
+/** The body to be cut out for pierced regions. */
+export function buildHole(shape: HoleShape, { profile, reach, ...options }: HoleOptions): Mesh {
+  const { wrap } = options;
+  const section = radialSection(profile, wrap);
+  const across = [...shape.mouth.flat(2).map(([, v]) => v)];
+  checkHole(shape, across, section, wrap);
+  const least = Math.min(...across.map((v) => section(v).wall));
+  const wallOf = ([, v]: Point3) => section(v).wall;
+  const at =
+    (h: (point: Point3) => number): Place =>
+    (point) => [point[0], point[1], h(point)];
+  const [seat, bore] = [at((p) => -p[2] / wallOf(p)), at((p) => -1 + p[2] / wallOf(p))];
+  const [lid, floor] = [at(() => reach / least), at(() => -1 - INTO_BORE / least)];
+  const body = new FlatBody(shape.seam);
+  for (const polygon of shape.mouth) {
+    body.polygon(polygon, lid, false);
+    body.walls(polygon, seat, lid);
+    body.walls(polygon, floor, bore);
+    body.polygon(polygon, floor, true);
+  }
+  for (const polygon of shape.edge) {
+    body.polygon(polygon, seat, true);
+    body.polygon(polygon, bore, false);
+  }
+  for (const polygon of shape.wall) body.walls(polygon, bore, seat);
+  const forward = (u: number, v: number, h: number): Point3 => {
+    const { w, r, wall } = section(v);
+    const angle = wrap.startAngle + u / wrap.referenceRadius;
+    return [(r + h * wall) * Math.cos(angle), (r + h * wall) * Math.sin(angle), w];
+  };
+  return bendBody(body.mesh(), shape.seam, { ...options, forward });
+}
+
+interface Radial {
+  readonly w: number;
+  /** Radius of the seat, mm. */
+  readonly r: number;
+  /** From the bore to the seat along the radius, mm. */
+  readonly wall: number;
+}
+
+/** The wall along the radius at v. */
+function radialSection({ polyline }: Profile, wrap: Wrap): (v: number) => Radial {
+  const boreAt = (w: number) => {
+    let least = Number.POSITIVE_INFINITY;
+    polyline.forEach(([aw, ar], i) => {
+      const [bw, br] = polyline[(i + 1) % polyline.length];
+      if ((aw - w) * (bw - w) > 0 || aw === bw) return;
+      least = Math.min(least, ar + ((br - ar) * (w - aw)) / (bw - aw));
+    });
+    return least;
+  };
+  const known = new Map<number, Radial>();
+  return (v) => {
+    const there = known.get(v);
+    if (there !== undefined) return there;
+    const [w, r] = wrap.section(v, 0);
+    const found = { w, r, wall: r - boreAt(w) };
+    known.set(v, found);
+    return found;
+  };
+}
+
+/** Least share of the seat's normal that must lie along the radius: steeper, and a radial hole would only graze it. */
+const LEAST_FACING = 0.5;
+
+/** @throws AnnuletError `seat-too-steep`, `broken-too-large` */
+function checkHole(
+  { path, broken }: HoleShape,
+  across: readonly number[],
+  section: (v: number) => Radial,
+  wrap: Wrap,
+): void {
+  const steep = across.find((v) => wrap.normal(v)[1] < LEAST_FACING);
+  if (steep !== undefined) {
+    throw new AnnuletError({
+      code: "seat-too-steep",
+      message: `the seat leans by more than 60° at v ${showLength(steep)}, where a hole towards the finger would only graze it`,
+      path,
+      hint: "keep pierced regions to where the seat faces outward",
+    });
+  }
+  const most = Math.min(...across.map((v) => section(v).wall)) / 2;
+  if (broken < most) return;
+  throw new AnnuletError({
+    code: "broken-too-large",
+    message: `edges broken by ${showLength(broken)} meet inside the wall, which is ${showLength(2 * most)} thick there`,
+    path: `${path}.broken`,
+    value: broken,
+    allowed: `0 to under ${showLength(Math.floor(most * 1000) / 1000)}`,
+    hint: "break the edges less, or make the band thicker",
+  });
+}
