@@ -12,6 +12,7 @@ import { findAlloy } from "./measure/alloys/catalogue.js";
 import { massOf } from "./measure/mass.js";
 import { measureMesh } from "./measure/measure.js";
 import type { Mesh } from "./mesh/mesh.js";
+import type { FileSource } from "./pattern/svg/load.js";
 import { noticesOf } from "./report/notices.js";
 import { makeReport, type Report } from "./report/report.js";
 import { makeParts } from "./solids/parts.js";
@@ -27,6 +28,8 @@ export interface BuildOptions extends StageOptions {
   readonly kernel?: Kernel;
   /** Most beads that are built. Default 20 000. */
   readonly maxBeads?: number;
+  /** The files that the design names, SVG drawings: name → text, or a function that gives one. Default: none. */
+  readonly files?: FileSource;
   /** Whether the result carries a three BufferGeometry too. Default false. */
   readonly geometry?: boolean;
 }
@@ -60,7 +63,7 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
   const stages = new Stages(options);
   const { warn } = stages;
 
-  const { design, size, fit, width, profile, pattern, wrap } = await layOut(document, stages);
+  const { design, size, fit, width, profile, pattern, wrap } = await layOut(document, stages, options.files);
   const { tolerance, beads: beadRuns } = design;
   const parts = await stages.run("solids", () =>
     makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn }),

@@ -5,6 +5,7 @@ import { AnnuletError, type Warning } from "./errors.js";
 import { layOut } from "./lay-out.js";
 import type { Point2 } from "./math/point.js";
 import { type Fit, FULL_COVER } from "./pattern/fit.js";
+import type { FileSource } from "./pattern/svg/load.js";
 import { type FriezeGroup, friezeGroup } from "./pattern/symmetry.js";
 import { type FlatRings, tileOutlines } from "./pattern/tile-outlines.js";
 import type { ResolvedSize } from "./sizing/size.js";
@@ -22,6 +23,8 @@ export interface FlatTileOptions {
   readonly tiles?: number;
   /** Most beads that are placed round the band. Default 20 000. */
   readonly maxBeads?: number;
+  /** The files that the design names, SVG drawings: name → text, or a function that gives one. Default: none. */
+  readonly files?: FileSource;
 }
 
 /** A bead on the flat tile; lengths in mm. */
@@ -72,7 +75,7 @@ export interface FlatTile {
 export async function flatTile(document: unknown, options: FlatTileOptions = {}): Promise<FlatTile> {
   const { tiles = 1, maxBeads = MAX_BEADS } = options;
   const stages = new Stages({});
-  const { design, size, fit, profile, pattern, wrap } = await layOut(document, stages);
+  const { design, size, fit, profile, pattern, wrap } = await layOut(document, stages, options.files);
   if (fit === undefined || design.pattern === undefined) throw noPatternError();
   requireTiles(tiles, fit);
   const placed = placeRuns({ profile, wrap, pattern, beadRuns: design.beads, maxBeads, warn: stages.warn });

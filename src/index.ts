@@ -23,6 +23,7 @@ export { concatMeshes, type Mesh, triangleCount, vertexCount } from "./mesh/mesh
 export { reverseMesh, transformMesh } from "./mesh/transform.js";
 export { type WeldOptions, weldMesh } from "./mesh/weld.js";
 export type { Fit, FitCandidate } from "./pattern/fit.js";
+export type { FileSource } from "./pattern/svg/load.js";
 export { type FriezeGroup, friezeGroups, type TileOperation } from "./pattern/symmetry.js";
 export { bandSurface, bandVolume } from "./profile/moments.js";
 export { buildProfile, type Profile, type ProfileSpec } from "./profile/profile.js";

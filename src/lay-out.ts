@@ -5,6 +5,7 @@ import { readDesign } from "./design/read.js";
 import type { Design } from "./design/schema.js";
 import type { Fit } from "./pattern/fit.js";
 import { completePattern, noPattern, type Pattern } from "./pattern/pattern.js";
+import { type FileSource, loadDrawings } from "./pattern/svg/load.js";
 import { buildProfile, type Profile } from "./profile/profile.js";
 import { type ResolvedSize, resolveSize } from "./sizing/size.js";
 import type { Stages } from "./stages.js";
@@ -30,9 +31,10 @@ export interface Layout {
  * Lays a design out.
  *
  * @param document the design document: an object, or JSON text
+ * @param files the files that it names
  * @throws AnnuletError with everything that is wrong in the document
  */
-export async function layOut(document: unknown, stages: Stages): Promise<Layout> {
+export async function layOut(document: unknown, stages: Stages, files: FileSource = {}): Promise<Layout> {
   const { warn } = stages;
   const design = await stages.run("document", () => readDesign(document));
   const { tolerance, beads, pattern: art } = design;
@@ -41,9 +43,11 @@ export async function layOut(document: unknown, stages: Stages): Promise<Layout>
   const fit = await stages.run("fit", () => fitBand(art, { profile: design.profile, boreRadius, tolerance, warn }));
   const width = fit?.bandWidth ?? design.profile.width;
   const profile = await stages.run("profile", () => buildProfile({ ...design.profile, width }, boreRadius, tolerance));
-  const pattern = await stages.run("pattern", () =>
-    art && fit ? completePattern(art, beads, fit, { profile, tolerance, warn }) : noPattern(beads),
-  );
+  const pattern = await stages.run("pattern", async () => {
+    if (!(art && fit)) return noPattern(beads);
+    const drawings = await loadDrawings(art.regions, files, warn);
+    return completePattern(art, beads, fit, { profile, tolerance, warn, drawings });
+  });
   const carries = pattern.reliefs.length + pattern.carvings.length > 0;
   const wrap = await stages.run("wrap", () => wrapSeat(profile, fit, carries));
   return { design, size, fit, width, profile, pattern, wrap };

@@ -22,7 +22,7 @@ describe.each(designs)("%s", (file) => {
   let stl: Uint8Array;
 
   beforeAll(async () => {
-    ring = await build(readFileSync(folder + file, "utf8"));
+    ring = await build(readFileSync(folder + file, "utf8"), { files: (name) => readFileSync(folder + name, "utf8") });
     [stl] = formats.map((format) => format.encode(ring.mesh, { name: ring.report.name }));
   });
 

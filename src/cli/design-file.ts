@@ -16,7 +16,7 @@ const MISTAKEN: readonly { readonly ending: RegExp; readonly what: string; reado
   {
     ending: /\.svg$/i,
     what: "a drawing",
-    hint: "put the drawing's path data into a design, as the path of one of pattern.regions",
+    hint: "name the drawing in a design, as the svg of one of pattern.regions",
   },
   {
     ending: /\.(stl|obj)$/i,

@@ -5,9 +5,11 @@ import { AnnuletError, type Warn } from "../errors.js";
 import { type Chain, joinLines } from "./chains.js";
 import type { GridPath } from "./grid.js";
 import { type GridRegion, ringArea, unite } from "./polygons.js";
-import { type ArtSource, readArt } from "./read-art.js";
+import { type ArtSource, type DrawnPaths, readArt } from "./read-art.js";
 import type { RegionSpec } from "./schema.js";
 import { clearRing, imagesOf, type Strip, steps } from "./strip.js";
+import type { Drawing } from "./svg/drawing.js";
+import { drawingOf, readSvgArt } from "./svg-art.js";
 import { takeRibbon, takesSides } from "./take-ribbon.js";
 import { tidy } from "./tidy.js";
 
@@ -31,11 +33,18 @@ export interface Art {
  * Completes a region's art. Warns where the path crosses itself or hairlines had to be cleaned.
  *
  * @param where the region's place in the document
+ * @param drawings the SVG files that regions name; default none
  * @throws AnnuletError `path-open` where an inside is wanted of a line that closes nowhere, `path-empty`,
- *   `path-outside-tile`, `ribbon-too-wide`, and as `flattenPath`
+ *   `path-outside-tile`, `ribbon-too-wide`, and as `flattenPath` and `readSvgArt`
  */
-export function completeArt(strip: Strip, spec: RegionSpec, where: string, warn: Warn): Art {
-  const { closed, open } = readArt(strip, spec, strip.artTolerance, `${where}.path`);
+export function completeArt(
+  strip: Strip,
+  spec: RegionSpec,
+  where: string,
+  warn: Warn,
+  drawings: ReadonlyMap<string, Drawing> = new Map(),
+): Art {
+  const { closed, open } = readRegion(strip, spec, drawings, where, warn);
   const ribbonReach = steps(strip, spec.ribbon?.width ?? 0);
   const chains = joinLines(
     imagesOf(strip, open, ribbonReach).map(({ path }) => path),
@@ -49,6 +58,20 @@ export function completeArt(strip: Strip, spec: RegionSpec, where: string, warn:
   const lines = takesSides(spec.ribbon) ? [] : chains;
   const { region, centre } = takeRibbon(strip, spec.ribbon, shape, lines, where);
   return { region: tidy(strip, region, where, warn), border: shape, centre };
+}
+
+function readRegion(
+  strip: Strip,
+  spec: RegionSpec,
+  drawings: ReadonlyMap<string, Drawing>,
+  where: string,
+  warn: Warn,
+): DrawnPaths {
+  if (spec.svg === undefined) {
+    return readArt(strip, { path: spec.path ?? "", unit: spec.unit }, strip.artTolerance, `${where}.path`);
+  }
+  const file = `${where}.svg`;
+  return readSvgArt(strip, spec, drawingOf(spec, drawings, file), strip.artTolerance, file, warn);
 }
 
 /** Completes a path as lines alone: open ones joined where their images meet, closed ones once each. */

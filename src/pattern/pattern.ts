@@ -19,6 +19,7 @@ import { reachUnder, requireOnSeat } from "./seat-edge.js";
 import { type ReliefPolygon, type ReliefShape, raiseRegion } from "./section.js";
 import type { SectionSpec } from "./sections/index.js";
 import { makeStrip, type Strip } from "./strip.js";
+import type { Drawing } from "./svg/drawing.js";
 import { tidy } from "./tidy.js";
 
 /** A completed pattern. */
@@ -55,6 +56,8 @@ export interface PatternOptions {
   /** Largest chordal deviation of the mesh, mm. */
   readonly tolerance: number;
   readonly warn: Warn;
+  /** The SVG files that regions name, by name. Default: none. */
+  readonly drawings?: ReadonlyMap<string, Drawing>;
 }
 
 /** How far relief that reaches the seat's edge goes on beneath the rail, mm, beyond its own rounding. */
@@ -65,12 +68,12 @@ export function completePattern(
   spec: PatternSpec,
   runs: readonly BeadRunSpec[],
   fit: Fit,
-  { profile, tolerance, warn }: PatternOptions,
+  { profile, tolerance, warn, drawings }: PatternOptions,
 ): Pattern {
   const strip = makeStrip(fit, spec.symmetry, profile.seatLength, tolerance);
   const drawn = spec.regions.map((region, i): DrawnRegion => {
     const path = `pattern.regions[${i}]`;
-    const art = completeArt(strip, region, path, warn);
+    const art = completeArt(strip, region, path, warn, drawings);
     requireOnSeat(strip, art.region, path);
     return { spec: region, path, name: region.name ?? `region ${i + 1}`, art };
   });

@@ -40,7 +40,7 @@ export function readArt(strip: Strip, source: ArtSource, tolerance: number, wher
   const subpaths = flattenPath(source.path, tolerance / Math.max(sx, sy), { path: where }).map(
     ({ points, closed }) => ({ points: points.map(([x, y]): Point2 => [x * sx, y * sy]), closed }),
   );
-  checkReach(strip, subpaths, source, where);
+  checkReach(strip, subpaths, { unit: source.unit, value: source.path, what: "the path" }, where);
   const onGrid = (closed: boolean, least: number) =>
     subpaths
       .filter((subpath) => subpath.closed === closed)
@@ -58,10 +58,10 @@ export function readArt(strip: Strip, source: ArtSource, tolerance: number, wher
 }
 
 /** Art may reach into the neighbouring tile, not further: beyond that the unit or the place is a mistake. */
-function checkReach(
+export function checkReach(
   strip: Strip,
   subpaths: readonly { readonly points: readonly Point2[] }[],
-  source: ArtSource,
+  source: { readonly unit: ArtSource["unit"]; readonly value: unknown; readonly what: string },
   where: string,
 ): void {
   const { tileWidth, tileHeight, aspect } = strip;
@@ -74,9 +74,9 @@ function checkReach(
       const unit = source.unit === "mm" ? [1, 1] : [tileWidth, tileHeight / aspect];
       throw new AnnuletError({
         code: "path-outside-tile",
-        message: `the path leaves its tile at x ${showNumber(u / unit[0])}, y ${showNumber(v / unit[1])}`,
+        message: `${source.what} leaves its tile at x ${showNumber(u / unit[0])}, y ${showNumber(v / unit[1])}`,
         path: where,
-        value: source.path,
+        value: source.value,
         allowed: `x from ${showNumber((-REACH_TILES * tileWidth) / unit[0])} to ${showNumber(((1 + REACH_TILES) * tileWidth) / unit[0])}, y within ±${showNumber(halfHeight / unit[1])} (unit ${source.unit})`,
         hint:
           source.unit === "tile"

@@ -2,8 +2,10 @@
  * The pattern's and the bead runs' part of the design document.
  */
 import { z } from "zod";
+import { checkArtFields } from "./art-rules.js";
 import { checkModeFields } from "./region-rules.js";
 import { sectionSchema } from "./sections/index.js";
+import { placeSchema } from "./svg/place.js";
 import { type FriezeName, friezeGroups } from "./symmetry.js";
 
 /** Longest path data a document may carry, in characters: far above any hand-made motif, below what stalls a build. */
@@ -24,7 +26,9 @@ const friezeNames = friezeGroups.map((group) => group.name) as [FriezeName, ...F
 const lengthUnit = z
   .enum(["tile", "mm"])
   .default(PATTERN_DEFAULTS.region.unit)
-  .describe("unit of the path: tile (a tile is 1 wide and `aspect` high) or mm; default tile");
+  .describe(
+    "unit of the path or of the drawing's place: tile (a tile is 1 wide and `aspect` high) or mm; default tile",
+  );
 
 const pathData = z
   .string()
@@ -114,7 +118,16 @@ export const regionSchema = z
       .max(200)
       .optional()
       .describe("name used in messages and reports; default region and its number"),
-    path: pathData,
+    path: pathData.optional(),
+    svg: z
+      .string()
+      .min(1)
+      .max(300)
+      .optional()
+      .describe(
+        "name of an SVG file instead of a path; the command line looks in the design's folder and below; all that is painted counts as art, whatever its colour; fill does not apply",
+      ),
+    place: placeSchema.optional(),
     unit: lengthUnit,
     fill: z
       .enum(["nonzero", "evenodd"])
@@ -162,7 +175,8 @@ export const regionSchema = z
       ),
     beads: regionBeadsSchema.optional(),
   })
-  .superRefine(checkModeFields);
+  .superRefine(checkModeFields)
+  .superRefine(checkArtFields);
 
 export const fitSchema = z.strictObject({
   repeats: z

@@ -16,6 +16,7 @@ import {
 } from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
+import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
 import { STDIN, showBytes } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
@@ -86,7 +87,7 @@ export const makeCommand: Command<MakeOptions> = {
     const targets = await checkTargets(paths, source);
     const text = await loadDesign(path, io);
 
-    const result = await buildRing(text, options, io);
+    const result = await buildRing(text, path, options, io);
     for (const warning of result.report.warnings) {
       say(io, `${tint(io, io.stderr, "yellow", "warning:")} ${describeProblem(warning)}`);
     }
@@ -129,12 +130,13 @@ function usage(message: string): Problem {
   return { code: "usage", message };
 }
 
-async function buildRing(text: string, options: MakeOptions, io: Io): Promise<BuildResult> {
+async function buildRing(text: string, path: string, options: MakeOptions, io: Io): Promise<BuildResult> {
   const progress = startProgress(io, options.quiet === true);
   try {
     return await build(text, {
       kernel: kernels.find((kernel) => kernel.name === options.kernel) ?? BUILD_DEFAULTS.kernel,
       maxBeads: options.maxBeads,
+      files: filesBeside(path),
       onProgress: ({ stage, share }) => progress.update(stage, share),
     });
   } finally {
