@@ -22,8 +22,8 @@ export interface CornerOptions {
   readonly reach: number;
 }
 
-/** Vertices of a rounded corner that turn by less than this share of its sharpest one are beside it. */
-const BESIDE = 0.5;
+/** Vertices of a corner that turn by less than this share of its sharpest one are beside it; where a round begins they turn by half. */
+const BESIDE = 0.4;
 
 /** The corners of a line, in its order. The ends of an open line are none. */
 export function findCorners(line: RunLine, { angle, reach }: CornerOptions): Corner[] {

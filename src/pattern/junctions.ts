@@ -52,11 +52,13 @@ export function findJunctions(lines: readonly MeetingLine[], period: number): nu
       if (Math.abs(a.level - b.level) > REACH * least) continue;
       const reach = REACH * least;
       const [first, last] = copiesNear(a.box, b.box, period, reach);
+      const contacts: Contact[] = [];
       for (let copy = i === j ? 0 : first; copy <= last; copy++) {
-        for (const { onA, onB } of meet(a, b, { shift: copy * period, reach, least, endsOnly, self: i === j, copy })) {
-          if (a.shares) found[i].push(onA);
-          if (b.shares) found[j].push(onB);
-        }
+        contacts.push(...contactsOf(a, b, { shift: copy * period, reach, least, endsOnly, self: i === j, copy }));
+      }
+      for (const { onA, onB } of gather(contacts, least)) {
+        if (a.shares) found[i].push(onA);
+        if (b.shares) found[j].push(onB);
       }
     }
   }
@@ -86,27 +88,29 @@ interface Meeting {
   readonly self: boolean;
 }
 
-/** Arc lengths on both lines at a place where they come near, and how far apart they are there, mm. */
+/**
+ * Arc lengths on both lines at a place where they come near, and how far apart they are there, mm. On a strand the length
+ * goes on from tile to tile, so that contacts next to each other over the tile's border have lengths next to each other.
+ */
 interface Contact {
   readonly onA: number;
   readonly onB: number;
   readonly apart: number;
 }
 
-/** The junctions of two lines by arc length on each. */
-function meet(a: LaidLine, b: LaidLine, how: Meeting): Pick<Contact, "onA" | "onB">[] {
-  const contacts = contactsOf(a, b, how).sort((p, q) => p.onA - q.onA);
+/** Contacts next to each other as one junction, at the nearest of them. */
+function gather(contacts: readonly Contact[], least: number): Pick<Contact, "onA" | "onB">[] {
   const groups: Contact[][] = [];
-  for (const contact of contacts) {
+  for (const contact of [...contacts].sort((p, q) => p.onA - q.onA)) {
     const near = ({ onA, onB }: Contact) =>
-      contact.onA - onA <= ONE_JUNCTION * how.least && Math.abs(contact.onB - onB) <= ONE_JUNCTION * how.least;
+      contact.onA - onA <= ONE_JUNCTION * least && Math.abs(contact.onB - onB) <= ONE_JUNCTION * least;
     const group = groups.find((members) => members.some(near));
     if (group === undefined) groups.push([contact]);
     else group.push(contact);
   }
   return groups.flatMap((group) => {
     const extent = group[group.length - 1].onA - group[0].onA;
-    if (extent > TOGETHER * how.least) return [];
+    if (extent > TOGETHER * least) return [];
     const nearest = Math.min(...group.map(({ apart }) => apart));
     const best = group.filter(({ apart }) => apart <= nearest + SAME_DISTANCE);
     const mean = (of: (contact: Contact) => number) => best.reduce((sum, one) => sum + of(one), 0) / best.length;
@@ -138,7 +142,12 @@ function contactsOf(a: LaidLine, b: LaidLine, how: Meeting): Contact[] {
         const onB = b.walk.stations[j] + w * (b.walk.stations[j + 1] - b.walk.stations[j]);
         if (how.self && besideItself(a, onA, onB, how)) continue;
         if (endsOnly && !(isEnd(a, onA) && b.shares) && !(isEnd(b, onB) && a.shares)) continue;
-        found.push({ onA, onB, apart });
+        const strandB = b.line.kind === "strand";
+        found.push({
+          onA: !strandB && a.line.kind === "strand" ? onA - how.copy * a.walk.length : onA,
+          onB: strandB ? onB + how.copy * b.walk.length : onB,
+          apart,
+        });
       }
     }
   }

@@ -43,6 +43,10 @@ export function clearOf(turn: number): StretchEnd {
 /** Rounds that the spacing of graduated beads is corrected at most; a handful does unless diameters change within few beads. */
 const MOST_ROUNDS = 2000;
 
+/** Rounds in which places move the whole way, and by what share of it later, where moving the whole way swings. */
+const BOLD_ROUNDS = 60;
+const CAREFUL_SHARE = 0.3;
+
 /** A place that moves by less than this share of the stretch stands still. */
 const STILL = 1e-13;
 
@@ -67,7 +71,8 @@ export function fitStretch(count: number, { length, ends, diameterAt, constant }
       return (length * sum) / units;
     });
     const change = Math.max(...next.map((s, i) => Math.abs(s - places[i])));
-    places = next;
+    const old = places;
+    places = round < BOLD_ROUNDS ? next : next.map((s, i) => old[i] + CAREFUL_SHARE * (s - old[i]));
     if (change > STILL * length) continue;
     const ratio = length / units;
     const spacing = count > 1 ? (places[count - 1] - places[0]) / (count - 1) : ratio * diameters[0];
