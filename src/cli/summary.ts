@@ -36,13 +36,19 @@ function describeSize({ size }: Report): string {
 
 function describePattern({ fit, headroom }: Report): (readonly [string, string])[] {
   if (fit === null) return [];
-  const { repeats, rows, tileWidth, tileHeight, aspectError } = fit;
+  const { repeats, rows, tileWidth, tileHeight, aspectError, lambda } = fit;
   const stretch =
     signedPercent(aspectError) === signedPercent(0) ? "" : `, stretched across by ${signedPercent(aspectError)}`;
   const pairs: (readonly [string, string])[] = [
     ["repeats", rows === 1 ? String(repeats) : `${repeats} in ${rows} rows`],
     ["tile", `${fixed(tileWidth)} × ${fixed(tileHeight)} mm${stretch}`],
   ];
+  const { edge, crown, topCrown } = lambda;
+  const atEdge = fixed(edge.min) === fixed(edge.max) ? fixed(edge.max) : `${fixed(edge.min)} to ${fixed(edge.max)}`;
+  pairs.push([
+    "λu",
+    `${atEdge} at the seat's edge, ${fixed(crown)} at its crown, ${fixed(topCrown)} at the relief's top`,
+  ]);
   if (headroom !== null) pairs.push(["headroom", `${fixed(headroom)} mm from relief to rail`]);
   return pairs;
 }

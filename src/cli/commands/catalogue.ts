@@ -8,11 +8,13 @@ import { inspectCommand } from "./inspect.js";
 import { makeCommand } from "./make.js";
 import { schemaCommand } from "./schema.js";
 import { sizesCommand } from "./sizes.js";
+import { tileCommand } from "./tile.js";
 
 /** In the order that help shows them. */
 export const commands: readonly Command[] = [
   makeCommand,
   fitCommand,
+  tileCommand,
   sizesCommand,
   inspectCommand,
   schemaCommand,

@@ -1,0 +1,84 @@
+/**
+ * annulet tile: the flat tile of a design as a drawing, or the chart of frieze groups.
+ */
+import { AnnuletError, describeProblem, drawFriezeGroups, drawTile, flatTile, type Problem } from "../../index.js";
+import type { Command } from "../command.js";
+import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
+import { filesBeside, filesBeside } from "../design-folder.js";
+import { EXIT } from "../exit-codes.js";
+import { STDIN, showBytes } from "../files.js";
+import { type Io, print, say } from "../io.js";
+import { checkTargets, writeOutputs } from "../output-files.js";
+import { tint } from "../style.js";
+
+interface TileOptions {
+  readonly output?: string;
+  readonly repeats?: number;
+  readonly asWorn?: boolean;
+  readonly groups?: boolean;
+}
+
+export const tileCommand: Command<TileOptions> = {
+  name: "tile",
+  summary: "draw the flat tile at true size, with its symmetry, beads and dimensions",
+  details: [
+    "The drawing is SVG whose unit is a millimetre; print it at 100 % and check it by its scale bar.",
+    "With --as-worn the tile is drawn as it measures at the relief's top: rows of a crowned band differ in length.",
+  ],
+  examples: [
+    { line: "annulet tile ring.json -o tile.svg", does: "one tile" },
+    { line: "annulet tile ring.json -o tiles.svg --repeats 3", does: "three tiles side by side" },
+    { line: "annulet tile ring.json -o worn.svg --as-worn", does: "as it measures on the finished ring" },
+    { line: "annulet tile --groups -o groups.svg", does: "the seven frieze groups" },
+  ],
+  args: [{ ...DESIGN_ARGUMENT, name: "[design]" }],
+  options: [
+    { flags: "-o, --output <file>", description: "drawing to write, .svg" },
+    { flags: "-n, --repeats <count>", description: "tiles side by side (default: 1)", number: true },
+    { flags: "--as-worn", description: "draw the tile as it measures on the finished surface" },
+    { flags: "--groups", description: "draw the chart of frieze groups; needs no design" },
+  ],
+  async run({ args: [path], options }, io) {
+    const output = checkUsage(path, options);
+    const source = path === undefined || path === STDIN ? undefined : path;
+    const [target] = await checkTargets([output], source);
+    const svg = path === undefined ? drawFriezeGroups() : await drawDesign(path, options, io);
+    const [{ size }] = await writeOutputs([{ target, bytes: () => new TextEncoder().encode(svg) }]);
+    print(io, `written: ${output} (${showBytes(size)})`);
+    return EXIT.done;
+  },
+};
+
+/** The output's name, where all goes together; everything that does not is said at once. */
+function checkUsage(path: string | undefined, { output, repeats, asWorn, groups }: TileOptions): string {
+  const problems: Problem[] = [];
+  if (groups === true && path !== undefined) problems.push(usage("--groups draws the chart alone, without a design."));
+  if (groups === true && (repeats !== undefined || asWorn)) {
+    problems.push(usage("--repeats and --as-worn are for a design's tile, not for the chart."));
+  }
+  if (groups !== true && path === undefined) {
+    problems.push({ ...usage("There is no design to draw."), hint: "name one, or ask for the chart with --groups" });
+  }
+  if (repeats !== undefined && !(Number.isInteger(repeats) && repeats >= 1)) {
+    problems.push({ ...usage("--repeats is a number of tiles."), value: repeats, allowed: "a whole number from 1" });
+  }
+  if (output === undefined) {
+    problems.push({ ...usage("Nothing is asked for."), hint: "name an output: -o tile.svg" });
+  } else if (!output.toLowerCase().endsWith(".svg")) {
+    problems.push({ ...usage("The drawing is SVG."), value: output, allowed: "a file that ends in .svg" });
+  }
+  if (problems.length > 0) throw new AnnuletError(problems);
+  return output as string;
+}
+
+function usage(message: string): Problem {
+  return { code: "usage", message };
+}
+
+async function drawDesign(path: string, { repeats, asWorn }: TileOptions, io: Io): Promise<string> {
+  const tile = await flatTile(await loadDesign(path, io), { tiles: repeats, files: filesBeside(path) });
+  for (const warning of tile.warnings) {
+    say(io, `${tint(io, io.stderr, "yellow", "warning:")} ${describeProblem(warning)}`);
+  }
+  return drawTile(tile, { asWorn });
+}
