@@ -4,7 +4,7 @@
 import { AnnuletError, describeProblem, drawFriezeGroups, drawTile, flatTile, type Problem } from "../../index.js";
 import type { Command } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
-import { filesBeside, filesBeside } from "../design-folder.js";
+import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
 import { STDIN, showBytes } from "../files.js";
 import { type Io, print, say } from "../io.js";
