@@ -40,7 +40,7 @@ export function followedContours(strip: Strip, region: GridRegion, line: Section
   return levels;
 }
 
-/** mm from the outline to the middle of the region's widest place, to a tenth of the art's tolerance, never beyond. */
+/** mm from the outline to the middle of the region's widest place, to a tenth of the art's tolerance. */
 export function widestInset(strip: Strip, region: GridRegion): number {
   const heights = region.flatMap((ring) => ring.map(({ y }) => y));
   let [good, bad] = [0, (Math.max(...bounds(heights)) - Math.min(...bounds(heights))) / 2 / strip.grid.scale];
@@ -49,7 +49,7 @@ export function widestInset(strip: Strip, region: GridRegion): number {
     if (inward(strip, region, middle).length > 0) good = middle;
     else bad = middle;
   }
-  return good;
+  return good + CLEAN_REACH;
 }
 
 /** Share of the art's tolerance to which the widest place is found. */
@@ -69,7 +69,7 @@ function bounds(values: readonly number[]): [number, number] {
  * Necks and gaps of a contour narrower than twice this are opened and closed, mm: what is so thin would fall together in
  * a float32 file.
  */
-const CLEAN_REACH = 4e-3;
+const CLEAN_REACH = 2e-3;
 
 /** Vertices nearer to the line through their neighbours than this carry no shape, mm. */
 const SIMPLIFY_REACH = 1e-3;

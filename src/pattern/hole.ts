@@ -33,6 +33,12 @@ export interface HoleOptions {
   readonly path: string;
 }
 
+/**
+ * The broken edge begins this far below the surface, mm: there it lies along it, and where the facets of both meet in the
+ * file's single precision would decide on the outline.
+ */
+const LIP = 3e-3;
+
 /** The outlines of the holes of a region. */
 export function pierceRegion(
   strip: Strip,
@@ -48,7 +54,7 @@ export function pierceRegion(
     return {
       rings: offset(region, steps(strip, out), "round", strip.arcTolerance),
       inset: -out,
-      h: broken * (1 - Math.cos(angle)),
+      h: i === 0 ? Math.min(LIP, broken / 2) : broken * (1 - Math.cos(angle)),
     };
   });
   const { bands, outline, last, seam } = stackLevels(strip, levels);

@@ -5,6 +5,7 @@
  * place's w; refinement along straight lines of h then bends both ends true.
  */
 import { AnnuletError } from "../errors.js";
+import { largestWhere } from "../math/largest.js";
 import type { Point3 } from "../math/point.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { HoleShape } from "../pattern/hole.js";
@@ -53,7 +54,24 @@ export function buildHole(shape: HoleShape, { profile, reach, ...options }: Hole
     const angle = wrap.startAngle + u / wrap.referenceRadius;
     return [(r + h * wall) * Math.cos(angle), (r + h * wall) * Math.sin(angle), w];
   };
-  return bendBody(body.mesh(), shape.seam, { ...options, forward });
+  // The edges of holes follow the band's own facets, of the seat and of the bore, so that they look drawn with one line.
+  const known = options.stations;
+  const more = boreStations(profile, wrap).filter((v) => known.every((other) => Math.abs(v - other) > APART));
+  const stations = [...known, ...more].sort((a, b) => a - b);
+  return bendBody(body.mesh(), shape.seam, { ...options, stations, aside: 0, forward });
+}
+
+/** Lines nearer to each other than this are one, mm: the bore bends by far less than any tolerance between them. */
+const APART = 0.01;
+
+/** v over the vertices of the bore's flattened line, mm. */
+function boreStations({ polyline, seatSpan: [first, last] }: Profile, wrap: Wrap): number[] {
+  const half = wrap.seatLength / 2;
+  const across = (v: number) => wrap.section(v, 0)[0];
+  return polyline.flatMap(([w], i) => {
+    if ((i >= first && i <= last) || w <= across(-half) || w >= across(half)) return [];
+    return largestWhere(-half, half, (v) => across(v) <= w);
+  });
 }
 
 interface Radial {

@@ -20,7 +20,11 @@ export interface BendOptions {
   readonly stations: readonly number[];
   /** Tiles round the band. */
   readonly repeats: number;
+  /** By which share of a facet the body's own facet lines lie beside the band's. Default half: no edges in edges. */
+  readonly aside?: number;
 }
+
+const HALF_FACET = 0.5;
 
 export interface ReliefOptions extends BendOptions {
   /** How deep the foot stands in the band, of a sunk body how high the lid stands above the seat, mm, above 0. */
@@ -57,17 +61,17 @@ export function bendBody(
   return seam === undefined ? bend(refined, options.forward) : bendRound(refined, seam, options);
 }
 
-/** u of the band's facets within the mesh, mm. */
-function facetLines(flat: Mesh, { wrap, facets }: BendOptions): number[] {
+/** u of lines that the band's facets have within the mesh, mm, moved by a share of a facet. */
+function facetLines(flat: Mesh, { wrap, facets, aside = HALF_FACET }: BendOptions): number[] {
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (let i = 0; i < flat.positions.length; i += 3) {
     low = Math.min(low, flat.positions[i]);
     high = Math.max(high, flat.positions[i]);
   }
   const step = (TURN * wrap.referenceRadius) / facets;
-  const first = Math.ceil(low / step - 0.5);
-  const count = Math.max(0, Math.floor(high / step - 0.5) - first + 1);
-  return Array.from({ length: count }, (_, i) => (first + i + 0.5) * step);
+  const first = Math.ceil(low / step - aside);
+  const count = Math.max(0, Math.floor(high / step - aside) - first + 1);
+  return Array.from({ length: count }, (_, i) => (first + i + aside) * step);
 }
 
 /** Top, walls and foot in (u, v, h). */
