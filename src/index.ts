@@ -27,6 +27,7 @@ export type { Fit, FitCandidate } from "./pattern/fit.js";
 export type { FileSource } from "./pattern/svg/load.js";
 export { type FriezeGroup, friezeGroups, type TileOperation } from "./pattern/symmetry.js";
 export { type FundamentalRegion, type SymmetryElements, symmetryElements } from "./pattern/symmetry-elements.js";
+export { type PlanBeadsOptions, planBeads } from "./plan-beads.js";
 export { bandSurface, bandVolume } from "./profile/moments.js";
 export { buildProfile, type Profile, type ProfileSpec } from "./profile/profile.js";
 export { type Caution, cautions } from "./report/cautions.js";

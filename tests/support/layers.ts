@@ -47,6 +47,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   ],
   "fit-design": [...BASE, "design", ...BODY],
   "flat-tile": [...BASE, "stages", "lay-out", ...BODY],
+  "plan-beads": [...BASE, "stages", "lay-out", ...BODY],
   report: [
     ...BASE,
     "mesh",
@@ -73,6 +74,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     "build",
     "fit-design",
     "flat-tile",
+    "plan-beads",
     "export",
     "report",
   ],

@@ -2,6 +2,7 @@
  * The program's commands. A new one is one file and one line here.
  */
 import type { Command } from "../command.js";
+import { beadsCommand } from "./beads.js";
 import { cautionsCommand } from "./cautions.js";
 import { fitCommand } from "./fit.js";
 import { inspectCommand } from "./inspect.js";
@@ -14,6 +15,7 @@ import { tileCommand } from "./tile.js";
 export const commands: readonly Command[] = [
   makeCommand,
   fitCommand,
+  beadsCommand,
   tileCommand,
   sizesCommand,
   inspectCommand,
