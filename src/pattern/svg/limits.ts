@@ -14,13 +14,15 @@ export const SVG_LIMITS = {
   /** Most attributes on one element. */
   attributes: 500,
   /** Most elements drawn, each `use` counted with all that it repeats. */
-  drawn: 20_000,
+  drawn: 10_000,
   /** Most characters of path data in all that is drawn. */
   pathText: 1_000_000,
+  /** Most lines and curves in all that is drawn. */
+  segments: 100_000,
   /** Most corners of flattened outlines. */
   points: 200_000,
   /** Most pairs of edges that may lie near enough to cross. */
-  pairs: 4_000_000,
+  pairs: 500_000,
   /** Most rules in style sheets. */
   rules: 2_000,
   /** Farthest that anything drawn may lie from the tile, mm. */

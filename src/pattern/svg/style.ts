@@ -49,6 +49,7 @@ export const INITIAL_STYLE: Style = { ...INHERITED, ...OWN };
 
 const inheritedNames = Object.keys(INHERITED) as readonly Inherited[];
 const ownNames = Object.keys(OWN) as readonly Own[];
+const properties: ReadonlySet<string> = new Set([...inheritedNames, ...ownNames]);
 
 /** The element's style within its parent's. */
 export function styleOf(element: Element, parent: Style, sheet: StyleSheet): Style {
@@ -77,9 +78,8 @@ export function styleOf(element: Element, parent: Style, sheet: StyleSheet): Sty
 
 function cascade(element: Element, sheet: StyleSheet): ReadonlyMap<string, string> {
   const found = new Map<string, string>();
-  for (const name of [...inheritedNames, ...ownNames]) {
-    const value = attribute(element, name)?.trim();
-    if (value !== undefined && value !== "") found.set(name, value);
+  for (const { name, value } of element.attributes) {
+    if (properties.has(name) && value.trim() !== "") found.set(name, value.trim());
   }
   const declarations: Declaration[] = [
     ...declarationsFor(sheet, element),

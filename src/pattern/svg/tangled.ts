@@ -40,4 +40,4 @@ export function refuseTangled(rings: GridRegion, where: string): void {
 }
 
 /** Pairs that are only looked at cost less than those that overlap; so many times the limit is still within a blink. */
-const LOOKS = 25;
+const LOOKS = 50;

@@ -49,6 +49,7 @@ export class Walk {
   readonly colours = new Set<string>();
   #drawn = 0;
   #pathText = 0;
+  #segments = 0;
 
   constructor(file: ParsedSvg, sheet: StyleSheet, warn: Warn, where: string) {
     this.#file = file;
@@ -135,6 +136,14 @@ export class Walk {
       );
     }
     const subpaths = shapeOf(element, viewport, this.#where);
+    for (const { segments } of subpaths) this.#segments += segments.length;
+    if (this.#segments > SVG_LIMITS.segments) {
+      throw tooMuch(
+        `draws more than ${SVG_LIMITS.segments} lines and curves, counting what use repeats`,
+        `at most ${SVG_LIMITS.segments}`,
+        this.#where,
+      );
+    }
     if (subpaths.length === 0) return [];
     const shape = { subpaths, map, clips, what: describeElement(element) };
     if (clipping) return [{ ...shape, fill: ruleOf(style["clip-rule"]), stroke: undefined }];
@@ -286,7 +295,7 @@ export class Walk {
   }
 
   #refuseCycle(element: Element, target: Element, { within }: Surroundings): void {
-    const inside = within.includes(target) || within.includes(element) || holds(target, element);
+    const inside = within.includes(target) || holds(target, element);
     if (!inside) return;
     throw new AnnuletError({
       code: "svg-cycle",
