@@ -88,6 +88,7 @@ export const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   "manifold-3d": ["union/kernels"],
   "three-bvh-csg": ["union/kernels"],
   "clipper2-ts": ["pattern"],
+  "@xmldom/xmldom": ["pattern/svg"],
   commander: ["cli"],
   "cli-progress": ["cli"],
   "cli-table3": ["cli"],
