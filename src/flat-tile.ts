@@ -5,9 +5,10 @@ import { AnnuletError, type Warning } from "./errors.js";
 import { layOut } from "./lay-out.js";
 import type { Point2 } from "./math/point.js";
 import { type Fit, FULL_COVER } from "./pattern/fit.js";
+import type { Pattern } from "./pattern/pattern.js";
 import type { FileSource } from "./pattern/svg/load.js";
 import { type FriezeGroup, friezeGroup } from "./pattern/symmetry.js";
-import { type FlatRings, tileOutlines } from "./pattern/tile-outlines.js";
+import { type FlatRings, type TileOutlinesOptions, tileOutlines } from "./pattern/tile-outlines.js";
 import type { ResolvedSize } from "./sizing/size.js";
 import type { Bead } from "./solids/bead.js";
 import type { BeadRunReport } from "./solids/bead-report.js";
@@ -36,12 +37,13 @@ export interface FlatBead {
   readonly next: boolean;
 }
 
-/** A raised body on the tiles. */
+/** A raised, sunk or pierced body on the tiles. */
 export interface FlatRegion {
   /** Names of the regions in it. */
   readonly names: readonly string[];
-  /** mm above the seat. */
-  readonly height: number;
+  readonly mode: "raised" | "sunk" | "pierced";
+  /** mm above the seat; below it, negative, for what is sunk; undefined for what goes through. */
+  readonly height: number | undefined;
   readonly rings: FlatRings;
 }
 
@@ -54,7 +56,7 @@ export interface FlatTile {
   readonly seatLength: number;
   /** Tiles shown. */
   readonly tiles: number;
-  /** Lowest first: where two lie over each other, the higher one shows. */
+  /** In the order in which they cover each other: what is cut comes after what it cuts, lower before higher. */
   readonly regions: readonly FlatRegion[];
   /** Beads with their centres on the tiles or their borders; those on the rails are beside the seat and not here. */
   readonly beads: readonly FlatBead[];
@@ -84,15 +86,39 @@ export async function flatTile(document: unknown, options: FlatTileOptions = {})
   return {
     ...{ name: design.name, group: friezeGroup(design.pattern.symmetry), size, fit, tiles },
     seatLength: profile.seatLength,
-    regions: pattern.reliefs
-      .map((shape) => ({ names: shape.names, height: shape.height, rings: tileOutlines(shape, stretch) }))
-      .sort((a, b) => a.height - b.height),
+    regions: flatRegions(pattern, stretch),
     beads: placed.beads.filter((bead) => !onRail.has(bead)).flatMap((bead) => flatBeads(bead, wrap, fit, tiles)),
     runs: placed.reports,
     lambda: measureStretch(wrap, pattern.height),
     top: { height: pattern.height, develop: developAt(wrap, pattern.height) },
     warnings: stages.warnings,
   };
+}
+
+/** The pattern's bodies from step to step of its work: what is raised in a step, then what is cut after it. */
+function flatRegions({ reliefs, carvings }: Pattern, stretch: TileOutlinesOptions): FlatRegion[] {
+  const raised = (from: number, to: number) =>
+    reliefs
+      .slice(from, to)
+      .sort((a, b) => a.height - b.height)
+      .map(
+        ({ names, height, ...shape }): FlatRegion => ({
+          names,
+          mode: "raised",
+          height,
+          rings: tileOutlines(shape, stretch),
+        }),
+      );
+  const steps = carvings.flatMap(({ after, sunk, pierced }, i) => [
+    ...raised(carvings[i - 1]?.after ?? 0, after),
+    ...sunk.map(({ names, height, ...shape }): FlatRegion => {
+      return { names, mode: "sunk", height: -height, rings: tileOutlines(shape, stretch) };
+    }),
+    ...pierced.map(({ names, mouth, seam }): FlatRegion => {
+      return { names, mode: "pierced", height: undefined, rings: tileOutlines({ outline: mouth, seam }, stretch) };
+    }),
+  ]);
+  return [...steps, ...raised(carvings.at(-1)?.after ?? 0, reliefs.length)];
 }
 
 /** A bead this near to a tile's border stands on it, mm: lines meet their images to within 5 µm. */

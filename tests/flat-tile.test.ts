@@ -19,6 +19,27 @@ describe("the flat tile", () => {
     }
   });
 
+  it("tells raised, sunk and pierced regions apart, what is cut after what it cuts", async () => {
+    const box = (name: string, x: number) => ({ name, path: `M ${x} -0.1 h 0.2 v 0.2 h -0.2 z` });
+    const regions = [
+      { ...box("high", 0.1), height: 0.5 },
+      { ...box("low", 0.12), height: 0.3 },
+      { ...box("slot", 0.4), mode: "pierced" },
+      { ...box("pit", 0.7), mode: "sunk", depth: 0.2 },
+    ];
+    const tile = await flatTile({ ...CHANNEL, pattern: { ...CHANNEL.pattern, symmetry: "p1", regions } });
+    expect(tile.regions.map(({ names, mode, height }) => [...names, mode, height])).toEqual([
+      ["low", "raised", 0.3],
+      ["high", "raised", 0.5],
+      ["pit", "sunk", -0.2],
+      ["slot", "pierced", undefined],
+    ]);
+    for (const { rings } of tile.regions.slice(1)) {
+      const area = rings.reduce((sum, ring) => sum + polygonArea(ring), 0);
+      expect(area / (0.2 * tile.fit.tileWidth) ** 2).toBeCloseTo(1, 3);
+    }
+  });
+
   it("keeps to the tiles and the seat", async () => {
     const { regions, fit, seatLength } = await flatTile(example("saltmarsh-lattice"), { tiles: 2 });
     const points = regions.flatMap(({ rings }) => rings.flat());

@@ -1,6 +1,6 @@
 /**
- * The outlines of raised bodies over a stretch of tiles: the periods of each body put side by side and united, so that no
- * seam shows, and cut at the stretch's ends and the seat's edges.
+ * The outlines of raised and cut bodies over a stretch of tiles: the periods of each put side by side and united, so that
+ * no seam shows, and cut at the stretch's ends and the seat's edges.
  */
 import type { Point2 } from "../math/point.js";
 import { fromGrid, type GridPath, gridFor, shiftPath } from "./grid.js";
@@ -20,7 +20,10 @@ export interface TileOutlinesOptions {
 export type FlatRings = readonly (readonly Point2[])[];
 
 /** The part of a body's outline that lies on the first tiles of the seat. */
-export function tileOutlines(shape: ReliefShape, { tileWidth, seatLength, tiles }: TileOutlinesOptions): FlatRings {
+export function tileOutlines(
+  shape: Pick<ReliefShape, "outline" | "seam">,
+  { tileWidth, seatLength, tiles }: TileOutlinesOptions,
+): FlatRings {
   const grid = gridFor(tileWidth);
   // The points are grid steps in mm, so rounding brings them back exactly and the periods meet.
   const period = shape.outline.flat().map((ring): GridPath => {

@@ -6,7 +6,7 @@ import type { Point2 } from "../math/point.js";
 import { type FriezeGroup, friezeGroups } from "../pattern/symmetry.js";
 import { symmetryElements } from "../pattern/symmetry-elements.js";
 import { legendColumn, SYMMETRY_LINES } from "./drawing/legend.js";
-import { heightFill, PENS } from "./drawing/pens.js";
+import { PENS, rampFill } from "./drawing/pens.js";
 import { decimal, element, group, pathData, svgDocument } from "./drawing/svg.js";
 import { fundamentalRegion, symmetryMarks } from "./drawing/symmetry-marks.js";
 import { SIZES, textAt } from "./drawing/text.js";
@@ -76,7 +76,7 @@ function motifs({ operations }: FriezeGroup, [left, middle]: Point2): string[] {
         middle,
       ];
       const transform = `matrix(${matrix.map(decimal).join(" ")})`;
-      return element("path", { class: "motif", d: MOTIF, transform, fill: heightFill(0, 1) });
+      return element("path", { class: "motif", d: MOTIF, transform, fill: rampFill("raised", 0, 1) });
     }),
   );
 }

@@ -9,12 +9,13 @@ import type { Point2 } from "../math/point.js";
 import { symmetryElements } from "../pattern/symmetry-elements.js";
 import { DIMENSION_DEPTH, DIMENSION_WIDTH, levelDimension, uprightDimension } from "./drawing/dimension.js";
 import { legendColumn, legendHeight } from "./drawing/legend.js";
-import { heightFill, PENS } from "./drawing/pens.js";
+import { PENS } from "./drawing/pens.js";
 import { SCALE_BAR, scaleBar } from "./drawing/scale-bar.js";
 import { element, group, pathData, svgDocument } from "./drawing/svg.js";
 import { AXIS_OVERHANG, fundamentalRegion, symmetryMarks } from "./drawing/symmetry-marks.js";
 import { charactersIn, SIZES, textAt, wrapText } from "./drawing/text.js";
 import { type TilePlace, tilePlace } from "./drawing/tile-place.js";
+import { kindOf, regionKinds } from "./tile-fills.js";
 import { beadBlock, heightBlock, measureBlock, stretchBlock, symmetryBlock } from "./tile-notes.js";
 
 export interface TileDrawingOptions {
@@ -103,18 +104,18 @@ const LINE = 1.45;
 /** Regions, shade, beads, borders and marks, the lowest first. */
 function tileLayers(tile: FlatTile, place: TilePlace): string[] {
   const elements = symmetryElements(tile.group);
-  const heights = [...new Set(tile.regions.map(({ height }) => height))];
-  const regions = tile.regions.map(({ names, height, rings }) =>
+  const kinds = regionKinds(tile.regions);
+  const regions = tile.regions.map((region) =>
     element("path", {
       class: "region",
-      "data-names": names.join(", "),
-      "data-height": height,
+      "data-names": region.names.join(", "),
+      "data-height": region.height,
       d: pathData(
-        rings.map((ring) => place.trace([...ring, ring[0]])),
+        region.rings.map((ring) => place.trace([...ring, ring[0]])),
         true,
       ),
       ...PENS.fine,
-      fill: heightFill(heights.indexOf(height), heights.length),
+      fill: kindOf(kinds, region).fill,
       "fill-rule": "evenodd",
     }),
   );

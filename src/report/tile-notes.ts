@@ -4,7 +4,7 @@
 import type { FlatTile } from "../flat-tile.js";
 import { symmetryElements } from "../pattern/symmetry-elements.js";
 import { fillSample, type LegendBlock, type LegendLine, SYMMETRY_LINES } from "./drawing/legend.js";
-import { heightFill } from "./drawing/pens.js";
+import { regionKinds } from "./tile-fills.js";
 
 /** Which marks of symmetry there are. */
 export function symmetryBlock({ group }: FlatTile): LegendBlock {
@@ -16,21 +16,16 @@ export function symmetryBlock({ group }: FlatTile): LegendBlock {
   return { heading: `Symmetry ${group.name}`, lines };
 }
 
-/** What is raised, highest first. */
+/** What is raised or cut, highest first. */
 export function heightBlock({ regions }: FlatTile): LegendBlock {
-  const heights = [...new Set(regions.map(({ height }) => height))];
-  const lines = heights.map((height, i): LegendLine => {
-    const names = [...new Set(regions.filter((one) => one.height === height).flatMap((one) => one.names))];
-    return {
+  const lines = regionKinds(regions).map(
+    ({ names, mode, height, fill }): LegendLine => ({
       text: names.join(", "),
-      value: `${height.toFixed(3)} mm`,
-      sample: fillSample({ fill: heightFill(i, heights.length) }, true),
-    };
-  });
-  return {
-    heading: "Height above the seat",
-    lines: lines.length > 0 ? lines.reverse() : [{ text: "nothing is raised" }],
-  };
+      value: height === undefined ? "through" : `${mode} ${mm(Math.abs(height))}`,
+      sample: fillSample({ fill }, true),
+    }),
+  );
+  return { heading: "Regions", lines: lines.length > 0 ? lines : [{ text: "nothing is drawn" }] };
 }
 
 /** The flat measures. */
@@ -48,11 +43,14 @@ export function measureBlock({ fit, seatLength }: FlatTile): LegendBlock {
 export function stretchBlock({ lambda, top }: FlatTile): LegendBlock {
   const { edge } = lambda;
   const atEdge = edge.max - edge.min < SAME_STRETCH ? share(edge.max) : `${share(edge.min)} to ${share(edge.max)}`;
+  const raised: LegendLine[] = [
+    { text: `relief top over the crown, +${top.height.toFixed(3)} mm`, value: share(lambda.topCrown) },
+    { text: "relief top, least and most", value: `${share(lambda.top.min)} to ${share(lambda.top.max)}` },
+  ];
   const lines: LegendLine[] = [
     { text: "seat edge, the floor beside a rail", value: atEdge },
     { text: "crown, the seat's middle line", value: share(lambda.crown) },
-    { text: `relief top over the crown, +${top.height.toFixed(3)} mm`, value: share(lambda.topCrown) },
-    { text: "relief top, least and most", value: `${share(lambda.top.min)} to ${share(lambda.top.max)}` },
+    ...(top.height > 0 ? raised : []),
   ];
   return { heading: "Stretch along the band λu, 1 is true", lines };
 }

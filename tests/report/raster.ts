@@ -51,15 +51,18 @@ export interface Box {
 /** Covered area, mm², and the box round it of what is drawn on a clear sheet: found coarsely, then measured closely. */
 export function covered(svg: string, zoom: number): { readonly area: number; readonly box: Box } {
   const { width, height } = sheetSize(parseSvg(svg));
-  const { box } = measure(svg, { left: 0, right: width, top: 0, bottom: height }, COARSE);
+  const { box } = measure(svg, { left: 0, right: width, top: 0, bottom: height }, COARSE, 1);
   const room = { left: box.left - 1, right: box.right + 1, top: box.top - 1, bottom: box.bottom + 1 };
-  return measure(svg, room, zoom);
+  return measure(svg, room, zoom, HALF_COVERED);
 }
 
 /** Pixels a millimetre at which everything is looked over. */
 const COARSE = 4;
 
-function measure(svg: string, window: Box, zoom: number) {
+/** Opacity, of 255, from which a pixel counts as within the box. */
+const HALF_COVERED = 128;
+
+function measure(svg: string, window: Box, zoom: number, least: number) {
   const [w, h] = [window.right - window.left, window.bottom - window.top];
   const view = `width="${w}mm" height="${h}mm" viewBox="${window.left} ${window.top} ${w} ${h}"`;
   const cut = svg.replace(/width="[^"]*mm" height="[^"]*mm" viewBox="[^"]*"/, view);
@@ -72,7 +75,7 @@ function measure(svg: string, window: Box, zoom: number) {
       const alpha = pixels[4 * (y * width + x) + 3];
       if (alpha === 0) continue;
       sum += alpha / 255;
-      if (alpha < 128) continue;
+      if (alpha < least) continue;
       box.left = Math.min(box.left, x);
       box.right = Math.max(box.right, x + 1);
       box.top = Math.min(box.top, y);

@@ -13,9 +13,8 @@ export const COLOURS = {
   accent: ACCENT,
   /** Laid over the fundamental region. */
   region: "#2563b0",
-  /** The lowest and the highest of several heights. */
-  low: [236, 226, 203],
-  high: [176, 146, 92],
+  /** What goes through the band. */
+  hole: "#4a4f55",
 } as const;
 
 /** What is made of metal is finer than the series: its details are a few tenths of a millimetre. */
@@ -40,9 +39,24 @@ export const PENS = {
 /** Opacity of the fundamental region's shade. */
 export const REGION_SHADE = { fill: COLOURS.region, "fill-opacity": 0.25 } as const;
 
-/** The fill of the i-th of `count` heights, lowest first. */
-export function heightFill(i: number, count: number): string {
+type Colour = readonly [red: number, green: number, blue: number];
+
+/** From the lowest to the highest of several raised heights, and from the least to the greatest of several depths. */
+const RAMPS = {
+  raised: [
+    [236, 226, 203],
+    [176, 146, 92],
+  ],
+  sunk: [
+    [214, 219, 223],
+    [148, 158, 167],
+  ],
+} as const satisfies Readonly<Record<string, readonly [Colour, Colour]>>;
+
+/** The fill of the i-th of `count` heights, or depths. */
+export function rampFill(ramp: keyof typeof RAMPS, i: number, count: number): string {
   const share = count === 1 ? 0.5 : i / (count - 1);
-  const mix = COLOURS.low.map((low, k) => Math.round(low + share * (COLOURS.high[k] - low)));
+  const [low, high] = RAMPS[ramp];
+  const mix = low.map((part, k) => Math.round(part + share * (high[k] - part)));
   return `#${mix.map((part) => part.toString(16).padStart(2, "0")).join("")}`;
 }
