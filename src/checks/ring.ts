@@ -4,7 +4,7 @@
 import { AnnuletError, type Warn } from "../errors.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { type Ball, findBridges } from "./bridges.js";
-import { assertSolid, type SolidCheck } from "./gate.js";
+import { assertSolid, checkSolid, type SolidCheck } from "./gate.js";
 
 export interface RingGateOptions {
   /** Handles that the design implies: 1 for a band, one more for each clean hole. */
@@ -22,13 +22,17 @@ const PLACES_SHOWN = 10;
 /**
  * Checks a finished ring. A genus that differs from the design's is a warning with the places where beads bridge gaps.
  *
- * @throws AnnuletError `not-closed`
+ * @throws AnnuletError `loose-pieces` where closed parts hang in the air, `not-closed`
  */
 export function gateRing(
   mesh: Mesh,
   { genus, balls, tolerance, warn }: RingGateOptions,
 ): SolidCheck & { genus: number } {
-  const check = assertSolid(mesh);
+  const check = checkSolid(mesh);
+  if (!check.closed) {
+    requireOnePiece(check);
+    assertSolid(mesh);
+  }
   if (check.genus === undefined) throw new AnnuletError({ code: "not-closed", message: "the ring has no genus" });
   if (check.genus !== genus) {
     const bridges = findBridges(mesh, balls, tolerance);
@@ -44,4 +48,17 @@ export function gateRing(
     });
   }
   return { ...check, genus: check.genus };
+}
+
+/** A ring whose only fault is that it is in pieces has parts with nothing to stand on: that lies in the design. */
+function requireOnePiece({ faults, float32, components, voids }: SolidCheck): void {
+  if (components < 2 || voids > 0 || [...faults, ...float32.faults].some(({ code }) => code !== "components")) return;
+  const places = faults.flatMap((fault) => fault.places);
+  throw new AnnuletError({
+    code: "loose-pieces",
+    message: `${components - 1} part${components === 2 ? "" : "s"} of the ring touch${components === 2 ? "es" : ""} nothing: beads or relief hang over a pit or a hole, or beside the band`,
+    value: { pieces: components, places: places.slice(0, PLACES_SHOWN) },
+    allowed: "a ring in one piece",
+    hint: "move them on to the metal, make the pit or hole smaller, or set the beads lower",
+  });
 }

@@ -87,19 +87,44 @@ const region = fc.oneof(
   ),
 );
 
+const section = fc.oneof(
+  fc.record({ form: fc.constant("flat"), height, draft: between(0, 15), bevel: fc.constantFrom(0, 0.05) }),
+  fc.record({ form: fc.constant("domed"), height, wall: between(0, 0.15) }),
+  fc.record({ form: fc.constant("ridge"), slope: between(15, 60), nose: fc.constantFrom(0, 0.05) }),
+  fc.record({ form: fc.constant("hollow"), height, dip: between(0.05, 0.15), round: fc.constantFrom(0, 0.05) }),
+);
+
+const shaped = fc.oneof(
+  fc.record({ path: filled, section }),
+  fc.record({
+    path: fc.oneof(filled, curve, through),
+    ribbon: fc.record({ width: between(0.4, 0.8), join: fc.constantFrom("miter", "round") }),
+    section,
+  }),
+);
+
+const cut = fc.oneof(
+  fc.record({ path: filled, mode: fc.constant("pierced"), broken: fc.constantFrom(0, 0.08) }),
+  fc.record({ path: filled, mode: fc.constant("sunk"), depth: between(0.1, 0.4), round: fc.constantFrom(0, 0.05) }),
+  fc.record({ path: filled, mode: fc.constant("sunk"), section }),
+);
+
 export const symmetry = fc.constantFrom("p1", "p11g", "p1m1", "p2", "p11m", "p2mg", "p2mm");
 
-const pattern = fc.record({
-  fit: fc.record({
-    repeats: fc.oneof(fc.constant("auto"), fc.integer({ min: 3, max: 14 })),
-    rows: fc.constantFrom(1, 1, 2),
-    aspect: between(0.6, 1.5),
-    hold: fc.constantFrom("tile", "band", "band"),
-  }),
-  symmetry,
-  cover: fc.oneof({ arbitrary: fc.constant(360), weight: 2 }, { arbitrary: between(60, 330, 0), weight: 1 }),
-  regions: fc.array(region, { maxLength: 2 }),
-});
+const patternOf = (drawn: fc.Arbitrary<object>) =>
+  fc.record({
+    fit: fc.record({
+      repeats: fc.oneof(fc.constant("auto"), fc.integer({ min: 3, max: 14 })),
+      rows: fc.constantFrom(1, 1, 2),
+      aspect: between(0.6, 1.5),
+      hold: fc.constantFrom("tile", "band", "band"),
+    }),
+    symmetry,
+    cover: fc.oneof({ arbitrary: fc.constant(360), weight: 2 }, { arbitrary: between(60, 330, 0), weight: 1 }),
+    regions: fc.array(drawn, { maxLength: 2 }),
+  });
+
+const pattern = patternOf(region);
 
 const beadRun = fc
   .tuple(
@@ -111,16 +136,22 @@ const beadRun = fc
   )
   .map(([along, run]) => ({ ...run, along }));
 
+const designWith = (art: typeof pattern) =>
+  fc.record(
+    {
+      annulet: fc.constant(1),
+      size: between(15, 21).map((diameter) => ({ diameter })),
+      tolerance: fc.constant(COARSE),
+      profile,
+      pattern: art,
+      beads: fc.array(beadRun, { maxLength: 1 }),
+      proud: fc.constant(true),
+    },
+    { requiredKeys: ["annulet", "size", "tolerance", "profile", "proud"] },
+  );
+
 /** Most can be built; some cannot. */
-export const design = fc.record(
-  {
-    annulet: fc.constant(1),
-    size: between(15, 21).map((diameter) => ({ diameter })),
-    tolerance: fc.constant(COARSE),
-    profile,
-    pattern,
-    beads: fc.array(beadRun, { maxLength: 1 }),
-    proud: fc.constant(true),
-  },
-  { requiredKeys: ["annulet", "size", "tolerance", "profile", "proud"] },
-);
+export const design = designWith(pattern);
+
+/** With sections of every form, and regions that are sunk or pierced. */
+export const carvedDesign = designWith(patternOf(fc.oneof(region, shaped, cut, cut)));

@@ -211,3 +211,10 @@ it.skipIf(!hasAdmesh)("a ring with all sections, pits and holes is clean to adme
   const stl = formatForFile("ring.stl").encode(mesh, { name: "ring" });
   expect(admesh(stl)).toMatchObject({ parts: 1, degenerate: 0, disconnectedEdges: [0, 0, 0], facetsReversed: 0 });
 });
+
+it("beads that hang over a pit are told as loose, with their places", async () => {
+  const regions = [{ path: "M 0.1 -0.3 H 0.7 V 0.3 H 0.1 Z", mode: "sunk", depth: 0.5 }];
+  const beads = [{ along: { v: 0 }, diameter: 0.3, count: 45 }];
+  const failure = await failureOf({ regions, more: { beads } });
+  expect(failure).toMatchObject({ code: "loose-pieces", allowed: "a ring in one piece" });
+});
