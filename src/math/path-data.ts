@@ -36,6 +36,11 @@ export interface FlattenPathOptions {
   readonly path?: string;
 }
 
+export interface ReadPathOptions {
+  /** Whether a subpath whose pieces have no length is kept, as one without pieces: strokes cap it. Default false. */
+  readonly dots?: boolean;
+}
+
 /** Two points nearer than this part of the path's largest coordinate are one: rounding of relative commands. */
 const SAME_POINT = 1e-12;
 
@@ -48,8 +53,8 @@ const SAME_POINT = 1e-12;
  * @throws AnnuletError `path-malformed` for a text that is no path, with the position where known;
  *   `path-not-finite` where a number is too large for arithmetic
  */
-export function readPathData(d: string, path?: string): Subpath[] {
-  const pen = new Pen();
+export function readPathData(d: string, path?: string, { dots = false }: ReadPathOptions = {}): Subpath[] {
+  const pen = new Pen(dots);
   for (const command of parse(d, path)) pen.draw(command);
   const subpaths = pen.finish();
   const finite = subpaths.every(({ segments }) => segments.every(hasFiniteNumbers));
@@ -176,12 +181,21 @@ class Pen {
   private segments: PathSegment[] = [];
   /** The largest coordinate met, without its sign. */
   reach = 0;
+  private readonly dots: boolean;
+
+  constructor(dots: boolean) {
+    this.dots = dots;
+  }
+
+  /** Whether anything was drawn since the last move, even without length. */
+  private touched = false;
   /** The last control point, for S after C or S, and T after Q or T. */
   private control: { readonly of: "cubic" | "quadratic"; readonly point: Point2 } | undefined;
 
   draw(command: Command): void {
     const control = this.control;
     this.control = undefined;
+    if (command.type !== SVGPathData.MOVE_TO) this.touched = true;
     switch (command.type) {
       case SVGPathData.CLOSE_PATH:
         this.line(this.start);
@@ -253,7 +267,10 @@ class Pen {
   }
 
   private endSubpath(closed: boolean): void {
-    if (this.segments.length > 0) this.subpaths.push({ start: this.start, segments: this.segments, closed });
+    if (this.segments.length > 0 || (this.dots && this.touched)) {
+      this.subpaths.push({ start: this.start, segments: this.segments, closed });
+    }
+    this.touched = false;
     this.segments = [];
     this.at = this.start;
   }

@@ -24,7 +24,7 @@ export const SVG_LIMITS = {
   /** Most pairs of edges that may lie near enough to cross. */
   pairs: 500_000,
   /** Most rules in style sheets. */
-  rules: 2_000,
+  rules: 500,
   /** Farthest that anything drawn may lie from the tile, mm. */
   reach: 1_000,
 } as const;

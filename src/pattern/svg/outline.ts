@@ -4,7 +4,7 @@
  */
 import { AnnuletError } from "../../errors.js";
 import { type Affine, compose, mapPoint, mapSubpath, scaling, stretches } from "../../math/affine.js";
-import { flattenSubpath } from "../../math/path-data.js";
+import { flattenPathSegment, type Subpath } from "../../math/path-data.js";
 import type { Point2 } from "../../math/point.js";
 import { type GridPath, toGrid } from "../grid.js";
 import { type GridRegion, intersect, ringArea, unite } from "../polygons.js";
@@ -84,11 +84,9 @@ class Outliner {
     const map = this.#mapOf(shape);
     const rings: GridPath[] = [];
     for (const subpath of shape.subpaths) {
-      const points = flattenSubpath(mapSubpath(map, subpath), tolerance, where);
-      const ring = this.#toGrid(points, scale, shape);
+      const ring = this.#toGrid(this.#flatten(mapSubpath(map, subpath), tolerance), scale, shape);
       if (ring.length >= 3) rings.push(ring);
     }
-    this.#count(rings);
     refuseTangled(rings, where);
     this.cleaned.crossings += rings.filter(crossesItself).length;
     return unite(rings, shape.fill);
@@ -100,11 +98,11 @@ class Outliner {
     if (stroke === undefined) return [];
     const map = this.#mapOf(shape);
     const own = stretches(map)[0] * scale;
-    const grid = { scale: own, tolerance: tolerance * scale };
+    const grid = { scale: own, tolerance: tolerance * scale, count: (points: number) => this.#count(points) };
     const far = subpaths.some(({ start }) => !(Math.hypot(...mapPoint(map, start)) < SVG_LIMITS.reach));
     if (far || !(stroke.width * own < SVG_LIMITS.reach * scale)) throw tooFar(shape, where);
     const region = strokeRegion(subpaths, stroke, grid, where);
-    this.#count(region);
+    for (const ring of region) this.#count(ring.length);
     const toPlace = compose(map, scaling(1 / own, 1 / own));
     const placed = region.map((ring) =>
       this.#toGrid(
@@ -150,13 +148,25 @@ class Outliner {
     if (!points.every(([x, y]) => Math.abs(x) < reach && Math.abs(y) < reach)) throw tooFar(shape, this.#options.where);
     const ring = toGrid({ tile: 0, scale }, points);
     this.cleaned.duplicates += points.length - ring.length;
+    // A path that closes where it began is no repetition.
     const [first, last] = [ring[0], ring[ring.length - 1]];
     if (ring.length > 1 && first.x === last.x && first.y === last.y) ring.pop();
     return ring;
   }
 
-  #count(rings: GridRegion): void {
-    for (const ring of rings) this.#points += ring.length;
+  /** Points are counted as they come, so that a file made to fill the memory is refused before it does. */
+  #flatten({ start, segments }: Subpath, tolerance: number): Point2[] {
+    const points: Point2[] = [start];
+    for (const segment of segments) {
+      const more = flattenPathSegment(segment, tolerance, this.#options.where);
+      this.#count(more.length);
+      for (const point of more) points.push(point);
+    }
+    return points;
+  }
+
+  #count(points: number): void {
+    this.#points += points;
     if (this.#points <= SVG_LIMITS.points) return;
     throw tooMuch(
       `comes to more than ${SVG_LIMITS.points} corners at this tolerance`,

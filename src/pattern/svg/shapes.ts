@@ -76,7 +76,7 @@ function reader(element: Element, { width, height }: Viewport, where: string): M
 function pathOf(d: string, element: Element, where: string): Subpath[] {
   if (d.trim() === "" || d.trim() === "none") return [];
   try {
-    return readPathData(d, where);
+    return readPathData(d, where, { dots: true });
   } catch (error) {
     if (!(error instanceof AnnuletError)) throw error;
     throw new AnnuletError(

@@ -11,6 +11,7 @@ import { TURN } from "../../units.js";
 import { type GridPath, type GridPoint, toGrid } from "../grid.js";
 import { type GridRegion, ribbonAlong, ribbonAround, ringArea, unite } from "../polygons.js";
 import type { Stroke } from "./drawing.js";
+import { refuseTangled } from "./tangled.js";
 
 /** How a stroke is worked in its own coordinates. */
 export interface StrokeGrid {
@@ -18,6 +19,8 @@ export interface StrokeGrid {
   readonly scale: number;
   /** Largest deviation, grid steps. */
   readonly tolerance: number;
+  /** Told how many points each piece comes to; throws where there are too many. */
+  readonly count: (points: number) => void;
 }
 
 /** Strokes are flattened this much finer than they may deviate: their outside is a wider curve than the line itself. */
@@ -30,33 +33,59 @@ export function strokeRegion(
   grid: StrokeGrid,
   where: string,
 ): GridRegion {
-  return unite(subpaths.flatMap((subpath) => strokeOne(subpath, stroke, grid, where)));
+  const parts = subpaths.flatMap((subpath) => {
+    const line = flatten(subpath, grid, where);
+    // Its ribbons cross where it does, each with both sides.
+    refuseTangled([line.points], where, SIDES);
+    return strokeOne(line, subpath.closed, stroke, grid.tolerance, grid.scale);
+  });
+  refuseTangled(parts, where);
+  return unite(parts);
 }
 
-function strokeOne(subpath: Subpath, stroke: Stroke, grid: StrokeGrid, where: string): GridRegion {
-  const { points, joints } = flatten(subpath, grid, where);
-  const width = stroke.width * grid.scale;
-  if (points.length < 2) return dot(points[0], width, stroke, grid.tolerance);
-  const { closed } = subpath;
+/** Pairs of sides that cross where two ribbons do. */
+const SIDES = 4;
+
+/** A line on the grid. */
+interface FlatLine {
+  readonly points: GridPath;
+  /** At which of its points two pieces of the path meet. */
+  readonly joints: ReadonlySet<number>;
+}
+
+function strokeOne(
+  { points, joints }: FlatLine,
+  closed: boolean,
+  stroke: Stroke,
+  tolerance: number,
+  scale: number,
+): GridRegion {
+  const width = stroke.width * scale;
+  if (points.length < 2) return dot(points[0], width, stroke, tolerance);
   if (stroke.join === "round") {
     return closed
-      ? ribbonAround([points], width, "round", grid.tolerance)
-      : ribbonAlong([points], width, "round", stroke.cap, grid.tolerance);
+      ? ribbonAround([points], width, "round", tolerance)
+      : ribbonAlong([points], width, "round", stroke.cap, tolerance);
   }
-  const corners = cornersOf(points, joints, closed, width, grid.tolerance);
-  if (closed && corners.length === 0) return ribbonAround([points], width, "round", grid.tolerance);
+  const corners = cornersOf(points, joints, closed, width, tolerance);
+  if (closed && corners.length === 0) return ribbonAround([points], width, "round", tolerance);
   const pieces = closed ? splitRing(points, corners) : splitLine(points, corners);
   const wedges = corners.map((at) => leftHanded(wedge(points, at, width / 2, stroke)));
-  const ribbons = ribbonAlong(pieces, width, "round", "butt", grid.tolerance);
-  return [...ribbons, ...wedges, ...(closed ? [] : capsOf(points, width, stroke, grid.tolerance))];
+  const ribbons = ribbonAlong(pieces, width, "round", "butt", tolerance);
+  return [...ribbons, ...wedges, ...(closed ? [] : capsOf(points, width, stroke, tolerance))];
 }
 
-/** The line on the grid, and at which of its points two pieces of the path meet. A ring's last point is not its first. */
-function flatten({ start, segments, closed }: Subpath, { scale, tolerance }: StrokeGrid, where: string) {
+/** The line on the grid. A ring's last point is not its first. */
+function flatten(
+  { start, segments, closed }: Subpath,
+  { scale, tolerance, count }: StrokeGrid,
+  where: string,
+): FlatLine {
   const points: GridPath = toGrid({ tile: 0, scale }, [start]);
   const joints = new Set<number>(closed ? [0] : []);
   for (const segment of segments) {
     const more: readonly Point2[] = flattenPathSegment(segment, (tolerance * FINER) / scale, where);
+    count(more.length);
     for (const point of toGrid({ tile: 0, scale }, more)) {
       const last = points[points.length - 1];
       if (last.x !== point.x || last.y !== point.y) points.push(point);

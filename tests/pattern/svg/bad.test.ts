@@ -61,6 +61,13 @@ describe("a file that should not be read is refused by name", () => {
       /never end/,
     ],
     ["a tangle", svg(`<path d="${zigzag(20_000)}"/>`), "svg-too-complex", /tangled/],
+    ["a stroked tangle", svg(`<path fill="none" stroke="black" d="${zigzag(1000)}"/>`), "svg-too-complex", /tangled/],
+    [
+      "curves as large as a room",
+      svg(`<path d="M0 0${"C 900 0 0 900 900 900 S 900 0 0 0".repeat(20_000)}"/>`),
+      "svg-too-complex",
+      /corners/,
+    ],
     ["a million path commands", svg(`<path d="M0 0${"l1 1".repeat(400_000)}"/>`), "svg-too-complex", /path data/],
     [
       "points without end",

@@ -148,6 +148,10 @@ const drawings: [string, string, string?][] = [
     '<g stroke="black" stroke-width="4"><line x1="10" y1="10" x2="90" y2="50"/><polyline fill="none" points="10,90 50,60 90,90"/></g>',
   ],
   [
+    "dots with round and square caps, none with butt ends",
+    '<g fill="none" stroke="black" stroke-width="12"><path stroke-linecap="round" d="M20 20h0M50 20z"/><path stroke-linecap="square" d="M20 60l0 0"/><path d="M60 60h0"/><line stroke-linecap="round" x1="80" y1="80" x2="80" y2="80"/></g>',
+  ],
+  [
     "stroke-width in percent",
     '<path fill="none" stroke="black" stroke-width="5%" d="M20 20 L 80 30"/>',
     'width="100" height="50" viewBox="0 0 200 100"',
