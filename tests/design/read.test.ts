@@ -168,7 +168,7 @@ describe("unknown keys", () => {
       undefined,
       "diameter",
     ],
-    ["with nothing near", withRegion({ svg: "leaf.svg" }), "pattern.regions[0].svg", undefined, "path"],
+    ["with nothing near", withRegion({ engraving: "leaf.png" }), "pattern.regions[0].engraving", undefined, "path"],
     ["that every object inherits", { ...plainBand, constructor: 1 }, "constructor", undefined, "size"],
     ["that would set a prototype", JSON.parse('{"__proto__": {"proud": true}}'), "__proto__", undefined, "size"],
     ["that is no plain word", { ...plainBand, "my key": 1 }, '["my key"]', undefined, "size"],
