@@ -10,7 +10,7 @@ import type { Mesh } from "../mesh/mesh.js";
 /** Edges up to this are collapsed, mm: a thousand steps of float32 at 16 mm from the axis, a fifth of any tolerance. */
 const SHORT_EDGE = 2e-3;
 
-/** Triangles lower than this are flipped away, mm: below any step of float32 on a ring. */
+/** Triangles lower than this are flipped away and points this near are one, mm: about a step of float32 on a ring. */
 const FLAT_HEIGHT = 1e-6;
 
 /** Passes after which what is left is left to the gate: each pass lets neighbours of the last one's changes settle. */
@@ -92,9 +92,11 @@ class Work {
     const [aroundA, aroundB] = [this.#trianglesOf(a), this.#trianglesOf(b)];
     const dying = aroundB.filter((t) => this.#corners(t).includes(a));
     if (dying.length !== 2) return false;
-    const neighbours = (list: readonly number[]) => new Set(list.flatMap((t) => [...this.#corners(t)]));
-    const beside = neighbours(aroundA);
-    const common = [...neighbours(aroundB)].filter((vertex) => vertex !== a && vertex !== b && beside.has(vertex));
+    const common = this.#commonNeighbours(a, b);
+    if (common.length === 3 && this.#squareDistance(a, b) <= FLAT_HEIGHT ** 2) {
+      const tip = common.find((vertex) => this.#trianglesOf(vertex).length === 3);
+      return tip !== undefined && this.#dropTip(tip, a, b) && this.#collapse(a, b);
+    }
     if (common.length !== 2) return false;
     // Where the two common neighbours face both ends, all that is left is a tetrahedron, which would fold flat.
     const facesBoth = (list: readonly number[]) =>
@@ -107,6 +109,35 @@ class Work {
     this.#around[a] = [...aroundA.filter((t) => !dying.includes(t)), ...moving];
     this.#around[b] = [];
     for (const vertex of common) this.#around[vertex] = this.#trianglesOf(vertex).filter((t) => !dying.includes(t));
+    return true;
+  }
+
+  #commonNeighbours(a: number, b: number): number[] {
+    const neighbours = (vertex: number) => new Set(this.#trianglesOf(vertex).flatMap((t) => [...this.#corners(t)]));
+    const beside = neighbours(a);
+    return [...neighbours(b)].filter((vertex) => vertex !== a && vertex !== b && beside.has(vertex));
+  }
+
+  /**
+   * Takes away a vertex whose only neighbours are a, b and one other, with one triangle for its three. Where a and b
+   * coincide it is the tip of a fin without thickness, which keeps them from being one vertex.
+   */
+  #dropTip(tip: number, a: number, b: number): boolean {
+    const [kept, ...dying] = this.#trianglesOf(tip);
+    const ring = new Set([kept, ...dying].flatMap((t) => [...this.#corners(t)]));
+    ring.delete(tip);
+    const [other] = [...ring].filter((vertex) => vertex !== a && vertex !== b);
+    if (ring.size !== 3 || !ring.has(a) || !ring.has(b)) return false;
+    const closes = (t: number) => t !== kept && !dying.includes(t) && [a, b].every((v) => this.#corners(t).includes(v));
+    if (this.#trianglesOf(other).some(closes)) return false;
+    const missing = [...ring].find((vertex) => !this.#corners(kept).includes(vertex)) as number;
+    this.#triangles[3 * kept + this.#corners(kept).indexOf(tip)] = missing;
+    for (const t of dying) this.#gone[t] = 1;
+    this.#around[tip] = [];
+    for (const vertex of ring) {
+      const rest = this.#trianglesOf(vertex).filter((t) => t !== kept && !dying.includes(t));
+      this.#around[vertex] = [...rest, kept];
+    }
     return true;
   }
 
