@@ -15,7 +15,7 @@ import type { GridPath } from "./grid.js";
 import { narrowestPlace } from "./narrowest.js";
 import { keepsParts } from "./parts.js";
 import { takePeriods } from "./period.js";
-import { type GridRegion, offset } from "./polygons.js";
+import { type GridRegion, shrink } from "./polygons.js";
 import { clearRing, type Strip, steps } from "./strip.js";
 
 /** A polygon above the seat: the outer ring counter-clockwise seen from outside, then its holes; points are (u, v, h). */
@@ -57,7 +57,8 @@ export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOp
   if (round > height) throw roundError(options, height, "the region is only so high");
   const near = strip.periodic && round <= NEAR_ROUND * strip.tileWidth ? takePeriods(strip, region, 1, 2) : region;
   const levels = contours(strip, near, options);
-  if (round > 0) checkRound(strip, near, levels, options);
+  // Where the cut-off ends of `near` come apart, the whole region decides.
+  if (round > 0 && firstLoss(strip, near, levels) !== -1) requireRound(strip, region, options);
   const contour = levels.map(({ rings, h }) => rings.map((ring) => ring.map(({ x, y }): LevelPoint => ({ x, y, h }))));
   const left = strip.periodic ? chooseCut(contour.flat(), strip.grid.tile) : 0;
   const cut = (parts: readonly LevelRing[]) =>
@@ -78,8 +79,7 @@ export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOp
 }
 
 /**
- * A rounding up to this many tile widths leaves the cell alone where the region is cut off a fifth of a tile beyond it:
- * inset corners move by up to four times the rounding.
+ * A rounding up to this many tile widths leaves the cell alone where the region is cut off a fifth of a tile beyond it.
  */
 const NEAR_ROUND = 0.05;
 
@@ -99,7 +99,7 @@ function contours(strip: Strip, region: GridRegion, { height, round }: SectionOp
     const angle = count === 0 ? Math.PI / 2 : ((Math.PI / 2) * i) / count;
     const inset = round * (1 - Math.cos(angle));
     const h = height - round * (1 - Math.sin(angle));
-    const rings = i === 0 ? region : offset(region, -steps(strip, inset), "miter", strip.arcTolerance);
+    const rings = i === 0 ? region : shrink(region, steps(strip, inset), strip.arcTolerance);
     return { rings, inset, h };
   });
 }
@@ -109,15 +109,20 @@ function reversed(ring: LevelRing): LevelRing {
 }
 
 /**
- * Shrinking by the rounding, on its whole way, must keep every part and every hole of the region in one piece. A part
- * that ends in a tip, or in a tail, only becomes lower there.
+ * The first level at which a part of the region, or a hole, is lost or comes apart; −1 where none does. A part that ends
+ * in a tip, or in a tail, only becomes lower there.
  */
-function checkRound(strip: Strip, region: GridRegion, levels: readonly Level[], options: SectionOptions): void {
-  const counts = (ring: GridPath) => clearRing(strip, ring);
-  const failing = levels.findIndex(({ rings }) => !keepsParts(region, rings, counts));
+function firstLoss(strip: Strip, region: GridRegion, levels: readonly Level[]): number {
+  return levels.findIndex(({ rings }) => !keepsParts(region, rings, (ring) => clearRing(strip, ring)));
+}
+
+function requireRound(strip: Strip, region: GridRegion, options: SectionOptions): void {
+  const levels = contours(strip, region, options);
+  const failing = firstLoss(strip, region, levels);
   if (failing === -1) return;
+  const counts = (ring: GridPath) => clearRing(strip, ring);
   const reach = largestWhere(0, levels[failing].inset, (distance) =>
-    keepsParts(region, offset(region, -steps(strip, distance), "miter", strip.arcTolerance), counts),
+    keepsParts(region, shrink(region, steps(strip, distance), strip.arcTolerance), counts),
   );
   const place = narrowestPlace(strip, region, reach);
   throw roundError(
