@@ -16,6 +16,7 @@ import { buildProfile } from "./profile/profile.js";
 import { noticesOf } from "./report/notices.js";
 import { makeReport, type Report } from "./report/report.js";
 import { resolveSize } from "./sizing/size.js";
+import { ACROSS_SHARE } from "./solids/facets.js";
 import { makeParts } from "./solids/parts.js";
 import { type StageOptions, Stages } from "./stages.js";
 import type { Kernel } from "./union/kernels/kernel.js";
@@ -69,7 +70,9 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
   const boreRadius = size.diameter / 2;
   const fit = await stages.run("fit", () => fitBand(art, { profile: design.profile, boreRadius, tolerance, warn }));
   const width = fit?.bandWidth ?? design.profile.width;
-  const profile = await stages.run("profile", () => buildProfile({ ...design.profile, width }, boreRadius, tolerance));
+  const profile = await stages.run("profile", () =>
+    buildProfile({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE),
+  );
   const pattern = await stages.run("pattern", () =>
     art && fit ? completePattern(art, beadRuns, fit, { profile, tolerance, warn }) : noPattern(beadRuns),
   );
