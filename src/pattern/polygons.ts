@@ -14,6 +14,7 @@ import {
   PointInPolygonResult,
 } from "clipper2-ts";
 import type { GridPath, GridPoint } from "./grid.js";
+import { dropSpikes } from "./spikes.js";
 
 /** Rings of a region. */
 export type GridRegion = readonly GridPath[];
@@ -34,7 +35,7 @@ const ENDS = { butt: EndType.Butt, round: EndType.Round, square: EndType.Square 
 /** Everything covered by the rings under the fill rule. */
 export function unite(rings: GridRegion, fill: keyof typeof FILLS = "nonzero"): GridRegion {
   const clipper = new Clipper64();
-  clipper.addSubject(rings as GridPath[]);
+  clipper.addSubject(rings.map(dropSpikes).filter((ring) => ring.length > 2));
   const result: GridPath[] = [];
   clipper.execute(ClipType.Union, FILLS[fill], result);
   return result;
@@ -43,6 +44,11 @@ export function unite(rings: GridRegion, fill: keyof typeof FILLS = "nonzero"): 
 /** What is in `region` and not in `hole`. */
 export function subtract(region: GridRegion, hole: GridRegion): GridRegion {
   return Clipper.difference(region as GridPath[], hole as GridPath[], FillRule.NonZero);
+}
+
+/** What is in both regions. */
+export function intersect(region: GridRegion, other: GridRegion): GridRegion {
+  return Clipper.intersect(region as GridPath[], other as GridPath[], FillRule.NonZero);
 }
 
 /**
