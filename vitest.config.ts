@@ -6,6 +6,7 @@ export default defineConfig({
   test: {
     include: ["tests/**/*.test.ts"],
     testTimeout: 120_000,
+    hookTimeout: 120_000,
     coverage: { provider: "v8", include: ["src/**"], reporter: ["text-summary", "text"], thresholds: { lines: 90 } },
   },
 });

@@ -12,6 +12,7 @@ import type { Mesh } from "../src/mesh/mesh.js";
 import { completePattern, noPattern } from "../src/pattern/pattern.js";
 import { buildProfile } from "../src/profile/profile.js";
 import { resolveSize } from "../src/sizing/size.js";
+import { ACROSS_SHARE } from "../src/solids/facets.js";
 import { makeParts, type Parts } from "../src/solids/parts.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
 import { uniteRing } from "../src/union/union.js";
@@ -40,7 +41,9 @@ export async function timeStages(document: unknown, effort: Effort): Promise<Sta
   const boreRadius = size.diameter / 2;
   const fit = await stage("fit", () => fitBand(art, { profile: design.profile, boreRadius, tolerance, warn }));
   const width = fit?.bandWidth ?? design.profile.width;
-  const profile = await stage("profile", () => buildProfile({ ...design.profile, width }, boreRadius, tolerance));
+  const profile = await stage("profile", () =>
+    buildProfile({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE),
+  );
   const pattern = await stage("pattern", () =>
     art && fit ? completePattern(art, beadRuns, fit, { profile, tolerance, warn }) : noPattern(beadRuns),
   );

@@ -8,6 +8,7 @@ import { completePattern, noPattern, type Pattern } from "./pattern/pattern.js";
 import { type FileSource, loadDrawings } from "./pattern/svg/load.js";
 import { buildProfile, type Profile } from "./profile/profile.js";
 import { type ResolvedSize, resolveSize } from "./sizing/size.js";
+import { ACROSS_SHARE } from "./solids/facets.js";
 import type { Stages } from "./stages.js";
 import { fitBand } from "./wrap/fit-band.js";
 import type { Wrap } from "./wrap/wrap.js";
@@ -42,7 +43,9 @@ export async function layOut(document: unknown, stages: Stages, files: FileSourc
   const boreRadius = size.diameter / 2;
   const fit = await stages.run("fit", () => fitBand(art, { profile: design.profile, boreRadius, tolerance, warn }));
   const width = fit?.bandWidth ?? design.profile.width;
-  const profile = await stages.run("profile", () => buildProfile({ ...design.profile, width }, boreRadius, tolerance));
+  const profile = await stages.run("profile", () =>
+    buildProfile({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE),
+  );
   const pattern = await stages.run("pattern", async () => {
     if (!(art && fit)) return noPattern(beads);
     const drawings = await loadDrawings(art.regions, files, warn);

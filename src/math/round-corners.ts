@@ -9,7 +9,7 @@ export interface Link {
   readonly segment: Segment;
   /** Fillet radius of the corner between this segment and the next, mm; 0 leaves it as it is. */
   readonly round: number;
-  /** Whether it and the next are chords of one flattened curve, so that a fillet may pass over the joint. Default no. */
+  /** Whether it and the next are pieces of one smooth curve, so that a fillet may pass over the joint. Default no. */
   readonly runsOn?: boolean;
 }
 
@@ -77,7 +77,7 @@ interface PlacedFillet {
   readonly fillet: Fillet;
 }
 
-/** The fillet of the corner after link `i`, passing over as few chords of flattened curves as it can. */
+/** The fillet of the corner after link `i`, passing over as few pieces of smooth curves as it can. */
 function placeFillet(chain: readonly Link[], i: number): PlacedFillet | undefined {
   const count = chain.length;
   const backs = [i];

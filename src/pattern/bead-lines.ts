@@ -7,7 +7,7 @@ import { type Art, completeLines } from "./art.js";
 import type { Chain } from "./chains.js";
 import { clipLines } from "./clip-lines.js";
 import type { GridPath } from "./grid.js";
-import { type GridRegion, offset } from "./polygons.js";
+import { type GridRegion, shrink } from "./polygons.js";
 import { carryingHeight, requireCarried } from "./region-section.js";
 import { type RunLine, runLines } from "./runs.js";
 import { type BeadRunSpec, PATTERN_DEFAULTS, type RegionSpec } from "./schema.js";
@@ -137,7 +137,7 @@ function outlineOf(art: Art): GridRegion {
 }
 
 function inside(strip: Strip, art: Art, distance: number, path: string): GridRegion {
-  const rings = offset(outlineOf(art), -steps(strip, distance), "miter", strip.arcTolerance);
+  const rings = shrink(outlineOf(art), steps(strip, distance), strip.arcTolerance);
   if (rings.length > 0) return rings;
   throw new AnnuletError({
     code: "beads-off-region",

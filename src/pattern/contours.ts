@@ -5,7 +5,7 @@
  * apart between two levels, levels are put in between until what is lost there is within the tolerance.
  */
 import { keepsParts } from "./parts.js";
-import { type GridRegion, grow, offset, simplify, subtract } from "./polygons.js";
+import { type GridRegion, grow, offset, shrink, simplify, subtract } from "./polygons.js";
 import type { SectionLine } from "./sections/section-form.js";
 import { type Strip, steps } from "./strip.js";
 
@@ -21,7 +21,7 @@ export interface Level {
 /** The contour at each point of the line; they may fall apart and be empty. */
 export function plainContours(strip: Strip, region: GridRegion, line: SectionLine): Level[] {
   return line.map(([inset, h]) => ({
-    rings: offset(region, -steps(strip, inset), "miter", strip.arcTolerance),
+    rings: inset > 0 ? shrink(region, steps(strip, inset), strip.arcTolerance) : outward(strip, region, inset),
     inset,
     h,
   }));

@@ -192,7 +192,7 @@ function solveWidth(
 
 /**
  * Largest seat excess at a root, of the drawn seat's length. A root is exact where the seat's length moves smoothly with
- * the width; a freely drawn seat is a polyline, whose length jumps by less than this where it takes one chord more. A
+ * the width; a freely drawn seat is fitted by arcs, whose length may jump a little where the fit takes one more. A
  * third of the stretch that shows.
  */
 const JUMP_LIMIT = STRETCH_LIMIT / 3;

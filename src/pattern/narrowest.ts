@@ -4,7 +4,7 @@
  */
 import type { GridPath } from "./grid.js";
 import { ringBox } from "./parts.js";
-import { clipWithin, type GridRegion, grow, offset, ringArea, subtract } from "./polygons.js";
+import { clipWithin, type GridRegion, grow, offset, ringArea, shrink, subtract } from "./polygons.js";
 import { clearRing, type Strip, steps } from "./strip.js";
 
 /** mm on either side of the distance at which something is lost. */
@@ -26,8 +26,8 @@ const ROUND_NUDGES = 12;
 export function narrowestPlace(strip: Strip, region: GridRegion, reach: number): { x: number; y: number } {
   const nudge = steps(strip, NUDGE);
   const distance = steps(strip, reach);
-  const before = offset(region, -Math.max(distance - nudge, 0), "miter", strip.arcTolerance);
-  const after = offset(region, -(distance + nudge), "miter", strip.arcTolerance);
+  const before = shrink(region, Math.max(distance - nudge, 0), ROUNDNESS * nudge);
+  const after = shrink(region, distance + nudge, ROUNDNESS * nudge);
   const lost = subtract(before, offset(after, BACK_NUDGES * nudge, "round", ROUNDNESS * nudge)).filter(
     (ring) => ringArea(ring) > 0 && clearRing(strip, ring),
   );

@@ -62,6 +62,11 @@ export function offset(region: GridRegion, distance: number, join: Join, arcTole
   return inflate(region, distance, JOINS[join], EndType.Polygon, MITER_LIMIT, arcTolerance);
 }
 
+/** What of the region lies at least `distance` grid steps inside its outline; inner corners become arcs about them. */
+export function shrink(region: GridRegion, distance: number, arcTolerance: number): GridRegion {
+  return offset(region, -distance, "round", arcTolerance);
+}
+
 /** A ribbon of `width` grid steps along open lines. */
 export function ribbonAlong(
   lines: GridRegion,

@@ -15,7 +15,7 @@ import { lengthen } from "./lengthen.js";
 import { narrowestPlace } from "./narrowest.js";
 import { keepsParts, ringBox } from "./parts.js";
 import { takePeriods } from "./period.js";
-import { type GridRegion, offset } from "./polygons.js";
+import { type GridRegion, shrink } from "./polygons.js";
 import { edgeTooLarge } from "./sections/flat.js";
 import { drawSection, type SectionSpec } from "./sections/index.js";
 import type { SectionLine } from "./sections/section-form.js";
@@ -56,13 +56,12 @@ export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOp
   const { section, names, path } = options;
   const line = sectionLine(strip, region, section, path);
   const reach = Math.max(...line.map(([d]) => Math.abs(d)));
-  const near =
-    strip.periodic && reach <= NEAR_ROUND * strip.tileWidth
-      ? takePeriods(strip, region, 1, 2)
-      : lengthen(strip, region, steps(strip, reach));
+  const whole = () => lengthen(strip, region, steps(strip, reach));
+  const near = strip.periodic && reach <= NEAR_ROUND * strip.tileWidth ? takePeriods(strip, region, 1, 2) : whole();
   const flat = section.form === "flat";
   const levels = flat ? plainContours(strip, near, line) : followedContours(strip, near, line);
-  if (flat && reach > 0) checkEdge(strip, near, levels, section, path);
+  // Where the cut-off ends of `near` come apart, the whole region decides.
+  if (flat && firstLoss(strip, near, levels) !== undefined) requireEdge(strip, whole(), line, section, path);
   const { bands, last, outline, seam } = stackLevels(strip, levels);
   return { names, top: [...bands, ...last], outline, seam, height: Math.max(...levels.map(({ h }) => h)) };
 }
@@ -104,8 +103,7 @@ export function stackLevels(strip: Strip, levels: readonly Level[]): Stack {
 }
 
 /**
- * Insets up to this many tile widths leave the cell alone where the region is cut off a fifth of a tile beyond it:
- * inset corners move by up to four times the inset.
+ * Insets up to this many tile widths leave the cell alone where the region is cut off a fifth of a tile beyond it.
  */
 const NEAR_ROUND = 0.05;
 
@@ -119,22 +117,26 @@ function reversed(ring: LevelRing): LevelRing {
 }
 
 /**
- * Shrinking by the edge, on its whole way, must keep every part and every hole of the region in one piece. A part that
- * ends in a tip, or in a tail, only becomes lower there.
+ * The first contour inside the outline at which a part of the region, or a hole, is lost or comes apart; undefined where
+ * none does. A part that ends in a tip, or in a tail, only becomes lower there.
  */
-function checkEdge(
+function firstLoss(strip: Strip, region: GridRegion, levels: readonly Level[]): Level | undefined {
+  const counts = (ring: GridPath) => clearRing(strip, ring);
+  return levels.find(({ inset, rings }) => inset > 0 && !keepsParts(region, rings, counts));
+}
+
+function requireEdge(
   strip: Strip,
   region: GridRegion,
-  levels: readonly Level[],
+  line: SectionLine,
   section: Extract<SectionSpec, { form: "flat" }>,
   path: string,
 ): void {
+  const lost = firstLoss(strip, region, plainContours(strip, region, line));
+  if (lost === undefined) return;
   const counts = (ring: GridPath) => clearRing(strip, ring);
-  const inner = levels.filter(({ inset }) => inset > 0);
-  const failing = inner.findIndex(({ rings }) => !keepsParts(region, rings, counts));
-  if (failing === -1) return;
-  const reach = largestWhere(0, inner[failing].inset, (distance) =>
-    keepsParts(region, offset(region, -steps(strip, distance), "miter", strip.arcTolerance), counts),
+  const reach = largestWhere(0, lost.inset, (distance) =>
+    keepsParts(region, shrink(region, steps(strip, distance), strip.arcTolerance), counts),
   );
   const place = narrowestPlace(strip, region, reach);
   const field = section.bevel > 0 ? "bevel" : "round";

@@ -9,8 +9,8 @@ import { cleanRegion, type GridRegion, offset, simplify } from "./polygons.js";
 import { type Strip, steps } from "./strip.js";
 
 /**
- * Gaps and necks narrower than twice this are closed and opened, mm. Above the step of float32 at ring size (1 µm), so
- * that what is apart stays apart in an STL; far below anything that can be cast.
+ * Gaps and necks narrower than twice this are closed and opened, mm: well above the 2 µm of short edges that are collapsed
+ * after uniting, so that what is apart stays apart; far below anything that can be cast.
  */
 const CLEAN_REACH = 4e-3;
 

@@ -11,7 +11,7 @@ export interface Frame {
   readonly boreRadius: number;
   /** mm, radius of the outside's highest nominal point. */
   readonly top: number;
-  /** mm, largest chordal deviation where a curve is neither line nor circle. */
+  /** mm, how far arcs may lie from a curve that is neither line nor circle. */
   readonly tolerance: number;
 }
 

@@ -54,11 +54,11 @@ export interface ExactProfile {
 }
 
 /**
- * Lays out the exact outline. Cheap when all fits: nothing is flattened but free curves, nothing is searched.
+ * Lays out the exact outline. Cheap when all fits: free curves are fitted by arcs, nothing is searched.
  *
  * @param spec the profile part of a design, defaults filled in
  * @param boreRadius radius of the bore's narrowest circle, mm, above 0
- * @param tolerance mm, largest chordal deviation for curves that are neither line nor circle
+ * @param tolerance mm, how far the arcs may lie from curves that are neither line nor circle
  * @throws AnnuletError with the largest value that would fit: `fillet-too-large`, `rail-too-wide`, `depth-too-large`,
  *   `bevel-too-wide`, `drop-too-large`, `dip-too-large`, `rise-too-large`, `crown-too-high`, `thickness-too-small`,
  *   `bore-larger-than-outside`, `seat-too-narrow`; `profile-not-finite` for sizes that are no numbers

@@ -3,7 +3,7 @@
  */
 import { concatMeshes, type Mesh } from "../mesh/mesh.js";
 
-/** Bodies nearer than this are held to touch, mm: above the step of float32, so that rounding brings none together. */
+/** Bodies nearer than this are held to touch, mm: as far as tidying may move points, so that rounding brings none together. */
 const CLEARANCE = 2e-3;
 
 interface Sphere {

@@ -10,7 +10,7 @@ import type { Mesh } from "../mesh/mesh.js";
 /** Edges up to this are collapsed, mm: a thousand steps of float32 at 16 mm from the axis, a fifth of any tolerance. */
 const SHORT_EDGE = 2e-3;
 
-/** Triangles lower than this are flipped away, mm: below any step of float32 on a ring. */
+/** Triangles lower than this are flipped away and points this near are one, mm: about a step of float32 on a ring. */
 const FLAT_HEIGHT = 1e-6;
 
 /** Passes after which what is left is left to the gate: each pass lets neighbours of the last one's changes settle. */
@@ -45,10 +45,15 @@ class Work {
 
   collapseShort(): number {
     const short: { a: number; b: number; length: number }[] = [];
-    this.#eachEdge((a, b) => {
-      const length = a < b ? this.#distance(a, b) : Number.POSITIVE_INFINITY;
-      if (length <= SHORT_EDGE) short.push({ a, b, length });
-    });
+    for (let t = 0; t < this.#gone.length; t++) {
+      if (this.#gone[t] === 1) continue;
+      for (let k = 0; k < 3; k++) {
+        const [a, b] = [this.#triangles[3 * t + k], this.#triangles[3 * t + ((k + 1) % 3)]];
+        if (a >= b) continue;
+        const square = this.#squareDistance(a, b);
+        if (square <= SHORT_EDGE ** 2) short.push({ a, b, length: Math.sqrt(square) });
+      }
+    }
     short.sort((p, q) => p.length - q.length || p.a - q.a || p.b - q.b);
     return short.filter(({ a, b }) => this.#collapse(a, b) || this.#collapse(b, a)).length;
   }
@@ -64,19 +69,22 @@ class Work {
   /** The mesh without what is gone, and without vertices that nothing uses. */
   result(): Mesh {
     const slot = new Int32Array(this.#positions.length / 3).fill(-1);
-    const positions: number[] = [];
-    const triangles: number[] = [];
-    this.#gone.forEach((gone, t) => {
-      if (gone === 1) return;
-      for (const vertex of this.#corners(t)) {
+    const positions = new Float64Array(this.#positions.length);
+    const triangles = new Uint32Array(this.#triangles.length);
+    let [vertices, corners] = [0, 0];
+    for (let t = 0; t < this.#gone.length; t++) {
+      if (this.#gone[t] === 1) continue;
+      for (let k = 0; k < 3; k++) {
+        const vertex = this.#triangles[3 * t + k];
         if (slot[vertex] === -1) {
-          slot[vertex] = positions.length / 3;
-          positions.push(...this.#positions.subarray(3 * vertex, 3 * vertex + 3));
+          slot[vertex] = vertices;
+          for (let axis = 0; axis < 3; axis++) positions[3 * vertices + axis] = this.#positions[3 * vertex + axis];
+          vertices++;
         }
-        triangles.push(slot[vertex]);
+        triangles[corners++] = slot[vertex];
       }
-    });
-    return { positions: Float64Array.from(positions), triangles: Uint32Array.from(triangles) };
+    }
+    return { positions: positions.slice(0, 3 * vertices), triangles: triangles.slice(0, corners) };
   }
 
   /** Moves b to a, if the surface stays the same and no triangle turns over. */
@@ -84,9 +92,11 @@ class Work {
     const [aroundA, aroundB] = [this.#trianglesOf(a), this.#trianglesOf(b)];
     const dying = aroundB.filter((t) => this.#corners(t).includes(a));
     if (dying.length !== 2) return false;
-    const neighbours = (list: readonly number[]) => new Set(list.flatMap((t) => [...this.#corners(t)]));
-    const beside = neighbours(aroundA);
-    const common = [...neighbours(aroundB)].filter((vertex) => vertex !== a && vertex !== b && beside.has(vertex));
+    const common = this.#commonNeighbours(a, b);
+    if (common.length === 3 && this.#squareDistance(a, b) <= FLAT_HEIGHT ** 2) {
+      const tip = common.find((vertex) => this.#trianglesOf(vertex).length === 3);
+      return tip !== undefined && this.#dropTip(tip, a, b) && this.#collapse(a, b);
+    }
     if (common.length !== 2) return false;
     // Where the two common neighbours face both ends, all that is left is a tetrahedron, which would fold flat.
     const facesBoth = (list: readonly number[]) =>
@@ -102,10 +112,39 @@ class Work {
     return true;
   }
 
+  #commonNeighbours(a: number, b: number): number[] {
+    const neighbours = (vertex: number) => new Set(this.#trianglesOf(vertex).flatMap((t) => [...this.#corners(t)]));
+    const beside = neighbours(a);
+    return [...neighbours(b)].filter((vertex) => vertex !== a && vertex !== b && beside.has(vertex));
+  }
+
+  /**
+   * Takes away a vertex whose only neighbours are a, b and one other, with one triangle for its three. Where a and b
+   * coincide it is the tip of a fin without thickness, which keeps them from being one vertex.
+   */
+  #dropTip(tip: number, a: number, b: number): boolean {
+    const [kept, ...dying] = this.#trianglesOf(tip);
+    const ring = new Set([kept, ...dying].flatMap((t) => [...this.#corners(t)]));
+    ring.delete(tip);
+    const [other] = [...ring].filter((vertex) => vertex !== a && vertex !== b);
+    if (ring.size !== 3 || !ring.has(a) || !ring.has(b)) return false;
+    const closes = (t: number) => t !== kept && !dying.includes(t) && [a, b].every((v) => this.#corners(t).includes(v));
+    if (this.#trianglesOf(other).some(closes)) return false;
+    const missing = [...ring].find((vertex) => !this.#corners(kept).includes(vertex)) as number;
+    this.#triangles[3 * kept + this.#corners(kept).indexOf(tip)] = missing;
+    for (const t of dying) this.#gone[t] = 1;
+    this.#around[tip] = [];
+    for (const vertex of ring) {
+      const rest = this.#trianglesOf(vertex).filter((t) => t !== kept && !dying.includes(t));
+      this.#around[vertex] = [...rest, kept];
+    }
+    return true;
+  }
+
   /** Swaps the longest side of a flat triangle for the other diagonal of the two triangles on it. */
   #flip(t: number): boolean {
     const corners = [...this.#corners(t)];
-    const lengths = corners.map((vertex, k) => this.#distance(vertex, corners[(k + 1) % 3]));
+    const lengths = corners.map((vertex, k) => this.#squareDistance(vertex, corners[(k + 1) % 3]));
     const side = lengths.indexOf(Math.max(...lengths));
     const [a, b, c] = [corners[side], corners[(side + 1) % 3], corners[(side + 2) % 3]];
     const other = this.#trianglesOf(a).find((s) => s !== t && this.#corners(s).includes(b));
@@ -144,16 +183,10 @@ class Work {
     return this.#triangles.subarray(3 * t, 3 * t + 3);
   }
 
-  #eachEdge(visit: (a: number, b: number) => void): void {
-    for (let t = 0; t < this.#gone.length; t++) {
-      if (this.#gone[t] === 1) continue;
-      for (let k = 0; k < 3; k++) visit(this.#triangles[3 * t + k], this.#triangles[3 * t + ((k + 1) % 3)]);
-    }
-  }
-
-  #distance(a: number, b: number): number {
+  #squareDistance(a: number, b: number): number {
     const p = this.#positions;
-    return Math.hypot(p[3 * a] - p[3 * b], p[3 * a + 1] - p[3 * b + 1], p[3 * a + 2] - p[3 * b + 2]);
+    const [x, y, z] = [p[3 * a] - p[3 * b], p[3 * a + 1] - p[3 * b + 1], p[3 * a + 2] - p[3 * b + 2]];
+    return x * x + y * y + z * z;
   }
 
   #normal(a: number, b: number, c: number): [number, number, number] {
@@ -165,10 +198,10 @@ class Work {
 
   /** Smallest height of a triangle, mm. */
   #height(t: number): number {
-    const [a, b, c] = this.#corners(t);
-    const longest = Math.max(this.#distance(a, b), this.#distance(b, c), this.#distance(c, a));
+    const [a, b, c] = [this.#triangles[3 * t], this.#triangles[3 * t + 1], this.#triangles[3 * t + 2]];
+    const longest = Math.max(this.#squareDistance(a, b), this.#squareDistance(b, c), this.#squareDistance(c, a));
     const normal = this.#normal(a, b, c);
-    return longest === 0 ? 0 : Math.sqrt(dot(normal, normal)) / longest;
+    return longest === 0 ? 0 : Math.sqrt(dot(normal, normal) / longest);
   }
 }
 

@@ -7,7 +7,7 @@ import type { Mesh } from "../mesh/mesh.js";
 /** Axis of a vertex by which lines are given: 0 is u, 1 is v. */
 export type FlatAxis = 0 | 1;
 
-/** A vertex this near to a line is on it, mm: splitting nearer only makes slivers that float32 collapses. */
+/** A vertex this near to a line is on it, mm: splitting nearer only makes slivers. */
 export const ON_LINE = 1e-4;
 
 /**

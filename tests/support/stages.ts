@@ -6,6 +6,7 @@ import type { Fit } from "../../src/pattern/fit.js";
 import { completePattern, noPattern, type Pattern } from "../../src/pattern/pattern.js";
 import { buildProfile, type Profile } from "../../src/profile/profile.js";
 import { resolveSize } from "../../src/sizing/size.js";
+import { ACROSS_SHARE } from "../../src/solids/facets.js";
 import { makeParts, type Parts } from "../../src/solids/parts.js";
 import { fitBand } from "../../src/wrap/fit-band.js";
 import type { Wrap } from "../../src/wrap/wrap.js";
@@ -31,7 +32,7 @@ export function bodiesOf(document: unknown, maxBeads = 20_000): Bodies {
   const boreRadius = resolveSize(design.size).diameter / 2;
   const fit = fitBand(design.pattern, { profile: design.profile, boreRadius, tolerance, warn });
   const width = fit?.bandWidth ?? design.profile.width;
-  const profile = buildProfile({ ...design.profile, width }, boreRadius, tolerance);
+  const profile = buildProfile({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE);
   const pattern =
     design.pattern && fit
       ? completePattern(design.pattern, beadRuns, fit, { profile, tolerance, warn })

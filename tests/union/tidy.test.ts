@@ -166,6 +166,30 @@ describe("tidying a mesh", () => {
     expect(surfaceKey(tidyMesh(tiny))).toEqual(surfaceKey(tiny));
   });
 
+  it("takes a fin without thickness off two coincident vertices, so that they become one", () => {
+    // A tetrahedron whose corner A is split into A and B in one place; T is the tip of a fin on the edge A–B.
+    const [P, Q, R, A, B, T] = [0, 1, 2, 3, 4, 5];
+    const corner = [0, 0, 1];
+    const points = [[1, 0, 0], [-0.5, 0.8, 0], [-0.5, -0.8, 0], corner, corner, [-0.25, 0.4, 0.5]];
+    // biome-ignore format: a face a line
+    const triangles = [
+      P, R, Q,
+      A, P, Q,
+      A, R, P,
+      B, Q, R,
+      A, B, R,
+      T, A, Q,
+      T, Q, B,
+      T, B, A,
+    ];
+    const mesh = { positions: Float64Array.from(points.flat()), triangles: Uint32Array.from(triangles) };
+    const before = checkForm(mesh, 1);
+    expect(before.faults.map(({ code }) => code)).toEqual(["zero-area"]);
+    const tidied = tidyMesh(mesh);
+    expect(checkForm(tidied, 1)).toMatchObject({ closed: true, triangles: 4, vertices: 4 });
+    expect(checkForm(tidied, 1).volume).toBeCloseTo(before.volume, 12);
+  });
+
   it("moves no point farther than 2 µm along a chain of short edges either", () => {
     let mesh = box([3, 2, 1]);
     // Vertices along one edge, 1.5 µm apart.

@@ -2,14 +2,24 @@
  * An outside drawn freely, as SVG path data or as points, in (w, height above the bore's narrowest circle), mm, y up.
  *
  * The drawing runs from −w to +w, centred, and is stretched along w to the band's width, so that the width can be solved
- * for; heights stay. Unstretched lines and circular arcs are kept exactly, all else becomes chords.
+ * for; heights stay. Lines and unstretched circular arcs are kept exactly; all else becomes circular arcs that join
+ * without a corner, within the tolerance. Corners drawn as such stay.
  */
 import { z } from "zod";
 import { AnnuletError } from "../../errors.js";
-import { reverseSegment, type Segment, segmentBounds, segmentEnd, segmentStart } from "../../math/curve.js";
-import { ellipsePointAt } from "../../math/elliptic-arc.js";
-import { flattenPathSegment, type PathSegment, readPathData } from "../../math/path-data.js";
+import { fitBiarcs } from "../../math/biarc.js";
+import {
+  reverseSegment,
+  type Segment,
+  segmentBounds,
+  segmentEnd,
+  segmentLength,
+  segmentStart,
+  tangentAt,
+} from "../../math/curve.js";
+import { type PathSegment, readPathData } from "../../math/path-data.js";
 import type { Point2 } from "../../math/point.js";
+import { type AxisMap, smoothPiece } from "../../math/smooth-piece.js";
 import { showLength } from "../../units.js";
 import type { Frame, OutsideForm, OutsideLink } from "../form.js";
 import { splitAtW } from "../split.js";
@@ -53,6 +63,12 @@ const DRAWING_SLACK = 0.01;
 /** A stretch nearer to 1 than this is none: rounding. */
 const NO_STRETCH = 1e-12;
 
+/** A joint that turns by no more than this, as drawn, is meant to be smooth, radians: rounded numbers. Chosen. */
+const SMOOTH_JOINT = 0.01;
+
+/** Tangents whose sine is below this are one, without unit: rounding. */
+const SAME_TANGENT = 1e-12;
+
 /** How far the drawing may reach past its ends, mm: rounding. */
 const OVERHANG_SLACK = 1e-9;
 
@@ -73,29 +89,33 @@ export const free: OutsideForm<FreeSpec> = {
       );
     }
     const stretch = (2 * frame.halfWidth) / (to - from);
-    const place = ([w, h]: Point2): Point2 => [(w - (from + to) / 2) * stretch, h + frame.boreRadius];
-    const links = drawing.flatMap((piece) => toLinks(piece, stretch, place, frame));
+    const middle = (from + to) / 2;
+    const map: AxisMap = { scale: [stretch, 1], shift: [-middle * stretch, frame.boreRadius] };
+    const tangents = shareTangents(drawing);
+    const links = drawing.flatMap((piece, i) => {
+      const segments = toSegments(piece, tangents[i], map, frame.tolerance);
+      const next = drawing[i + 1];
+      const runsOn = next !== undefined && isSmoothJoint(piece, next);
+      return segments.map((segment, k) => ({ segment, round: 0, runsOn: k + 1 < segments.length || runsOn }));
+    });
     checkExtent(spec, links, frame);
-    const [low, high] = (spec.seat ?? [from, to]).map((w) => place([w, 0])[0]);
+    const [low, high] = (spec.seat ?? [from, to]).map((w) => (w - middle) * stretch);
     return { links: markSeat(spec, links.reverse().map(turnBack), low, high), edge: spec.edge, drawnAs };
   },
 };
 
-/** A piece of the drawing with its ends, and whether it was drawn as a curve. */
+/** A piece of the drawing with its ends and its unit tangents there, as drawn. */
 interface Drawn {
   readonly start: Point2;
   readonly end: Point2;
+  readonly tangents: readonly [Point2, Point2];
   readonly segment: PathSegment;
 }
 
 function readDrawing(spec: FreeSpec): Drawn[] {
   if (spec.points !== undefined) {
     const { points } = spec;
-    return points.slice(1).map((end, i) => ({
-      start: points[i],
-      end,
-      segment: { kind: "line", from: points[i], to: end },
-    }));
+    return points.slice(1).map((to, i) => toDrawn({ kind: "line", from: points[i], to }));
   }
   const subpaths = readPathData(spec.path ?? "", "profile.outside.path");
   if (subpaths.length !== 1 || subpaths[0].closed) {
@@ -104,39 +124,72 @@ function readDrawing(spec: FreeSpec): Drawn[] {
       hint: "draw only the outside: bore and side walls are added",
     });
   }
-  return subpaths[0].segments.map((segment) => ({ ...endsOf(segment), segment }));
+  return subpaths[0].segments.map(toDrawn);
 }
 
-function endsOf(segment: PathSegment): { readonly start: Point2; readonly end: Point2 } {
-  switch (segment.kind) {
-    case "cubic":
-      return { start: segment.points[0], end: segment.points[3] };
-    case "ellipse":
-      return {
-        start: ellipsePointAt(segment, segment.start),
-        end: ellipsePointAt(segment, segment.start + segment.sweep),
-      };
-    default:
-      return { start: segmentStart(segment), end: segmentEnd(segment) };
+/** The map that leaves all as it is. */
+const AS_DRAWN: AxisMap = { scale: [1, 1], shift: [0, 0] };
+
+function toDrawn(segment: PathSegment): Drawn {
+  if (segment.kind === "cubic" || segment.kind === "ellipse") {
+    const { start, end, tangents } = smoothPiece(segment, AS_DRAWN);
+    return { start, end, tangents, segment };
   }
+  const tangents = [tangentAt(segment, 0), tangentAt(segment, segmentLength(segment))] as const;
+  return { start: segmentStart(segment), end: segmentEnd(segment), tangents, segment };
 }
 
-/** Exact pieces stay exact; curves become chords that a fillet may pass over. */
-function toLinks(piece: Drawn, stretch: number, place: (p: Point2) => Point2, frame: Frame): OutsideLink[] {
-  const { segment } = piece;
-  if (segment.kind === "arc" && Math.abs(stretch - 1) < NO_STRETCH) {
-    return [{ segment: { ...segment, centre: place(segment.centre) }, round: 0 }];
+/** The end tangents of each piece, as drawn: its own, or at a joint that is meant to be smooth the one they share. */
+function shareTangents(drawing: readonly Drawn[]): (readonly [Point2, Point2])[] {
+  const shared = drawing.map(({ tangents: [start, end] }): [Point2, Point2] => [start, end]);
+  for (let i = 0; i + 1 < drawing.length; i++) {
+    if (!isSmoothJoint(drawing[i], drawing[i + 1])) continue;
+    const [a, b] = [drawing[i].tangents[1], drawing[i + 1].tangents[0]];
+    const lead = RANKS[drawing[i].segment.kind] - RANKS[drawing[i + 1].segment.kind];
+    const tangent: Point2 = lead > 0 ? a : lead < 0 ? b : unit([a[0] + b[0], a[1] + b[1]]);
+    shared[i][1] = tangent;
+    shared[i + 1][0] = tangent;
   }
-  // A power of two, so that the number of chords does not change with every width a solver tries.
-  const finer = 2 ** Math.ceil(Math.log2(Math.max(stretch, 1)));
-  const points = [piece.start, ...flattenPathSegment(segment, frame.tolerance / finer, "profile.outside.path")].map(
-    place,
-  );
-  return points.slice(1).map((to, i) => ({
-    segment: { kind: "line", from: points[i], to },
-    round: 0,
-    runsOn: i < points.length - 2,
-  }));
+  return shared;
+}
+
+/** Whose tangent a smooth joint takes: a line's before an arc's before another curve's; among equals the mean. */
+const RANKS = { line: 2, arc: 1, ellipse: 0, cubic: 0 } as const;
+
+/** Two lines cannot be made tangent. */
+function isSmoothJoint(before: Drawn, after: Drawn): boolean {
+  const [[ax, ay], [bx, by]] = [before.tangents[1], after.tangents[0]];
+  const turn = Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by));
+  return turn <= SMOOTH_JOINT && !(before.segment.kind === "line" && after.segment.kind === "line");
+}
+
+/** Lines stay lines and what is a circle an arc; other curves become arcs that join without a corner. */
+function toSegments(
+  { segment, tangents: own }: Drawn,
+  tangents: readonly [Point2, Point2],
+  map: AxisMap,
+  tolerance: number,
+): Segment[] {
+  const place = ([x, y]: Point2): Point2 => [x * map.scale[0] + map.shift[0], y + map.shift[1]];
+  if (segment.kind === "line") return [{ kind: "line", from: place(segment.from), to: place(segment.to) }];
+  const [stretch] = map.scale;
+  const isItsOwn = own.every(([x, y], i) => Math.abs(x * tangents[i][1] - y * tangents[i][0]) <= SAME_TANGENT);
+  if (segment.kind === "arc" && isItsOwn && Math.abs(stretch - 1) < NO_STRETCH) {
+    return [{ ...segment, centre: place(segment.centre) }];
+  }
+  // Stretches half a power of two away: the pieces then do not change with every width a solver tries.
+  const near = 2 ** Math.round(Math.log2(stretch));
+  return fitBiarcs(smoothPiece(segment, map), {
+    tolerance,
+    tangents: [unit([tangents[0][0] * stretch, tangents[0][1]]), unit([tangents[1][0] * stretch, tangents[1][1]])],
+    alike: [near * Math.SQRT1_2, near * Math.SQRT2].map((scale) => smoothPiece(segment, { ...map, scale: [scale, 1] })),
+    path: "profile.outside.path",
+  });
+}
+
+function unit([x, y]: Point2): Point2 {
+  const length = Math.hypot(x, y);
+  return [x / length, y / length];
 }
 
 /** Links run the other way; `runsOn` then speaks of the joint with the link that was before. */
