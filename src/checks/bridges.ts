@@ -5,6 +5,7 @@
  * A ball that also touches something across a gap shows a surface with one more hole, and the solid gains a handle.
  */
 import type { Point3 } from "../math/point.js";
+import { PointGrid } from "../math/point-grid.js";
 import type { Mesh } from "../mesh/mesh.js";
 
 /** A ball that was united into the solid. */
@@ -33,19 +34,9 @@ export function findBridges(mesh: Mesh, balls: readonly Ball[], reach: number): 
 
 /** For each triangle the ball on whose surface all its corners lie, −1 where there is none. */
 function assignTriangles({ positions, triangles }: Mesh, balls: readonly Ball[], reach: number): Int32Array {
-  const cell = 2 * Math.max(0.1, ...balls.map((ball) => ball.radius));
-  const grid = new Map<string, number[]>();
-  const key = (x: number, y: number, z: number) =>
-    `${Math.floor(x / cell)},${Math.floor(y / cell)},${Math.floor(z / cell)}`;
-  balls.forEach(({ centre: [x, y, z] }, i) => {
-    for (const dx of [-cell, 0, cell]) {
-      for (const dy of [-cell, 0, cell]) {
-        for (const dz of [-cell, 0, cell]) {
-          const place = key(x + dx, y + dy, z + dz);
-          grid.set(place, [...(grid.get(place) ?? []), i]);
-        }
-      }
-    }
+  const grid = new PointGrid<number>(balls.reduce((most, ball) => Math.max(most, ball.radius), 0) + reach);
+  balls.forEach(({ centre }, i) => {
+    grid.add(centre, i);
   });
   const onBall = (vertex: number, { centre, radius }: Ball) => {
     const [x, y, z] = [0, 1, 2].map((k) => positions[3 * vertex + k] - centre[k]);
@@ -54,7 +45,7 @@ function assignTriangles({ positions, triangles }: Mesh, balls: readonly Ball[],
   return Int32Array.from({ length: triangles.length / 3 }, (_, t) => {
     const corners = triangles.subarray(3 * t, 3 * t + 3);
     const [x, y, z] = positions.subarray(3 * corners[0], 3 * corners[0] + 3);
-    return (grid.get(key(x, y, z)) ?? []).find((ball) => corners.every((vertex) => onBall(vertex, balls[ball]))) ?? -1;
+    return grid.near([x, y, z]).find((ball) => corners.every((vertex) => onBall(vertex, balls[ball]))) ?? -1;
   });
 }
 

@@ -1,6 +1,7 @@
 /**
  * All beads of a ring together: coincident ones merged, crowded ones found.
  */
+import { PointGrid } from "../math/point-grid.js";
 import type { Bead } from "./bead.js";
 
 /** Beads whose centres are nearer than this share of the smaller diameter are one bead, met from two runs. */
@@ -19,14 +20,14 @@ export interface BeadSet {
 
 /** Merges runs; where two beads coincide the larger stays. */
 export function mergeRuns(runs: readonly (readonly Bead[])[]): BeadSet {
-  const cell = Math.max(0, ...runs.flat().map((bead) => 2 * bead.radius));
-  const grid = new Map<string, number[]>();
+  const widest = runs.flat().reduce((most, bead) => Math.max(most, 2 * bead.radius), 0);
+  const grid = new PointGrid<number>(widest);
   const beads: { bead: Bead; run: number }[] = [];
   const crowded = new Set<Bead>();
   const merged = runs.map((run, index) => {
     let count = 0;
     for (const bead of run) {
-      const near = neighbours(grid, cell, bead).filter((other) => distance(beads[other].bead, bead) < cell);
+      const near = grid.near(bead.centre).filter((other) => distance(beads[other].bead, bead) < widest);
       const same = near.find((other) => coincide(beads[other].bead, bead));
       if (same !== undefined) {
         count++;
@@ -34,8 +35,7 @@ export function mergeRuns(runs: readonly (readonly Bead[])[]): BeadSet {
         continue;
       }
       if (near.some((other) => beads[other].run !== index && isCrowded(beads[other].bead, bead))) crowded.add(bead);
-      const key = cellOf(cell, bead.centre);
-      grid.set(key, [...(grid.get(key) ?? []), beads.push({ bead, run: index }) - 1]);
+      grid.add(bead.centre, beads.push({ bead, run: index }) - 1);
     }
     return count;
   });
@@ -52,18 +52,4 @@ function isCrowded(a: Bead, b: Bead): boolean {
 
 function distance(a: Bead, b: Bead): number {
   return Math.hypot(a.centre[0] - b.centre[0], a.centre[1] - b.centre[1], a.centre[2] - b.centre[2]);
-}
-
-function cellOf(cell: number, [x, y, z]: readonly [number, number, number]): string {
-  return `${Math.floor(x / cell)},${Math.floor(y / cell)},${Math.floor(z / cell)}`;
-}
-
-function neighbours(grid: ReadonlyMap<string, number[]>, cell: number, { centre: [x, y, z] }: Bead): number[] {
-  const found: number[] = [];
-  for (const dx of [-cell, 0, cell]) {
-    for (const dy of [-cell, 0, cell]) {
-      for (const dz of [-cell, 0, cell]) found.push(...(grid.get(cellOf(cell, [x + dx, y + dy, z + dz])) ?? []));
-    }
-  }
-  return found;
 }

@@ -1,37 +1,35 @@
 /**
  * Gathers many small bodies into few meshes of bodies that do not touch: a kernel then unites a handful of parts.
  */
+import type { Point3 } from "../math/point.js";
+import { PointGrid } from "../math/point-grid.js";
 import { concatMeshes, type Mesh } from "../mesh/mesh.js";
 
 /** Bodies nearer than this are held to touch, mm: as far as tidying may move points, so that rounding brings none together. */
 const CLEARANCE = 2e-3;
 
 interface Sphere {
-  readonly centre: readonly [number, number, number];
+  readonly centre: Point3;
   readonly radius: number;
 }
 
 /** Each result mesh holds bodies whose bounding spheres are apart. The order of bodies decides, nothing else. */
 export function groupDisjoint(bodies: readonly Mesh[]): Mesh[] {
   const spheres = bodies.map(boundingSphere);
-  const cell = Math.max(CLEARANCE, ...spheres.map((sphere) => 2 * sphere.radius + CLEARANCE));
-  const grid = new Map<string, number[]>();
+  const widest = spheres.reduce((most, sphere) => Math.max(most, 2 * sphere.radius), 0);
+  const grid = new PointGrid<number>(widest + CLEARANCE);
   const groupOf: number[] = [];
+  let count = 0;
   spheres.forEach((sphere, i) => {
-    const taken = new Set(
-      nearby(grid, cell, sphere)
-        .filter((j) => touch(spheres[j], sphere))
-        .map((j) => groupOf[j]),
-    );
+    const touching = grid.near(sphere.centre).filter((j) => touch(spheres[j], sphere));
+    const taken = new Set(touching.map((j) => groupOf[j]));
     let group = 0;
     while (taken.has(group)) group++;
     groupOf[i] = group;
-    const key = keyOf(cell, sphere.centre, [0, 0, 0]);
-    const there = grid.get(key);
-    if (there === undefined) grid.set(key, [i]);
-    else there.push(i);
+    count = Math.max(count, group + 1);
+    grid.add(sphere.centre, i);
   });
-  const groups: Mesh[][] = Array.from({ length: Math.max(-1, ...groupOf) + 1 }, () => []);
+  const groups: Mesh[][] = Array.from({ length: count }, () => []);
   bodies.forEach((body, i) => {
     groups[groupOf[i]].push(body);
   });
@@ -58,18 +56,4 @@ function boundingSphere({ positions }: Mesh): Sphere {
 function touch(a: Sphere, b: Sphere): boolean {
   const apart = Math.hypot(a.centre[0] - b.centre[0], a.centre[1] - b.centre[1], a.centre[2] - b.centre[2]);
   return apart < a.radius + b.radius + CLEARANCE;
-}
-
-function keyOf(cell: number, centre: Sphere["centre"], step: readonly number[]): string {
-  return centre.map((value, k) => Math.floor(value / cell) + step[k]).join();
-}
-
-function nearby(grid: ReadonlyMap<string, readonly number[]>, cell: number, { centre }: Sphere): number[] {
-  const found: number[] = [];
-  for (const x of [-1, 0, 1]) {
-    for (const y of [-1, 0, 1]) {
-      for (const z of [-1, 0, 1]) found.push(...(grid.get(keyOf(cell, centre, [x, y, z])) ?? []));
-    }
-  }
-  return found;
 }
