@@ -13,7 +13,10 @@ export interface NoticeOptions {
   readonly union: UnionResult;
 }
 
-/** Advice on the size, allowances that are recorded but not applied, a kernel that had to be replaced. */
+/** Places that are told. */
+const PLACES_SHOWN = 10;
+
+/** Advice on the size, hollows that were filled, allowances that are recorded but not applied, a kernel that had to be replaced. */
 export function noticesOf({ design, profile, union }: NoticeOptions): Warning[] {
   const notices = [...sizeAdvice({ bandWidth: profile.width, bore: profile.bore })];
   if (design.casting !== undefined && (design.casting.shrinkage > 0 || design.casting.finishing > 0)) {
@@ -24,6 +27,19 @@ export function noticesOf({ design, profile, union }: NoticeOptions): Warning[] 
       path: "casting",
       value: design.casting,
       hint: "scale the master by 1 / (1 − shrinkage) in the printing software, and ask your caster for the figure",
+    });
+  }
+  if (union.hollows.length > 0) {
+    const { length } = union.hollows;
+    notices.push({
+      code: "hollow-filled",
+      message: `${length} hollow${length === 1 ? " was" : "s were"} sealed in between beads and what they stand on, and filled`,
+      value: {
+        hollows: length,
+        volume: union.hollows.reduce((sum, hollow) => sum + hollow.volume, 0),
+        places: union.hollows.slice(0, PLACES_SHOWN).map(({ place }) => place),
+      },
+      hint: "keep beads clear of the walls and of beads of other runs where a clean recess is wanted",
     });
   }
   if (union.rejected !== undefined) {

@@ -2,12 +2,13 @@
  * Uniting a ring's parts: the roads, and which was taken.
  *
  * What is cut out comes first, in its order: each cut goes through the band and the raised bodies under it. Then the rest
- * is united, the whole ring at once. A kernel whose result does not pass the caller's check is replaced by the fallback, and the result says so.
+ * is united, the whole ring at once. A kernel whose result does not pass the caller's check is replaced by the fallback,
+ * and the result says so.
  */
 import type { Mesh } from "../mesh/mesh.js";
 import { groupDisjoint } from "./groups.js";
 import type { Kernel } from "./kernels/kernel.js";
-import { dropSpecks } from "./specks.js";
+import { dropSpecks, type Hollow } from "./specks.js";
 import { tidyMesh } from "./tidy.js";
 
 /** Everything a ring is made of, before it is one. */
@@ -48,6 +49,8 @@ export interface UnionResult {
   readonly road: Road;
   /** Name of a kernel whose result was not accepted. */
   readonly rejected?: string;
+  /** Sealed hollows that were filled. */
+  readonly hollows: readonly Hollow[];
 }
 
 /** Unites the parts. The result is the last one tried, also where none was accepted: the caller's gate decides. */
@@ -55,7 +58,7 @@ export async function uniteRing(parts: RingParts, options: UnionOptions): Promis
   const { kernel, fallback, accept, signal } = options;
   const { cuts = [] } = parts;
   const bodies = [...parts.reliefs, ...groupDisjoint(parts.beads)];
-  if (cuts.length === 0 && bodies.length === 0) return { mesh: parts.band, kernel: "none", road: "plain" };
+  if (cuts.length === 0 && bodies.length === 0) return { mesh: parts.band, kernel: "none", road: "plain", hollows: [] };
   const road = cuts.length === 0 ? "whole-ring" : "carved-ring";
   const unite = async (by: Kernel) => {
     signal?.throwIfAborted();
@@ -65,11 +68,13 @@ export async function uniteRing(parts: RingParts, options: UnionOptions): Promis
       if (tools.length > 0) ring = await by.subtract(ring, await uniteAll(by, tools));
       signal?.throwIfAborted();
     }
-    return tidyMesh(dropSpecks(await uniteAll(by, [ring, ...bodies])));
+    const { mesh, hollows } = dropSpecks(await uniteAll(by, [ring, ...bodies]));
+    return { mesh: tidyMesh(mesh), hollows };
   };
   const first = await attempt(() => unite(kernel), kernel !== fallback);
-  if (first !== undefined && (kernel === fallback || accept(first))) return { mesh: first, kernel: kernel.name, road };
-  return { mesh: await unite(fallback), kernel: fallback.name, road, rejected: kernel.name };
+  if (first !== undefined && (kernel === fallback || accept(first.mesh)))
+    return { ...first, kernel: kernel.name, road };
+  return { ...(await unite(fallback)), kernel: fallback.name, road, rejected: kernel.name };
 }
 
 /** One body needs no union. */
@@ -78,7 +83,7 @@ function uniteAll(kernel: Kernel, bodies: readonly Mesh[]): Promise<Mesh> {
 }
 
 /** A kernel that throws has failed like one whose result is not accepted, where another can take over. */
-async function attempt(unite: () => Promise<Mesh>, canFallBack: boolean): Promise<Mesh | undefined> {
+async function attempt<Result>(unite: () => Promise<Result>, canFallBack: boolean): Promise<Result | undefined> {
   try {
     return await unite();
   } catch (error) {

@@ -10,7 +10,7 @@ const narrow = {
   size: { system: "iso", value: 54 },
   profile: { width: 3, thickness: 2, outside: { form: "flat" } },
 };
-const union: UnionResult = { mesh: box(), kernel: "manifold", road: "whole-ring" };
+const union: UnionResult = { mesh: box(), kernel: "manifold", road: "whole-ring", hollows: [] };
 
 function notices(document: object, by: UnionResult = union) {
   const design = readDesign(document);
@@ -35,6 +35,16 @@ describe("what a maker is told of a ring", () => {
     const [notice] = notices(narrow, { ...union, rejected: "bvh" });
     expect(notice).toMatchObject({ code: "kernel-replaced", value: "bvh" });
     expect(notice.message).toContain("the manifold kernel united the ring");
+  });
+
+  it("is that sealed hollows were filled, how many and how large", () => {
+    const hollow = { volume: 0.002, place: [8, 0, 0] } as const;
+    const [notice] = notices(narrow, { ...union, hollows: [hollow, hollow] });
+    expect(notice).toMatchObject({
+      code: "hollow-filled",
+      value: { hollows: 2, places: [hollow.place, hollow.place] },
+    });
+    expect(notice.value).toHaveProperty("volume", 0.004);
   });
 
   it("is advice on the size of a wide one", () => {

@@ -12,20 +12,29 @@ describe("dropping specks", () => {
   it("drops chips and sealed hollows thinner than 10 µm", () => {
     const chip = box([0.04, 0.02, 6e-3], [12, 0, 0]);
     const hollow = reverseMesh(box([0.04, 0.02, 6e-3], [9, 0, 0]));
-    const { triangles } = dropSpecks(concatMeshes([chip, ring, hollow]));
-    const check = checkSolid({ positions: concatMeshes([chip, ring, hollow]).positions, triangles });
+    const { mesh, hollows } = dropSpecks(concatMeshes([chip, ring, hollow]));
+    const check = checkSolid(mesh);
+    expect(hollows).toEqual([]);
     expect(check).toMatchObject({ closed: true, components: 1, genus: 1 });
     expect(check.triangles).toBe(ring.triangles.length / 3);
   });
 
   it("keeps pieces that are thicker, for the gate to refuse", () => {
     const piece = box([0.04, 0.04, 0.04], [12, 0, 0]);
-    expect(dropSpecks(concatMeshes([ring, piece]))).toEqual(concatMeshes([ring, piece]));
+    expect(dropSpecks(concatMeshes([ring, piece])).mesh).toEqual(concatMeshes([ring, piece]));
+  });
+
+  it("fills a sealed hollow that is thicker, and tells of it", () => {
+    const { mesh, hollows } = dropSpecks(concatMeshes([ring, reverseMesh(box([0.05, 0.04, 0.03], [9, 0, 0]))]));
+    expect(checkSolid(mesh)).toMatchObject({ closed: true, components: 1, genus: 1 });
+    expect(mesh.triangles).toEqual(ring.triangles);
+    expect(hollows).toHaveLength(1);
+    expect(hollows[0].volume).toBeCloseTo(0.05 * 0.04 * 0.03, 12);
   });
 
   it("leaves one shell as it is, however thin", () => {
     const thin = box([0.04, 0.02, 1e-3]);
-    expect(dropSpecks(thin)).toBe(thin);
+    expect(dropSpecks(thin).mesh).toBe(thin);
   });
 
   it("lets the ring close that showed them: beads on a border whose ends the mirror brings together", async () => {

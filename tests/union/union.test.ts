@@ -40,12 +40,12 @@ describe("uniting a ring's parts", () => {
   it("hands a band alone through untouched", async () => {
     const alone = { band: parts.band, reliefs: [], beads: [] };
     const result = await uniteRing(alone, { kernel: throwing, fallback: manifoldKernel, accept });
-    expect(result).toEqual({ mesh: parts.band, kernel: "none", road: "plain" });
+    expect(result).toEqual({ mesh: parts.band, kernel: "none", road: "plain", hollows: [] });
   });
 
   it.each([leaky, throwing])("falls back where the $name kernel fails, and says so", async (kernel) => {
     const { mesh, ...how } = await unite({ kernel });
-    expect(how).toEqual({ kernel: "manifold", road: "whole-ring", rejected: kernel.name });
+    expect(how).toEqual({ kernel: "manifold", road: "whole-ring", rejected: kernel.name, hollows: [] });
     expect(checkSolid(mesh).closed).toBe(true);
   });
 
