@@ -42,8 +42,8 @@ export function followedContours(strip: Strip, region: GridRegion, line: Section
 
 /** mm from the outline to the middle of the region's widest place, to a tenth of the art's tolerance. */
 export function widestInset(strip: Strip, region: GridRegion): number {
-  const heights = region.flatMap((ring) => ring.map(({ y }) => y));
-  let [good, bad] = [0, (Math.max(...bounds(heights)) - Math.min(...bounds(heights))) / 2 / strip.grid.scale];
+  const [low, high] = bounds(region.flatMap((ring) => ring.map(({ y }) => y)));
+  let [good, bad] = [0, (high - low) / 2 / strip.grid.scale];
   while (bad - good > REACH_SHARE * strip.artTolerance) {
     const middle = (good + bad) / 2;
     if (inward(strip, region, middle).length > 0) good = middle;

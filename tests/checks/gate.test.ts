@@ -9,7 +9,7 @@ import { concatMeshes, type Mesh } from "../../src/mesh/mesh.js";
 import { reverseMesh, transformMesh } from "../../src/mesh/transform.js";
 import { weldMesh } from "../../src/mesh/weld.js";
 import { admesh, hasAdmesh } from "../support/admesh.js";
-import { box, meshOf, soup, sphere, torus } from "../support/meshes.js";
+import { box, butterfly, meshOf, soup, sphere, torus } from "../support/meshes.js";
 
 function withTriangles(mesh: Mesh, triangles: ArrayLike<number>): Mesh {
   return { positions: mesh.positions, triangles: Uint32Array.from(triangles) };
@@ -108,20 +108,7 @@ describe("checkSolid on faults", () => {
   });
 
   it("finds pinched vertices on open surfaces, where two fans meet", () => {
-    const butterfly = meshOf(
-      [
-        [0, 0, 0],
-        [1, 0, 0],
-        [0, 1, 0],
-        [-1, 0, 0],
-        [0, -1, 0],
-      ],
-      [
-        [0, 1, 2],
-        [0, 3, 4],
-      ],
-    );
-    expect(codes(checkSolid(butterfly).faults)).toContain("pinched-vertex");
+    expect(codes(checkSolid(butterfly()).faults)).toContain("pinched-vertex");
     const sheet = withTriangles(cube, cube.triangles.slice(6));
     expect(codes(checkSolid(sheet).faults)).not.toContain("pinched-vertex");
   });

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { buildEdgeTable, nextEdge } from "../../src/mesh/edges.js";
 import { concatMeshes } from "../../src/mesh/mesh.js";
 import { edgeShells, vertexShells } from "../../src/mesh/shells.js";
-import { box, meshOf, soup, torus } from "../support/meshes.js";
+import { box, butterfly, soup, torus } from "../support/meshes.js";
 
 describe("buildEdgeTable", () => {
   it("matches every directed edge of a closed mesh with its reverse; E = 3V on a torus", () => {
@@ -31,19 +31,7 @@ describe("shells", () => {
     const two = concatMeshes([box(), box([1, 1, 1], [5, 0, 0])]);
     expect(edgeShells(buildEdgeTable(two)).count).toBe(2);
     expect(vertexShells(two).count).toBe(2);
-    const touching = meshOf(
-      [
-        [0, 0, 0],
-        [1, 0, 0],
-        [0, 1, 0],
-        [-1, 0, 0],
-        [0, -1, 0],
-      ],
-      [
-        [0, 1, 2],
-        [0, 3, 4],
-      ],
-    );
+    const touching = butterfly();
     expect(edgeShells(buildEdgeTable(touching)).count).toBe(2);
     expect(vertexShells(touching).count).toBe(1);
     expect(edgeShells(buildEdgeTable(soup(box()))).count).toBe(12);

@@ -1,6 +1,6 @@
 /** Strips, drawings and measures for the pattern's tests. */
 import fc from "fast-check";
-import { AnnuletError, type Warning } from "../../src/errors.js";
+import type { Warning } from "../../src/errors.js";
 import type { Fit } from "../../src/pattern/fit.js";
 import { type GridRegion, ringArea, subtract } from "../../src/pattern/polygons.js";
 import { type RegionSpec, regionSchema } from "../../src/pattern/schema.js";
@@ -48,17 +48,6 @@ export function areaOf(strip: Strip, rings: GridRegion): number {
 /** Area of what lies in one region and not in the other, mm². */
 export function differenceArea(strip: Strip, a: GridRegion, b: GridRegion): number {
   return areaOf(strip, subtract(a, b)) + areaOf(strip, subtract(b, a));
-}
-
-/** The error that a call throws. */
-export function failureOf(call: () => unknown): AnnuletError {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof AnnuletError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
 }
 
 /** A taker of warnings and what it took. */
@@ -116,3 +105,5 @@ export const drawing: fc.Arbitrary<string> = fc
 export function circle(x: number, y: number, radius: number): string {
   return `M ${x + radius} ${y} A ${radius} ${radius} 0 0 1 ${x - radius} ${y} A ${radius} ${radius} 0 0 1 ${x + radius} ${y} Z`;
 }
+
+export { failureOf } from "../support/failure-of.js";

@@ -1,6 +1,5 @@
 /** Random and named cross-sections for the profile's tests. */
 import fc from "fast-check";
-import { AnnuletError } from "../../src/errors.js";
 import { type ProfileSpec, profileSchema } from "../../src/profile/profile.js";
 
 /** The seed of every property test. */
@@ -8,17 +7,6 @@ export const SEED = 20261125;
 
 export function spec(input: unknown): ProfileSpec {
   return profileSchema.parse(input);
-}
-
-/** The error that a call throws. */
-export function failureOf(call: () => unknown): AnnuletError {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof AnnuletError) return error;
-    throw error;
-  }
-  throw new Error("nothing was thrown");
 }
 
 const mm = (low: number, high: number) =>
@@ -61,3 +49,5 @@ export const anySpec = fc.oneof({ arbitrary: named, weight: 6 }, { arbitrary: dr
 
 /** Random sizes of the bore. */
 export const boreRadius = mm(6, 12);
+
+export { failureOf } from "../support/failure-of.js";

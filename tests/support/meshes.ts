@@ -125,3 +125,18 @@ export function surfaceKey(mesh: Mesh): string[] {
   }
   return keys.sort();
 }
+
+/** Two triangles that meet in one point. */
+export function butterfly(): Mesh {
+  const points = [
+    [0, 0, 0],
+    [1, 0, 0],
+    [0, 1, 0],
+    [-1, 0, 0],
+    [0, -1, 0],
+  ];
+  return meshOf(points, [
+    [0, 1, 2],
+    [0, 3, 4],
+  ]);
+}
