@@ -2,17 +2,18 @@
  * The whole pipeline: document → size → fit → profile → pattern → wrap (all laid out flat) → solids → union → checks →
  * measure.
  */
+
 import { checkSolid } from "./checks/gate.js";
 import { checkHeadroom } from "./checks/headroom.js";
 import { gateRing } from "./checks/ring.js";
 import type { Design } from "./design/schema.js";
 import type { BufferGeometry } from "./export/geometry.js";
+import type { FileSource } from "./files.js";
 import { layOut } from "./lay-out.js";
 import { findAlloy } from "./measure/alloys/catalogue.js";
 import { massOf } from "./measure/mass.js";
 import { measureMesh } from "./measure/measure.js";
 import type { Mesh } from "./mesh/mesh.js";
-import type { FileSource } from "./pattern/svg/load.js";
 import { noticesOf } from "./report/notices.js";
 import { makeReport, type Report } from "./report/report.js";
 import { makeParts } from "./solids/parts.js";

@@ -1,12 +1,13 @@
 /**
  * The flat tile: what a drawing of the pattern shows, without building the ring.
  */
+
 import { AnnuletError, type Warning } from "./errors.js";
+import type { FileSource } from "./files.js";
 import { layOut } from "./lay-out.js";
 import type { Point2 } from "./math/point.js";
 import { type Fit, FULL_COVER } from "./pattern/fit.js";
 import type { Pattern } from "./pattern/pattern.js";
-import type { FileSource } from "./pattern/svg/load.js";
 import { type FriezeGroup, friezeGroup } from "./pattern/symmetry.js";
 import { type FlatRings, type TileOutlinesOptions, tileOutlines } from "./pattern/tile-outlines.js";
 import type { ResolvedSize } from "./sizing/size.js";

@@ -11,6 +11,7 @@ export { formatForFile, formats } from "./export/catalogue.js";
 export type { EncodeOptions, Format } from "./export/format.js";
 export { type GeometryOptions, toBufferGeometry } from "./export/geometry.js";
 export { readMesh } from "./export/read.js";
+export type { FileSource } from "./files.js";
 export { type FitDesignOptions, fitDesign } from "./fit-design.js";
 export { type FlatBead, type FlatRegion, type FlatTile, type FlatTileOptions, flatTile } from "./flat-tile.js";
 export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
@@ -24,7 +25,6 @@ export { concatMeshes, type Mesh, triangleCount, vertexCount } from "./mesh/mesh
 export { reverseMesh, transformMesh } from "./mesh/transform.js";
 export { type WeldOptions, weldMesh } from "./mesh/weld.js";
 export type { Fit, FitCandidate } from "./pattern/fit.js";
-export type { FileSource } from "./pattern/svg/load.js";
 export { type FriezeGroup, friezeGroups, type TileOperation } from "./pattern/symmetry.js";
 export { type FundamentalRegion, type SymmetryElements, symmetryElements } from "./pattern/symmetry-elements.js";
 export { type PlanBeadsOptions, planBeads } from "./plan-beads.js";

@@ -1,11 +1,13 @@
 /**
  * The flat half of the pipeline: document → size → fit → profile → pattern → wrap.
  */
+
 import { readDesign } from "./design/read.js";
 import type { Design } from "./design/schema.js";
+import type { FileSource } from "./files.js";
 import type { Fit } from "./pattern/fit.js";
 import { completePattern, noPattern, type Pattern } from "./pattern/pattern.js";
-import { type FileSource, loadDrawings } from "./pattern/svg/load.js";
+import { loadDrawings } from "./pattern/svg/load.js";
 import { buildProfile, type Profile } from "./profile/profile.js";
 import { type ResolvedSize, resolveSize } from "./sizing/size.js";
 import { ACROSS_SHARE } from "./solids/facets.js";

@@ -1,9 +1,10 @@
 /**
  * The bead runs alone, without building the ring: what makers choose pitches and sizes from.
  */
+
 import type { Warn } from "./errors.js";
+import type { FileSource } from "./files.js";
 import { layOut } from "./lay-out.js";
-import type { FileSource } from "./pattern/svg/load.js";
 import type { BeadRunReport } from "./solids/bead-report.js";
 import { MAX_BEADS, placeRuns } from "./solids/place-runs.js";
 import { Stages } from "./stages.js";

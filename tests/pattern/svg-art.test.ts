@@ -1,8 +1,9 @@
 /** Regions whose art is an SVG file, from the document to the ring. */
 import { AnnuletError, build, readDesign } from "annulet";
 import { describe, expect, it } from "vitest";
+import type { FileSource } from "../../src/files.js";
 import type { RegionSpec } from "../../src/pattern/schema.js";
-import { type FileSource, loadDrawings } from "../../src/pattern/svg/load.js";
+import { loadDrawings } from "../../src/pattern/svg/load.js";
 import { readSvgArt } from "../../src/pattern/svg-art.js";
 import { areaOf, collector, failureOf, region, stripOf } from "./strips.js";
 import { svg } from "./svg/svgs.js";
