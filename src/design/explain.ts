@@ -2,6 +2,8 @@
  * What is wrong with a document, in words that a maker understands.
  */
 import type { z } from "zod";
+import { type Path, showKey, showPath } from "../errors/document-path.js";
+import { nearest } from "../errors/nearest.js";
 import type { Problem } from "../errors.js";
 import {
   bare,
@@ -14,9 +16,8 @@ import {
   schemaAt,
   valueAt,
 } from "./forms.js";
-import { nearest } from "./nearest.js";
 import { inWords, kindOf } from "./phrases.js";
-import { type Locate, type Path, showKey, showPath } from "./place.js";
+import type { Locate } from "./place.js";
 import { isPlainObject, type Plain } from "./plain.js";
 import { allowedBy, showLiteral } from "./words.js";
 

@@ -2,7 +2,8 @@
  * Walks the schema beside a value: which keys are known at a place, and which branch of a union was meant.
  */
 import type { z } from "zod";
-import type { Path } from "./place.js";
+import type { Path } from "../errors/document-path.js";
+
 import { isPlainObject, type Plain } from "./plain.js";
 
 /** Any schema, to be told apart by its definition. */
@@ -129,6 +130,8 @@ function innerSchema(def: Definition, key: string | number): Schema | undefined 
       return Object.hasOwn(def.shape, key) ? def.shape[key] : undefined;
     case "array":
       return def.element;
+    case "record":
+      return def.valueType;
     case "tuple":
       return def.items[Number(key)] ?? def.rest ?? undefined;
     default:

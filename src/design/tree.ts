@@ -2,9 +2,10 @@
  * Turns the parser's syntax tree into plain data, and keeps where everything stood.
  */
 import type { DocumentNode, ValueNode } from "@humanwhocodes/momoa";
+import { type Path, showKey, showPath } from "../errors/document-path.js";
 import type { Problem } from "../errors.js";
 import { valueAt } from "./forms.js";
-import { type Locate, type Path, type Place, showKey, showPath } from "./place.js";
+import type { Locate, Place } from "./place.js";
 import type { Plain } from "./plain.js";
 
 export interface PlacedData {

@@ -1,19 +1,31 @@
 /**
- * Which of a region's fields say what is drawn: path data or an SVG file, never both.
+ * Which of a region's fields say what is drawn: exactly one of them.
  */
 import type { z } from "zod";
 
-/** The fields that art comes from. */
-export interface ArtFields {
-  readonly path?: string | undefined;
-  readonly svg?: string | undefined;
-  readonly place?: unknown;
+/** The fields that art comes from, and what each is called. */
+const SOURCES = { path: "a path", svg: "an svg file", shape: "a shape", motif: "a motif" } as const;
+
+/** A field that art comes from. */
+export type ArtField = keyof typeof SOURCES;
+
+/** A region as far as its art is concerned. */
+export type ArtFields = { readonly [Field in ArtField]?: unknown } & { readonly place?: unknown };
+
+const sources = Object.keys(SOURCES) as ArtField[];
+
+/** The field that a region's art comes from. */
+export function artField(region: ArtFields): ArtField {
+  return sources.find((field) => region[field] !== undefined) ?? "path";
 }
 
 /** Raises an issue where a region has no art or two, or a place for what is no file. */
-export function checkArtFields({ path, svg, place }: ArtFields, context: z.RefinementCtx): void {
+export function checkArtFields(region: ArtFields, context: z.RefinementCtx): void {
   const complain = (field: string, message: string) => context.addIssue({ code: "custom", path: [field], message });
-  if (path === undefined && svg === undefined) complain("path", "is missing");
-  if (path !== undefined && svg !== undefined) complain("svg", "is given beside a path: keep one of them");
-  if (svg === undefined && place !== undefined) complain("place", "belongs to an svg file, and none is given");
+  const [first, ...others] = sources.filter((field) => region[field] !== undefined);
+  if (first === undefined) complain("path", "is missing");
+  for (const field of others) complain(field, `is given beside ${SOURCES[first]}: keep one of them`);
+  if (region.svg === undefined && region.place !== undefined) {
+    complain("place", "belongs to an svg file, and none is given");
+  }
 }

@@ -2,13 +2,15 @@
  * A drawn path, completed: repeated by its symmetry, united into a region or joined into lines, its ribbon taken.
  */
 import { AnnuletError, type Warn } from "../errors.js";
+import { artField } from "./art-rules.js";
 import { type Chain, joinLines } from "./chains.js";
+import { fillPath } from "./fill-path.js";
 import type { GridPath } from "./grid.js";
 import { type GridRegion, ringArea, unite } from "./polygons.js";
 import { type ArtSource, type DrawnPaths, readArt } from "./read-art.js";
 import type { RegionSpec } from "./schema.js";
+import { ShapeDrawer } from "./shapes/draw-shape.js";
 import { clearRing, imagesOf, type Strip, steps } from "./strip.js";
-import type { Drawing } from "./svg/drawing.js";
 import { drawingOf, readSvgArt } from "./svg-art.js";
 import { takeRibbon, takesSides } from "./take-ribbon.js";
 import { tidy } from "./tidy.js";
@@ -33,7 +35,7 @@ export interface Art {
  * Completes a region's art. Warns where the path crosses itself or hairlines had to be cleaned.
  *
  * @param where the region's place in the document
- * @param drawings the SVG files that regions name; default none
+ * @param drawer draws shapes, with the named ones and the files that they may be made of; default none
  * @throws AnnuletError `path-open` where an inside is wanted of a line that closes nowhere, `path-empty`,
  *   `path-outside-tile`, `ribbon-too-wide`, and as `flattenPath` and `readSvgArt`
  */
@@ -42,9 +44,9 @@ export function completeArt(
   spec: RegionSpec,
   where: string,
   warn: Warn,
-  drawings: ReadonlyMap<string, Drawing> = new Map(),
+  drawer = new ShapeDrawer(strip, { warn }),
 ): Art {
-  const { closed, open } = readRegion(strip, spec, drawings, where, warn);
+  const { closed, open } = readRegion(strip, spec, drawer, where, warn);
   const ribbonReach = steps(strip, spec.ribbon?.width ?? 0);
   const chains = joinLines(
     imagesOf(strip, open, ribbonReach).map(({ path }) => path),
@@ -60,18 +62,14 @@ export function completeArt(
   return { region: tidy(strip, region, where, warn), border: shape, centre };
 }
 
-function readRegion(
-  strip: Strip,
-  spec: RegionSpec,
-  drawings: ReadonlyMap<string, Drawing>,
-  where: string,
-  warn: Warn,
-): DrawnPaths {
-  if (spec.svg === undefined) {
-    return readArt(strip, { path: spec.path ?? "", unit: spec.unit }, strip.artTolerance, `${where}.path`);
-  }
+function readRegion(strip: Strip, spec: RegionSpec, drawer: ShapeDrawer, where: string, warn: Warn): DrawnPaths {
+  const { artTolerance: tolerance } = strip;
+  const { path = "", svg, shape, motif, unit } = spec;
+  if (shape !== undefined) return drawer.draw(shape, { unit, tolerance, where: `${where}.shape` });
+  if (motif !== undefined) return drawer.draw({ motif }, { unit, tolerance, where });
+  if (svg === undefined) return readArt(strip, { path, unit }, tolerance, `${where}.path`);
   const file = `${where}.svg`;
-  return readSvgArt(strip, spec, drawingOf(spec, drawings, file), strip.artTolerance, file, warn);
+  return readSvgArt(strip, { ...spec, svg }, drawingOf(svg, drawer.drawings, file), tolerance, file, warn);
 }
 
 /** Completes a path as lines alone: open ones joined where their images meet, closed ones once each. */
@@ -91,40 +89,13 @@ function fillShape(
   where: string,
   warn: Warn,
 ): GridRegion {
-  const drawn = closed.length === 0 ? [] : unite(closed, spec.fill);
-  if (closed.length > 0) warnSelfCrossing(spec, closed, drawn, where, warn);
+  const drawn = fillPath(closed, spec.fill, `${where}.${artField(spec)}`, warn);
   const images = imagesOf(strip, drawn, steps(strip, spec.ribbon?.width ?? 0)).map(({ path, flipped }) =>
     flipped ? [...path].reverse() : path,
   );
   const loops = takesSides(spec.ribbon) ? chains.filter((chain) => chain.closed).map(({ points }) => points) : [];
   return unite([...images, ...loops.map((loop) => (ringArea(loop) < 0 ? [...loop].reverse() : loop))]);
 }
-
-function warnSelfCrossing(
-  spec: RegionSpec,
-  closed: readonly GridPath[],
-  drawn: GridRegion,
-  where: string,
-  warn: Warn,
-): void {
-  if (!closed.some(crossesItself)) return;
-  warn({
-    code: "path-crosses-itself",
-    message: `the path crosses itself; it was united by the fill rule ${spec.fill}, leaving ${drawn.length} outline${drawn.length === 1 ? "" : "s"}`,
-    path: `${where}.path`,
-    hint: 'draw it without crossings, or choose "fill": "evenodd" where crossings should cut holes',
-  });
-}
-
-/** A ring that does not cross itself encloses exactly its own signed area; any crossing makes the two differ. */
-function crossesItself(ring: GridPath): boolean {
-  const signed = Math.abs(ringArea(ring));
-  const covered = unite([ring]).reduce((sum, part) => sum + ringArea(part), 0);
-  return Math.abs(signed - covered) > SAME_AREA * Math.max(signed, covered);
-}
-
-/** Relative difference of two areas that is rounding to the grid and no more. */
-const SAME_AREA = 1e-5;
 
 function openPathError(spec: RegionSpec, where: string): AnnuletError {
   const sided = spec.ribbon?.side;
@@ -134,8 +105,8 @@ function openPathError(spec: RegionSpec, where: string): AnnuletError {
       sided === undefined
         ? "the path is open, and its images under the symmetry do not close it, so it has no inside to fill"
         : `the path is open, so it has no ${sided}`,
-    path: `${where}.path`,
-    value: spec.path,
+    path: `${where}.${artField(spec)}`,
+    value: spec[artField(spec)],
     allowed: "a path that ends in Z, or one whose images close into a loop",
     hint:
       sided === undefined

@@ -18,6 +18,7 @@ import type { BeadRunSpec, PatternSpec } from "./schema.js";
 import { reachUnder, requireOnSeat } from "./seat-edge.js";
 import { type ReliefPolygon, type ReliefShape, raiseRegion } from "./section.js";
 import type { SectionSpec } from "./sections/index.js";
+import { ShapeDrawer } from "./shapes/draw-shape.js";
 import { makeStrip, type Strip } from "./strip.js";
 import type { Drawing } from "./svg/drawing.js";
 import { tidy } from "./tidy.js";
@@ -71,9 +72,10 @@ export function completePattern(
   { profile, tolerance, warn, drawings }: PatternOptions,
 ): Pattern {
   const strip = makeStrip(fit, spec.symmetry, profile.seatLength, tolerance);
+  const drawer = new ShapeDrawer(strip, { named: spec.shapes, drawings, warn });
   const drawn = spec.regions.map((region, i): DrawnRegion => {
     const path = `pattern.regions[${i}]`;
-    const art = completeArt(strip, region, path, warn, drawings);
+    const art = completeArt(strip, region, path, warn, drawer);
     requireOnSeat(strip, art.region, path);
     return { spec: region, path, name: region.name ?? `region ${i + 1}`, art };
   });

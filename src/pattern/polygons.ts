@@ -51,6 +51,19 @@ export function intersect(region: GridRegion, other: GridRegion): GridRegion {
   return Clipper.intersect(region as GridPath[], other as GridPath[], FillRule.NonZero);
 }
 
+/** The parts of open lines inside a region, or outside it. */
+export function clipLinesTo(lines: GridRegion, region: GridRegion, side: "inside" | "outside"): GridRegion {
+  if (lines.length === 0) return [];
+  const clipper = new Clipper64();
+  clipper.addOpenSubject(lines as GridPath[]);
+  clipper.addClip(region as GridPath[]);
+  const closed: GridPath[] = [];
+  const open: GridPath[] = [];
+  const type = side === "inside" ? ClipType.Intersection : ClipType.Difference;
+  clipper.execute(type, FillRule.NonZero, closed, open);
+  return open;
+}
+
 /**
  * The region grown by `distance` grid steps (shrunk where negative).
  *

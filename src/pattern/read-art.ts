@@ -5,13 +5,14 @@ import { AnnuletError } from "../errors.js";
 import { flattenPath } from "../math/path-data.js";
 import type { Point2 } from "../math/point.js";
 import { type GridPath, toGrid } from "./grid.js";
+import type { DrawingUnit } from "./path-schema.js";
 import type { Strip } from "./strip.js";
 
 /** A path as the document gives it. */
 export interface ArtSource {
   /** SVG path data. */
   readonly path: string;
-  readonly unit: "tile" | "mm";
+  readonly unit: DrawingUnit;
 }
 
 /** A drawn path's subpaths on the grid, about the middle line of a row, before symmetry. */
@@ -25,22 +26,31 @@ export interface DrawnPaths {
 /** How far, in tiles, art may reach beyond its own tile. */
 const REACH_TILES = 1;
 
+/** How much further, in tiles, a drawing may reach that is yet to be moved or cut to its place. */
+export const LEAF_MORE_TILES = 20;
+
 /** Rounding of drawn numbers that is let pass at the tile's limits, tile widths. */
 const REACH_SLACK = 1e-6;
+
+/** Millimetres in the unit of a drawing, along the band and across it. Where a tile is stretched the two differ. */
+export function unitScale(strip: Strip, unit: DrawingUnit): [along: number, across: number] {
+  return unit === "mm" ? [1, 1] : [strip.tileWidth, strip.tileHeight / strip.aspect];
+}
 
 /**
  * Reads a path.
  *
  * @param tolerance largest chordal deviation, mm
  * @param where the path's place in the document, for errors
+ * @param more tiles that it may reach further than art in its place may; default 0
  * @throws AnnuletError `path-empty`, `path-outside-tile`, and as `flattenPath`
  */
-export function readArt(strip: Strip, source: ArtSource, tolerance: number, where: string): DrawnPaths {
-  const [sx, sy] = source.unit === "mm" ? [1, 1] : [strip.tileWidth, strip.tileHeight / strip.aspect];
+export function readArt(strip: Strip, source: ArtSource, tolerance: number, where: string, more = 0): DrawnPaths {
+  const [sx, sy] = unitScale(strip, source.unit);
   const subpaths = flattenPath(source.path, tolerance / Math.max(sx, sy), { path: where }).map(
     ({ points, closed }) => ({ points: points.map(([x, y]): Point2 => [x * sx, y * sy]), closed }),
   );
-  checkReach(strip, subpaths, { unit: source.unit, value: source.path, what: "the path" }, where);
+  checkReach(strip, subpaths, { unit: source.unit, value: source.path, what: "the path" }, where, more);
   const onGrid = (closed: boolean, least: number) =>
     subpaths
       .filter((subpath) => subpath.closed === closed)
@@ -57,27 +67,33 @@ export function readArt(strip: Strip, source: ArtSource, tolerance: number, wher
   });
 }
 
-/** Art may reach into the neighbouring tile, not further: beyond that the unit or the place is a mistake. */
+/**
+ * Art may reach into the neighbouring tile, not further: beyond that the unit or the place is a mistake.
+ *
+ * @param more tiles that it may reach further; default 0
+ */
 export function checkReach(
   strip: Strip,
   subpaths: readonly { readonly points: readonly Point2[] }[],
-  source: { readonly unit: ArtSource["unit"]; readonly value: unknown; readonly what: string },
+  source: { readonly unit: DrawingUnit; readonly value: unknown; readonly what: string },
   where: string,
+  more = 0,
 ): void {
-  const { tileWidth, tileHeight, aspect } = strip;
-  const halfHeight = (strip.rows * tileHeight) / 2;
+  const { tileWidth, tileHeight } = strip;
+  const along = (REACH_TILES + more) * tileWidth;
+  const halfHeight = (strip.rows * tileHeight) / 2 + more * tileHeight;
   const slack = tileWidth * REACH_SLACK;
   for (const { points } of subpaths) {
     for (const [u, v] of points) {
-      const beyond = u < -REACH_TILES * tileWidth - slack || u > (1 + REACH_TILES) * tileWidth + slack;
+      const beyond = u < -along - slack || u > tileWidth + along + slack;
       if (!beyond && Math.abs(v) <= halfHeight + slack) continue;
-      const unit = source.unit === "mm" ? [1, 1] : [tileWidth, tileHeight / aspect];
+      const unit = unitScale(strip, source.unit);
       throw new AnnuletError({
         code: "path-outside-tile",
         message: `${source.what} leaves its tile at x ${showNumber(u / unit[0])}, y ${showNumber(v / unit[1])}`,
         path: where,
         value: source.value,
-        allowed: `x from ${showNumber((-REACH_TILES * tileWidth) / unit[0])} to ${showNumber(((1 + REACH_TILES) * tileWidth) / unit[0])}, y within ±${showNumber(halfHeight / unit[1])} (unit ${source.unit})`,
+        allowed: `x from ${showNumber(-along / unit[0])} to ${showNumber((tileWidth + along) / unit[0])}, y within ±${showNumber(halfHeight / unit[1])} (unit ${source.unit})`,
         hint:
           source.unit === "tile"
             ? 'a tile is 1 wide and `aspect` high; say "unit": "mm" where the path is in millimetres'

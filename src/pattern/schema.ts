@@ -3,13 +3,13 @@
  */
 import { z } from "zod";
 import { checkArtFields } from "./art-rules.js";
+import { motifSchema } from "./motifs/index.js";
+import { drawingUnit, fillRule, pathData } from "./path-schema.js";
 import { checkModeFields } from "./region-rules.js";
 import { sectionSchema } from "./sections/index.js";
+import { shapeSchema } from "./shapes/index.js";
 import { placeSchema } from "./svg/place.js";
 import { type FriezeName, friezeGroups } from "./symmetry.js";
-
-/** Longest path data a document may carry, in characters: far above any hand-made motif, below what stalls a build. */
-export const MAX_PATH_LENGTH = 200_000;
 
 /** Defaults of the pattern; lengths in mm unless said otherwise. */
 export const PATTERN_DEFAULTS = {
@@ -23,19 +23,10 @@ export const PATTERN_DEFAULTS = {
 
 const friezeNames = friezeGroups.map((group) => group.name) as [FriezeName, ...FriezeName[]];
 
-const lengthUnit = z
-  .enum(["tile", "mm"])
+const lengthUnit = drawingUnit
   .default(PATTERN_DEFAULTS.region.unit)
   .describe(
-    "unit of the path or of the drawing's place: tile (a tile is 1 wide and `aspect` high) or mm; default tile",
-  );
-
-const pathData = z
-  .string()
-  .min(1)
-  .max(MAX_PATH_LENGTH)
-  .describe(
-    "SVG path data in tile coordinates: x from 0 to 1 along the band, y across it, 0 on the middle line, up is +z",
+    "unit of the path, of the shape or of the drawing's place: tile (a tile is 1 wide and `aspect` high) or mm; default tile",
   );
 
 const beadDiameter = z.number().min(0.1).max(5);
@@ -127,12 +118,13 @@ export const regionSchema = z
       .describe(
         "name of an SVG file instead of a path; the command line looks in the design's folder and below; all that is painted counts as art, whatever its colour; fill does not apply",
       ),
+    shape: shapeSchema
+      .optional()
+      .describe("a shape instead of a path: drawings combined, cut, offset or copied before symmetry completes them"),
+    motif: motifSchema.optional(),
     place: placeSchema.optional(),
     unit: lengthUnit,
-    fill: z
-      .enum(["nonzero", "evenodd"])
-      .default(PATTERN_DEFAULTS.region.fill)
-      .describe("which parts of a path that crosses itself are inside, as in SVG; default nonzero"),
+    fill: fillRule.default(PATTERN_DEFAULTS.region.fill),
     ribbon: ribbonSchema.optional(),
     mode: z
       .enum(["raised", "sunk", "pierced"])
@@ -210,6 +202,10 @@ export const patternSchema = z.strictObject({
     .max(360)
     .default(PATTERN_DEFAULTS.cover)
     .describe("degrees of the band that carry the pattern, centred on the top, 5 to 360; default 360"),
+  shapes: z
+    .record(z.string().min(1).max(200), shapeSchema)
+    .optional()
+    .describe('shapes by name, which regions and other shapes take as {"shape": name}; default none'),
   regions: z.array(regionSchema).max(500).default([]).describe("what is drawn in the tile"),
 });
 

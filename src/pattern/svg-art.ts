@@ -3,13 +3,20 @@
  */
 import { AnnuletError, type Warn } from "../errors.js";
 import { fromGrid } from "./grid.js";
+import type { DrawingUnit } from "./path-schema.js";
 import { checkReach, type DrawnPaths } from "./read-art.js";
-import type { RegionSpec } from "./schema.js";
 import type { Strip } from "./strip.js";
 import { artBox, nothingShows } from "./svg/art-box.js";
 import type { Drawing } from "./svg/drawing.js";
 import { type Cleaned, outlineDrawing } from "./svg/outline.js";
-import { PLACE_DEFAULTS, placeDrawing } from "./svg/place.js";
+import { PLACE_DEFAULTS, type PlaceSpec, placeDrawing } from "./svg/place.js";
+
+/** A file and where it stands. */
+export interface SvgArt {
+  readonly svg: string;
+  readonly place?: Partial<PlaceSpec> | undefined;
+  readonly unit: DrawingUnit;
+}
 
 /**
  * Places a drawing in the tile. Warns `svg-cleaned` with what cleaning changed.
@@ -20,7 +27,7 @@ import { PLACE_DEFAULTS, placeDrawing } from "./svg/place.js";
  */
 export function readSvgArt(
   strip: Strip,
-  spec: RegionSpec,
+  spec: SvgArt,
   drawing: Drawing,
   tolerance: number,
   where: string,
@@ -40,15 +47,15 @@ export function readSvgArt(
   return { closed: region.map((ring) => [...ring]), open: [] };
 }
 
-/** The drawing that a region names. */
-export function drawingOf(spec: RegionSpec, drawings: ReadonlyMap<string, Drawing>, where: string): Drawing {
-  const drawing = drawings.get(spec.svg ?? "");
+/** The drawing of that name. */
+export function drawingOf(name: string, drawings: ReadonlyMap<string, Drawing>, where: string): Drawing {
+  const drawing = drawings.get(name);
   if (drawing !== undefined) return drawing;
   throw new AnnuletError({
     code: "svg-file-missing",
-    message: `the file ${spec.svg} was not loaded`,
+    message: `the file ${name} was not loaded`,
     path: where,
-    value: spec.svg,
+    value: name,
   });
 }
 

@@ -1,11 +1,6 @@
 import { describe, expect, it } from "vitest";
-import {
-  beadRunSchema,
-  MAX_PATH_LENGTH,
-  PATTERN_DEFAULTS,
-  patternSchema,
-  regionSchema,
-} from "../../src/pattern/schema.js";
+import { MAX_PATH_LENGTH } from "../../src/pattern/path-schema.js";
+import { beadRunSchema, PATTERN_DEFAULTS, patternSchema, regionSchema } from "../../src/pattern/schema.js";
 
 const region = { path: "M 0 0 H 1", height: 0.5 };
 

@@ -15,7 +15,7 @@ async function artOf(text: string, spec: Readonly<Record<string, unknown>> = {})
   const parsed: RegionSpec = region({ svg: "a.svg", ...spec });
   const drawings = await loadDrawings([parsed], { "a.svg": text }, warn);
   const drawing = [...drawings.values()][0];
-  return { codes, place: () => readSvgArt(stripOf(), parsed, drawing, 0.005, "r.svg", warn) };
+  return { codes, place: () => readSvgArt(stripOf(), { ...parsed, svg: "a.svg" }, drawing, 0.005, "r.svg", warn) };
 }
 
 const design = (regionSpec: Readonly<Record<string, unknown>>) => ({

@@ -6,6 +6,7 @@ import { AnnuletError } from "../../errors.js";
 import { type Affine, compose, mapPoint, mapSubpath, scaling, stretches } from "../../math/affine.js";
 import { flattenPathSegment, type Subpath } from "../../math/path-data.js";
 import type { Point2 } from "../../math/point.js";
+import { crossesItself } from "../crosses-itself.js";
 import { type GridPath, toGrid } from "../grid.js";
 import { type GridRegion, intersect, ringArea, unite } from "../polygons.js";
 import type { Clip, Drawing, DrawnShape } from "./drawing.js";
@@ -42,9 +43,6 @@ export interface Outline {
 
 /** Loops smaller than this are dropped, mm²: a square of 10 µm, far below what casting can hold. Chosen. */
 const TINY_LOOP = 1e-4;
-
-/** Relative difference of two areas that is rounding to the grid and no more. */
-const SAME_AREA = 1e-5;
 
 /**
  * The region that a drawing covers. Empty where clips leave nothing.
@@ -187,13 +185,6 @@ function tooFar({ what }: DrawnShape, where: string): AnnuletError {
     allowed: `within ${SVG_LIMITS.reach} mm, what the page hides too`,
     hint: "check the drawing's transforms, or place it smaller",
   });
-}
-
-/** A ring that does not cross itself encloses exactly its own signed area; any crossing makes the two differ. */
-function crossesItself(ring: GridPath): boolean {
-  const signed = Math.abs(ringArea(ring));
-  const covered = unite([ring]).reduce((sum, part) => sum + ringArea(part), 0);
-  return Math.abs(signed - covered) > SAME_AREA * Math.max(signed, covered);
 }
 
 /** Whether the clip is one upright rectangle that holds the region. */

@@ -81,7 +81,7 @@ export interface PlaceTile {
 }
 
 /** The map from the page, px and y down, to the tile, mm and y up. `box` is what is placed, px. */
-export function placeDrawing(spec: PlaceSpec | undefined, box: Box, tile: PlaceTile): Affine {
+export function placeDrawing(spec: Partial<PlaceSpec> | undefined, box: Box, tile: PlaceTile): Affine {
   const { fit, anchor, scale, at, turn, mirror } = { ...PLACE_DEFAULTS, ...spec };
   // Where tiles are stretched across the band, what is drawn in tile units is stretched with them.
   const inTiles = tile.unit === "tile";
