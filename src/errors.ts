@@ -31,6 +31,11 @@ export type Warning = Problem;
 /** Takes warnings while a stage works. */
 export type Warn = (warning: Warning) => void;
 
+export interface AnnuletErrorOptions extends ErrorOptions {
+  /** What had been noticed before the failure. Default nothing. */
+  readonly warnings?: readonly Warning[];
+}
+
 /** Every failure of annulet. The first problem's fields are repeated on the error itself. */
 export class AnnuletError extends Error {
   override readonly name = "AnnuletError";
@@ -40,12 +45,15 @@ export class AnnuletError extends Error {
   readonly allowed: string | undefined;
   readonly hint: string | undefined;
   readonly problems: readonly Problem[];
+  /** What had been noticed before the failure: often its cause. */
+  readonly warnings: readonly Warning[];
 
-  constructor(problem: Problem | readonly Problem[], options?: ErrorOptions) {
+  constructor(problem: Problem | readonly Problem[], options?: AnnuletErrorOptions) {
     const problems: readonly Problem[] = Array.isArray(problem) ? problem : [problem as Problem];
     super(problems.map(describeProblem).join("\n"), options);
     const [first] = problems;
     this.problems = problems;
+    this.warnings = options?.warnings ?? [];
     this.code = first.code;
     this.path = first.path;
     this.value = first.value;

@@ -6,7 +6,14 @@ export { assertSolid, checkSolid, describeFault, type SolidCheck, type SolidOpti
 export { designJsonSchema } from "./design/json-schema.js";
 export { readDesign } from "./design/read.js";
 export { type Design, type DesignInput, designSchema } from "./design/schema.js";
-export { AnnuletError, describeProblem, type Problem, type Warn, type Warning } from "./errors.js";
+export {
+  AnnuletError,
+  type AnnuletErrorOptions,
+  describeProblem,
+  type Problem,
+  type Warn,
+  type Warning,
+} from "./errors.js";
 export { formatForFile, formats } from "./export/catalogue.js";
 export type { EncodeOptions, Format } from "./export/format.js";
 export { type GeometryOptions, toBufferGeometry } from "./export/geometry.js";

@@ -1,7 +1,7 @@
 /**
  * Runs the stages of a build one after the other: times each, tells progress, stops when asked to.
  */
-import type { Warn, Warning } from "./errors.js";
+import { AnnuletError, type Warn, type Warning } from "./errors.js";
 
 /** How far a build has come. */
 export interface Progress {
@@ -46,16 +46,29 @@ export class Stages {
     this.#options = options;
   }
 
-  /** Runs a stage. Gives way to other work first, so that a signal can be raised between stages. */
+  /**
+   * Runs a stage. Gives way to other work first, so that a signal can be raised between stages.
+   *
+   * @throws what the work throws; an AnnuletError takes the warnings raised so far with it
+   */
   async run<Result>(stage: StageName, work: () => Result | Promise<Result>): Promise<Result> {
     this.#options.onProgress?.({ stage, share: this.#share });
     await new Promise((resolve) => setTimeout(resolve, 0));
     this.#options.signal?.throwIfAborted();
     const start = performance.now();
-    const result = await work();
+    const result = await this.#attempt(work);
     this.timings[stage] = performance.now() - start;
     this.#share = Math.min(1, this.#share + USUAL_SHARES[stage]);
     return result;
+  }
+
+  async #attempt<Result>(work: () => Result | Promise<Result>): Promise<Result> {
+    try {
+      return await work();
+    } catch (cause) {
+      if (!(cause instanceof AnnuletError) || this.warnings.length === 0) throw cause;
+      throw new AnnuletError(cause.problems, { cause, warnings: this.warnings });
+    }
   }
 
   /** Tells that all is done. */

@@ -8,6 +8,7 @@ import { type Io, say } from "./io.js";
 import { runCommand } from "./program.js";
 import { Interrupted } from "./signals.js";
 import { tint } from "./style.js";
+import { sayWarnings } from "./warnings.js";
 
 /**
  * Runs the program. Nothing is thrown: failures are told on standard error.
@@ -26,6 +27,7 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
     const code = exitCodeOfError(error);
     const mark = tint(io, io.stderr, "red", "error:");
     if (error instanceof AnnuletError) {
+      sayWarnings(io, error.warnings);
       for (const problem of error.problems) say(io, `${mark} ${describeProblem(problem)}`);
     } else {
       say(io, `${mark} ${error instanceof Error ? `${error.name}: ${error.message}` : String(error)}`);

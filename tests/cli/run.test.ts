@@ -35,3 +35,29 @@ describe("what the program says of its own faults", () => {
     expect(said()).toMatch(/\bat .*run\.test\.ts/);
   });
 });
+
+describe("a design that fails after it was warned of", () => {
+  it("shows the warnings before the error: they are often its cause", async () => {
+    const chunks: string[] = [];
+    const sink = new Writable({
+      write(chunk, _, done) {
+        chunks.push(String(chunk));
+        done();
+      },
+    });
+    const design = {
+      annulet: 1,
+      size: { diameter: 17 },
+      profile: { width: 6, thickness: 2, bore: { form: "flat" }, outside: { form: "flat" } },
+      pattern: { regions: [{ path: "M 0.3 -0.05 H 0.7 V 0.05 H 0.3 Z", height: 0.5, round: 0.4 }] },
+    };
+    const io: Io = {
+      stdin: Readable.from([JSON.stringify(design)]),
+      stdout: sink,
+      stderr: sink,
+      env: {},
+    };
+    expect(await run(["make", "-", "-q", "--json"], io)).toBe(2);
+    expect(chunks.join("")).toMatch(/warning: profile\.width: the band is .*\nerror: /s);
+  });
+});

@@ -7,7 +7,6 @@ import {
   type BuildResult,
   build,
   bvhKernel,
-  describeProblem,
   type Format,
   formatForFile,
   type Kernel,
@@ -22,8 +21,8 @@ import { STDIN, showBytes } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
 import { checkTargets, type Output, type WrittenFile, writeOutputs } from "../output-files.js";
 import { startProgress } from "../progress.js";
-import { tint } from "../style.js";
 import { describeRing } from "../summary.js";
+import { sayWarnings } from "../warnings.js";
 
 const kernels: readonly Kernel[] = [manifoldKernel, bvhKernel];
 
@@ -88,9 +87,7 @@ export const makeCommand: Command<MakeOptions> = {
     const text = await loadDesign(path, io);
 
     const result = await buildRing(text, path, options, io);
-    for (const warning of result.report.warnings) {
-      say(io, `${tint(io, io.stderr, "yellow", "warning:")} ${describeProblem(warning)}`);
-    }
+    sayWarnings(io, result.report.warnings);
     const contents = makeContents(result, meshFiles, options.report !== undefined);
     const outputs: Output[] = targets.map((target, i) => ({ target, bytes: contents[i] }));
     const written = await writeOutputs(outputs);

@@ -1,15 +1,15 @@
 /**
  * annulet tile: the flat tile of a design as a drawing, or the chart of frieze groups.
  */
-import { AnnuletError, describeProblem, drawFriezeGroups, drawTile, flatTile, type Problem } from "../../index.js";
+import { AnnuletError, drawFriezeGroups, drawTile, flatTile, type Problem } from "../../index.js";
 import type { Command } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
 import { STDIN, showBytes } from "../files.js";
-import { type Io, print, say } from "../io.js";
+import { type Io, print } from "../io.js";
 import { checkTargets, writeOutputs } from "../output-files.js";
-import { tint } from "../style.js";
+import { sayWarnings } from "../warnings.js";
 
 interface TileOptions {
   readonly output?: string;
@@ -77,8 +77,6 @@ function usage(message: string): Problem {
 
 async function drawDesign(path: string, { repeats, asWorn }: TileOptions, io: Io): Promise<string> {
   const tile = await flatTile(await loadDesign(path, io), { tiles: repeats, files: filesBeside(path) });
-  for (const warning of tile.warnings) {
-    say(io, `${tint(io, io.stderr, "yellow", "warning:")} ${describeProblem(warning)}`);
-  }
+  sayWarnings(io, tile.warnings);
   return drawTile(tile, { asWorn });
 }

@@ -1,0 +1,12 @@
+/**
+ * Warnings as the program tells them.
+ */
+import { describeProblem, type Warning } from "../index.js";
+import { type Io, say } from "./io.js";
+import { tint } from "./style.js";
+
+/** Tells warnings on standard error, one after the other. */
+export function sayWarnings(io: Io, warnings: readonly Warning[]): void {
+  const mark = tint(io, io.stderr, "yellow", "warning:");
+  for (const warning of warnings) say(io, `${mark} ${describeProblem(warning)}`);
+}
