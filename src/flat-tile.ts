@@ -21,7 +21,7 @@ import { measureStretch, type StretchReport } from "./wrap/stretch.js";
 import type { Wrap } from "./wrap/wrap.js";
 
 export interface FlatTileOptions {
-  /** Tiles side by side, 1 to the design's repeats. Default 1. */
+  /** Tiles side by side, 1 to the design's repeats. Default one cycle: 1 where tiles do not vary. */
   readonly tiles?: number;
   /** Most beads that are placed round the band. Default 20 000. */
   readonly maxBeads?: number;
@@ -76,10 +76,11 @@ export interface FlatTile {
  * @throws AnnuletError as `build` up to the pattern and the beads; `no-pattern`; `tiles-out-of-range`
  */
 export async function flatTile(document: unknown, options: FlatTileOptions = {}): Promise<FlatTile> {
-  const { tiles = 1, maxBeads = MAX_BEADS } = options;
+  const { maxBeads = MAX_BEADS } = options;
   const stages = new Stages({});
   const { design, size, fit, profile, pattern, wrap } = await layOut(document, stages, options.files);
   if (fit === undefined || design.pattern === undefined) throw noPatternError();
+  const tiles = options.tiles ?? Math.min(fit.cycle, fit.repeats);
   requireTiles(tiles, fit);
   const placed = placeRuns({ profile, wrap, pattern, beadRuns: design.beads, maxBeads, warn: stages.warn });
   const onRail = new Set(placed.runs.filter((run) => run.onRail).flatMap((run) => run.beads));

@@ -4,6 +4,7 @@
 import { AnnuletError, type Warn } from "../errors.js";
 import { artField } from "./art-rules.js";
 import { type Chain, joinLines } from "./chains.js";
+import { type StandsOn, standsOn, type TilesSpec } from "./cycle.js";
 import { fillPath } from "./fill-path.js";
 import type { GridPath } from "./grid.js";
 import { type GridRegion, ringArea, unite } from "./polygons.js";
@@ -46,16 +47,17 @@ export function completeArt(
   warn: Warn,
   drawer = new ShapeDrawer(strip, { warn }),
 ): Art {
+  const on = standsOn(spec.tiles, strip.cycle, `${where}.tiles`);
   const { closed, open } = readRegion(strip, spec, drawer, where, warn);
   const ribbonReach = steps(strip, spec.ribbon?.width ?? 0);
   const chains = joinLines(
-    imagesOf(strip, open, ribbonReach).map(({ path }) => path),
+    imagesOf(strip, open, { reach: ribbonReach, on }).map(({ path }) => path),
     steps(strip, JOIN_REACH),
   );
   if (takesSides(spec.ribbon) && chains.some((chain) => !chain.closed && clearRing(strip, chain.points))) {
     throw openPathError(spec, where);
   }
-  const shape = fillShape(strip, spec, closed, chains, where, warn);
+  const shape = fillShape(strip, spec, { closed, chains, on }, where, warn);
   if (spec.ribbon === undefined) return { region: tidy(strip, shape, where, warn), border: shape, centre: [] };
   const lines = takesSides(spec.ribbon) ? [] : chains;
   const { region, centre } = takeRibbon(strip, spec.ribbon, shape, lines, where);
@@ -73,10 +75,17 @@ function readRegion(strip: Strip, spec: RegionSpec, drawer: ShapeDrawer, where: 
 }
 
 /** Completes a path as lines alone: open ones joined where their images meet, closed ones once each. */
-export function completeLines(strip: Strip, source: ArtSource, where: string): Chain[] {
-  const { closed, open } = readArt(strip, source, strip.artTolerance * LINE_SHARE, where);
+export function completeLines(
+  strip: Strip,
+  source: ArtSource & { readonly tiles?: TilesSpec },
+  where: string,
+): Chain[] {
+  const { closed, open } = readArt(strip, source, strip.artTolerance * LINE_SHARE, `${where}.path`);
+  const tiles = `${where}.tiles`;
   const loops = closed.map((path) => [...path, path[0]]);
-  const images = imagesOf(strip, [...open, ...loops]).map(({ path }) => path);
+  const images = imagesOf(strip, [...open, ...loops], { on: standsOn(source.tiles, strip.cycle, tiles) }).map(
+    ({ path }) => path,
+  );
   return joinLines(images, steps(strip, JOIN_REACH));
 }
 
@@ -84,14 +93,17 @@ export function completeLines(strip: Strip, source: ArtSource, where: string): C
 function fillShape(
   strip: Strip,
   spec: RegionSpec,
-  closed: readonly GridPath[],
-  chains: readonly Chain[],
+  {
+    closed,
+    chains,
+    on,
+  }: { readonly closed: readonly GridPath[]; readonly chains: readonly Chain[]; readonly on: StandsOn | undefined },
   where: string,
   warn: Warn,
 ): GridRegion {
   const drawn = fillPath(closed, spec.fill, `${where}.${artField(spec)}`, warn);
-  const images = imagesOf(strip, drawn, steps(strip, spec.ribbon?.width ?? 0)).map(({ path, flipped }) =>
-    flipped ? [...path].reverse() : path,
+  const images = imagesOf(strip, drawn, { reach: steps(strip, spec.ribbon?.width ?? 0), on }).map(
+    ({ path, flipped }) => (flipped ? [...path].reverse() : path),
   );
   const loops = takesSides(spec.ribbon) ? chains.filter((chain) => chain.closed).map(({ points }) => points) : [];
   return unite([...images, ...loops.map((loop) => (ringArea(loop) < 0 ? [...loop].reverse() : loop))]);

@@ -6,6 +6,7 @@ import { radians, showLength } from "../units.js";
 import { type Art, completeLines } from "./art.js";
 import type { Chain } from "./chains.js";
 import { clipLines } from "./clip-lines.js";
+import type { TilesSpec } from "./cycle.js";
 import type { GridPath } from "./grid.js";
 import { type GridRegion, shrink } from "./polygons.js";
 import { carryingHeight, requireCarried } from "./region-section.js";
@@ -148,12 +149,17 @@ function inside(strip: Strip, art: Art, distance: number, path: string): GridReg
   });
 }
 
-/** The bead lines of the document's own runs along paths of the tile; other runs are left alone. */
-export function pathRuns(strip: Strip, runs: readonly BeadRunSpec[]): BeadLines[] {
+/**
+ * The bead lines of the document's own runs along paths of the tile; other runs are left alone.
+ *
+ * @param stripFor the strip on which a run is worked that stands on such tiles
+ */
+export function pathRuns(runs: readonly BeadRunSpec[], stripFor: (tiles: TilesSpec | undefined) => Strip): BeadLines[] {
   return runs.flatMap((run, i) => {
     if (typeof run.along === "string" || !("path" in run.along)) return [];
     const path = `beads[${i}]`;
-    const chains = completeLines(strip, run.along, `${path}.along.path`);
+    const strip = stripFor(run.along.tiles);
+    const chains = completeLines(strip, run.along, `${path}.along`);
     return [toBeadLines(strip, chains, { run: `path ${i + 1}`, path, bead: beadSize(run, path), height: run.height })];
   });
 }
@@ -164,5 +170,5 @@ function toBeadLines(
   rest: Pick<BeadLines, "run" | "path" | "bead" | "height">,
 ): BeadLines {
   const lines = runLines(strip, strip.periodic ? chains : clipLines(chains, 0, strip.repeats * strip.grid.tile));
-  return { ...rest, lines, copies: strip.periodic ? strip.repeats : 1 };
+  return { ...rest, lines, copies: strip.periodic ? strip.repeats / strip.cycle : 1 };
 }

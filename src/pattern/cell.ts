@@ -51,15 +51,20 @@ export function nestRings(rings: readonly LevelRing[]): LevelPolygon[] {
 }
 
 /**
- * Where to cut: the place in the tile where the fewest lines cross, and among those, farthest from any vertex.
+ * Where to cut: the place in the first tile where the fewest lines cross, and among those, farthest from any vertex.
  *
- * @param candidates how many places are tried across one period
+ * @param tile width of the tile in which places are tried, grid steps
+ * @param options the period from one side to the other, grid steps, default the tile; how many places are tried, default 48
  */
-export function chooseCut(rings: readonly LevelRing[], width: number, candidates = 48): number {
+export function chooseCut(
+  rings: readonly LevelRing[],
+  tile: number,
+  { period = tile, candidates = 48 }: { readonly period?: number; readonly candidates?: number } = {},
+): number {
   let best = { left: 0, crossings: Number.POSITIVE_INFINITY, clearance: -1 };
   for (let i = 0; i < candidates; i++) {
-    const left = Math.round((width * (i + 0.37)) / candidates);
-    const { crossings, clearance } = judgeCut(rings, left, width);
+    const left = Math.round((tile * (i + 0.37)) / candidates);
+    const { crossings, clearance } = judgeCut(rings, left, period);
     if (crossings < best.crossings || (crossings === best.crossings && clearance > best.clearance)) {
       if (clearance > 0) best = { left, crossings, clearance };
     }

@@ -5,7 +5,7 @@ import { AnnuletError } from "../errors.js";
 import { showLength } from "../units.js";
 import { ringBox } from "./parts.js";
 import { type GridRegion, ringArea } from "./polygons.js";
-import { clearRing, ownTile, type Strip } from "./strip.js";
+import { clearRing, inFirstPeriod, type Strip } from "./strip.js";
 
 /** What must stand between a cut and the seat's edge, mm: the least wall of the profile's model, chosen. */
 const EDGE_WALL = 0.1;
@@ -55,5 +55,5 @@ export function countHoles(strip: Strip, region: GridRegion, path: string): numb
       hint: "leave bridges between the holes",
     });
   }
-  return strip.repeats * near.filter((ring) => ownTile(strip, ring) === 0).length;
+  return (strip.repeats / strip.cycle) * near.filter((ring) => inFirstPeriod(strip, ring)).length;
 }

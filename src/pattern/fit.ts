@@ -9,10 +9,17 @@
 import { AnnuletError } from "../errors.js";
 import { narrowRoot, type Sample } from "../math/root.js";
 import { showLength, TURN } from "../units.js";
+import { type CycleSpec, cycleLength } from "./cycle.js";
 import type { FitSpec } from "./schema.js";
 
 /** Degrees of a pattern that goes all the way round. */
 export const FULL_COVER = 360;
+
+/** What is asked of a fit. */
+export interface FitAsk extends FitSpec {
+  /** Tiles after which the art comes again; the repeats that go all the way round are whole cycles. Default 1. */
+  readonly cycle?: CycleSpec;
+}
 
 /** What a fit needs to know of a band of some width. */
 export interface SeatMeasure {
@@ -41,6 +48,8 @@ export interface FitCandidate {
 export interface Fit {
   readonly repeats: number;
   readonly rows: number;
+  /** Tiles after which the art comes again. */
+  readonly cycle: number;
   /** Degrees of the band under the pattern. */
   readonly cover: number;
   readonly aspect: number;
@@ -64,7 +73,7 @@ export const STRETCH_LIMIT = 0.03;
 /** A stretch nearer to 1 than this is none: it is the width's last step, 1e-9 mm, on the narrowest of seats. */
 const NO_STRETCH = 1e-7;
 
-/** Repeats shown on each side of the nearest. */
+/** Numbers of repeats shown on each side of the nearest, in steps of a cycle. */
 const CANDIDATE_REACH = 4;
 
 /** Bands are solved for within these widths, mm. */
@@ -77,9 +86,10 @@ const WIDTH_STEP = 1e-9;
  * Solves the fit.
  *
  * @param drawnWidth the band width in the document, mm
- * @throws AnnuletError `fit-impossible` where no band of any width gives the repeats asked for
+ * @throws AnnuletError `cycle-misfit` where the repeats asked for are no whole cycles; `fit-impossible` where no band of any width gives the repeats asked for
  */
-export function solveFit(spec: FitSpec, cover: number, drawnWidth: number, measure: MeasureSeat): Fit {
+export function solveFit(spec: FitAsk, cover: number, drawnWidth: number, measure: MeasureSeat): Fit {
+  requireCycles(spec, cover);
   const drawn = measure(drawnWidth);
   const candidates = listCandidates(spec, cover, drawnWidth, drawn, measure);
   const chosen = choose(spec, candidates, () =>
@@ -94,6 +104,7 @@ export function solveFit(spec: FitSpec, cover: number, drawnWidth: number, measu
   return {
     repeats: chosen.repeats,
     rows: spec.rows,
+    cycle: cycleLength(spec.cycle ?? 1, chosen.repeats),
     cover,
     aspect: spec.aspect,
     hold: spec.hold,
@@ -112,18 +123,38 @@ export function tileAt(seat: SeatMeasure, cover: number, repeats: number): numbe
   return (TURN * seat.meanRadius * (cover / FULL_COVER)) / repeats;
 }
 
+/** Steps in which the number of repeats may change. */
+function stepOf({ cycle = 1 }: FitAsk, cover: number): number {
+  return cycle === "round" || cover < FULL_COVER ? 1 : cycle;
+}
+
+function requireCycles(spec: FitAsk, cover: number): void {
+  const step = stepOf(spec, cover);
+  if (spec.repeats === "auto" || spec.repeats % step === 0) return;
+  const below = step * Math.floor(spec.repeats / step);
+  throw new AnnuletError({
+    code: "cycle-misfit",
+    message: `${spec.repeats} tiles are no whole number of cycles of ${step}, so the last would not meet the first`,
+    path: "pattern.fit.repeats",
+    value: spec.repeats,
+    allowed: `multiples of ${step}: ${below > 0 ? `${below} or ` : ""}${below + step}`,
+    hint: "change the repeats or the cycle",
+  });
+}
+
 function listCandidates(
-  spec: FitSpec,
+  spec: FitAsk,
   cover: number,
   drawnWidth: number,
   drawn: SeatMeasure,
   measure: MeasureSeat,
 ): FitCandidate[] {
   const wanted = (spec.rows * spec.aspect * tileAt(drawn, cover, 1)) / drawn.seatLength;
-  const middle = spec.repeats === "auto" ? Math.max(1, Math.round(wanted)) : spec.repeats;
-  const first = Math.max(1, middle - CANDIDATE_REACH);
+  const step = stepOf(spec, cover);
+  const middle = spec.repeats === "auto" ? step * Math.max(1, Math.round(wanted / step)) : spec.repeats;
+  const first = Math.max(step, middle - step * CANDIDATE_REACH);
   const candidates: FitCandidate[] = [];
-  for (let repeats = first; repeats <= middle + CANDIDATE_REACH; repeats++) {
+  for (let repeats = first; repeats <= middle + step * CANDIDATE_REACH; repeats += step) {
     const bandWidth = solveWidth(spec, cover, repeats, { width: drawnWidth, seat: drawn }, measure);
     const seat = bandWidth === undefined ? drawn : measure(bandWidth);
     const tileWidth = tileAt(seat, cover, repeats);

@@ -9,9 +9,10 @@ import type { Profile } from "../profile/profile.js";
 import { completeArt } from "./art.js";
 import { type BeadLines, type DrawnRegion, pathRuns, regionBeads } from "./bead-lines.js";
 import { countHoles, requireEdgeWall } from "./cut-place.js";
+import type { TilesSpec } from "./cycle.js";
 import type { Fit } from "./fit.js";
 import { type HoleShape, pierceRegion } from "./hole.js";
-import { takePeriods } from "./period.js";
+import { takePeriod } from "./period.js";
 import { type GridRegion, unite } from "./polygons.js";
 import { sectionOf } from "./region-section.js";
 import type { BeadRunSpec, PatternSpec } from "./schema.js";
@@ -31,7 +32,7 @@ export interface Pattern {
   readonly beadLines: readonly BeadLines[];
   /** Height of the highest region above the seat, mm; 0 where there is none. */
   readonly height: number;
-  /** Equal tiles that make the whole round: 1 where there is no pattern or it stops. */
+  /** Equal units, tiles or cycles of them, that make the whole round: 1 where there is no pattern or it stops. */
   readonly repeats: number;
   /** Holes through the whole ring. */
   readonly holes: number;
@@ -73,12 +74,26 @@ export function completePattern(
 ): Pattern {
   const strip = makeStrip(fit, spec.symmetry, profile.seatLength, tolerance);
   const drawer = new ShapeDrawer(strip, { named: spec.shapes, drawings, warn });
+  const oneTile =
+    strip.periodic && strip.cycle > 1
+      ? makeStrip({ ...fit, cycle: 1 }, spec.symmetry, profile.seatLength, tolerance)
+      : strip;
+  // What stands on every tile has beads alike on every tile, so that their number is a tile's and not a cycle's.
+  const stripFor = (tiles: TilesSpec | undefined) => (tiles === undefined ? oneTile : strip);
   const drawn = spec.regions.map((region, i): DrawnRegion => {
     const path = `pattern.regions[${i}]`;
     const art = completeArt(strip, region, path, warn, drawer);
     requireOnSeat(strip, art.region, path);
     return { spec: region, path, name: region.name ?? `region ${i + 1}`, art };
   });
+  const silent = () => undefined;
+  const beadsOf = (region: DrawnRegion) => {
+    const own = stripFor(region.spec.tiles);
+    const ownDrawer = new ShapeDrawer(own, { named: spec.shapes, drawings, warn: silent });
+    if (own === strip || region.spec.beads === undefined) return regionBeads(strip, region);
+    const art = completeArt(own, region.spec, region.path, silent, ownDrawer);
+    return regionBeads(own, { ...region, art });
+  };
   const underRail = profile.rails === undefined ? 0 : UNDER_RAIL;
   const reliefs: ReliefShape[] = [];
   const carvings: Carving[] = [];
@@ -89,9 +104,9 @@ export function completePattern(
   return {
     reliefs,
     carvings,
-    beadLines: [...drawn.flatMap((region) => regionBeads(strip, region)), ...pathRuns(strip, runs)],
+    beadLines: [...drawn.flatMap((region) => beadsOf(region)), ...pathRuns(runs, stripFor)],
     height: Math.max(0, ...reliefs.map((shape) => shape.height)),
-    repeats: strip.periodic ? strip.repeats : 1,
+    repeats: strip.periodic ? strip.repeats / strip.cycle : 1,
     holes: allHoles(strip, drawn),
   };
 }
@@ -145,7 +160,7 @@ function sectionKey({ spec, path }: DrawnRegion): string {
 function together(strip: Strip, members: readonly DrawnRegion[], warn: Warn): GridRegion {
   const [{ path, art }] = members;
   const all = members.length === 1 ? art.region : unite(members.flatMap((one) => one.art.region));
-  const whole = strip.periodic ? all : takePeriods(strip, all, 0, 1);
+  const whole = strip.periodic ? all : takePeriod(strip, all);
   return whole === art.region ? whole : tidy(strip, whole, path, warn);
 }
 

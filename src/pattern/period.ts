@@ -7,24 +7,25 @@ import { clipAlong, type GridRegion } from "./polygons.js";
 import type { Strip } from "./strip.js";
 
 /**
- * The part of a region that matters: in a periodic strip from `before` tiles before a quiet place in tile 0 to `after`
- * tiles behind it, in one that stops the stretch covered.
+ * The part of a region that matters: in a periodic strip one period from a quiet place in tile 0, and `margin` tiles
+ * more on either side; in one that stops the stretch covered.
  */
-export function takePeriods(strip: Strip, region: GridRegion, before: number, after: number): GridRegion {
+export function takePeriod(strip: Strip, region: GridRegion, margin = 0): GridRegion {
   if (region.length === 0) return region;
   const { tile } = strip.grid;
   const height = region.reduce((most, ring) => ring.reduce((top, { y }) => Math.max(top, Math.abs(y)), most), 0);
   if (!strip.periodic) return clipAlong(region, 0, strip.repeats * tile, height + 1);
-  const place = quietPlace(region, tile);
-  return clipAlong(region, place - before * tile, place + after * tile, height + 1);
+  const place = quietPlace(region, strip);
+  const beyond = Math.round(margin * tile);
+  return clipAlong(region, place - beyond, place + strip.period + beyond, height + 1);
 }
 
 /** The places are looked for in this stretch of the tile, so that at least a fifth of a tile lies on either side. */
 const PLACES = [0.2, 0.8] as const;
 
 /** x in the middle part of tile 0 that lies farthest from where any outline turns back along x, grid steps. */
-function quietPlace(region: GridRegion, tile: number): number {
-  const turns = region.flatMap((ring) => turnsOf(ring)).map((x) => x - Math.floor(x / tile) * tile);
+function quietPlace(region: GridRegion, { grid: { tile }, period }: Strip): number {
+  const turns = region.flatMap((ring) => turnsOf(ring)).map((x) => x - Math.floor(x / period) * period);
   const [first, last] = [PLACES[0] * tile, PLACES[1] * tile];
   const stops = [first, ...turns.filter((x) => x > first && x < last).sort((a, b) => a - b), last];
   let best = 1;

@@ -9,14 +9,14 @@ import type { Chain } from "./chains.js";
 import { type BoxedLine, boxed, coincide, liesOn } from "./coincide.js";
 import { type GridPath, type GridPoint, operatePath, shiftPath } from "./grid.js";
 import { ringBox } from "./parts.js";
-import { flatPoint, ownTile, type Strip, steps } from "./strip.js";
+import { flatPoint, inFirstPeriod, type Strip, steps } from "./strip.js";
 import type { TileOperation } from "./symmetry.js";
 
 /** A line that a bead run follows. */
 export interface RunLine {
-  /** (u, v), mm. A loop does not repeat its first point; a strand ends one tile after its start. */
+  /** (u, v), mm. A loop does not repeat its first point; a strand ends one period after its start. */
   readonly points: readonly Point2[];
-  /** loop: closed by itself; open: both ends carry a bead; strand: goes on into the next tile, all the way round. */
+  /** loop: closed by itself; open: both ends carry a bead; strand: goes on into the next period, all the way round. */
   readonly kind: "loop" | "open" | "strand";
   /** Whether only an even number of beads is as symmetric as the line. */
   readonly even: boolean;
@@ -29,7 +29,7 @@ const SAME_REACH = 5e-3;
 
 /** The lines of one period (of the whole strip where it is not periodic). */
 export function runLines(strip: Strip, chains: readonly Chain[]): RunLine[] {
-  const inTile = (path: GridPath) => !strip.periodic || ownTile(strip, path) === 0;
+  const inTile = (path: GridPath) => !strip.periodic || inFirstPeriod(strip, path);
   const loops = chains.filter((chain) => chain.closed && !isEndless(strip, chain.points)).map(({ points }) => points);
   const lines = chains.filter((chain) => !chain.closed && !isEndless(strip, chain.points)).map(({ points }) => points);
   const endless = chains.filter(({ points }) => isEndless(strip, points));
@@ -50,7 +50,7 @@ function toLine(strip: Strip, points: GridPath, kind: RunLine["kind"], even: boo
 function isEndless(strip: Strip, path: GridPath): boolean {
   if (!strip.periodic) return false;
   const { left, right } = ringBox(path);
-  return left < -strip.grid.tile && right > 2 * strip.grid.tile;
+  return left < -strip.grid.tile && right > strip.period + strip.grid.tile;
 }
 
 /** Whether an operation brings an open line on to itself with its ends exchanged. */
@@ -173,26 +173,26 @@ function distinctStrands(strip: Strip, chains: readonly Chain[]): RunLine[] {
   );
 }
 
-/** A stretch of an endless line, one tile long. */
+/** A stretch of an endless line, one period long. */
 interface Strand {
   readonly path: GridPath;
-  /** Whether it ends where it began, one tile on. */
+  /** Whether it ends where it began, one period on. */
   readonly closes: boolean;
 }
 
-/** The strands of an endless line: each from a crossing of x = 0 to the same place one tile on. */
+/** The strands of an endless line: each from a crossing of x = 0 to the same place one period on. */
 function strands(strip: Strip, chain: Chain): Strand[] {
-  const tile = strip.grid.tile;
+  const { period } = strip;
   const reach = steps(strip, SAME_REACH);
   const found: Strand[] = [];
   for (const path of directed(chain)) {
     const starts = crossingsOf(path, 0).filter(({ forward }) => forward);
     for (const start of starts) {
-      const ends = crossingsOf(path, tile).filter(({ forward, at }) => forward && at >= start.at);
+      const ends = crossingsOf(path, period).filter(({ forward, at }) => forward && at >= start.at);
       const end = ends.find(({ y }) => Math.abs(y - start.y) <= reach) ?? (chain.closed ? undefined : ends[0]);
       if (end === undefined) continue;
       const between = path.slice(Math.floor(start.at) + 1, Math.floor(end.at) + 1);
-      const points = dropRepeats([{ x: 0, y: start.y }, ...between, { x: tile, y: end.y }]);
+      const points = dropRepeats([{ x: 0, y: start.y }, ...between, { x: period, y: end.y }]);
       const closes = Math.abs(end.y - start.y) <= reach;
       found.push({ path: points, closes });
       if (closes) break;
@@ -229,13 +229,13 @@ function dropRepeats(path: GridPath): GridPath {
   return path.filter((point, i) => i === 0 || point.x !== path[i - 1].x || point.y !== path[i - 1].y);
 }
 
-/** A strand that a glide brings onto itself is only symmetric with an even number of beads a tile. */
+/** A strand that a glide brings onto itself is only symmetric with an even number of beads a period. */
 function needsEven(strip: Strip, path: GridPath): boolean {
   const glide = strip.group.operations.find(({ flipX, shift }) => !flipX && shift !== 0);
   if (glide === undefined) return false;
   const home = nearestRow(strip, path);
   const image = shiftPath(operatePath(strip.grid, shiftPath(path, 0, -home), glide), 0, home);
-  const twoTiles = [...path, ...shiftPath(path, strip.grid.tile, 0)];
-  const before = shiftPath(path, -strip.grid.tile, 0);
-  return liesOn(image, [...before, ...twoTiles], false, steps(strip, SAME_REACH));
+  const twice = [...path, ...shiftPath(path, strip.period, 0)];
+  const before = shiftPath(path, -strip.period, 0);
+  return liesOn(image, [...before, ...twice], false, steps(strip, SAME_REACH));
 }

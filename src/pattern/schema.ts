@@ -3,6 +3,7 @@
  */
 import { z } from "zod";
 import { checkArtFields } from "./art-rules.js";
+import { cycleSchema, tilesSchema } from "./cycle.js";
 import { motifSchema } from "./motifs/index.js";
 import { drawingUnit, fillRule, pathData } from "./path-schema.js";
 import { checkModeFields } from "./region-rules.js";
@@ -15,6 +16,7 @@ import { type FriezeName, friezeGroups } from "./symmetry.js";
 export const PATTERN_DEFAULTS = {
   fit: { repeats: "auto", rows: 1, aspect: 1, hold: "tile" },
   symmetry: "p1",
+  cycle: 1,
   cover: 360,
   region: { unit: "tile", fill: "nonzero", round: 0, mode: "raised", broken: 0 },
   ribbon: { join: "miter", ends: "butt" },
@@ -124,6 +126,7 @@ export const regionSchema = z
     motif: motifSchema.optional(),
     place: placeSchema.optional(),
     unit: lengthUnit,
+    tiles: tilesSchema.optional(),
     fill: fillRule.default(PATTERN_DEFAULTS.region.fill),
     ribbon: ribbonSchema.optional(),
     mode: z
@@ -196,6 +199,7 @@ export const patternSchema = z.strictObject({
     .enum(friezeNames)
     .default(PATTERN_DEFAULTS.symmetry)
     .describe("frieze group by IUC name that completes what is drawn; default p1"),
+  cycle: cycleSchema.default(PATTERN_DEFAULTS.cycle),
   cover: z
     .number()
     .min(5)
@@ -215,7 +219,7 @@ export const beadRunSchema = z.strictObject({
     .union([
       z.enum(["rail", "seat-edge"]),
       z.strictObject({ v: z.number().min(-50).max(50).describe("mm across the seat from its middle, + towards +z") }),
-      z.strictObject({ path: pathData, unit: lengthUnit }),
+      z.strictObject({ path: pathData, unit: lengthUnit, tiles: tilesSchema.optional() }),
     ])
     .describe(
       "rail (both rails' tops), seat-edge (both edges of the seat), {v} (a circle round the band) or {path} in every tile",

@@ -14,7 +14,7 @@ import type { GridPath } from "./grid.js";
 import { lengthen } from "./lengthen.js";
 import { narrowestPlace } from "./narrowest.js";
 import { keepsParts, ringBox } from "./parts.js";
-import { takePeriods } from "./period.js";
+import { takePeriod } from "./period.js";
 import { type GridRegion, shrink } from "./polygons.js";
 import { edgeTooLarge } from "./sections/flat.js";
 import { drawSection, type SectionSpec } from "./sections/index.js";
@@ -57,7 +57,7 @@ export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOp
   const line = sectionLine(strip, region, section, path);
   const reach = Math.max(...line.map(([d]) => Math.abs(d)));
   const whole = () => lengthen(strip, region, steps(strip, reach));
-  const near = strip.periodic && reach <= NEAR_ROUND * strip.tileWidth ? takePeriods(strip, region, 1, 2) : whole();
+  const near = strip.periodic && reach <= NEAR_ROUND * strip.tileWidth ? takePeriod(strip, region, 1) : whole();
   const flat = section.form === "flat";
   const levels = flat ? plainContours(strip, near, line) : followedContours(strip, near, line);
   // Where the cut-off ends of `near` come apart, the whole region decides.
@@ -86,19 +86,19 @@ export interface Stack extends Pick<ReliefShape, "outline" | "seam"> {
 /** Contours, each inside the one before, as the surface over them. */
 export function stackLevels(strip: Strip, levels: readonly Level[]): Stack {
   const contour = levels.map(({ rings, h }) => rings.map((ring) => ring.map(({ x, y }): LevelPoint => ({ x, y, h }))));
-  const left = strip.periodic ? chooseCut(contour.flat(), strip.grid.tile) : 0;
+  const left = strip.periodic ? chooseCut(contour.flat(), strip.grid.tile, { period: strip.period }) : 0;
   const cut = (parts: readonly LevelRing[]) =>
-    strip.periodic ? cutToCell(parts, left, strip.grid.tile) : nestRings(parts);
+    strip.periodic ? cutToCell(parts, left, strip.period) : nestRings(parts);
   const bands: LevelPolygon[] = [];
   for (let i = 0; i + 1 < contour.length; i++) bands.push(...cut([...contour[i], ...contour[i + 1].map(reversed)]));
-  const { scale, tile } = strip.grid;
+  const { scale } = strip.grid;
   const flat = (polygon: LevelPolygon): ReliefPolygon =>
     [polygon.outer, ...polygon.holes].map((ring) => ring.map(({ x, y, h }): Point3 => [x / scale, y / scale, h]));
   return {
     bands: bands.map(flat),
     last: cut(contour[contour.length - 1]).map(flat),
     outline: cut(contour[0]).map(flat),
-    seam: strip.periodic ? [left / scale, (left + tile) / scale] : undefined,
+    seam: strip.periodic ? [left / scale, (left + strip.period) / scale] : undefined,
   };
 }
 

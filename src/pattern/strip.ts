@@ -1,9 +1,12 @@
 /**
  * The flat strip on which the pattern is completed: its grid, its symmetry, its rows and the tiles worked at once.
  *
- * A pattern that goes all the way round is worked on tile 0 and a few on either side, of which one period is taken; a pattern that stops is worked on all its tiles.
+ * A pattern that goes all the way round is worked on the tiles of one period (one tile, or a
+ * cycle of tiles that vary) and a few on either side, of which one period is taken; a pattern that stops is worked on all
+ * its tiles.
  */
 import type { Point2 } from "../math/point.js";
+import type { StandsOn } from "./cycle.js";
 import { type Fit, FULL_COVER } from "./fit.js";
 import { type Grid, type GridPath, type GridPoint, gridFor, operatePath, shiftPath } from "./grid.js";
 import { type FriezeGroup, type FriezeName, friezeGroup } from "./symmetry.js";
@@ -16,7 +19,11 @@ export interface Strip {
   readonly tileHeight: number;
   /** Aspect of the tile as the art sees it: the path's y runs over ± half of it. */
   readonly aspect: number;
+  /** Tiles round the band, or over the stretch covered. */
   readonly repeats: number;
+  /** Tiles after which the art comes again, and the same in grid steps. */
+  readonly cycle: number;
+  readonly period: number;
   readonly rows: number;
   /** Whether the pattern goes all the way round. */
   readonly periodic: boolean;
@@ -34,10 +41,10 @@ export interface Strip {
   readonly arcTolerance: number;
 }
 
-/** Complete tiles on either side of tile 0, or of the stretch covered: a cell, its neighbours, and room for their cuts. */
+/** Complete tiles on either side of one period, or of the stretch covered: a cell, its neighbours, and room for their cuts. */
 const COMPLETE_TILES = 2;
 
-/** Tiles beyond tile 0 on each side that hold at least one whole copy of everything, far from the strip's ends. */
+/** Tiles beyond one period on each side that hold at least one whole copy of everything, far from the strip's ends. */
 const CLEAR_TILES = 0.6;
 
 /** Share of the mesh tolerance that flattening the art may use; bending takes the rest. */
@@ -45,11 +52,11 @@ const ART_SHARE = 0.5;
 
 /** The strip for a fit. `seatLength` and `tolerance` in mm. */
 export function makeStrip(fit: Fit, symmetry: FriezeName, seatLength: number, tolerance: number): Strip {
-  const { tileWidth, tileHeight, repeats, rows, cover } = fit;
+  const { tileWidth, tileHeight, repeats, rows, cover, cycle } = fit;
   const grid = gridFor(tileWidth);
   const halfRow = Math.round((tileHeight * grid.scale) / 2);
   const periodic = cover === FULL_COVER;
-  const end = periodic ? 1 : repeats;
+  const end = periodic ? cycle : repeats;
   const artTolerance = tolerance * ART_SHARE;
   return {
     grid,
@@ -58,10 +65,12 @@ export function makeStrip(fit: Fit, symmetry: FriezeName, seatLength: number, to
     tileHeight,
     aspect: fit.aspect,
     repeats,
+    cycle,
+    period: cycle * grid.tile,
     rows,
     periodic,
     complete: [-COMPLETE_TILES * grid.tile, (end + COMPLETE_TILES) * grid.tile],
-    clear: periodic ? [-CLEAR_TILES * grid.tile, (1 + CLEAR_TILES) * grid.tile] : [0, end * grid.tile],
+    clear: periodic ? [-CLEAR_TILES * grid.tile, (end + CLEAR_TILES) * grid.tile] : [0, end * grid.tile],
     rowMiddles: Array.from({ length: rows }, (_, row) => (2 * row - rows + 1) * halfRow),
     rowStep: 2 * halfRow,
     halfSeat: Math.round((seatLength / 2) * grid.scale),
@@ -70,26 +79,36 @@ export function makeStrip(fit: Fit, symmetry: FriezeName, seatLength: number, to
   };
 }
 
+export interface ImagesOptions {
+  /** How far, grid steps, what becomes of a path may reach beyond it. Default 0. */
+  readonly reach?: number;
+  /** The tiles that carry the paths. Default all. */
+  readonly on?: StandsOn;
+}
+
 /**
  * All images of drawn paths that reach the strip's complete stretch: every operation of the group, every row, every tile.
  *
- * @param reach how far, grid steps, what becomes of a path may reach beyond it
+ * Where only some tiles carry them, an operation acts within each of these: the image's middle stands in the same tile as
+ * the middle of what is drawn.
  */
 export function imagesOf(
   strip: Strip,
   paths: readonly GridPath[],
-  reach = 0,
+  { reach = 0, on }: ImagesOptions = {},
 ): { readonly path: GridPath; readonly flipped: boolean }[] {
   const { grid, group, rowMiddles } = strip;
   const images: { path: GridPath; flipped: boolean }[] = [];
+  const home = on === undefined ? 0 : ownTile(strip, paths.flat());
   for (const operation of group.operations) {
     const flipped = operation.flipX !== operation.flipY;
-    for (const path of paths) {
-      const image = operatePath(grid, path, operation);
-      const [first, last] = tilesReached(strip, image, reach);
+    const operated = paths.map((path) => operatePath(grid, path, operation));
+    const away = on === undefined ? 0 : ownTile(strip, operated.flat()) - home;
+    for (const image of operated) {
+      const [first, last] = copiesReached(strip, image, reach, grid.tile);
       for (const middle of rowMiddles) {
         for (let tile = first; tile <= last; tile++) {
-          images.push({ path: shiftPath(image, tile * grid.tile, middle), flipped });
+          if (on?.(tile + away) ?? true) images.push({ path: shiftPath(image, tile * grid.tile, middle), flipped });
         }
       }
     }
@@ -97,10 +116,10 @@ export function imagesOf(
   return images;
 }
 
-/** First and last tile whose copy of the path comes within `reach` of the complete stretch. */
-function tilesReached({ grid: { tile }, complete }: Strip, path: GridPath, reach: number): [number, number] {
+/** First and last copy of the path, `step` apart, that comes within `reach` of the complete stretch. */
+function copiesReached({ complete }: Strip, path: GridPath, reach: number, step: number): [number, number] {
   const [low, high] = spanOf(path);
-  return [Math.ceil((complete[0] - reach - high) / tile), Math.floor((complete[1] + reach - low) / tile)];
+  return [Math.ceil((complete[0] - reach - high) / step), Math.floor((complete[1] + reach - low) / step)];
 }
 
 /** Paths belong to the tile in which their middle lies, counted from this share of a tile, where no symmetric middle falls. */
@@ -112,11 +131,17 @@ export function ownTile({ grid: { tile } }: Strip, path: GridPath): number {
   return Math.floor((low + high) / 2 / tile + TILE_PHASE);
 }
 
-/** Paths up to this many tiles long are whole in a periodic strip's tile 0, and alike in every tile. */
+/** Whether a path belongs to a tile of the first period, the tiles from 0 up. */
+export function inFirstPeriod(strip: Strip, path: GridPath): boolean {
+  const tile = ownTile(strip, path);
+  return tile >= 0 && tile < strip.cycle;
+}
+
+/** Paths up to this many tiles long are whole in one period of a periodic strip, and alike in every other. */
 const LOCAL_TILES = 1.5;
 
 /**
- * What is made of paths one by one, made in tile 0 alone and copied along a periodic strip. Paths too long for that, and
+ * What is made of paths one by one, made in one period alone and copied along a periodic strip. Paths too long for that, and
  * those of a strip that stops, are worked as they are.
  */
 export function makeOnce(
@@ -124,15 +149,15 @@ export function makeOnce(
   paths: readonly GridPath[],
   make: (paths: readonly GridPath[]) => readonly GridPath[],
 ): GridPath[] {
-  const { tile } = strip.grid;
+  const { grid, period } = strip;
   const isLocal = (path: GridPath) => {
     const [low, high] = spanOf(path);
-    return strip.periodic && high - low <= LOCAL_TILES * tile;
+    return strip.periodic && high - low <= LOCAL_TILES * grid.tile;
   };
-  const own = make(paths.filter((path) => isLocal(path) && ownTile(strip, path) === 0));
+  const own = make(paths.filter((path) => isLocal(path) && inFirstPeriod(strip, path)));
   const copies = own.flatMap((path) => {
-    const [first, last] = tilesReached(strip, path, 0);
-    return Array.from({ length: last - first + 1 }, (_, i) => shiftPath(path, (first + i) * tile, 0));
+    const [first, last] = copiesReached(strip, path, 0, period);
+    return Array.from({ length: last - first + 1 }, (_, i) => shiftPath(path, (first + i) * period, 0));
   });
   return [...copies, ...make(paths.filter((path) => !isLocal(path)))];
 }

@@ -4,7 +4,7 @@
 import type { Warn } from "../errors.js";
 import { showLength } from "../units.js";
 import { keepsParts } from "./parts.js";
-import { takePeriods } from "./period.js";
+import { takePeriod } from "./period.js";
 import { cleanRegion, type GridRegion, offset, simplify } from "./polygons.js";
 import { type Strip, steps } from "./strip.js";
 
@@ -25,7 +25,7 @@ export function tidy(strip: Strip, region: GridRegion, where: string, warn: Warn
   if (region.length === 0) return region;
   const reach = steps(strip, CLEAN_REACH);
   const plain = simplify(region, steps(strip, SIMPLIFY_REACH));
-  const sample = takePeriods(strip, plain, 0, 1);
+  const sample = takePeriod(strip, plain);
   const grown = (distance: number) => offset(sample, distance, "miter", reach);
   const clear = !pinches(sample) && keepsParts(sample, grown(-reach)) && keepsParts(grown(reach), sample);
   if (clear) return plain;

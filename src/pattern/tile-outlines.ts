@@ -30,15 +30,23 @@ export function tileOutlines(
     return ring.map(([u, v]) => ({ x: Math.round(u * grid.scale), y: Math.round(v * grid.scale) }));
   });
   const box = { left: 0, right: tiles * grid.tile, low: -seatLength / 2, high: seatLength / 2 };
-  const rings = shape.seam === undefined ? period : copies(period, shape.seam[0] * grid.scale, tiles, grid.tile);
+  const rings =
+    shape.seam === undefined
+      ? period
+      : copies(
+          period,
+          shape.seam.map((u) => u * grid.scale),
+          box.right,
+        );
   const within = { ...box, low: box.low * grid.scale, high: box.high * grid.scale };
   return clipWithin(unite(rings), within, 0).map((ring) => fromGrid(grid, ring));
 }
 
-/** The period in every place where it reaches into the tiles. */
-function copies(period: readonly GridPath[], left: number, tiles: number, tile: number): GridPath[] {
-  const first = -Math.ceil(left / tile) - 1;
-  return Array.from({ length: tiles + 3 }, (_, i) =>
-    period.map((ring) => shiftPath(ring, (first + i) * tile, 0)),
+/** The period, from its left side to its right, in every place where it reaches between 0 and `end`; grid steps. */
+function copies(period: readonly GridPath[], [left, right]: readonly number[], end: number): GridPath[] {
+  const width = Math.round(right - left);
+  const first = -Math.ceil(left / width) - 1;
+  return Array.from({ length: Math.ceil(end / width) + 3 }, (_, i) =>
+    period.map((ring) => shiftPath(ring, (first + i) * width, 0)),
   ).flat();
 }

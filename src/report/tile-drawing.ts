@@ -6,7 +6,6 @@
  */
 import type { FlatTile } from "../flat-tile.js";
 import type { Point2 } from "../math/point.js";
-import { symmetryElements } from "../pattern/symmetry-elements.js";
 import { DIMENSION_DEPTH, DIMENSION_WIDTH, levelDimension, uprightDimension } from "./drawing/dimension.js";
 import { legendColumn, legendHeight } from "./drawing/legend.js";
 import { PENS } from "./drawing/pens.js";
@@ -16,7 +15,7 @@ import { AXIS_OVERHANG, fundamentalRegion, symmetryMarks } from "./drawing/symme
 import { charactersIn, SIZES, textAt, wrapText } from "./drawing/text.js";
 import { type TilePlace, tilePlace } from "./drawing/tile-place.js";
 import { kindOf, regionKinds } from "./tile-fills.js";
-import { beadBlock, heightBlock, measureBlock, stretchBlock, symmetryBlock } from "./tile-notes.js";
+import { beadBlock, elementsOf, heightBlock, measureBlock, stretchBlock, symmetryBlock } from "./tile-notes.js";
 
 export interface TileDrawingOptions {
   /** Draws the tiles as they measure on the finished surface. Default false. */
@@ -103,7 +102,7 @@ const LINE = 1.45;
 
 /** Regions, shade, beads, borders and marks, the lowest first. */
 function tileLayers(tile: FlatTile, place: TilePlace): string[] {
-  const elements = symmetryElements(tile.group);
+  const elements = elementsOf(tile);
   const kinds = regionKinds(tile.regions);
   const regions = tile.regions.map((region) =>
     element("path", {

@@ -2,17 +2,27 @@
  * The notes beneath a tile's drawing: what its marks mean, its measures, beads and stretch.
  */
 import type { FlatTile } from "../flat-tile.js";
-import { symmetryElements } from "../pattern/symmetry-elements.js";
+import { type SymmetryElements, symmetryElements } from "../pattern/symmetry-elements.js";
 import { fillSample, type LegendBlock, type LegendLine, SYMMETRY_LINES } from "./drawing/legend.js";
 import { regionKinds } from "./tile-fills.js";
 
+/** The elements to be marked: where tiles vary, none on their borders, since operations then act within each tile. */
+export function elementsOf({ group, fit }: FlatTile): SymmetryElements {
+  const elements = symmetryElements(group);
+  if (fit.cycle === 1) return elements;
+  const inside = (places: readonly number[]) => places.filter((x) => x > 0);
+  return { ...elements, mirrors: inside(elements.mirrors), centres: inside(elements.centres) };
+}
+
 /** Which marks of symmetry there are. */
-export function symmetryBlock({ group }: FlatTile): LegendBlock {
-  const { mirrors, middle, centres } = symmetryElements(group);
+export function symmetryBlock(tile: FlatTile): LegendBlock {
+  const { group, fit } = tile;
+  const { mirrors, middle, centres } = elementsOf(tile);
   const lines: LegendLine[] = [SYMMETRY_LINES.region];
   if (mirrors.length > 0 || middle === "mirror") lines.push(SYMMETRY_LINES.mirror);
   if (middle === "glide") lines.push(SYMMETRY_LINES.glide);
   if (centres.length > 0) lines.push(SYMMETRY_LINES.centre);
+  if (fit.cycle > 1) lines.push({ text: `tiles vary, ${fit.cycle} in a cycle; the symmetry acts within each` });
   return { heading: `Symmetry ${group.name}`, lines };
 }
 

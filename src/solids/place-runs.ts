@@ -7,6 +7,7 @@ import { findJunctions } from "../pattern/junctions.js";
 import type { Pattern } from "../pattern/pattern.js";
 import type { RunLine } from "../pattern/runs.js";
 import type { BeadRunSpec } from "../pattern/schema.js";
+import { unrollLine } from "../pattern/unroll.js";
 import type { Profile } from "../profile/profile.js";
 import { showLength, TURN } from "../units.js";
 import type { Wrap } from "../wrap/wrap.js";
@@ -59,7 +60,7 @@ export const MAX_BEADS = 20_000;
  */
 export function placeRuns(options: PlaceRunsOptions): PlacedRuns {
   const { wrap, maxBeads, warn } = options;
-  const plans = [...patternPlans(options), ...documentPlans(options)];
+  const plans = alikeWhereShared([...patternPlans(options), ...documentPlans(options)], options);
   const junctions = junctionsOf(plans, options);
   const placed = plans.map((plan) => plan.lines.map((line) => placeLine(line, plan, junctions.get(line), options)));
   const runs = plans.map(({ run, path, onRail, bead }, i): Run => {
@@ -156,6 +157,21 @@ function tileLine(v: number, wrap: Wrap, repeats: number): RunLine {
     [(TURN * wrap.referenceRadius) / repeats, v],
   ] as const;
   return { points, kind: "strand", even: false };
+}
+
+/** Where runs share beads, lines that come again more often than the whole pattern are taken as often as it does. */
+function alikeWhereShared(plans: readonly Plan[], { wrap, pattern: { repeats } }: PlaceRunsOptions): readonly Plan[] {
+  if (!plans.some(({ bead }) => bead.shares)) return plans;
+  const round = TURN * wrap.referenceRadius;
+  return plans.map((plan) => ({
+    ...plan,
+    lines: plan.lines.flatMap((planned): PlannedLine[] => {
+      const { line, circle, copies } = planned;
+      if (line === undefined || circle !== undefined || copies === repeats) return [planned];
+      const times = copies / repeats;
+      return unrollLine(line, times, round / copies).map((longer) => ({ line: longer, copies: repeats }));
+    }),
+  }));
 }
 
 /** The junctions of every line that has some. */

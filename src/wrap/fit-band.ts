@@ -22,11 +22,11 @@ export interface FitBandOptions {
  * Undefined where there is no pattern to fit.
  */
 export function fitBand(
-  pattern: Pick<PatternSpec, "fit" | "cover"> | undefined,
+  pattern: (Pick<PatternSpec, "fit" | "cover"> & Partial<Pick<PatternSpec, "cycle">>) | undefined,
   { profile, boreRadius, tolerance, warn }: FitBandOptions,
 ): Fit | undefined {
   if (pattern === undefined) return undefined;
-  const fit = solveFit(pattern.fit, pattern.cover, profile.width, (width) => {
+  const fit = solveFit({ ...pattern.fit, cycle: pattern.cycle }, pattern.cover, profile.width, (width) => {
     const outline = buildOutline({ ...profile, width }, boreRadius, tolerance);
     return { seatLength: outline.seatLength, meanRadius: meanSeatRadius(outline) };
   });

@@ -204,7 +204,12 @@ describe("missing values", () => {
     ["its discriminator", withProfile({ outside: {} }), "profile.outside.form", /"channel"/],
     ["the other half of a size", { ...plainBand, size: { value: 55 } }, "size.system", /"iso"/],
     ["any way to give a size", { ...plainBand, size: {} }, "size", /{circumference}/],
-    ["a run's place", { ...plainBand, beads: [{ diameter: 0.4 }] }, "beads[0].along", /"rail".*{path, unit\?}/],
+    [
+      "a run's place",
+      { ...plainBand, beads: [{ diameter: 0.4 }] },
+      "beads[0].along",
+      /"rail".*{path, unit\?, tiles\?}/,
+    ],
   ];
   it.each(cases)("%s", (_, document, path, allowed) => {
     const problem = problemOf(document);
@@ -293,7 +298,7 @@ describe("values that are not allowed", () => {
       "two places of a run",
       { ...plainBand, beads: [{ diameter: 1, along: { v: 1, path: "M0 0" } }] },
       "beads[0].along",
-      "is given in 2 ways at once, {v} and {path, unit?}",
+      "is given in 2 ways at once, {v} and {path, unit?, tiles?}",
       /"rail"/,
     ],
     [

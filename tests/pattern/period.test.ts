@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { completeArt } from "../../src/pattern/art.js";
 import { ringBox } from "../../src/pattern/parts.js";
-import { takePeriods } from "../../src/pattern/period.js";
+import { takePeriod } from "../../src/pattern/period.js";
 import { areaOf, collector, region, stripOf } from "./strips.js";
 
 describe("taking periods", () => {
@@ -10,10 +10,10 @@ describe("taking periods", () => {
   it("cuts where no outline turns back, so that nothing is sliced thin", () => {
     const strip = stripOf();
     const { region: whole } = completeArt(strip, drawn, "r", collector().warn);
-    const one = takePeriods(strip, whole, 0, 1);
+    const one = takePeriod(strip, whole);
     expect(one).toHaveLength(1);
     expect(areaOf(strip, one)).toBeCloseTo(0.3 * 0.2 * 36, 9);
-    const three = takePeriods(strip, whole, 1, 2);
+    const three = takePeriod(strip, whole, 1);
     expect(three).toHaveLength(3);
     expect(areaOf(strip, three)).toBeCloseTo(3 * 0.3 * 0.2 * 36, 9);
   });
@@ -21,12 +21,12 @@ describe("taking periods", () => {
   it("takes the stretch covered where the pattern stops", () => {
     const strip = stripOf({ cover: 120, repeats: 3 });
     const { region: whole } = completeArt(strip, drawn, "r", collector().warn);
-    const covered = takePeriods(strip, whole, 0, 1);
+    const covered = takePeriod(strip, whole);
     expect(covered).toHaveLength(3);
     for (const ring of covered) {
       const { left, right } = ringBox(ring);
       expect(left >= 0 && right <= 3 * strip.grid.tile).toBe(true);
     }
-    expect(takePeriods(strip, [], 0, 1)).toEqual([]);
+    expect(takePeriod(strip, [])).toEqual([]);
   });
 });

@@ -31,7 +31,7 @@ describe("the strip", () => {
     ];
     const firsts = imagesOf(strip, [dot]).map(({ path }) => path[0].x / strip.grid.tile);
     expect(firsts).toEqual([-2, -1, 0, 1, 2, 3]);
-    const wide = imagesOf(strip, [dot], strip.grid.tile).map(({ path }) => path[0].x / strip.grid.tile);
+    const wide = imagesOf(strip, [dot], { reach: strip.grid.tile }).map(({ path }) => path[0].x / strip.grid.tile);
     expect(wide).toEqual([-3, -2, -1, 0, 1, 2, 3, 4]);
     expect(clearRing(strip, dot)).toBe(true);
     expect(clearRing(strip, shiftPath(dot, 2 * strip.grid.tile, 0))).toBe(false);

@@ -16,15 +16,23 @@ export interface StripInput {
   readonly aspect?: number;
   readonly rows?: number;
   readonly repeats?: number;
+  readonly cycle?: number;
   readonly cover?: number;
   readonly tolerance?: number;
 }
 
 /** A fit of true tiles on a seat as long as they need. */
-export function fitOf({ tileWidth = 6, aspect = 1, rows = 1, repeats = 9, cover = 360 }: StripInput = {}): Fit {
+export function fitOf({
+  tileWidth = 6,
+  aspect = 1,
+  rows = 1,
+  repeats = 9,
+  cover = 360,
+  cycle = 1,
+}: StripInput = {}): Fit {
   const tileHeight = aspect * tileWidth;
   return {
-    ...{ repeats, rows, cover, aspect, hold: "tile", tileWidth, tileHeight, bandWidth: rows * tileHeight },
+    ...{ repeats, rows, cycle, cover, aspect, hold: "tile", tileWidth, tileHeight, bandWidth: rows * tileHeight },
     ...{ referenceRadius: (repeats * tileWidth * 360) / cover / (2 * Math.PI), stretch: 1, aspectError: 0 },
     candidates: [],
   };

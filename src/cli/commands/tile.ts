@@ -34,7 +34,7 @@ export const tileCommand: Command<TileOptions> = {
   args: [{ ...DESIGN_ARGUMENT, name: "[design]" }],
   options: [
     { flags: "-o, --output <file>", description: "drawing to write, .svg" },
-    { flags: "-n, --repeats <count>", description: "tiles side by side (default: 1)", number: true },
+    { flags: "-n, --repeats <count>", description: "tiles side by side (default: one cycle of tiles)", number: true },
     { flags: "--as-worn", description: "draw the tile as it measures on the finished surface" },
     { flags: "--groups", description: "draw the chart of frieze groups; needs no design" },
   ],
