@@ -3,21 +3,20 @@
  */
 import { AnnuletError, type Warn } from "../errors.js";
 import { artField } from "./art-rules.js";
-import { type Chain, joinLines } from "./chains.js";
+import { type Chain, JOIN_REACH, joinLines } from "./chains.js";
 import { type StandsOn, standsOn, type TilesSpec } from "./cycle.js";
 import { fillPath } from "./fill-path.js";
 import type { GridPath } from "./grid.js";
 import { type GridRegion, ringArea, unite } from "./polygons.js";
 import { type ArtSource, type DrawnPaths, readArt } from "./read-art.js";
+import { widestOf } from "./ribbons/taper.js";
+import { taperAlong } from "./ribbons/taper-along.js";
 import type { RegionSpec } from "./schema.js";
 import { ShapeDrawer } from "./shapes/draw-shape.js";
 import { clearRing, imagesOf, type Strip, steps } from "./strip.js";
 import { drawingOf, readSvgArt } from "./svg-art.js";
-import { takeRibbon, takesSides } from "./take-ribbon.js";
+import { halfSpan, takeRibbon, takesSides } from "./take-ribbon.js";
 import { tidy } from "./tidy.js";
-
-/** Ends of lines nearer than this are one point, mm: art is drawn to three decimals at best. */
-const JOIN_REACH = 1e-3;
 
 /** Lines that only beads follow carry no mesh, so they are flattened this much finer, to be true in length. */
 const LINE_SHARE = 0.1;
@@ -49,7 +48,7 @@ export function completeArt(
 ): Art {
   const on = standsOn(spec.tiles, strip.cycle, `${where}.tiles`);
   const { closed, open } = readRegion(strip, spec, drawer, where, warn);
-  const ribbonReach = steps(strip, spec.ribbon?.width ?? 0);
+  const ribbonReach = reachOf(strip, spec);
   const chains = joinLines(
     imagesOf(strip, open, { reach: ribbonReach, on }).map(({ path }) => path),
     steps(strip, JOIN_REACH),
@@ -60,7 +59,8 @@ export function completeArt(
   const shape = fillShape(strip, spec, { closed, chains, on }, where, warn);
   if (spec.ribbon === undefined) return { region: tidy(strip, shape, where, warn), border: shape, centre: [] };
   const lines = takesSides(spec.ribbon) ? [] : chains;
-  const { region, centre } = takeRibbon(strip, spec.ribbon, shape, lines, where);
+  const tapered = taperAlong(strip, spec.ribbon, { closed, open, border: shape, chains: lines, on }, where);
+  const { region, centre } = tapered ?? takeRibbon(strip, spec.ribbon, shape, lines, where);
   return { region: tidy(strip, region, where, warn), border: shape, centre };
 }
 
@@ -89,6 +89,11 @@ export function completeLines(
   return joinLines(images, steps(strip, JOIN_REACH));
 }
 
+/** How far a region may reach beyond what is drawn, grid steps. */
+function reachOf(strip: Strip, { ribbon }: RegionSpec): number {
+  return ribbon === undefined ? 0 : steps(strip, Math.max(widestOf(ribbon), 2 * halfSpan(ribbon)));
+}
+
 /** The filled region of the closed subpaths and of the open ones whose images join into loops. */
 function fillShape(
   strip: Strip,
@@ -102,8 +107,8 @@ function fillShape(
   warn: Warn,
 ): GridRegion {
   const drawn = fillPath(closed, spec.fill, `${where}.${artField(spec)}`, warn);
-  const images = imagesOf(strip, drawn, { reach: steps(strip, spec.ribbon?.width ?? 0), on }).map(
-    ({ path, flipped }) => (flipped ? [...path].reverse() : path),
+  const images = imagesOf(strip, drawn, { reach: reachOf(strip, spec), on }).map(({ path, flipped }) =>
+    flipped ? [...path].reverse() : path,
   );
   const loops = takesSides(spec.ribbon) ? chains.filter((chain) => chain.closed).map(({ points }) => points) : [];
   return unite([...images, ...loops.map((loop) => (ringArea(loop) < 0 ? [...loop].reverse() : loop))]);

@@ -5,6 +5,9 @@
 import { type BoxedLine, boxed, coincide } from "./coincide.js";
 import type { GridPath, GridPoint } from "./grid.js";
 
+/** Ends of lines nearer than this are one point, mm: art is drawn to three decimals at best. */
+export const JOIN_REACH = 1e-3;
+
 /** A line after joining. A closed one does not repeat its first point. */
 export interface Chain {
   readonly points: GridPath;

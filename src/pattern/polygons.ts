@@ -26,7 +26,7 @@ export type Join = "miter" | "round";
 export type Ends = "butt" | "round" | "square";
 
 /** Longest miter, in half widths, before a corner is cut off: corners sharper than 29° are. SVG's default too. */
-const MITER_LIMIT = 4;
+export const MITER_LIMIT = 4;
 
 const FILLS = { nonzero: FillRule.NonZero, evenodd: FillRule.EvenOdd } as const;
 const JOINS = { miter: JoinType.Miter, round: JoinType.Round } as const;

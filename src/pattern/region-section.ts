@@ -3,6 +3,7 @@
  */
 import { AnnuletError } from "../errors.js";
 import type { GridRegion } from "./polygons.js";
+import { taperOf } from "./ribbons/taper.js";
 import type { RunLine } from "./runs.js";
 import type { RegionSpec } from "./schema.js";
 import { sectionLine } from "./section.js";
@@ -35,19 +36,45 @@ function insideBy({ beads, ribbon }: RegionSpec): number {
 }
 
 /**
- * A section that falls towards the outline does so at the ends of an open ribbon too, and leaves beads there in the air.
+ * Where a region's beads would not stand on it: a section that falls towards the outline does so at the ends of an open
+ * ribbon too; along a tapering one its height changes; and between ribbons side by side there is a gap.
  *
  * @throws AnnuletError `beads-off-region`
  */
 export function requireCarried(spec: RegionSpec, lines: readonly RunLine[], path: string): void {
+  const { ribbon, beads } = spec;
+  if (beads === undefined || ribbon === undefined) return;
+  const complain = (message: string, allowed: string, hint: string) => {
+    return new AnnuletError({
+      code: "beads-off-region",
+      message,
+      path: `${path}.beads.on`,
+      value: beads.on,
+      allowed,
+      hint,
+    });
+  };
+  const alone = 'draw the beads as a run of their own with "along": {"path": …}';
+  if (ribbon.copies !== undefined && beads.on !== "centre" && (beads.on !== "border" || ribbon.side === "centre")) {
+    throw complain(
+      "beads beside the centre lines of several ribbons would stand in the gaps between them",
+      '"centre"; "border" on ribbons inside or outside of it',
+      `say "on": "centre", or ${alone}`,
+    );
+  }
   const form = spec.section?.form ?? "flat";
-  if (form === "flat" || spec.beads?.on !== "centre" || lines.every(({ kind }) => kind !== "open")) return;
-  throw new AnnuletError({
-    code: "beads-off-region",
-    message: `beads along an open ribbon would stand in the air at its ends, where its ${form} section changes its height`,
-    path: `${path}.beads.on`,
-    value: spec.beads.on,
-    allowed: "a flat section, or a line that closes or runs round",
-    hint: 'make the section flat, let the ribbon run round, or draw the beads as a run of their own with "along": {"path": …}',
-  });
+  if (form === "flat") return;
+  if (taperOf(ribbon) !== undefined) {
+    throw complain(
+      `beads on a tapering ribbon would not follow its ${form} section, whose height changes with the width`,
+      "a flat section, or a ribbon of one width",
+      `make the section flat, or ${alone}`,
+    );
+  }
+  if (beads.on !== "centre" || lines.every(({ kind }) => kind !== "open")) return;
+  throw complain(
+    `beads along an open ribbon would stand in the air at its ends, where its ${form} section changes its height`,
+    "a flat section, or a line that closes or runs round",
+    `make the section flat, let the ribbon run round, or ${alone}`,
+  );
 }

@@ -7,6 +7,7 @@ import { cycleSchema, tilesSchema } from "./cycle.js";
 import { motifSchema } from "./motifs/index.js";
 import { drawingUnit, fillRule, pathData } from "./path-schema.js";
 import { checkModeFields } from "./region-rules.js";
+import { RIBBON_DEFAULTS, ribbonSchema } from "./ribbons/schema.js";
 import { sectionSchema } from "./sections/index.js";
 import { shapeSchema } from "./shapes/index.js";
 import { placeSchema } from "./svg/place.js";
@@ -19,7 +20,7 @@ export const PATTERN_DEFAULTS = {
   cycle: 1,
   cover: 360,
   region: { unit: "tile", fill: "nonzero", round: 0, mode: "raised", broken: 0 },
-  ribbon: { join: "miter", ends: "butt" },
+  ribbon: RIBBON_DEFAULTS,
   bead: { pitch: 1.05, embed: 0.5, corners: "pass", cornerAngle: 30, junctions: "leave" },
 } as const;
 
@@ -75,21 +76,6 @@ const beadSize = {
       "where the run meets or crosses a run that shares too, or another's end lies on it: leave, or share one bead there; default leave",
     ),
 };
-
-const ribbonSchema = z
-  .strictObject({
-    width: z.number().positive().max(50).describe("ribbon width, mm, above 0"),
-    side: z
-      .enum(["inside", "outside", "centre"])
-      .optional()
-      .describe("side of a closed border (default inside); an open line always has its ribbon on the centre"),
-    join: z.enum(["miter", "round"]).default(PATTERN_DEFAULTS.ribbon.join).describe("corners; default miter"),
-    ends: z
-      .enum(["butt", "round", "square"])
-      .default(PATTERN_DEFAULTS.ribbon.ends)
-      .describe("ends of open lines; default butt"),
-  })
-  .describe("keeps a ribbon of constant width along the path instead of the filled region");
 
 const regionBeadsSchema = z
   .strictObject({
@@ -242,6 +228,5 @@ export const beadRunSchema = z.strictObject({
 export type FitSpec = z.infer<typeof fitSchema>;
 export type PatternSpec = z.infer<typeof patternSchema>;
 export type RegionSpec = z.infer<typeof regionSchema>;
-export type RibbonSpec = z.infer<typeof ribbonSchema>;
 export type BeadRunSpec = z.infer<typeof beadRunSchema>;
 export type RegionBeadsSpec = z.infer<typeof regionBeadsSchema>;

@@ -4,9 +4,10 @@
  * Over a disc it is the cap of a sphere: radius ρ = (L² + K²) / 2K for a rise K over the reach L.
  */
 import { z } from "zod";
-import { chordCount } from "../../math/curve.js";
+import { type Arc, chordCount } from "../../math/curve.js";
 import type { Point2 } from "../../math/point.js";
 import { showLength } from "../../units.js";
+import { edgeRadiusField, roundEdge } from "./edge-radius.js";
 import { misfit, type SectionForm } from "./section-form.js";
 import { draftField, foot, heightField, reachField, wallField } from "./wall.js";
 
@@ -15,6 +16,7 @@ export const domedSectionSchema = z
     form: z.literal("domed").describe('"domed": a pillow, an arc of a circle from the outline to the height'),
     height: heightField.describe("height above the seat where the dome ends, mm, above 0"),
     wall: wallField,
+    radius: edgeRadiusField,
     reach: reachField,
     draft: draftField,
   })
@@ -23,7 +25,7 @@ export const domedSectionSchema = z
 export type DomedSection = z.output<typeof domedSectionSchema>;
 
 export const domedSection: SectionForm<DomedSection> = {
-  draw({ height, wall, reach, draft }, frame) {
+  draw({ height, wall, radius: edge, reach, draft }, frame) {
     const length = reach ?? frame.reach();
     const rise = height - wall;
     if (rise <= 0 || rise > length) {
@@ -36,6 +38,11 @@ export const domedSection: SectionForm<DomedSection> = {
     }
     const radius = (length * length + rise * rise) / (2 * rise);
     const sweep = Math.asin(Math.min(1, length / radius));
+    if (edge > 0) {
+      const start = Math.PI / 2 + sweep;
+      const dome: Arc = { kind: "arc", centre: [length, height - radius], radius, start, sweep: -sweep };
+      return roundEdge({ wall, draft, radius: edge }, [dome], frame);
+    }
     const count = chordCount(radius, sweep, frame.tolerance);
     const arc = Array.from({ length: count }, (_, i): Point2 => {
       const angle = sweep * (1 - (i + 1) / count);

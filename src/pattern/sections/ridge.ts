@@ -5,10 +5,11 @@
  * middle. For a given rise K: L sin α − (K − ρ) cos α = ρ, so α = atan2(K − ρ, L) + asin(ρ / hypot(L, K − ρ)).
  */
 import { z } from "zod";
-import { chordCount } from "../../math/curve.js";
+import { type Arc, chordCount, type Line } from "../../math/curve.js";
 import { largestWhere } from "../../math/largest.js";
 import type { Point2 } from "../../math/point.js";
 import { radians, showLength } from "../../units.js";
+import { edgeRadiusField, roundEdge } from "./edge-radius.js";
 import { misfit, type SectionForm } from "./section-form.js";
 import { draftField, foot, heightField, wallField } from "./wall.js";
 
@@ -31,6 +32,7 @@ export const ridgeSectionSchema = z
       .default(0)
       .describe("radius that rounds the line where the region is widest, mm; narrower places stay sharp; default 0"),
     wall: wallField,
+    radius: edgeRadiusField,
     draft: draftField,
   })
   .refine(({ height, slope }) => (height === undefined) !== (slope === undefined), "give either height or slope")
@@ -39,7 +41,7 @@ export const ridgeSectionSchema = z
 export type RidgeSection = z.output<typeof ridgeSectionSchema>;
 
 export const ridgeSection: SectionForm<RidgeSection> = {
-  draw({ height, slope, nose, wall, draft }, frame) {
+  draw({ height, slope, nose, wall, radius, draft }, frame) {
     const half = frame.reach();
     if (height !== undefined && height <= wall) {
       throw misfit(frame, "height", {
@@ -63,6 +65,13 @@ export const ridgeSection: SectionForm<RidgeSection> = {
     }
     const angle = flank(nose);
     const peak = wall + half * Math.tan(angle) - nose * (1 / Math.cos(angle) - 1);
+    if (radius > 0) {
+      const to: Point2 = [half - nose * Math.sin(angle), peak - nose * (1 - Math.cos(angle))];
+      const side: Line = { kind: "line", from: [0, wall], to };
+      const start = Math.PI / 2 + angle;
+      const tip: Arc = { kind: "arc", centre: [half, peak - nose], radius: nose, start, sweep: -angle };
+      return roundEdge({ wall, draft, radius }, nose === 0 ? [side] : [side, tip], frame);
+    }
     const count = nose === 0 ? 1 : chordCount(nose, angle, frame.tolerance);
     const top = Array.from({ length: count + 1 }, (_, i): Point2 => {
       const at = angle * (1 - i / count);

@@ -15,7 +15,11 @@ const SPECS: readonly (Record<string, unknown> & { readonly form: SectionSpec["f
   { form: "flat", height: 0.6, bevel: 0.6, draft: 8 },
   { form: "domed", height: 0.6 },
   { form: "domed", height: 0.9, wall: 0.3, reach: 0.7, draft: 8 },
+  { form: "domed", height: 0.9, wall: 0.3, radius: 0.15 },
+  { form: "domed", height: 0.9, wall: 0.3, radius: 0.15, draft: 8 },
   { form: "ridge", height: 0.6 },
+  { form: "ridge", height: 0.6, wall: 0.2, radius: 0.15 },
+  { form: "ridge", height: 0.6, wall: 0.2, radius: 0.15, nose: 0.3, draft: 8 },
   { form: "ridge", height: 0.6, wall: 0.2, nose: 0.3, draft: 8 },
   { form: "ridge", slope: 50, nose: 0.4 },
   { form: "hollow", height: 0.6, dip: 0.3 },
@@ -79,10 +83,44 @@ describe("curves of sections", () => {
   });
 });
 
+describe("an edge radius", () => {
+  const turnsOf = (line: ReturnType<typeof draw>) =>
+    line.slice(2).map((point, i) => {
+      const [a, b] = [line[i], line[i + 1]];
+      const [ux, uy, vx, vy] = [b[0] - a[0], b[1] - a[1], point[0] - b[0], point[1] - b[1]];
+      return Math.atan2(uy * vx - ux * vy, ux * vx + uy * vy);
+    });
+
+  it.each([
+    { form: "domed", height: 0.9, wall: 0.3, draft: 8 },
+    { form: "ridge", height: 0.6, wall: 0.3, draft: 8 },
+    { form: "ridge", height: 0.6, wall: 0.3, nose: 0.4, draft: 8 },
+  ])("of %o is a true fillet: no corner is left, and its arc touches the wall and what rises", (spec) => {
+    const radius = 0.2;
+    const [sharp, round] = [draw(spec), draw({ ...spec, radius })];
+    const step = 2 * Math.acos(1 - TOLERANCE / radius);
+    expect(Math.max(...turnsOf(sharp).slice(0, 2))).toBeGreaterThan(2 * step);
+    const corners = turnsOf(round);
+    expect(
+      Math.max(...(spec.form === "ridge" && spec.nose === undefined ? corners.slice(0, -1) : corners)),
+    ).toBeLessThan(step + 1e-9);
+    // The arc's centre lies one radius from the wall's line, on its inner side.
+    const lean = (8 * Math.PI) / 180;
+    const [first, second] = [round[1], round[2]];
+    const centre = [first[0] + radius * Math.cos(lean), first[1] - radius * Math.sin(lean)];
+    expect(Math.hypot(second[0] - centre[0], second[1] - centre[1])).toBeCloseTo(radius, 9);
+    // Behind the edge nothing changes.
+    expect(heightAt(round, 1)).toBeCloseTo(heightAt(sharp, 1), 2);
+    expect(Math.max(...round.map(([, h]) => h))).toBeCloseTo(spec.height, 9);
+  });
+});
+
 describe("a section that does not fit", () => {
   it.each<[string, object, string, number]>([
     ["a dome steeper than a quarter circle", { form: "domed", height: 2, wall: 0.2 }, "height", 1.7],
     ["a nose wider than the ridge", { form: "ridge", slope: 60, nose: 2 }, "nose", 1.732],
+    ["an edge rounder than the wall is high", { form: "ridge", height: 1, wall: 0.05, radius: 0.4 }, "radius", 0.091],
+    ["an edge without a wall", { form: "ridge", height: 1, radius: 0.1 }, "radius", 0],
     ["a hollow down to the seat", { form: "hollow", height: 0.4, dip: 0.5 }, "dip", 0.4],
     ["a hollow that is too narrow", { form: "hollow", height: 1, dip: 0.9, rim: 1 }, "dip", 0.5],
   ])("%s names the largest that would", (_, spec, field, largest) => {
