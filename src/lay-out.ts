@@ -5,6 +5,7 @@
 import { readDesign } from "./design/read.js";
 import type { Design } from "./design/schema.js";
 import type { FileSource } from "./files.js";
+import { drawingNames } from "./pattern/drawing-names.js";
 import type { Fit } from "./pattern/fit.js";
 import { completePattern, noPattern, type Pattern } from "./pattern/pattern.js";
 import { loadDrawings } from "./pattern/svg/load.js";
@@ -50,7 +51,7 @@ export async function layOut(document: unknown, stages: Stages, files: FileSourc
   );
   const pattern = await stages.run("pattern", async () => {
     if (!(art && fit)) return noPattern(beads);
-    const drawings = await loadDrawings(art.regions, files, warn);
+    const drawings = await loadDrawings(drawingNames(art, beads), files, warn);
     return completePattern(art, beads, fit, { profile, tolerance, warn, drawings });
   });
   const carries = pattern.reliefs.length + pattern.carvings.length > 0;

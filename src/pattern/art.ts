@@ -7,12 +7,14 @@ import { type Chain, JOIN_REACH, joinLines } from "./chains.js";
 import { type StandsOn, standsOn, type TilesSpec } from "./cycle.js";
 import { fillPath } from "./fill-path.js";
 import type { GridPath } from "./grid.js";
+import type { DrawingUnit } from "./path-schema.js";
 import { type GridRegion, ringArea, unite } from "./polygons.js";
 import { type ArtSource, type DrawnPaths, readArt } from "./read-art.js";
 import { widestOf } from "./ribbons/taper.js";
 import { taperAlong } from "./ribbons/taper-along.js";
 import type { RegionSpec } from "./schema.js";
 import { ShapeDrawer } from "./shapes/draw-shape.js";
+import type { ShapeSpec } from "./shapes/shape-spec.js";
 import { clearRing, imagesOf, type Strip, steps } from "./strip.js";
 import { drawingOf, readSvgArt } from "./svg-art.js";
 import { halfSpan, takeRibbon, takesSides } from "./take-ribbon.js";
@@ -20,6 +22,11 @@ import { tidy } from "./tidy.js";
 
 /** Lines that only beads follow carry no mesh, so they are flattened this much finer, to be true in length. */
 const LINE_SHARE = 0.1;
+
+/** What lines alone are drawn from. */
+export type LineSource = (ArtSource | { readonly shape: ShapeSpec; readonly unit: DrawingUnit }) & {
+  readonly tiles?: TilesSpec | undefined;
+};
 
 /** What a region's path came to on the strip. */
 export interface Art {
@@ -74,13 +81,23 @@ function readRegion(strip: Strip, spec: RegionSpec, drawer: ShapeDrawer, where: 
   return readSvgArt(strip, { ...spec, svg }, drawingOf(svg, drawer.drawings, file), tolerance, file, warn);
 }
 
-/** Completes a path as lines alone: open ones joined where their images meet, closed ones once each. */
+/**
+ * Completes a path or shape as lines alone: open ones joined where their images meet, closed ones once each.
+ *
+ * @param where the source's place in the document
+ * @param drawer draws shapes; default one that knows no names
+ */
 export function completeLines(
   strip: Strip,
-  source: ArtSource & { readonly tiles?: TilesSpec },
+  source: LineSource,
   where: string,
+  drawer = new ShapeDrawer(strip, { warn: () => undefined }),
 ): Chain[] {
-  const { closed, open } = readArt(strip, source, strip.artTolerance * LINE_SHARE, `${where}.path`);
+  const tolerance = strip.artTolerance * LINE_SHARE;
+  const { closed, open } =
+    "path" in source
+      ? readArt(strip, source, tolerance, `${where}.path`)
+      : drawer.draw(source.shape, { unit: source.unit, tolerance, where: `${where}.shape` });
   const tiles = `${where}.tiles`;
   const loops = closed.map((path) => [...path, path[0]]);
   const images = imagesOf(strip, [...open, ...loops], { on: standsOn(source.tiles, strip.cycle, tiles) }).map(

@@ -3,7 +3,7 @@
  */
 import { AnnuletError } from "../errors.js";
 import { radians, showLength } from "../units.js";
-import { type Art, completeLines } from "./art.js";
+import { type Art, completeLines, type LineSource } from "./art.js";
 import type { Chain } from "./chains.js";
 import { clipLines } from "./clip-lines.js";
 import type { TilesSpec } from "./cycle.js";
@@ -12,6 +12,7 @@ import { type GridRegion, shrink } from "./polygons.js";
 import { carryingHeight, requireCarried } from "./region-section.js";
 import { type RunLine, runLines } from "./runs.js";
 import { type BeadRunSpec, PATTERN_DEFAULTS, type RegionSpec } from "./schema.js";
+import type { ShapeDrawer } from "./shapes/draw-shape.js";
 import { type Strip, steps } from "./strip.js";
 
 /** A bead run as lines on the flat seat. */
@@ -150,18 +151,31 @@ function inside(strip: Strip, art: Art, distance: number, path: string): GridReg
 }
 
 /**
- * The bead lines of the document's own runs along paths of the tile; other runs are left alone.
+ * The bead lines of the document's own runs along paths and shapes of the tile; other runs are left alone.
  *
- * @param stripFor the strip on which a run is worked that stands on such tiles
+ * @param drawerFor draws on the strip on which a run is worked that stands on such tiles
  */
-export function pathRuns(runs: readonly BeadRunSpec[], stripFor: (tiles: TilesSpec | undefined) => Strip): BeadLines[] {
+export function tileRuns(
+  runs: readonly BeadRunSpec[],
+  drawerFor: (tiles: TilesSpec | undefined) => ShapeDrawer,
+): BeadLines[] {
   return runs.flatMap((run, i) => {
-    if (typeof run.along === "string" || !("path" in run.along)) return [];
+    const { along } = run;
+    if (!followsTile(along)) return [];
     const path = `beads[${i}]`;
-    const strip = stripFor(run.along.tiles);
-    const chains = completeLines(strip, run.along, `${path}.along`);
-    return [toBeadLines(strip, chains, { run: `path ${i + 1}`, path, bead: beadSize(run, path), height: run.height })];
+    const drawer = drawerFor(along.tiles);
+    const { strip } = drawer;
+    const chains = completeLines(strip, along, `${path}.along`, drawer);
+    const kind = "path" in along ? "path" : "shape";
+    return [
+      toBeadLines(strip, chains, { run: `${kind} ${i + 1}`, path, bead: beadSize(run, path), height: run.height }),
+    ];
   });
+}
+
+/** Whether a run follows what is drawn in the tile. */
+export function followsTile(along: BeadRunSpec["along"]): along is Extract<BeadRunSpec["along"], LineSource> {
+  return typeof along === "object" && !("v" in along);
 }
 
 function toBeadLines(

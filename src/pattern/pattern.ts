@@ -7,7 +7,7 @@
 import { AnnuletError, type Warn } from "../errors.js";
 import type { Profile } from "../profile/profile.js";
 import { completeArt } from "./art.js";
-import { type BeadLines, type DrawnRegion, pathRuns, regionBeads } from "./bead-lines.js";
+import { type BeadLines, type DrawnRegion, followsTile, regionBeads, tileRuns } from "./bead-lines.js";
 import { countHoles, requireEdgeWall } from "./cut-place.js";
 import type { TilesSpec } from "./cycle.js";
 import type { Fit } from "./fit.js";
@@ -73,26 +73,27 @@ export function completePattern(
   { profile, tolerance, warn, drawings }: PatternOptions,
 ): Pattern {
   const strip = makeStrip(fit, spec.symmetry, profile.seatLength, tolerance);
-  const drawer = new ShapeDrawer(strip, { named: spec.shapes, drawings, warn });
   const oneTile =
     strip.periodic && strip.cycle > 1
       ? makeStrip({ ...fit, cycle: 1 }, spec.symmetry, profile.seatLength, tolerance)
       : strip;
+  const silent = () => undefined;
+  const drawer = new ShapeDrawer(strip, { named: spec.shapes, drawings, warn });
+  const tileDrawer =
+    oneTile === strip ? drawer : new ShapeDrawer(oneTile, { named: spec.shapes, drawings, warn: silent });
   // What stands on every tile has beads alike on every tile, so that their number is a tile's and not a cycle's.
-  const stripFor = (tiles: TilesSpec | undefined) => (tiles === undefined ? oneTile : strip);
+  const drawerFor = (tiles: TilesSpec | undefined) => (tiles === undefined ? tileDrawer : drawer);
   const drawn = spec.regions.map((region, i): DrawnRegion => {
     const path = `pattern.regions[${i}]`;
     const art = completeArt(strip, region, path, warn, drawer);
     requireOnSeat(strip, art.region, path);
     return { spec: region, path, name: region.name ?? `region ${i + 1}`, art };
   });
-  const silent = () => undefined;
   const beadsOf = (region: DrawnRegion) => {
-    const own = stripFor(region.spec.tiles);
-    const ownDrawer = new ShapeDrawer(own, { named: spec.shapes, drawings, warn: silent });
-    if (own === strip || region.spec.beads === undefined) return regionBeads(strip, region);
-    const art = completeArt(own, region.spec, region.path, silent, ownDrawer);
-    return regionBeads(own, { ...region, art });
+    const own = drawerFor(region.spec.tiles);
+    if (own === drawer || region.spec.beads === undefined) return regionBeads(strip, region);
+    const art = completeArt(own.strip, region.spec, region.path, silent, own);
+    return regionBeads(own.strip, { ...region, art });
   };
   const underRail = profile.rails === undefined ? 0 : UNDER_RAIL;
   const reliefs: ReliefShape[] = [];
@@ -104,7 +105,7 @@ export function completePattern(
   return {
     reliefs,
     carvings,
-    beadLines: [...drawn.flatMap((region) => beadsOf(region)), ...pathRuns(runs, stripFor)],
+    beadLines: [...drawn.flatMap((region) => beadsOf(region)), ...tileRuns(runs, drawerFor)],
     height: Math.max(0, ...reliefs.map((shape) => shape.height)),
     repeats: strip.periodic ? strip.repeats / strip.cycle : 1,
     holes: allHoles(strip, drawn),
@@ -117,12 +118,12 @@ export function completePattern(
  * @throws AnnuletError `no-pattern` where a bead run follows a path of the tile that is not there
  */
 export function noPattern(runs: readonly BeadRunSpec[]): Pattern {
-  const lost = runs.findIndex(({ along }) => typeof along !== "string" && "path" in along);
+  const lost = runs.findIndex(({ along }) => followsTile(along));
   if (lost === -1) return { reliefs: [], carvings: [], beadLines: [], height: 0, repeats: 1, holes: 0 };
   throw new AnnuletError({
     code: "no-pattern",
-    message: "the bead run follows a path in the tile, but the design has no pattern and so no tile",
-    path: `beads[${lost}].along.path`,
+    message: "the bead run follows what is drawn in the tile, but the design has no pattern and so no tile",
+    path: `beads[${lost}].along.${"shape" in (runs[lost].along as object) ? "shape" : "path"}`,
     allowed: '"rail", "seat-edge" or {"v": …} on a band without pattern',
     hint: 'add "pattern": {} for a tile as square as the seat is long',
   });

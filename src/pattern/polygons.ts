@@ -61,7 +61,7 @@ export function clipLinesTo(lines: GridRegion, region: GridRegion, side: "inside
   const open: GridPath[] = [];
   const type = side === "inside" ? ClipType.Intersection : ClipType.Difference;
   clipper.execute(type, FillRule.NonZero, closed, open);
-  return open;
+  return open.map((line) => line.map(({ x, y }) => ({ x, y })));
 }
 
 /**

@@ -199,16 +199,21 @@ export const patternSchema = z.strictObject({
   regions: z.array(regionSchema).max(500).default([]).describe("what is drawn in the tile"),
 });
 
-/** A bead run of its own: along a rail, a seat edge, a circle at v, or a path in the tile. */
+/** A bead run of its own: along a rail, a seat edge, a circle at v, or a path or shape in the tile. */
 export const beadRunSchema = z.strictObject({
   along: z
     .union([
       z.enum(["rail", "seat-edge"]),
       z.strictObject({ v: z.number().min(-50).max(50).describe("mm across the seat from its middle, + towards +z") }),
       z.strictObject({ path: pathData, unit: lengthUnit, tiles: tilesSchema.optional() }),
+      z.strictObject({
+        shape: shapeSchema.describe("a shape whose outlines and lines carry beads"),
+        unit: lengthUnit,
+        tiles: tilesSchema.optional(),
+      }),
     ])
     .describe(
-      "rail (both rails' tops), seat-edge (both edges of the seat), {v} (a circle round the band) or {path} in every tile",
+      "rail (both rails' tops), seat-edge (both edges of the seat), {v} (a circle round the band), or {path} or {shape} in every tile (a shape's outlines and lines)",
     ),
   ...beadSize,
   inset: z

@@ -1,6 +1,5 @@
 /**
- * Whether edges lie across each other so often that uniting them would stall: a union takes time for every crossing, and
- * n edges can cross n² times.
+ * How often edges may lie across each other: a union takes time for every crossing, and n edges can cross n² times.
  */
 import type { GridRegion } from "./polygons.js";
 
@@ -8,12 +7,11 @@ import type { GridRegion } from "./polygons.js";
 const LOOKS = 50;
 
 /**
- * Counts pairs of edges whose boxes overlap, up to the limit. Edges are sorted along x and swept.
+ * Counts pairs of edges whose boxes overlap. Edges are sorted along x and swept.
  *
- * @param most pairs that are let pass
- * @param weight how often each pair counts; default 1
+ * @param most where counting stops: the result is then Infinity
  */
-export function isTangled(rings: GridRegion, most: number, weight = 1): boolean {
+export function nearPairs(rings: GridRegion, most: number): number {
   const edges: { low: number; high: number; bottom: number; top: number }[] = [];
   for (const ring of rings) {
     let a = ring[ring.length - 1];
@@ -27,16 +25,15 @@ export function isTangled(rings: GridRegion, most: number, weight = 1): boolean 
       a = b;
     }
   }
-  if (edges.length * edges.length * weight < 2 * most) return false;
   edges.sort((a, b) => a.low - b.low);
   let pairs = 0;
   let looked = 0;
   for (let i = 0; i < edges.length; i++) {
     const { high, bottom, top } = edges[i];
     for (let j = i + 1; j < edges.length && edges[j].low < high; j++) {
-      if (edges[j].bottom < top && edges[j].top > bottom) pairs += weight;
-      if (pairs > most || ++looked > LOOKS * most) return true;
+      if (edges[j].bottom < top && edges[j].top > bottom) pairs++;
+      if (pairs > most || ++looked > LOOKS * most) return Number.POSITIVE_INFINITY;
     }
   }
-  return false;
+  return pairs;
 }

@@ -2,7 +2,7 @@
  * The bead runs of a ring, placed: those of the pattern and those of the document, shared beads merged.
  */
 import { AnnuletError, type Warn } from "../errors.js";
-import { type BeadSize, beadSize } from "../pattern/bead-lines.js";
+import { type BeadSize, beadSize, followsTile } from "../pattern/bead-lines.js";
 import { findJunctions } from "../pattern/junctions.js";
 import type { Pattern } from "../pattern/pattern.js";
 import type { RunLine } from "../pattern/runs.js";
@@ -121,7 +121,7 @@ function documentPlans({ beadRuns, profile, wrap, pattern }: PlaceRunsOptions): 
   const { startAngle } = wrap;
   return beadRuns.flatMap((spec, i): Plan[] => {
     const { along, height } = spec;
-    if (typeof along !== "string" && "path" in along) return [];
+    if (followsTile(along)) return [];
     const path = `beads[${i}]`;
     const bead = beadSize(spec, path);
     const circle = (v: number): PlannedLine => {

@@ -13,7 +13,7 @@ const LEAF = svg('<path d="M10 50 Q50 0 90 50 Q50 100 10 50Z"/>');
 async function artOf(text: string, spec: Readonly<Record<string, unknown>> = {}) {
   const { warn, codes } = collector();
   const parsed: RegionSpec = region({ svg: "a.svg", ...spec });
-  const drawings = await loadDrawings([parsed], { "a.svg": text }, warn);
+  const drawings = await loadDrawings([{ name: "a.svg", where: "r.svg" }], { "a.svg": text }, warn);
   const drawing = [...drawings.values()][0];
   return { codes, place: () => readSvgArt(stripOf(), { ...parsed, svg: "a.svg" }, drawing, 0.005, "r.svg", warn) };
 }
@@ -106,7 +106,11 @@ describe("the files that a design names", () => {
       return LEAF;
     };
     const { warn } = collector();
-    await loadDrawings([{ svg: "a" }, {}, { svg: "b" }, { svg: "a" }], ask, warn);
+    await loadDrawings(
+      ["a", "b", "a"].map((name) => ({ name, where: "r.svg" })),
+      ask,
+      warn,
+    );
     expect(asked).toEqual(["a", "b"]);
   });
 });

@@ -7,6 +7,7 @@ import type { GridPath } from "../grid.js";
 import { unite } from "../polygons.js";
 import { type DrawnPaths, unitScale } from "../read-art.js";
 import type { ShapeFrame } from "./shape-node.js";
+import { snapTogether } from "./snap.js";
 
 /** Farthest that a copy may reach from the tile's corner, mm: above any band, below what would lose grid steps. Chosen. */
 const FARTHEST = 1_000;
@@ -19,11 +20,13 @@ const FARTHEST = 1_000;
  */
 export function uniteCopies(drawn: DrawnPaths, maps: readonly Affine[], frame: ShapeFrame): DrawnPaths {
   const { budget, where } = frame;
-  budget.spend([...drawn.closed, ...drawn.open], where, maps.length);
+  budget.allow([...drawn.closed, ...drawn.open], maps.length, where);
   const copies = maps.map((map) => mapDrawn(drawn, map, frame));
-  const rings = copies.flatMap(({ closed }) => closed);
+  const rings = snapTogether(copies.map(({ closed }) => closed));
+  const open = copies.flatMap((copy) => copy.open);
   budget.spendUnion(rings, where);
-  return { closed: unite(rings), open: copies.flatMap(({ open }) => open) };
+  budget.spend(open, where);
+  return { closed: unite(rings), open };
 }
 
 function mapDrawn(drawn: DrawnPaths, map: Affine, frame: ShapeFrame): DrawnPaths {

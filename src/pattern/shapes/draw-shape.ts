@@ -37,15 +37,15 @@ export interface ShapePlace {
 
 /** Draws the shapes of one pattern; each named one once for each unit and tolerance. */
 export class ShapeDrawer {
+  readonly strip: Strip;
   readonly drawings: ReadonlyMap<string, Drawing>;
-  readonly #strip: Strip;
   readonly #named: NamedShapes;
   readonly #warn: Warn;
   readonly #budget = new Budget();
   readonly #drawn = new Map<string, DrawnPaths>();
 
   constructor(strip: Strip, { named = {}, drawings = new Map(), warn }: DrawerOptions) {
-    this.#strip = strip;
+    this.strip = strip;
     this.#named = named;
     this.drawings = drawings;
     this.#warn = warn;
@@ -54,9 +54,10 @@ export class ShapeDrawer {
   /** @throws AnnuletError `shape-unknown`, `shape-cycle`, `path-outside-tile`, and what its nodes throw */
   draw(spec: ShapeSpec, { unit, tolerance, where }: ShapePlace): DrawnPaths {
     const drawn = this.#draw(spec, { unit, tolerance, where, depth: 1, generated: false, inside: [] });
-    const { grid } = this.#strip;
+    this.#budget.allowLines(drawn.open, where);
+    const { grid } = this.strip;
     const paths = [...drawn.closed, ...drawn.open].map((path) => ({ points: fromGrid(grid, path) }));
-    checkReach(this.#strip, paths, { unit, value: spec, what: "the shape" }, where);
+    checkReach(this.strip, paths, { unit, value: spec, what: "the shape" }, where);
     return drawn;
   }
 
@@ -66,7 +67,8 @@ export class ShapeDrawer {
     const place = (inner: string) => (generated ? where : `${where}${inner}`);
     const deeper = (more: Partial<At>): At => ({ ...at, depth: depth + 1, ...more });
     const frame: ShapeFrame = {
-      ...{ strip: this.#strip, budget: this.#budget, warn: this.#warn, unit, tolerance, where, place },
+      ...{ strip: this.strip, budget: this.#budget, warn: this.#warn, drawings: this.drawings },
+      ...{ unit, tolerance, where, place },
       draw: (inner, step) => this.#draw(inner, deeper({ where: place(step) })),
       drawGenerated: (inner) => this.#draw(inner, deeper({ where: place(".motif"), generated: true, unit: "tile" })),
       drawNamed: (name) => this.#drawNamed(name, deeper({ where: place(".shape") })),

@@ -2,23 +2,37 @@
 import { z } from "zod";
 import type { DrawnPaths } from "../read-art.js";
 import { differenceShape } from "./difference.js";
+import { glideShape } from "./glide.js";
+import { intersectionShape } from "./intersection.js";
+import { latticeShape } from "./lattice.js";
+import { mirrorShape } from "./mirror.js";
 import { motifLeaf } from "./motif-leaf.js";
 import { namedShape } from "./named.js";
 import { checkNode } from "./node-rules.js";
+import { offsetShape } from "./offset.js";
 import { pathLeaf } from "./path-leaf.js";
 import type { ShapeFrame, ShapeNode } from "./shape-node.js";
 import type { ShapeSpec } from "./shape-spec.js";
+import { svgLeaf } from "./svg-leaf.js";
+import { trimShape } from "./trim.js";
 import { turnsShape } from "./turns.js";
 import { unionShape } from "./union.js";
 
 /** Every kind, by the field that tells it apart. */
 export const SHAPE_NODES: readonly ShapeNode<never>[] = [
   pathLeaf,
+  svgLeaf,
   motifLeaf,
   namedShape,
   unionShape,
+  intersectionShape,
   differenceShape,
+  offsetShape,
+  trimShape,
   turnsShape,
+  mirrorShape,
+  glideShape,
+  latticeShape,
 ];
 
 /** A shape inside a shape. */

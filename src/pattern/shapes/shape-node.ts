@@ -6,6 +6,7 @@ import type { Warn } from "../../errors.js";
 import type { DrawingUnit } from "../path-schema.js";
 import type { DrawnPaths } from "../read-art.js";
 import type { Strip } from "../strip.js";
+import type { Drawing } from "../svg/drawing.js";
 import type { Budget } from "./budget.js";
 import type { ShapeSpec } from "./shape-spec.js";
 
@@ -23,6 +24,8 @@ export interface ShapeFrame {
   /** What has been drawn so far, against its limits. */
   readonly budget: Budget;
   readonly warn: Warn;
+  /** The SVG files that shapes name, by name. */
+  readonly drawings: ReadonlyMap<string, Drawing>;
   /** Draws an inner shape; `inner` is its place inside the node. */
   draw(spec: ShapeSpec, inner: string): DrawnPaths;
   /** Draws what a motif made, in tile units. */
