@@ -1,5 +1,5 @@
 /**
- * The whole pipeline: document → size → fit → profile → pattern → wrap (all laid out flat) → solids → union → checks →
+ * The whole pipeline: document → size → fit → profile → pattern → wrap → marks (all laid out flat) → solids → union → checks →
  * measure.
  */
 
@@ -29,7 +29,7 @@ export interface BuildOptions extends StageOptions {
   readonly kernel?: Kernel;
   /** Most beads that are built. Default 20 000. */
   readonly maxBeads?: number;
-  /** The files that the design names, SVG drawings: name → text, or a function that gives one. Default: none. */
+  /** The files that the design names, drawings and fonts: name → text or bytes, or a function that gives one. Default: none. */
   readonly files?: FileSource;
   /** Whether the result carries a three BufferGeometry too. Default false. */
   readonly geometry?: boolean;
@@ -64,10 +64,10 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
   const stages = new Stages(options);
   const { warn } = stages;
 
-  const { design, size, fit, width, profile, pattern, wrap } = await layOut(document, stages, options.files);
+  const { design, size, fit, width, profile, pattern, wrap, marks } = await layOut(document, stages, options.files);
   const { tolerance, beads: beadRuns } = design;
   const parts = await stages.run("solids", () =>
-    makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn }),
+    makeParts({ profile, wrap, pattern, marks, beadRuns, tolerance, maxBeads, warn }),
   );
   const headroom = checkHeadroom(profile.rails?.top, parts.reliefRadius, design.proud);
   const union = await stages.run("union", () =>

@@ -1,11 +1,14 @@
 /**
- * The flat half of the pipeline: document → size → fit → profile → pattern → wrap.
+ * The flat half of the pipeline: document → size → fit → profile → pattern → wrap → marks.
  */
 
 import { readDesign } from "./design/read.js";
 import type { Design } from "./design/schema.js";
 import type { FileSource } from "./files.js";
 import { drawingNames } from "./pattern/drawing-names.js";
+import { loadFonts } from "./lettering/load.js";
+import type { Mark } from "./marks/mark.js";
+import { fontsOf, makeMarks } from "./marks/marks.js";
 import type { Fit } from "./pattern/fit.js";
 import { completePattern, noPattern, type Pattern } from "./pattern/pattern.js";
 import { loadDrawings } from "./pattern/svg/load.js";
@@ -29,6 +32,8 @@ export interface Layout {
   readonly profile: Profile;
   readonly pattern: Pattern;
   readonly wrap: Wrap;
+  /** What stands at one place of the band. */
+  readonly marks: readonly Mark[];
 }
 
 /**
@@ -41,7 +46,7 @@ export interface Layout {
 export async function layOut(document: unknown, stages: Stages, files: FileSource = {}): Promise<Layout> {
   const { warn } = stages;
   const design = await stages.run("document", () => readDesign(document));
-  const { tolerance, beads, pattern: art } = design;
+  const { tolerance, beads, pattern: art, lettering } = design;
   const size = await stages.run("size", () => resolveSize(design.size));
   const boreRadius = size.diameter / 2;
   const fit = await stages.run("fit", () => fitBand(art, { profile: design.profile, boreRadius, tolerance, warn }));
@@ -54,7 +59,11 @@ export async function layOut(document: unknown, stages: Stages, files: FileSourc
     const drawings = await loadDrawings(drawingNames(art, beads), files, warn);
     return completePattern(art, beads, fit, { profile, tolerance, warn, drawings });
   });
-  const carries = pattern.reliefs.length + pattern.carvings.length > 0;
+  const carries = pattern.reliefs.length + pattern.carvings.length > 0 || lettering.some(({ at }) => at === "seat");
   const wrap = await stages.run("wrap", () => wrapSeat(profile, fit, carries));
-  return { design, size, fit, width, profile, pattern, wrap };
+  const marks = await stages.run("marks", async () => {
+    const fonts = await loadFonts(fontsOf(lettering), files);
+    return makeMarks({ lettering }, { profile, startAngle: wrap.startAngle, fonts, tolerance, warn });
+  });
+  return { design, size, fit, width, profile, pattern, wrap, marks };
 }

@@ -6,6 +6,7 @@ import { fileURLToPath } from "node:url";
 import { type BuildResult, build, formats } from "annulet";
 import loadManifold from "manifold-3d";
 import { beforeAll, describe, expect, it } from "vitest";
+import { filesBeside } from "../src/cli/design-folder.js";
 import { signedVolume } from "../src/mesh/volume.js";
 import { admesh, hasAdmesh } from "./support/admesh.js";
 import { readByThree } from "./support/three.js";
@@ -22,7 +23,7 @@ describe.each(designs)("%s", (file) => {
   let stl: Uint8Array;
 
   beforeAll(async () => {
-    ring = await build(readFileSync(folder + file, "utf8"), { files: (name) => readFileSync(folder + name, "utf8") });
+    ring = await build(readFileSync(folder + file, "utf8"), { files: filesBeside(folder + file) });
     [stl] = formats.map((format) => format.encode(ring.mesh, { name: ring.report.name }));
   });
 

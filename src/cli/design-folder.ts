@@ -3,42 +3,34 @@
  * someone else cannot make annulet read other files. Nothing is ever fetched.
  */
 import { realpathSync } from "node:fs";
-import { dirname, isAbsolute, join, relative, sep } from "node:path";
+import { dirname, isAbsolute, join } from "node:path";
 import { AnnuletError } from "../index.js";
 import { readFile, STDIN } from "./files.js";
+import { findPackageFont, namesPackage } from "./package-fonts.js";
+import { exists, leaves } from "./paths.js";
 
-/** Largest drawing, bytes; the library's own limit on its text. */
+/** Largest drawing and largest font, bytes; the library's own limits. */
 const MAX_FILE_BYTES = 5e6;
+const MAX_FONT_BYTES = 30e6;
+
+const FONT_ENDING = /\.(ttf|otf|woff|woff2|ttc)$/i;
 
 /**
  * Reads files by the names that a design gives them. Names are relative to the design's folder, with / between; a design
- * from standard input names files from the current folder.
+ * from standard input names files from the current folder. Fonts may come from npm packages too.
  *
- * @throws AnnuletError `file-outside-folder`, and those of `readFile`
+ * @throws AnnuletError `file-outside-folder`, and those of `findPackageFont` and `readFile`
  */
 export function filesBeside(design: string): (name: string) => Uint8Array {
   const folder = design === STDIN ? "." : dirname(design);
   return (name) => {
+    if (namesPackage(name)) return readFile(findPackageFont(name, folder), MAX_FONT_BYTES);
     const path = join(folder, name);
     if (isAbsolute(name) || leaves(folder, path)) throw outside(name);
     // Links are followed only as far as they stay inside.
     if (exists(path) && leaves(realpathSync(folder), realpathSync(path))) throw outside(name);
-    return readFile(path, MAX_FILE_BYTES);
+    return readFile(path, FONT_ENDING.test(name) ? MAX_FONT_BYTES : MAX_FILE_BYTES);
   };
-}
-
-function leaves(folder: string, path: string): boolean {
-  const way = relative(folder, path);
-  return way === ".." || way.startsWith(`..${sep}`) || isAbsolute(way);
-}
-
-function exists(path: string): boolean {
-  try {
-    realpathSync(path);
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 function outside(name: string): AnnuletError {
@@ -47,6 +39,6 @@ function outside(name: string): AnnuletError {
     message: `the file ${name} lies outside the design's folder`,
     value: name,
     allowed: "a file in the design's folder or below, by a name relative to it",
-    hint: "copy the drawing beside the design",
+    hint: "copy the file beside the design",
   });
 }

@@ -2,6 +2,7 @@
  * The design document: everything that one ring is made from. Lengths in mm, angles in degrees.
  */
 import { z } from "zod";
+import { letteringSchema } from "../marks/schema.js";
 import { alloys } from "../measure/alloys/catalogue.js";
 import { beadRunSchema, patternSchema } from "../pattern/schema.js";
 import { profileSchema } from "../profile/schema.js";
@@ -19,6 +20,9 @@ export const DESIGN_DEFAULTS = {
 
 /** Most bead runs a document may have; a chosen limit, above any hand-made design. */
 const MAX_BEAD_RUNS = 200;
+
+/** Most texts a document may have; a chosen limit. */
+const MAX_LETTERING = 50;
 
 const castingSchema = z.strictObject({
   shrinkage: z
@@ -60,6 +64,11 @@ export const designSchema = z.strictObject({
     .max(MAX_BEAD_RUNS)
     .default([])
     .describe(`bead runs along rails, the seat or paths, at most ${MAX_BEAD_RUNS}; default none`),
+  lettering: z
+    .array(letteringSchema)
+    .max(MAX_LETTERING)
+    .default([])
+    .describe(`texts on the seat, a rail or in the bore, at most ${MAX_LETTERING}; default none`),
   stones: z.array(z.unknown()).max(0).default([]).describe("reserved; must be an empty list for now; default empty"),
   material: z
     .enum(alloys.map((alloy) => alloy.symbol))

@@ -50,8 +50,11 @@ const CLEAR_TILES = 0.6;
 /** Share of the mesh tolerance that flattening the art may use; bending takes the rest. */
 const ART_SHARE = 0.5;
 
+/** What a strip takes from a fit. */
+export type StripFit = Pick<Fit, "tileWidth" | "tileHeight" | "repeats" | "rows" | "cover" | "cycle" | "aspect">;
+
 /** The strip for a fit. `seatLength` and `tolerance` in mm. */
-export function makeStrip(fit: Fit, symmetry: FriezeName, seatLength: number, tolerance: number): Strip {
+export function makeStrip(fit: StripFit, symmetry: FriezeName, seatLength: number, tolerance: number): Strip {
   const { tileWidth, tileHeight, repeats, rows, cover, cycle } = fit;
   const grid = gridFor(tileWidth);
   const halfRow = Math.round((tileHeight * grid.scale) / 2);

@@ -49,6 +49,8 @@ export interface ExactProfile {
   /** Indices into `outline`: the seat, reversed, is outline.slice(first, end). */
   readonly seatSegments: readonly [first: number, end: number];
   readonly rails: Rails | undefined;
+  /** What the rounded edges leave of the bore, from low w to high w; empty where they leave nothing. */
+  readonly boreFace: readonly Segment[];
   /** Whether w → −w leaves it as it is. */
   readonly symmetric: boolean;
 }
@@ -106,6 +108,8 @@ function layOut(spec: ProfileSpec, boreRadius: number, tolerance: number): Exact
     });
     if (link.rail) faces.push(faceOf(link.segment, rounding.links[i]));
   });
+  // The chain closes with the bore.
+  const boreFace = rounding.links[chain.length - 1].body;
   const seat = outline.slice(first, end).reverse().map(reverseSegment);
   const seatLength = seat.reduce((sum, segment) => sum + segmentLength(segment), 0);
   if (!outline.every(isFinitePiece)) throw notFinite(spec);
@@ -128,6 +132,7 @@ function layOut(spec: ProfileSpec, boreRadius: number, tolerance: number): Exact
     seatLength,
     seatSegments: [first, end],
     rails: faces.length === 2 ? { top: frame.top, faces: [faces[1], faces[0]] } : undefined,
+    boreFace: boreFace === undefined ? [] : [boreFace],
     symmetric: isSymmetric(outside.links.map((link) => link.segment)),
   };
 }

@@ -1,7 +1,7 @@
 /**
  * How many flat facets the band has round the finger.
  */
-import { chordCount } from "../math/curve.js";
+import { chordCount, type Segment } from "../math/curve.js";
 import { TURN } from "../units.js";
 
 /** Shares of the tolerance for chords round the band and across it: where both are at their worst they add up. */
@@ -24,3 +24,15 @@ export function facetCount(radius: number, tolerance: number, repeats: number): 
 
 /** No band is coarser than this, however large its tolerance. */
 const LEAST_FACETS = 24;
+
+/**
+ * Chords that keep a segment of a surface's line, and the surfaces above and below it, within the tolerance; mm. What
+ * turns clockwise along the line bulges to its left, outward, and grows with the height.
+ */
+export function chordsAcross(
+  segment: Segment,
+  { height, depth, tolerance }: { readonly height: number; readonly depth: number; readonly tolerance: number },
+): number {
+  if (segment.kind === "line") return 1;
+  return chordCount(segment.radius + (segment.sweep < 0 ? height : depth), segment.sweep, tolerance);
+}

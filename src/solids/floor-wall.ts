@@ -4,7 +4,7 @@
 import { AnnuletError } from "../errors.js";
 import { largestWhere } from "../math/largest.js";
 import type { Point2 } from "../math/point.js";
-import type { SunkShape } from "../pattern/pattern.js";
+import type { ReliefShape } from "../pattern/section.js";
 import { LEAST_WALL } from "../profile/limits.js";
 import type { Profile } from "../profile/profile.js";
 import { showLength } from "../units.js";
@@ -13,44 +13,68 @@ import type { Wrap } from "../wrap/wrap.js";
 /** Places across a sunk region where its floor is measured. */
 const PLACES = 64;
 
+/** What is sunk. */
+export interface Sunk extends Pick<ReliefShape, "outline" | "height"> {
+  /** Where its depth stands in the document. */
+  readonly path: string;
+}
+
+export interface FloorOptions {
+  readonly profile: Profile;
+  /** The map of the surface into which it is sunk. */
+  readonly wrap: Wrap;
+  /** How deep the other surfaces are cut over it, mm. Default 0. */
+  readonly opposite?: number;
+}
+
 /**
- * Checks that a sunk region leaves the least wall to the bore and the sides, and that the seat's normals do not meet
- * above its floor.
+ * Checks that what is sunk into a surface leaves the least wall to the band's other sides, and that the surface's normals
+ * do not meet above its floor.
  *
  * @throws AnnuletError `depth-too-large` with the largest depth
  */
-export function requireFloorWall(shape: SunkShape, profile: Profile, wrap: Wrap): void {
-  const places = acrossOf(shape);
-  const rest = otherSides(profile);
+export function requireFloorWall(sunk: Sunk, { profile, wrap, opposite = 0 }: FloorOptions): void {
+  const places = acrossOf(sunk);
+  const rest = otherSides(profile, wrap);
+  const least = LEAST_WALL + opposite;
   const wallAt = (depth: number) => Math.min(...places.map((v) => distanceTo(rest, wrap.section(v, -depth))));
-  const fits = (depth: number) => goesForward(places, depth, wrap) && wallAt(depth) >= LEAST_WALL;
+  const fits = (depth: number) => goesForward(places, depth, wrap) && wallAt(depth) >= least;
   // The wall shrinks only as the floor goes down, so what holds in small steps holds all the way.
-  const steps = Array.from({ length: PLACES }, (_, i) => (shape.height * (i + 1)) / PLACES);
+  const steps = Array.from({ length: PLACES }, (_, i) => (sunk.height * (i + 1)) / PLACES);
   const failing = steps.findIndex((depth) => !fits(depth));
   if (failing === -1) return;
   const largest = largestWhere(failing === 0 ? 0 : steps[failing - 1], steps[failing], fits);
+  const across = opposite > 0 ? `, and ${showLength(opposite)} is cut from the other side` : "";
   throw new AnnuletError({
     code: "depth-too-large",
-    message: `a region sunk ${showLength(shape.height)} deep leaves too little metal below it; the model needs ${showLength(LEAST_WALL)}`,
-    path: shape.path,
-    value: shape.height,
+    message: `a region sunk ${showLength(sunk.height)} deep leaves too little metal below it; the model needs ${showLength(LEAST_WALL)}${across}`,
+    path: sunk.path,
+    value: sunk.height,
     allowed: `at most ${showLength(Math.floor(largest * 1000) / 1000)}`,
     hint: "sink it less, or make the band thicker",
   });
 }
 
 /** v from the region's lowest to its highest place, mm. */
-function acrossOf({ outline }: SunkShape): number[] {
+function acrossOf({ outline }: Sunk): number[] {
   const across = outline.flat(2).map(([, v]) => v);
   const [low, high] = across.reduce(([a, b], v) => [Math.min(a, v), Math.max(b, v)], [Infinity, -Infinity]);
   return Array.from({ length: PLACES + 1 }, (_, i) => low + ((high - low) * i) / PLACES);
 }
 
-/** The cross-section's edges that are not the seat. */
-function otherSides({ polyline, seatSpan: [first, last] }: Profile): readonly (readonly [Point2, Point2])[] {
-  return polyline
-    .map((point, i) => [point, polyline[(i + 1) % polyline.length]] as const)
-    .filter((_, i) => i < first || i >= last);
+/** Points nearer than this to a surface are on it, mm: rounding. */
+const ON_SURFACE = 1e-6;
+
+/** The cross-section's edges that are not the surface's. */
+function otherSides({ polyline }: Profile, wrap: Wrap): readonly (readonly [Point2, Point2])[] {
+  const on = polyline.map(([w, r]) => {
+    const [, v, h] = wrap.inverse(r, 0, w);
+    return Math.abs(h) <= ON_SURFACE && Math.abs(v) <= wrap.seatLength / 2 + ON_SURFACE;
+  });
+  return polyline.flatMap((point, i) => {
+    const next = (i + 1) % polyline.length;
+    return on[i] && on[next] ? [] : [[point, polyline[next]] as const];
+  });
 }
 
 function distanceTo(edges: readonly (readonly [Point2, Point2])[], [w, r]: Point2): number {

@@ -1,14 +1,15 @@
 /**
  * The bodies of a ring: band, relief, beads; with what is known of each bead run.
  */
-import { chordCount, type Segment } from "../math/curve.js";
+import type { Mark } from "../marks/mark.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Carving, Pattern } from "../pattern/pattern.js";
 import type { Profile } from "../profile/profile.js";
 import { seatStations } from "../wrap/wrap.js";
 import { type Bead, beadMesh, geodesicSphere } from "./bead.js";
 import type { BeadRunReport } from "./bead-report.js";
-import { ACROSS_SHARE, AROUND_SHARE, facetCount } from "./facets.js";
+import { ACROSS_SHARE, AROUND_SHARE, chordsAcross, facetCount } from "./facets.js";
+import { buildFinish, type Finish } from "./finish.js";
 import { requireFloorWall } from "./floor-wall.js";
 import { buildHole } from "./hole.js";
 import { type PlaceRunsOptions, placeRuns, type Run } from "./place-runs.js";
@@ -23,6 +24,8 @@ export interface Parts {
   /** Raised bodies that no cut goes through. */
   readonly reliefs: readonly Mesh[];
   readonly beads: readonly Mesh[];
+  /** What is cut out of all this, and what is then laid on; undefined where nothing is. */
+  readonly finish: Finish | undefined;
   /** The beads as spheres, in the order of their meshes. */
   readonly spheres: readonly Bead[];
   readonly runs: readonly BeadRunReport[];
@@ -40,6 +43,8 @@ export interface Cut {
 export interface PartsOptions extends PlaceRunsOptions {
   readonly profile: Profile;
   readonly pattern: Pattern;
+  /** What stands at one place, in order. Default nothing. */
+  readonly marks?: readonly Mark[];
   /** Largest chordal deviation, mm. */
   readonly tolerance: number;
 }
@@ -52,14 +57,16 @@ const COARSEST_BEAD = 0.04;
 
 /** Builds every body of the ring. */
 export function makeParts(options: PartsOptions): Parts {
-  const { profile, wrap, pattern, tolerance } = options;
+  const { profile, wrap, pattern, tolerance, marks = [] } = options;
   const { repeats } = pattern;
   const { runs, reports, beads } = placeRuns(options);
 
-  const facets = facetCount(profile.outsideRadius + pattern.height, tolerance * AROUND_SHARE, repeats);
+  const outer = marks.filter(({ mode, surface }) => mode === "raised" && surface.name !== "bore");
+  const top = Math.max(pattern.height, ...outer.map(({ shape }) => shape.height));
+  const facets = facetCount(profile.outsideRadius + top, tolerance * AROUND_SHARE, repeats);
   const deepest = Math.max(0, ...pattern.carvings.flatMap(({ sunk }) => sunk.map((shape) => shape.height)));
   const stations = seatStations(profile.seat, (segment) =>
-    chordsFor(segment, { height: pattern.height, depth: deepest, tolerance: tolerance * ACROSS_SHARE }),
+    chordsAcross(segment, { height: pattern.height, depth: deepest, tolerance: tolerance * ACROSS_SHARE }),
   );
   const bending = { wrap, facets, stations, repeats };
   const reliefs = pattern.reliefs.map((shape, i) =>
@@ -68,6 +75,10 @@ export function makeParts(options: PartsOptions): Parts {
   const cuts = pattern.carvings.map((carving, i): Cut => {
     const begin = i === 0 ? 0 : pattern.carvings[i - 1].after;
     return { under: reliefs.slice(begin, carving.after), tools: buildTools(carving, options, bending) };
+  });
+  const finish = buildFinish(marks, {
+    ...{ profile, facets, tolerance, clear: clearance(tolerance), patternDepth: deepest },
+    standing: Math.max(pattern.height, ...options.beadRuns.map(({ height }) => height)) + largestBead(beads),
   });
   const spheres = new Map<number, Mesh>();
   const unit = (radius: number) => {
@@ -80,9 +91,10 @@ export function makeParts(options: PartsOptions): Parts {
     cuts,
     reliefs: reliefs.slice(pattern.carvings.at(-1)?.after ?? 0),
     beads: beads.map((bead) => beadMesh(bead, unit(bead.radius))),
+    finish,
     spheres: beads,
     runs: reports,
-    reliefRadius: highest(reliefs, runs),
+    reliefRadius: highest([...reliefs, ...(finish?.raised ?? [])], runs),
   };
 }
 
@@ -95,29 +107,27 @@ function depthBefore({ carvings }: Pattern, relief: number): number {
 /** What a carving cuts out. Tools reach clear of the relief that they go through. */
 function buildTools({ after, sunk, pierced }: Carving, options: PartsOptions, bending: BendOptions): Mesh[] {
   const { profile, wrap, pattern, tolerance } = options;
-  const clear = Math.max(FOOT_DEPTH, FOOT_TOLERANCES * tolerance);
-  const reach = clear + Math.max(0, ...pattern.reliefs.slice(0, after).map((shape) => shape.height));
-  for (const shape of sunk) requireFloorWall(shape, profile, wrap);
+  const reach = clearance(tolerance) + Math.max(0, ...pattern.reliefs.slice(0, after).map((shape) => shape.height));
+  for (const shape of sunk) requireFloorWall(shape, { profile, wrap });
   return [
     ...sunk.map((shape) => buildSunk(shape, { ...bending, sink: reach })),
     ...pierced.map((shape) => buildHole(shape, { ...bending, profile, reach })),
   ];
 }
 
-/** Chords that keep a segment of the seat, and the surfaces above and below it, within the tolerance; mm. */
-function chordsFor(
-  segment: Segment,
-  { height, depth, tolerance }: { readonly height: number; readonly depth: number; readonly tolerance: number },
-): number {
-  if (segment.kind === "line") return 1;
-  // The seat runs from low w to high w: what turns clockwise bulges outward and grows with the height.
-  const radius = segment.radius + (segment.sweep < 0 ? height : depth);
-  return chordCount(radius, segment.sweep, tolerance);
-}
-
 /** Least depth of a relief's foot, mm, and as a multiple of the tolerance: clear of every facet of the band. */
 const FOOT_DEPTH = 0.05;
 const FOOT_TOLERANCES = 4;
+
+/** How far bodies reach beyond a surface so that they truly intersect what it bounds, mm. */
+function clearance(tolerance: number): number {
+  return Math.max(FOOT_DEPTH, FOOT_TOLERANCES * tolerance);
+}
+
+/** Diameter of the largest bead, mm; 0 where there is none. */
+function largestBead(beads: readonly Bead[]): number {
+  return 2 * beads.reduce((most, { radius }) => Math.max(most, radius), 0);
+}
 
 /**
  * How deep a relief's foot stands in the band, mm: true intersection below the floor on which it stands, at most half way
@@ -130,7 +140,7 @@ function footDepth(profile: Profile, tolerance: number, floor: number): number {
     ...profile.seat.map((segment) => (segment.kind === "line" ? Math.min(segment.from[1], segment.to[1]) : Infinity)),
   );
   const wall = (Math.min(lowest, profile.outsideRadius) - profile.boreRadius - floor) / 2;
-  return floor + Math.min(Math.max(FOOT_DEPTH, FOOT_TOLERANCES * tolerance), wall);
+  return floor + Math.min(clearance(tolerance), wall);
 }
 
 function highest(reliefs: readonly Mesh[], runs: readonly Run[]): number | undefined {

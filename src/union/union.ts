@@ -2,7 +2,7 @@
  * Uniting a ring's parts: the roads, and which was taken.
  *
  * What is cut out comes first, in its order: each cut goes through the band and the raised bodies under it. Then the rest
- * is united, the whole ring at once. A kernel whose result does not pass the caller's check is replaced by the fallback,
+ * is united, the whole ring at once, and marks are cut out of it and laid on. A kernel whose result does not pass the caller's check is replaced by the fallback,
  * and the result says so.
  */
 import type { Mesh } from "../mesh/mesh.js";
@@ -20,6 +20,8 @@ export interface RingParts {
   readonly reliefs: readonly Mesh[];
   /** Many small bodies. */
   readonly beads: readonly Mesh[];
+  /** What is cut out of all this, and what is then laid on. Default nothing. */
+  readonly finish?: { readonly tools: readonly Mesh[]; readonly raised: readonly Mesh[] } | undefined;
 }
 
 /** Bodies to be cut out of the ring as it is by then. */
@@ -56,19 +58,23 @@ export interface UnionResult {
 /** Unites the parts. The result is the last one tried, also where none was accepted: the caller's gate decides. */
 export async function uniteRing(parts: RingParts, options: UnionOptions): Promise<UnionResult> {
   const { kernel, fallback, accept, signal } = options;
-  const { cuts = [] } = parts;
+  const { cuts = [], finish = NO_FINISH } = parts;
   const bodies = [...parts.reliefs, ...groupDisjoint(parts.beads)];
-  if (cuts.length === 0 && bodies.length === 0) return { mesh: parts.band, kernel: "none", road: "plain", hollows: [] };
-  const road = cuts.length === 0 ? "whole-ring" : "carved-ring";
+  const carved = cuts.length + finish.tools.length > 0;
+  if (!carved && bodies.length + finish.raised.length === 0) {
+    return { mesh: parts.band, kernel: "none", road: "plain", hollows: [] };
+  }
+  const road = carved ? "carved-ring" : "whole-ring";
   const unite = async (by: Kernel) => {
     signal?.throwIfAborted();
     let ring = parts.band;
-    for (const { under, tools } of cuts) {
+    const steps = [...cuts, { under: bodies, tools: finish.tools }];
+    for (const { under, tools } of steps) {
       ring = await uniteAll(by, [ring, ...under]);
       if (tools.length > 0) ring = await by.subtract(ring, await uniteAll(by, tools));
       signal?.throwIfAborted();
     }
-    const { mesh, hollows } = dropSpecks(await uniteAll(by, [ring, ...bodies]));
+    const { mesh, hollows } = dropSpecks(await uniteAll(by, [ring, ...finish.raised]));
     return { mesh: tidyMesh(mesh), hollows };
   };
   const first = await attempt(() => unite(kernel), kernel !== fallback);
@@ -76,6 +82,8 @@ export async function uniteRing(parts: RingParts, options: UnionOptions): Promis
     return { ...first, kernel: kernel.name, road };
   return { ...(await unite(fallback)), kernel: fallback.name, road, rejected: kernel.name };
 }
+
+const NO_FINISH: NonNullable<RingParts["finish"]> = { tools: [], raised: [] };
 
 /** One body needs no union. */
 function uniteAll(kernel: Kernel, bodies: readonly Mesh[]): Promise<Mesh> {

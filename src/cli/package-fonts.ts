@@ -1,0 +1,73 @@
+/**
+ * Finds fonts that npm packages carry, by names such as `package:@scope/name/folder/font.ttf`: in the node_modules folders
+ * above the design, then above annulet itself, as Node looks for packages. Nothing is ever fetched.
+ */
+import { realpathSync } from "node:fs";
+import { dirname, join, resolve } from "node:path";
+import { fileURLToPath } from "node:url";
+import { AnnuletError } from "../index.js";
+import { exists, leaves } from "./paths.js";
+
+const PREFIX = "package:";
+
+/** Package, with its scope where it has one, and the path in it. */
+const NAME = /^((?:@[\w.~-]+\/)?[\w~-][\w.~-]*)\/(.+)$/;
+
+/** The only files that are read from packages. */
+const FONT_ENDING = /\.(ttf|otf|woff)$/i;
+
+export function namesPackage(name: string): boolean {
+  return name.startsWith(PREFIX);
+}
+
+/**
+ * The path of a font in a package.
+ *
+ * @param folder the design's folder
+ * @throws AnnuletError `package-font-invalid`, `package-missing`, `file-missing`
+ */
+export function findPackageFont(name: string, folder: string): string {
+  const [, packageName, path] = NAME.exec(name.slice(PREFIX.length)) ?? [];
+  if (packageName === undefined || packageName.split("/").includes("..")) throw invalid(name, "names no package");
+  if (!FONT_ENDING.test(path)) throw invalid(name, "does not name a font");
+  const own = dirname(fileURLToPath(import.meta.url));
+  const root = [resolve(folder), own]
+    .flatMap(above)
+    .map((place) => join(place, "node_modules", packageName))
+    .find(exists);
+  if (root === undefined) {
+    throw new AnnuletError({
+      code: "package-missing",
+      message: `there is no package ${packageName} in the node_modules of the design's folders or of annulet's`,
+      value: name,
+      hint: `npm install ${packageName} beside the design, or put the font file there and name that`,
+    });
+  }
+  const font = join(root, path);
+  if (leaves(root, font)) throw invalid(name, "leads out of its package");
+  if (!exists(font)) {
+    throw new AnnuletError({
+      code: "file-missing",
+      message: `The package ${packageName} has no file ${path}.`,
+      value: name,
+    });
+  }
+  // Links are followed only as far as they stay inside.
+  if (leaves(realpathSync(root), realpathSync(font))) throw invalid(name, "leads out of its package");
+  return font;
+}
+
+/** A folder and all above it. */
+function above(folder: string): string[] {
+  const parent = dirname(folder);
+  return parent === folder ? [folder] : [folder, ...above(parent)];
+}
+
+function invalid(name: string, why: string): AnnuletError {
+  return new AnnuletError({
+    code: "package-font-invalid",
+    message: `${name} ${why}`,
+    value: name,
+    allowed: "package:, the package's name, and the path in it of a .ttf, .otf or .woff file",
+  });
+}

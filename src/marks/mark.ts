@@ -1,0 +1,122 @@
+/**
+ * A mark: a flat region on one surface of the band, raised or sunk there once.
+ */
+import { AnnuletError } from "../errors.js";
+import type { Point3 } from "../math/point.js";
+import type { GridPath } from "../pattern/grid.js";
+import type { GridRegion } from "../pattern/polygons.js";
+import { type ReliefPolygon, type ReliefShape, raiseRegion } from "../pattern/section.js";
+import { makeStrip, type Strip } from "../pattern/strip.js";
+import { radians, showLength, TURN } from "../units.js";
+import type { Surface } from "./surface.js";
+
+export interface Mark {
+  /** Where it stands in the document. */
+  readonly path: string;
+  readonly surface: Surface;
+  readonly mode: "raised" | "sunk";
+  /** Over the surface: u is θ from its start angle times its reference radius. */
+  readonly shape: ReliefShape;
+  /** From u to u and from v to v, mm, its leaning walls included. */
+  readonly box: Box;
+}
+
+export interface Box {
+  readonly u: readonly [low: number, high: number];
+  readonly v: readonly [low: number, high: number];
+}
+
+/** What must stand between a cut and its surface's edge, mm: the least wall of the profile's model, chosen. */
+const EDGE_WALL = 0.1;
+
+/** The strip of a surface: one tile all the way round, so that a region in its middle is far from both ends. */
+export function surfaceStrip({ wrap }: Surface, tolerance: number): Strip {
+  const tileWidth = TURN * wrap.referenceRadius;
+  const size = { tileWidth, tileHeight: wrap.seatLength, repeats: 1, rows: 1, aspect: wrap.seatLength / tileWidth };
+  return makeStrip({ ...size, cover: 0 }, "p1", wrap.seatLength, tolerance);
+}
+
+export interface MarkOptions {
+  readonly surface: Surface;
+  readonly strip: Strip;
+  /** Its middle's θ, degrees. */
+  readonly angle: number;
+  readonly mode: Mark["mode"];
+  /** mm above or below the surface. */
+  readonly height: number;
+  readonly round: number;
+  /** Degrees. */
+  readonly draft: number;
+  /** For messages: `the text "…"`. */
+  readonly what: string;
+  readonly path: string;
+}
+
+/**
+ * Raises or sinks a region, laid about the middle of the strip, at its place round the band.
+ *
+ * @throws AnnuletError `mark-too-long`, `mark-too-wide`
+ */
+export function makeMark(region: GridRegion, options: MarkOptions): Mark {
+  const { surface, strip, angle, mode, height, round, draft, what, path } = options;
+  const section = { form: "flat", height, round, bevel: 0, draft } as const;
+  requireLength(boxOf(region, strip).u, options);
+  const shape = raiseRegion(strip, region, { section, names: [what], path });
+  if (shape === undefined) throw new Error("a region without rings was checked before");
+  const { wrap } = surface;
+  const turn = (((radians(angle) - wrap.startAngle) % TURN) + TURN) % TURN;
+  const shift = (turn - TURN / 2) * wrap.referenceRadius;
+  const move = (polygons: readonly ReliefPolygon[]): ReliefPolygon[] =>
+    polygons.map((polygon) => polygon.map((ring) => ring.map(([u, v, h]): Point3 => [u + shift, v, h])));
+  const moved = { ...shape, top: move(shape.top), outline: move(shape.outline) };
+  const points = moved.outline.flat(2);
+  const range = (k: 0 | 1) => extent(points.map((point) => point[k]));
+  const box = { u: range(0), v: range(1) };
+  requireWidth(box.v, options);
+  return { path, surface, mode, shape: moved, box };
+}
+
+/** The box round a region, mm. */
+export function boxOf(region: GridRegion, { grid }: Strip): Box {
+  const range = (pick: (ring: GridPath) => readonly number[]) =>
+    extent(region.flatMap(pick).map((n) => n / grid.scale));
+  return { u: range((ring) => ring.map(({ x }) => x)), v: range((ring) => ring.map(({ y }) => y)) };
+}
+
+function extent(values: readonly number[]): readonly [number, number] {
+  let [low, high] = [Infinity, -Infinity];
+  for (const value of values) {
+    low = Math.min(low, value);
+    high = Math.max(high, value);
+  }
+  return [low, high];
+}
+
+function requireLength([low, high]: Box["u"], { surface, what, path }: MarkOptions): void {
+  const round = TURN * surface.wrap.referenceRadius;
+  if (high - low < round - EDGE_WALL) return;
+  throw new AnnuletError({
+    code: "mark-too-long",
+    message: `${what} is ${showLength(high - low)} long, and ${surface.what} only ${showLength(round)} round`,
+    path,
+    value: Number((high - low).toFixed(3)),
+    allowed: `less than ${showLength(Math.floor((round - EDGE_WALL) * 1000) / 1000)}`,
+    hint: `make it ${Math.floor(((round - EDGE_WALL) / (high - low)) * 100)} % of its size, or shorter`,
+  });
+}
+
+function requireWidth([low, high]: Box["v"], { surface, mode, what, path }: MarkOptions): void {
+  const { wrap, turned } = surface;
+  const half = wrap.seatLength / 2 - (mode === "sunk" ? EDGE_WALL : 0);
+  if (low >= -half && high <= half) return;
+  const [from, to] = turned ? [-high, -low] : [low, high];
+  throw new AnnuletError({
+    code: "mark-too-wide",
+    message: `${what} reaches from ${showLength(from)} to ${showLength(to)} across ${surface.what}, which has ${showLength(wrap.seatLength)}`,
+    path,
+    value: Number((high - low).toFixed(3)),
+    allowed:
+      half > 0 ? `within ${showLength(Math.floor(half * 1000) / 1000)} of its middle line` : "nothing: too narrow",
+    hint: "make it smaller, move it by v, or make the band wider",
+  });
+}

@@ -1,0 +1,77 @@
+/**
+ * The surfaces that carry marks, each with its own map: the seat, a rail's top, the bore.
+ *
+ * All are maps of `makeWrap`, whose normal stands to the left of its line. The bore's line runs from high w to low w, so
+ * that its normal points to the finger axis; v grows towards −z there, and u and v, seen from inside, are right and up as
+ * they are on the seat seen from outside.
+ */
+import { AnnuletError } from "../errors.js";
+import { reverseSegment, type Segment } from "../math/curve.js";
+import type { Profile } from "../profile/profile.js";
+import { makeWrap, type Wrap } from "../wrap/wrap.js";
+
+export type SurfaceName = "seat" | "rail" | "bore";
+
+/** A surface of the band; lengths in mm. */
+export interface Surface {
+  readonly name: SurfaceName;
+  /** For messages: `the bore`. */
+  readonly what: string;
+  /** Its exact line, in the direction of v. */
+  readonly line: readonly Segment[];
+  /** Its map; the reference radius is the one at the mark's own v. */
+  readonly wrap: Wrap;
+  /** Whether v grows towards −z. */
+  readonly turned: boolean;
+}
+
+export interface SurfacePlace {
+  readonly at: SurfaceName;
+  /** Of a rail. Default +z. */
+  readonly side?: "+z" | "-z" | undefined;
+  /** mm from the surface's middle line, + towards +z. */
+  readonly v: number;
+  /** Where the place stands in the document, for errors. */
+  readonly path: string;
+}
+
+/**
+ * The surface that a mark stands on.
+ *
+ * @param startAngle θ of u = 0, radians: the band's own, so that facets fall together
+ * @throws AnnuletError `no-rail` on a band without; `no-bore-face` where rounded edges leave nothing of the bore
+ */
+export function surfaceAt(place: SurfacePlace, profile: Profile, startAngle: number): Surface {
+  const { at: name } = place;
+  const turned = name === "bore";
+  const line = lineOf(place, profile);
+  const middle = makeWrap({ seat: line, referenceRadius: 1, startAngle });
+  const referenceRadius = middle.section(turned ? -place.v : place.v, 0)[1];
+  return { name, what: `the ${name}`, line, wrap: makeWrap({ seat: line, referenceRadius, startAngle }), turned };
+}
+
+function lineOf({ at, side, path }: SurfacePlace, { seat, rails, boreFace }: Profile): readonly Segment[] {
+  if (at === "seat") return seat;
+  if (at === "bore") {
+    if (boreFace.length > 0) return [...boreFace].reverse().map(reverseSegment);
+    throw new AnnuletError({
+      code: "no-bore-face",
+      message: "the rounded inner edges leave nothing of the bore to stand on",
+      path: `${path}.at`,
+      value: at,
+      hint: "make profile.bore.edge smaller",
+    });
+  }
+  const face = rails?.faces[side === "-z" ? 0 : 1];
+  if (rails !== undefined && face !== undefined && face[1] > face[0]) {
+    return [{ kind: "line", from: [face[0], rails.top], to: [face[1], rails.top] }];
+  }
+  throw new AnnuletError({
+    code: "no-rail",
+    message: rails === undefined ? "the band has no rails" : "the rails are rounded all over and have no flat top",
+    path: `${path}.at`,
+    value: at,
+    allowed: "seat or bore",
+    hint: "rails belong to a channel: profile.outside.form",
+  });
+}

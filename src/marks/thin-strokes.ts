@@ -1,0 +1,61 @@
+/**
+ * Whether the strokes of a text are wide enough to be cast, and where they are narrowest.
+ */
+import type { Warn } from "../errors.js";
+import { narrowestPlace } from "../pattern/narrowest.js";
+import { keepsParts } from "../pattern/parts.js";
+import { type GridRegion, shrink } from "../pattern/polygons.js";
+import { type Strip, steps } from "../pattern/strip.js";
+import { showLength } from "../units.js";
+
+/**
+ * Narrowest strokes, mm. Raised ones are ribs: a wire's print limit in a castable-resin maker's guide of July 2019. Sunk
+ * ones are gaps: a casting house's least gap between parts (morrisandwatson.com, CAD guidelines).
+ */
+const LEAST_STROKE = { raised: 0.3, sunk: 0.2 } as const;
+
+/** The narrowest width is found to this, mm. */
+const PRECISION = 1e-3;
+
+/** A narrow stroke: its width, and x of the place on the strip, mm. */
+export interface Narrow {
+  readonly width: number;
+  readonly x: number;
+}
+
+/** The narrowest stroke below `width` mm; undefined where there is none. A stroke that ends in a tip only ends sooner. */
+export function narrowestStroke(strip: Strip, region: GridRegion, width: number): Narrow | undefined {
+  const holds = (reach: number) => keepsParts(region, shrink(region, steps(strip, reach), strip.arcTolerance));
+  if (holds(width / 2)) return undefined;
+  let [good, bad] = [0, width / 2];
+  while (bad - good > PRECISION / 2) {
+    const middle = (good + bad) / 2;
+    if (holds(middle)) good = middle;
+    else bad = middle;
+  }
+  return { width: 2 * good, x: narrowestPlace(strip, region, good).x * strip.tileWidth };
+}
+
+export interface StrokeNotice {
+  readonly mode: keyof typeof LEAST_STROKE;
+  readonly path: string;
+  /** The letter at x of the strip, mm. */
+  readonly letterAt: (x: number) => string;
+  readonly warn: Warn;
+}
+
+/** Warns `stroke-thin`. */
+export function warnThinStrokes(strip: Strip, region: GridRegion, { mode, path, letterAt, warn }: StrokeNotice): void {
+  const least = LEAST_STROKE[mode];
+  const narrow = narrowestStroke(strip, region, least);
+  if (narrow === undefined) return;
+  const why = mode === "raised" ? "rises as a rib" : "is a gap in the pattern that the investment must fill";
+  warn({
+    code: "stroke-thin",
+    message: `a stroke of ${letterAt(narrow.x)} is ${showLength(narrow.width)} wide; it ${why}, and may not come out`,
+    path,
+    value: Number(narrow.width.toFixed(3)),
+    allowed: `${showLength(least)} or more`,
+    hint: "make the letters higher, or name a bolder font",
+  });
+}

@@ -1,0 +1,72 @@
+/**
+ * The bodies of marks: what is cut out of the ring when all else stands, and what is then laid on.
+ */
+import type { Mark } from "../marks/mark.js";
+import type { Mesh } from "../mesh/mesh.js";
+import type { Profile } from "../profile/profile.js";
+import { TURN } from "../units.js";
+import { seatStations } from "../wrap/wrap.js";
+import { ACROSS_SHARE, chordsAcross } from "./facets.js";
+import { requireFloorWall } from "./floor-wall.js";
+import { buildRelief, buildSunk } from "./relief.js";
+
+/** Marks: cut out of the whole, then laid on. */
+export interface Finish {
+  readonly tools: readonly Mesh[];
+  readonly raised: readonly Mesh[];
+}
+
+export interface FinishOptions {
+  readonly profile: Profile;
+  /** Facets round the whole band. */
+  readonly facets: number;
+  /** Largest chordal deviation, mm. */
+  readonly tolerance: number;
+  /** How far bodies must reach beyond a surface to intersect truly, mm. */
+  readonly clear: number;
+  /** Deepest sunk region of the pattern, mm. */
+  readonly patternDepth: number;
+  /** How far anything stands above the seat or a rail, mm. */
+  readonly standing: number;
+}
+
+/**
+ * Builds the marks' bodies. Undefined where there are none.
+ *
+ * @throws AnnuletError `depth-too-large`
+ */
+export function buildFinish(marks: readonly Mark[], options: FinishOptions): Finish | undefined {
+  if (marks.length === 0) return undefined;
+  const bodies = (mode: Mark["mode"]) =>
+    marks.filter((mark) => mark.mode === mode).map((mark) => buildMark(mark, marks, options));
+  return { tools: bodies("sunk"), raised: bodies("raised") };
+}
+
+function buildMark(mark: Mark, marks: readonly Mark[], options: FinishOptions): Mesh {
+  const { surface, shape, mode } = mark;
+  const { profile, facets, tolerance, clear, patternDepth, standing } = options;
+  const { wrap } = surface;
+  const outside = surface.name !== "bore";
+  const sunk = marks.filter((other) => other.mode === "sunk" && other !== mark && overlapRound(other, mark));
+  const deepest = (all: readonly Mark[]) => Math.max(0, ...all.map((other) => other.shape.height));
+  const [height, depth] = mode === "raised" ? [shape.height, 0] : [0, shape.height];
+  const stations = seatStations(surface.line, (segment) =>
+    chordsAcross(segment, { height, depth, tolerance: tolerance * ACROSS_SHARE }),
+  );
+  const bending = { wrap, facets, stations, repeats: 1 };
+  if (mode === "raised") {
+    const floor = deepest(sunk.filter((other) => other.surface.name === surface.name));
+    const pits = surface.name === "seat" ? Math.max(floor, patternDepth) : floor;
+    return buildRelief(shape, { ...bending, sink: Math.min(clear + pits, profile.thickness / 2) });
+  }
+  const other = deepest(sunk.filter((one) => (one.surface.name !== "bore") !== outside));
+  const opposite = outside ? other : Math.max(other, patternDepth);
+  requireFloorWall({ ...shape, path: mark.path }, { profile, wrap, opposite });
+  return buildSunk(shape, { ...bending, sink: outside ? clear + standing : clear });
+}
+
+/** Whether two marks stand over some same stretch of the finger. */
+function overlapRound(a: Mark, b: Mark): boolean {
+  const [[a0, a1], [b0, b1]] = [a, b].map(({ box, surface }) => box.u.map((u) => u / surface.wrap.referenceRadius));
+  return [-1, 0, 1].some((turn) => a0 + turn * TURN < b1 && b0 < a1 + turn * TURN);
+}
