@@ -60,10 +60,10 @@ export async function layOut(document: unknown, stages: Stages, files: FileSourc
     return completePattern(art, beads, fit, { profile, tolerance, warn, drawings });
   });
   const carries = pattern.reliefs.length + pattern.carvings.length > 0 || lettering.some(({ at }) => at === "seat");
-  const wrap = await stages.run("wrap", () => wrapSeat(profile, fit, carries));
-  const marks = await stages.run("marks", async () => {
+  const { wrap, marks } = await stages.run("wrap", async () => {
+    const wrap = wrapSeat(profile, fit, carries);
     const fonts = await loadFonts(fontsOf(lettering), files);
-    return makeMarks({ lettering }, { profile, startAngle: wrap.startAngle, fonts, tolerance, warn });
+    return { wrap, marks: makeMarks({ lettering }, { profile, startAngle: wrap.startAngle, fonts, tolerance, warn }) };
   });
   return { design, size, fit, width, profile, pattern, wrap, marks };
 }

@@ -24,9 +24,8 @@ const USUAL_SHARES = {
   profile: 0.01,
   pattern: 0.1,
   wrap: 0.01,
-  marks: 0.02,
   solids: 0.1,
-  union: 0.58,
+  union: 0.6,
   checks: 0.12,
   measure: 0.02,
 } as const;

@@ -14,6 +14,8 @@ import { buildRelief, buildSunk } from "./relief.js";
 export interface Finish {
   readonly tools: readonly Mesh[];
   readonly raised: readonly Mesh[];
+  /** Those of the raised ones that stand on the seat. */
+  readonly onSeat: readonly Mesh[];
 }
 
 export interface FinishOptions {
@@ -37,9 +39,13 @@ export interface FinishOptions {
  */
 export function buildFinish(marks: readonly Mark[], options: FinishOptions): Finish | undefined {
   if (marks.length === 0) return undefined;
-  const bodies = (mode: Mark["mode"]) =>
-    marks.filter((mark) => mark.mode === mode).map((mark) => buildMark(mark, marks, options));
-  return { tools: bodies("sunk"), raised: bodies("raised") };
+  const bodies = marks.map((mark) => ({ mark, mesh: buildMark(mark, marks, options) }));
+  const meshes = (which: (mark: Mark) => boolean) => bodies.filter(({ mark }) => which(mark)).map(({ mesh }) => mesh);
+  return {
+    tools: meshes(({ mode }) => mode === "sunk"),
+    raised: meshes(({ mode }) => mode === "raised"),
+    onSeat: meshes(({ mode, surface }) => mode === "raised" && surface.name === "seat"),
+  };
 }
 
 function buildMark(mark: Mark, marks: readonly Mark[], options: FinishOptions): Mesh {

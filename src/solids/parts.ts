@@ -29,7 +29,7 @@ export interface Parts {
   /** The beads as spheres, in the order of their meshes. */
   readonly spheres: readonly Bead[];
   readonly runs: readonly BeadRunReport[];
-  /** Largest radius that relief and its beads reach, mm; undefined where there are none. Beads on rails do not count. */
+  /** Largest radius that relief and its beads reach, mm; undefined where there are none. What stands on rails does not count. */
   readonly reliefRadius: number | undefined;
 }
 
@@ -94,7 +94,7 @@ export function makeParts(options: PartsOptions): Parts {
     finish,
     spheres: beads,
     runs: reports,
-    reliefRadius: highest([...reliefs, ...(finish?.raised ?? [])], runs),
+    reliefRadius: highest([...reliefs, ...(finish?.onSeat ?? [])], runs),
   };
 }
 
