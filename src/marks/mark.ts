@@ -32,7 +32,14 @@ const EDGE_WALL = 0.1;
 /** The strip of a surface: one tile all the way round, so that a region in its middle is far from both ends. */
 export function surfaceStrip({ wrap }: Surface, tolerance: number): Strip {
   const tileWidth = TURN * wrap.referenceRadius;
-  const size = { tileWidth, tileHeight: wrap.seatLength, repeats: 1, rows: 1, aspect: wrap.seatLength / tileWidth };
+  const size = {
+    tileWidth,
+    tileHeight: wrap.seatLength,
+    repeats: 1,
+    rows: 1,
+    cycle: 1,
+    aspect: wrap.seatLength / tileWidth,
+  };
   return makeStrip({ ...size, cover: 0 }, "p1", wrap.seatLength, tolerance);
 }
 
