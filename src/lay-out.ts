@@ -5,10 +5,10 @@
 import { readDesign } from "./design/read.js";
 import type { Design } from "./design/schema.js";
 import type { FileSource } from "./files.js";
-import { drawingNames } from "./pattern/drawing-names.js";
 import { loadFonts } from "./lettering/load.js";
 import type { Mark } from "./marks/mark.js";
 import { fontsOf, makeMarks } from "./marks/marks.js";
+import { drawingNames } from "./pattern/drawing-names.js";
 import type { Fit } from "./pattern/fit.js";
 import { completePattern, noPattern, type Pattern } from "./pattern/pattern.js";
 import { loadDrawings } from "./pattern/svg/load.js";
