@@ -4,6 +4,7 @@
 import { AnnuletError, type Warn } from "../errors.js";
 import { artField } from "./art-rules.js";
 import { type Chain, JOIN_REACH, joinLines } from "./chains.js";
+import { composeRegion, cutLines, isComposed, type OtherRegion } from "./compose.js";
 import { type StandsOn, standsOn, type TilesSpec } from "./cycle.js";
 import { fillPath } from "./fill-path.js";
 import type { GridPath } from "./grid.js";
@@ -32,7 +33,7 @@ export type LineSource = (ArtSource | { readonly shape: ShapeSpec; readonly unit
 export interface Art {
   /** The region itself: the filled shape, or the ribbon. */
   readonly region: GridRegion;
-  /** Closed border of the drawn shape before a ribbon was taken; empty for open lines. */
+  /** Closed border of the shape before a ribbon was taken; empty for open lines and for ribbons composed with others. */
   readonly border: GridRegion;
   /** Centre lines of a ribbon. */
   readonly centre: readonly Chain[];
@@ -43,8 +44,9 @@ export interface Art {
  *
  * @param where the region's place in the document
  * @param drawer draws shapes, with the named ones and the files that they may be made of; default none
+ * @param other finds the completed regions that this one names; default none
  * @throws AnnuletError `path-open` where an inside is wanted of a line that closes nowhere, `path-empty`,
- *   `path-outside-tile`, `ribbon-too-wide`, and as `flattenPath` and `readSvgArt`
+ *   `path-outside-tile`, `ribbon-too-wide`, and as `flattenPath`, `readSvgArt`, `composeRegion`
  */
 export function completeArt(
   strip: Strip,
@@ -52,6 +54,7 @@ export function completeArt(
   where: string,
   warn: Warn,
   drawer = new ShapeDrawer(strip, { warn }),
+  other: OtherRegion = noOther,
 ): Art {
   const on = standsOn(spec.tiles, strip.cycle, `${where}.tiles`);
   const { closed, open } = readRegion(strip, spec, drawer, where, warn);
@@ -64,11 +67,30 @@ export function completeArt(
     throw openPathError(spec, where);
   }
   const shape = fillShape(strip, spec, { closed, chains, on }, where, warn);
-  if (spec.ribbon === undefined) return { region: tidy(strip, shape, where, warn), border: shape, centre: [] };
+  const compose = (region: GridRegion) => {
+    const composed = isComposed(spec) ? composeRegion(strip, spec, region, other, where) : region;
+    return { composed, tidied: tidy(strip, composed, where, warn) };
+  };
+  if (spec.ribbon === undefined) {
+    const { composed, tidied } = compose(shape);
+    return { region: tidied, border: composed, centre: [] };
+  }
   const lines = takesSides(spec.ribbon) ? [] : chains;
   const tapered = taperAlong(strip, spec.ribbon, { closed, open, border: shape, chains: lines, on }, where);
   const { region, centre } = tapered ?? takeRibbon(strip, spec.ribbon, shape, lines, where);
-  return { region: tidy(strip, region, where, warn), border: shape, centre };
+  const { composed, tidied } = compose(region);
+  if (composed === region) return { region: tidied, border: shape, centre };
+  return { region: tidied, border: [], centre: cutLines(strip, centre, composed) };
+}
+
+/** For regions that stand alone. */
+function noOther(name: string, where: string): never {
+  throw new AnnuletError({
+    code: "region-unknown",
+    message: `no region has the name ${JSON.stringify(name)}`,
+    path: where,
+    value: name,
+  });
 }
 
 function readRegion(strip: Strip, spec: RegionSpec, drawer: ShapeDrawer, where: string, warn: Warn): DrawnPaths {
@@ -107,8 +129,9 @@ export function completeLines(
 }
 
 /** How far a region may reach beyond what is drawn, grid steps. */
-function reachOf(strip: Strip, { ribbon }: RegionSpec): number {
-  return ribbon === undefined ? 0 : steps(strip, Math.max(widestOf(ribbon), 2 * halfSpan(ribbon)));
+function reachOf(strip: Strip, { ribbon, offset = 0 }: RegionSpec): number {
+  const across = ribbon === undefined ? 0 : Math.max(widestOf(ribbon), 2 * halfSpan(ribbon));
+  return steps(strip, across + Math.max(offset, 0));
 }
 
 /** The filled region of the closed subpaths and of the open ones whose images join into loops. */

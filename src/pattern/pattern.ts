@@ -6,7 +6,6 @@
  */
 import { AnnuletError, type Warn } from "../errors.js";
 import type { Profile } from "../profile/profile.js";
-import { completeArt } from "./art.js";
 import { type BeadLines, type DrawnRegion, followsTile, regionBeads, tileRuns } from "./bead-lines.js";
 import { countHoles, requireEdgeWall } from "./cut-place.js";
 import type { TilesSpec } from "./cycle.js";
@@ -15,6 +14,7 @@ import { type HoleShape, pierceRegion } from "./hole.js";
 import { takePeriod } from "./period.js";
 import { type GridRegion, unite } from "./polygons.js";
 import { sectionOf } from "./region-section.js";
+import { Regions } from "./regions.js";
 import type { BeadRunSpec, PatternSpec } from "./schema.js";
 import { reachUnder, requireOnSeat } from "./seat-edge.js";
 import { type ReliefPolygon, type ReliefShape, raiseRegion } from "./section.js";
@@ -83,17 +83,19 @@ export function completePattern(
     oneTile === strip ? drawer : new ShapeDrawer(oneTile, { named: spec.shapes, drawings, warn: silent });
   // What stands on every tile has beads alike on every tile, so that their number is a tile's and not a cycle's.
   const drawerFor = (tiles: TilesSpec | undefined) => (tiles === undefined ? tileDrawer : drawer);
+  const regions = new Regions(spec.regions, drawer, warn);
+  const tileRegions = new Regions(spec.regions, tileDrawer, silent);
   const drawn = spec.regions.map((region, i): DrawnRegion => {
     const path = `pattern.regions[${i}]`;
-    const art = completeArt(strip, region, path, warn, drawer);
+    const art = regions.art(i);
     requireOnSeat(strip, art.region, path);
     return { spec: region, path, name: region.name ?? `region ${i + 1}`, art };
   });
-  const beadsOf = (region: DrawnRegion) => {
-    const own = drawerFor(region.spec.tiles);
-    if (own === drawer || region.spec.beads === undefined) return regionBeads(strip, region);
-    const art = completeArt(own.strip, region.spec, region.path, silent, own);
-    return regionBeads(own.strip, { ...region, art });
+  const beadsOf = (region: DrawnRegion, i: number) => {
+    if (oneTile === strip || region.spec.beads === undefined || regions.variesByTile(i)) {
+      return regionBeads(strip, region);
+    }
+    return regionBeads(oneTile, { ...region, art: tileRegions.art(i) });
   };
   const underRail = profile.rails === undefined ? 0 : UNDER_RAIL;
   const reliefs: ReliefShape[] = [];
@@ -105,7 +107,7 @@ export function completePattern(
   return {
     reliefs,
     carvings,
-    beadLines: [...drawn.flatMap((region) => beadsOf(region)), ...tileRuns(runs, drawerFor)],
+    beadLines: [...drawn.flatMap(beadsOf), ...tileRuns(runs, drawerFor)],
     height: Math.max(0, ...reliefs.map((shape) => shape.height)),
     repeats: strip.periodic ? strip.repeats / strip.cycle : 1,
     holes: allHoles(strip, drawn),

@@ -3,6 +3,7 @@
  */
 import { z } from "zod";
 import { checkArtFields } from "./art-rules.js";
+import { composeFields } from "./compose.js";
 import { cycleSchema, tilesSchema } from "./cycle.js";
 import { motifSchema } from "./motifs/index.js";
 import { drawingUnit, fillRule, pathData } from "./path-schema.js";
@@ -154,6 +155,7 @@ export const regionSchema = z
       .describe(
         "pierced only: radius that breaks the hole's edges at the seat and at the bore, mm; the hole is wider by it there; default 0",
       ),
+    ...composeFields,
     beads: regionBeadsSchema.optional(),
   })
   .superRefine(checkModeFields)

@@ -3,9 +3,8 @@
  */
 import { z } from "zod";
 import { AnnuletError } from "../../errors.js";
-import { largestWhere } from "../../math/largest.js";
 import { showLength } from "../../units.js";
-import { ringBox } from "../parts.js";
+import { largestInset } from "../largest-inset.js";
 import { type GridRegion, type Join, offset } from "../polygons.js";
 import { requireRegion } from "./rules.js";
 import { ofField, type ShapeFrame, type ShapeNode } from "./shape-node.js";
@@ -46,18 +45,13 @@ function offsetBy(region: GridRegion, distance: number, join: Join, { strip, tol
   return offset(region, distance * scale, join, tolerance * scale);
 }
 
-/** mm to which the largest offset is sought. */
-const SOUGHT = 1e-3;
-
 function nothingLeft(region: GridRegion, distance: number, join: Join, frame: ShapeFrame): AnnuletError {
-  const widest = Math.max(...region.map(ringBox).map((box) => Math.min(box.right - box.left, box.high - box.low)));
-  const half = widest / 2 / frame.strip.grid.scale;
-  const most = largestWhere(0, Math.min(half, -distance), (d) => offsetBy(region, -d, join, frame).length > 0, SOUGHT);
+  const by = (mm: number) => offsetBy(region, mm, join, frame);
   return new AnnuletError({
     code: "offset-too-large",
     message: `nothing of the shape lies ${showLength(-distance)} inside its outline`,
     path: frame.place(".offset"),
     value: distance,
-    allowed: `at least ${-Math.floor(most / SOUGHT) * SOUGHT} mm`,
+    allowed: `at least -${showLength(largestInset(region, -distance, frame.strip.grid.scale, by))}`,
   });
 }
