@@ -8,7 +8,9 @@ import { layOut } from "./lay-out.js";
 import type { Point2 } from "./math/point.js";
 import { type Fit, FULL_COVER } from "./pattern/fit.js";
 import type { Pattern } from "./pattern/pattern.js";
-import { type FriezeGroup, friezeGroup } from "./pattern/symmetry.js";
+import type { PatternSpec } from "./pattern/schema.js";
+import { oneTile, stretchesOf } from "./pattern/stretches.js";
+import { type FriezeGroup, type FriezeName, friezeGroup } from "./pattern/symmetry.js";
 import { type FlatRings, type TileOutlinesOptions, tileOutlines } from "./pattern/tile-outlines.js";
 import type { ResolvedSize } from "./sizing/size.js";
 import type { Bead } from "./solids/bead.js";
@@ -20,8 +22,13 @@ import { type Develop, developAt } from "./wrap/develop.js";
 import { measureStretch, type StretchReport } from "./wrap/stretch.js";
 import type { Wrap } from "./wrap/wrap.js";
 
+/** The parts of a pattern that are drawn as tiles of their own. */
+export type TilePart = "tile" | "medallion" | "ornament";
+
 export interface FlatTileOptions {
-  /** Tiles side by side, 1 to the design's repeats. Default one cycle: 1 where tiles do not vary. */
+  /** What is shown: the repeated tile, the medallion or the ornament at the pattern's ends. Default the tile. */
+  readonly part?: TilePart;
+  /** Tiles side by side, 1 to those of a stretch. Default one cycle: 1 where tiles do not vary. */
   readonly tiles?: number;
   /** Most beads that are placed round the band. Default 20 000. */
   readonly maxBeads?: number;
@@ -51,9 +58,13 @@ export interface FlatRegion {
 /** The pattern of a design over one or more tiles: u from 0, v from the seat's middle; lengths in mm. */
 export interface FlatTile {
   readonly name: string;
+  readonly part: TilePart;
   readonly group: FriezeGroup;
   readonly size: ResolvedSize;
+  /** Of a medallion or an ornament with its own as the one tile. */
   readonly fit: Fit;
+  /** Tiles round the band, and those that a medallion takes the place of. */
+  readonly round: { readonly repeats: number; readonly medallion: number };
   readonly seatLength: number;
   /** Tiles shown. */
   readonly tiles: number;
@@ -73,23 +84,26 @@ export interface FlatTile {
  * Works a design out up to its flat pattern and bead places.
  *
  * @param document the design document: an object, or JSON text
- * @throws AnnuletError as `build` up to the pattern and the beads; `no-pattern`; `tiles-out-of-range`
+ * @throws AnnuletError as `build` up to the pattern and the beads; `no-pattern`; `no-such-part`; `tiles-out-of-range`
  */
 export async function flatTile(document: unknown, options: FlatTileOptions = {}): Promise<FlatTile> {
   const { maxBeads = MAX_BEADS } = options;
   const stages = new Stages({});
   const { design, size, fit, profile, pattern, wrap } = await layOut(document, stages, options.files);
   if (fit === undefined || design.pattern === undefined) throw noPatternError();
-  const tiles = options.tiles ?? Math.min(fit.cycle, fit.repeats);
-  requireTiles(tiles, fit);
+  const shown = choosePart(design.pattern, fit, options.part ?? "tile");
+  const tiles = options.tiles ?? Math.min(shown.fit.cycle, shown.most);
+  requireTiles(tiles, shown.most);
   const placed = placeRuns({ profile, wrap, pattern, beadRuns: design.beads, maxBeads, warn: stages.warn });
   const onRail = new Set(placed.runs.filter((run) => run.onRail).flatMap((run) => run.beads));
-  const stretch = { tileWidth: fit.tileWidth, seatLength: profile.seatLength, tiles };
+  const { origin } = shown;
+  const stretch = { tileWidth: shown.fit.tileWidth, seatLength: profile.seatLength, tiles, origin };
   return {
-    ...{ name: design.name, group: friezeGroup(design.pattern.symmetry), size, fit, tiles },
+    ...{ name: design.name, part: shown.part, group: friezeGroup(shown.symmetry), size, fit: shown.fit, tiles },
+    round: { repeats: fit.repeats, medallion: fit.medallion },
     seatLength: profile.seatLength,
     regions: flatRegions(pattern, stretch),
-    beads: placed.beads.filter((bead) => !onRail.has(bead)).flatMap((bead) => flatBeads(bead, wrap, fit, tiles)),
+    beads: placed.beads.filter((bead) => !onRail.has(bead)).flatMap((bead) => flatBeads(bead, wrap, shown, tiles)),
     runs: placed.reports,
     lambda: measureStretch(wrap, pattern.height),
     top: { height: pattern.height, develop: developAt(wrap, pattern.height) },
@@ -120,30 +134,71 @@ function flatRegions({ reliefs, carvings }: Pattern, stretch: TileOutlinesOption
       return { names, mode: "pierced", height: undefined, rings: tileOutlines({ outline: mouth, seam }, stretch) };
     }),
   ]);
-  return [...steps, ...raised(carvings.at(-1)?.after ?? 0, reliefs.length)];
+  // What stands in another part of the pattern does not show.
+  return [...steps, ...raised(carvings.at(-1)?.after ?? 0, reliefs.length)].filter(({ rings }) => rings.length > 0);
 }
 
 /** A bead this near to a tile's border stands on it, mm: lines meet their images to within 5 µm. */
 const ON_BORDER = 5e-3;
 
 /** The bead where it shows on the tiles: on both ends where they meet. */
-function flatBeads({ centre, radius }: Bead, wrap: Wrap, fit: Fit, tiles: number): FlatBead[] {
+function flatBeads(
+  { centre, radius }: Bead,
+  wrap: Wrap,
+  { fit, most, goesOn, origin }: Shown,
+  tiles: number,
+): FlatBead[] {
   const [u, v] = wrap.inverse(...centre);
   const round = TURN * wrap.referenceRadius;
   const end = tiles * fit.tileWidth;
-  const followed = fit.cover === FULL_COVER || tiles < fit.repeats;
-  return [u - round, u, u + round]
+  const followed = goesOn || tiles < most;
+  return [u - origin - round, u - origin, u - origin + round]
     .filter((at) => at >= -ON_BORDER && at <= end + ON_BORDER)
     .map((at) => ({ centre: [at, v], diameter: 2 * radius, next: followed && at > end - ON_BORDER }));
 }
 
-function requireTiles(tiles: number, fit: Fit): void {
-  if (Number.isInteger(tiles) && tiles >= 1 && tiles <= fit.repeats) return;
+/** A part of the pattern as tiles. */
+interface Shown {
+  readonly part: TilePart;
+  readonly symmetry: FriezeName;
+  readonly fit: Fit;
+  /** u of its first tile, mm. */
+  readonly origin: number;
+  /** Tiles that it has, and whether the first follows on the last. */
+  readonly most: number;
+  readonly goesOn: boolean;
+}
+
+/** @throws AnnuletError `no-such-part` */
+function choosePart({ symmetry, medallion, ends }: PatternSpec, fit: Fit, part: TilePart): Shown {
+  const { fit: stretch, starts, medallion: place } = stretchesOf(fit);
+  const once = { part, most: 1, goesOn: false };
+  if (part === "tile") {
+    const goesOn = fit.cover === FULL_COVER && fit.medallion === 0;
+    return { part, symmetry, fit: { ...fit, cycle: stretch.cycle }, origin: starts[0], most: stretch.repeats, goesOn };
+  }
+  if (part === "medallion" && medallion !== undefined && place !== undefined) {
+    return { ...once, symmetry: medallion.symmetry, fit: { ...fit, ...place.fit }, origin: place.start };
+  }
+  if (part === "ornament" && ends?.form === "ornament") {
+    const own = { ...fit, ...oneTile(fit, ends.tiles) };
+    return { ...once, symmetry: ends.symmetry, fit: own, origin: fit.repeats * fit.tileWidth };
+  }
+  throw new AnnuletError({
+    code: "no-such-part",
+    message: `the pattern has no ${part} to show`,
+    value: part,
+    allowed: "tile, or a medallion or an ornament that the design has",
+  });
+}
+
+function requireTiles(tiles: number, most: number): void {
+  if (Number.isInteger(tiles) && tiles >= 1 && tiles <= most) return;
   throw new AnnuletError({
     code: "tiles-out-of-range",
-    message: `${tiles} tiles cannot be shown of a pattern with ${fit.repeats}`,
+    message: `${tiles} tiles cannot be shown of a pattern with ${most}`,
     value: tiles,
-    allowed: `a whole number from 1 to ${fit.repeats}`,
+    allowed: `a whole number from 1 to ${most}`,
   });
 }
 

@@ -20,7 +20,14 @@ export { type GeometryOptions, toBufferGeometry } from "./export/geometry.js";
 export { readMesh } from "./export/read.js";
 export type { FileSource } from "./files.js";
 export { type FitDesignOptions, fitDesign } from "./fit-design.js";
-export { type FlatBead, type FlatRegion, type FlatTile, type FlatTileOptions, flatTile } from "./flat-tile.js";
+export {
+  type FlatBead,
+  type FlatRegion,
+  type FlatTile,
+  type FlatTileOptions,
+  flatTile,
+  type TilePart,
+} from "./flat-tile.js";
 export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
 export { alloys, findAlloy } from "./measure/alloys/catalogue.js";
 export { type MixPart, mixDensity } from "./measure/alloys/mix.js";

@@ -57,6 +57,8 @@ export interface DrawnRegion {
   /** Name for messages and reports. */
   readonly name: string;
   readonly art: Art;
+  /** Whether it stands at the ends of a strip and is not cut off there. Default no. */
+  readonly atEnds?: boolean;
 }
 
 /** What the document says of a run's beads. */
@@ -178,11 +180,22 @@ export function followsTile(along: BeadRunSpec["along"]): along is Extract<BeadR
   return typeof along === "object" && !("v" in along);
 }
 
+/** A bead's centre keeps this many diameters from what it must be clear of: a tenth shows between them. */
+const BEAD_CLEAR = 0.6;
+
+/** From where to where beads stand on a strip that stops, grid steps. */
+function beadStretch(strip: Strip, { diameter, to = 0, alternate = 0 }: BeadSize): [low: number, high: number] {
+  const [low, high] = strip.stretch;
+  if (strip.beadStop === undefined) return [low, high];
+  const clear = Math.round(steps(strip, strip.beadStop + BEAD_CLEAR * Math.max(diameter, to, alternate)));
+  return [low + clear, Math.max(low + clear, high - clear)];
+}
+
 function toBeadLines(
   strip: Strip,
   chains: readonly Chain[],
   rest: Pick<BeadLines, "run" | "path" | "bead" | "height">,
 ): BeadLines {
-  const lines = runLines(strip, strip.periodic ? chains : clipLines(chains, 0, strip.repeats * strip.grid.tile));
+  const lines = runLines(strip, strip.periodic ? chains : clipLines(chains, ...beadStretch(strip, rest.bead)));
   return { ...rest, lines, copies: strip.periodic ? strip.repeats / strip.cycle : 1 };
 }

@@ -2,20 +2,24 @@
  * Which SVG files a design's pattern and bead runs name, and where.
  */
 import { showPath } from "../errors/document-path.js";
+import { regionLists } from "./areas.js";
 import type { BeadRunSpec, PatternSpec } from "./schema.js";
 import { type SvgName, svgNames } from "./shapes/svg-names.js";
 
 /** Every name, in the order of the document. */
-export function drawingNames({ shapes = {}, regions }: PatternSpec, runs: readonly BeadRunSpec[]): SvgName[] {
+export function drawingNames(pattern: PatternSpec, runs: readonly BeadRunSpec[]): SvgName[] {
+  const { shapes = {} } = pattern;
   return [
     ...Object.entries(shapes).flatMap(([name, shape]) =>
       svgNames(shape, showPath(["pattern", "shapes", name]) as string),
     ),
-    ...regions.flatMap(({ svg, shape }, i) => {
-      const where = `pattern.regions[${i}]`;
-      if (svg !== undefined) return [{ name: svg, where: `${where}.svg` }];
-      return shape === undefined ? [] : svgNames(shape, `${where}.shape`);
-    }),
+    ...regionLists(pattern).flatMap(({ regions, where: owner }) =>
+      regions.flatMap(({ svg, shape }, i) => {
+        const where = `${owner}.regions[${i}]`;
+        if (svg !== undefined) return [{ name: svg, where: `${where}.svg` }];
+        return shape === undefined ? [] : svgNames(shape, `${where}.shape`);
+      }),
+    ),
     ...runs.flatMap(({ along }, i) => {
       return typeof along === "object" && "shape" in along ? svgNames(along.shape, `beads[${i}].along.shape`) : [];
     }),

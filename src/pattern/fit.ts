@@ -10,15 +10,17 @@ import { AnnuletError } from "../errors.js";
 import { narrowRoot, type Sample } from "../math/root.js";
 import { showLength, TURN } from "../units.js";
 import { type CycleSpec, cycleLength } from "./cycle.js";
+import { FULL_COVER, repeatNumbers, requireNumber } from "./repeat-numbers.js";
 import type { FitSpec } from "./schema.js";
 
-/** Degrees of a pattern that goes all the way round. */
-export const FULL_COVER = 360;
+export { FULL_COVER } from "./repeat-numbers.js";
 
 /** What is asked of a fit. */
 export interface FitAsk extends FitSpec {
   /** Tiles after which the art comes again; the repeats that go all the way round are whole cycles. Default 1. */
   readonly cycle?: CycleSpec;
+  /** Tiles at the top whose place a medallion takes. Default 0. */
+  readonly medallion?: number;
 }
 
 /** What a fit needs to know of a band of some width. */
@@ -50,6 +52,8 @@ export interface Fit {
   readonly rows: number;
   /** Tiles after which the art comes again. */
   readonly cycle: number;
+  /** Tiles at the top whose place a medallion takes. */
+  readonly medallion: number;
   /** Degrees of the band under the pattern. */
   readonly cover: number;
   readonly aspect: number;
@@ -73,7 +77,7 @@ export const STRETCH_LIMIT = 0.03;
 /** A stretch nearer to 1 than this is none: it is the width's last step, 1e-9 mm, on the narrowest of seats. */
 const NO_STRETCH = 1e-7;
 
-/** Numbers of repeats shown on each side of the nearest, in steps of a cycle. */
+/** Numbers of repeats shown on each side of the nearest. */
 const CANDIDATE_REACH = 4;
 
 /** Bands are solved for within these widths, mm. */
@@ -86,10 +90,11 @@ const WIDTH_STEP = 1e-9;
  * Solves the fit.
  *
  * @param drawnWidth the band width in the document, mm
- * @throws AnnuletError `cycle-misfit` where the repeats asked for are no whole cycles; `fit-impossible` where no band of any width gives the repeats asked for
+ * @throws AnnuletError `cycle-misfit`, `medallion-misfit` where the repeats asked for do not go with these;
+ *   `fit-impossible` where no band of any width gives the repeats asked for
  */
 export function solveFit(spec: FitAsk, cover: number, drawnWidth: number, measure: MeasureSeat): Fit {
-  requireCycles(spec, cover);
+  requireNumber(spec, cover);
   const drawn = measure(drawnWidth);
   const candidates = listCandidates(spec, cover, drawnWidth, drawn, measure);
   const chosen = choose(spec, candidates, () =>
@@ -105,6 +110,7 @@ export function solveFit(spec: FitAsk, cover: number, drawnWidth: number, measur
     repeats: chosen.repeats,
     rows: spec.rows,
     cycle: cycleLength(spec.cycle ?? 1, chosen.repeats),
+    medallion: spec.medallion ?? 0,
     cover,
     aspect: spec.aspect,
     hold: spec.hold,
@@ -123,25 +129,6 @@ export function tileAt(seat: SeatMeasure, cover: number, repeats: number): numbe
   return (TURN * seat.meanRadius * (cover / FULL_COVER)) / repeats;
 }
 
-/** Steps in which the number of repeats may change. */
-function stepOf({ cycle = 1 }: FitAsk, cover: number): number {
-  return cycle === "round" || cover < FULL_COVER ? 1 : cycle;
-}
-
-function requireCycles(spec: FitAsk, cover: number): void {
-  const step = stepOf(spec, cover);
-  if (spec.repeats === "auto" || spec.repeats % step === 0) return;
-  const below = step * Math.floor(spec.repeats / step);
-  throw new AnnuletError({
-    code: "cycle-misfit",
-    message: `${spec.repeats} tiles are no whole number of cycles of ${step}, so the last would not meet the first`,
-    path: "pattern.fit.repeats",
-    value: spec.repeats,
-    allowed: `multiples of ${step}: ${below > 0 ? `${below} or ` : ""}${below + step}`,
-    hint: "change the repeats or the cycle",
-  });
-}
-
 function listCandidates(
   spec: FitAsk,
   cover: number,
@@ -150,11 +137,9 @@ function listCandidates(
   measure: MeasureSeat,
 ): FitCandidate[] {
   const wanted = (spec.rows * spec.aspect * tileAt(drawn, cover, 1)) / drawn.seatLength;
-  const step = stepOf(spec, cover);
-  const middle = spec.repeats === "auto" ? step * Math.max(1, Math.round(wanted / step)) : spec.repeats;
-  const first = Math.max(step, middle - step * CANDIDATE_REACH);
   const candidates: FitCandidate[] = [];
-  for (let repeats = first; repeats <= middle + step * CANDIDATE_REACH; repeats += step) {
+  const asked = spec.repeats === "auto" ? Math.max(1, Math.round(wanted)) : spec.repeats;
+  for (const repeats of repeatNumbers(spec, cover).around(asked, CANDIDATE_REACH)) {
     const bandWidth = solveWidth(spec, cover, repeats, { width: drawnWidth, seat: drawn }, measure);
     const seat = bandWidth === undefined ? drawn : measure(bandWidth);
     const tileWidth = tileAt(seat, cover, repeats);

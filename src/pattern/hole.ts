@@ -24,6 +24,8 @@ export interface HoleShape {
   readonly seam: readonly [left: number, right: number] | undefined;
   /** mm, radius of the broken edges. */
   readonly broken: number;
+  /** How often it comes round the band, where it has a seam. Default: as often as the pattern's unit. */
+  readonly copies?: number;
 }
 
 export interface HoleOptions {

@@ -6,22 +6,27 @@
  */
 import { AnnuletError, type Warn } from "../errors.js";
 import type { Profile } from "../profile/profile.js";
+import { showLength } from "../units.js";
 import { type BeadLines, type DrawnRegion, followsTile, regionBeads, tileRuns } from "./bead-lines.js";
 import { countHoles, requireEdgeWall } from "./cut-place.js";
 import type { TilesSpec } from "./cycle.js";
-import type { Fit } from "./fit.js";
+import { endLines, endOptions, fadeOf } from "./ends.js";
+import { type Fit, FULL_COVER } from "./fit.js";
 import { type HoleShape, pierceRegion } from "./hole.js";
+import { joinPatterns, placePattern } from "./move.js";
 import { takePeriod } from "./period.js";
 import { type GridRegion, unite } from "./polygons.js";
 import { sectionOf } from "./region-section.js";
 import { Regions } from "./regions.js";
-import type { BeadRunSpec, PatternSpec } from "./schema.js";
+import type { BeadRunSpec, EndsSpec, PatternSpec, RegionSpec } from "./schema.js";
 import { reachUnder, requireOnSeat } from "./seat-edge.js";
 import { type ReliefPolygon, type ReliefShape, raiseRegion } from "./section.js";
 import type { SectionSpec } from "./sections/index.js";
 import { ShapeDrawer } from "./shapes/draw-shape.js";
-import { makeStrip, type Strip } from "./strip.js";
+import { oneTile, stretchesOf } from "./stretches.js";
+import { makeStrip, type Strip, type StripFit } from "./strip.js";
 import type { Drawing } from "./svg/drawing.js";
+import type { FriezeName } from "./symmetry.js";
 import { tidy } from "./tidy.js";
 
 /** A completed pattern. */
@@ -70,48 +75,133 @@ export function completePattern(
   spec: PatternSpec,
   runs: readonly BeadRunSpec[],
   fit: Fit,
+  options: PatternOptions,
+): Pattern {
+  const { shapes, symmetry, medallion, ends } = spec;
+  const { fit: stretch, starts, medallion: place } = stretchesOf(fit);
+  const main = completeArea(
+    { ...{ fit: stretch, symmetry, shapes, ends }, ...inDocument(spec, "pattern") },
+    runs,
+    options,
+  );
+  const patterns = [
+    starts.length === 1 && starts[0] === 0
+      ? main
+      : placePattern(
+          main,
+          starts.map((u) => ({ u })),
+        ),
+  ];
+  const alone = { shapes, single: true, ends: undefined };
+  if (medallion !== undefined && place !== undefined) {
+    const area = {
+      ...alone,
+      fit: place.fit,
+      symmetry: medallion.symmetry,
+      ...inDocument(medallion, "pattern.medallion"),
+    };
+    patterns.push(placePattern(completeArea(area, [], options), [{ u: place.start }]));
+  }
+  if (ends?.form === "ornament") {
+    const u = fit.repeats * fit.tileWidth;
+    requireRoomBeyond(fit, ends.tiles);
+    const area = {
+      ...alone,
+      fit: oneTile(fit, ends.tiles),
+      symmetry: ends.symmetry,
+      ...inDocument(ends, "pattern.ends"),
+    };
+    patterns.push(placePattern(completeArea(area, [], options), [{ u }, { u: 0, mirrored: true }]));
+  }
+  return patterns.length === 1 ? patterns[0] : joinPatterns(patterns);
+}
+
+/** Regions that are worked together on a strip of their own. */
+interface Area {
+  readonly fit: StripFit;
+  readonly symmetry: FriezeName;
+  readonly shapes: PatternSpec["shapes"];
+  readonly regions: readonly RegionSpec[];
+  /** Where the regions' owner stands in the document, and what to call regions without a name. */
+  readonly where: string;
+  readonly label: string;
+  readonly ends: EndsSpec | undefined;
+  /** Whether it is one tile alone. Default no. */
+  readonly single?: boolean;
+}
+
+function inDocument({ regions }: Pick<Area, "regions">, where: string): Pick<Area, "regions" | "where" | "label"> {
+  const owner = where.split(".").at(-1);
+  return { regions, where, label: owner === "pattern" ? "region" : `${owner} region` };
+}
+
+/** Completes the regions of an area, in its own coordinates. */
+function completeArea(
+  { fit, symmetry, shapes, regions, where, label, ends, single }: Area,
+  runs: readonly BeadRunSpec[],
   { profile, tolerance, warn, drawings }: PatternOptions,
 ): Pattern {
-  const strip = makeStrip(fit, spec.symmetry, profile.seatLength, tolerance);
-  const oneTile =
+  const strip = makeStrip(fit, symmetry, profile.seatLength, tolerance, { ...endOptions(ends), single });
+  const tileStrip =
     strip.periodic && strip.cycle > 1
-      ? makeStrip({ ...fit, cycle: 1 }, spec.symmetry, profile.seatLength, tolerance)
+      ? makeStrip({ ...fit, cycle: 1 }, symmetry, profile.seatLength, tolerance)
       : strip;
   const silent = () => undefined;
-  const drawer = new ShapeDrawer(strip, { named: spec.shapes, drawings, warn });
+  const drawer = new ShapeDrawer(strip, { named: shapes, drawings, warn });
   const tileDrawer =
-    oneTile === strip ? drawer : new ShapeDrawer(oneTile, { named: spec.shapes, drawings, warn: silent });
+    tileStrip === strip ? drawer : new ShapeDrawer(tileStrip, { named: shapes, drawings, warn: silent });
   // What stands on every tile has beads alike on every tile, so that their number is a tile's and not a cycle's.
   const drawerFor = (tiles: TilesSpec | undefined) => (tiles === undefined ? tileDrawer : drawer);
-  const regions = new Regions(spec.regions, drawer, warn);
-  const tileRegions = new Regions(spec.regions, tileDrawer, silent);
-  const drawn = spec.regions.map((region, i): DrawnRegion => {
-    const path = `pattern.regions[${i}]`;
-    const art = regions.art(i);
+  const all = new Regions({ regions, where }, drawer, warn);
+  const tileRegions = new Regions({ regions, where }, tileDrawer, silent);
+  const drawn = regions.map((region, i): DrawnRegion => {
+    const path = `${where}.regions[${i}]`;
+    const art = all.art(i);
     requireOnSeat(strip, art.region, path);
-    return { spec: region, path, name: region.name ?? `region ${i + 1}`, art };
+    return { spec: region, path, name: region.name ?? `${label} ${i + 1}`, art };
   });
   const beadsOf = (region: DrawnRegion, i: number) => {
-    if (oneTile === strip || region.spec.beads === undefined || regions.variesByTile(i)) {
+    if (tileStrip === strip || region.spec.beads === undefined || all.variesByTile(i)) {
       return regionBeads(strip, region);
     }
-    return regionBeads(oneTile, { ...region, art: tileRegions.art(i) });
+    return regionBeads(tileStrip, { ...region, art: tileRegions.art(i) });
   };
   const underRail = profile.rails === undefined ? 0 : UNDER_RAIL;
   const reliefs: ReliefShape[] = [];
   const carvings: Carving[] = [];
-  for (const members of workSteps(drawn)) {
+  const lines = endLines(strip, ends, `${where}.ends`);
+  for (const members of workSteps([...drawn, ...lines])) {
     if (members[0].spec.mode === "raised") reliefs.push(...raiseAll(strip, members, underRail, warn));
     else carvings.push({ after: reliefs.length, ...carveAll(strip, members, warn) });
   }
+  const repeats = strip.periodic ? strip.repeats / strip.cycle : 1;
+  const fade = fadeOf(strip, ends, `${where}.ends`);
+  const own = { copies: repeats, ...(fade === undefined ? {} : { fade }) };
   return {
-    reliefs,
-    carvings,
+    reliefs: reliefs.map((shape) => ({ ...shape, ...own })),
+    carvings: carvings.map(({ after, sunk, pierced }) => ({
+      ...{ after, sunk: sunk.map((shape) => ({ ...shape, ...own })) },
+      pierced: pierced.map((shape) => ({ ...shape, copies: repeats })),
+    })),
     beadLines: [...drawn.flatMap(beadsOf), ...tileRuns(runs, drawerFor)],
     height: Math.max(0, ...reliefs.map((shape) => shape.height)),
-    repeats: strip.periodic ? strip.repeats / strip.cycle : 1,
+    repeats,
     holes: allHoles(strip, drawn),
   };
+}
+
+/** Ornaments stand beyond the ends, both in the plain zone. */
+function requireRoomBeyond({ cover, repeats, tileWidth }: Fit, wide: number): void {
+  const most = Math.floor(((FULL_COVER / cover - 1) * repeats) / 2);
+  if (wide <= most) return;
+  throw new AnnuletError({
+    code: "ornament-misfit",
+    message: `two ornaments of ${showLength(wide * tileWidth)} do not fit into the plain zone`,
+    path: "pattern.ends.tiles",
+    value: wide,
+    allowed: most > 0 ? `1 to ${most}` : "none: the plain zone is narrower than two tiles",
+    hint: "make the ornaments narrower, or cover less of the band",
+  });
 }
 
 /**
@@ -162,8 +252,12 @@ function sectionKey({ spec, path }: DrawnRegion): string {
 /** The regions as one, cleaned, over the stretch that matters. */
 function together(strip: Strip, members: readonly DrawnRegion[], warn: Warn): GridRegion {
   const [{ path, art }] = members;
-  const all = members.length === 1 ? art.region : unite(members.flatMap((one) => one.art.region));
-  const whole = strip.periodic ? all : takePeriod(strip, all);
+  const lines = members.filter((one) => one.atEnds);
+  const others = members.filter((one) => !one.atEnds);
+  const all = members.length === 1 ? art.region : unite(others.flatMap((one) => one.art.region));
+  const cut = strip.periodic || others.length === 0 ? all : takePeriod(strip, all);
+  const whole =
+    lines.length === 0 || others.length === 0 ? cut : unite([...cut, ...lines.flatMap((one) => one.art.region)]);
   return whole === art.region ? whole : tidy(strip, whole, path, warn);
 }
 

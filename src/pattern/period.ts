@@ -14,7 +14,7 @@ export function takePeriod(strip: Strip, region: GridRegion, margin = 0): GridRe
   if (region.length === 0) return region;
   const { tile } = strip.grid;
   const height = region.reduce((most, ring) => ring.reduce((top, { y }) => Math.max(top, Math.abs(y)), most), 0);
-  if (!strip.periodic) return clipAlong(region, 0, strip.repeats * tile, height + 1);
+  if (!strip.periodic) return clipAlong(region, ...strip.stretch, height + 1);
   const place = quietPlace(region, strip);
   const beyond = Math.round(margin * tile);
   return clipAlong(region, place - beyond, place + strip.period + beyond, height + 1);

@@ -3,6 +3,7 @@
  */
 import { nearest } from "../errors/nearest.js";
 import { AnnuletError, type Warn } from "../errors.js";
+import type { RegionsOf } from "./areas.js";
 import { type Art, completeArt } from "./art.js";
 import { othersOf } from "./compose.js";
 import type { RegionSpec } from "./schema.js";
@@ -11,14 +12,16 @@ import type { ShapeDrawer } from "./shapes/draw-shape.js";
 /** Completes each region once, when it is first asked for. */
 export class Regions {
   readonly #specs: readonly RegionSpec[];
+  readonly #where: string;
   readonly #drawer: ShapeDrawer;
   readonly #warn: Warn;
   readonly #arts = new Map<number, Art>();
   /** The regions that are being completed, outermost first. */
   readonly #open: number[] = [];
 
-  constructor(specs: readonly RegionSpec[], drawer: ShapeDrawer, warn: Warn) {
-    this.#specs = specs;
+  constructor({ regions, where }: RegionsOf, drawer: ShapeDrawer, warn: Warn) {
+    this.#specs = regions;
+    this.#where = where;
     this.#drawer = drawer;
     this.#warn = warn;
   }
@@ -28,7 +31,7 @@ export class Regions {
     const known = this.#arts.get(index);
     if (known !== undefined) return known;
     this.#open.push(index);
-    const where = `pattern.regions[${index}]`;
+    const where = `${this.#where}.regions[${index}]`;
     const art = completeArt(this.#drawer.strip, this.#specs[index], where, this.#warn, this.#drawer, (name, place) => {
       const other = this.#find(name, place);
       if (this.#open.includes(other)) throw this.#cycle(other, place);
@@ -43,7 +46,9 @@ export class Regions {
   variesByTile(index: number): boolean {
     const spec = this.#specs[index];
     if (spec.tiles !== undefined) return true;
-    return othersOf(spec).some(({ name, at }) => this.variesByTile(this.#find(name, `pattern.regions[${index}]${at}`)));
+    return othersOf(spec).some(({ name, at }) =>
+      this.variesByTile(this.#find(name, `${this.#where}.regions[${index}]${at}`)),
+    );
   }
 
   #find(name: string, place: string): number {
@@ -66,7 +71,7 @@ export class Regions {
             path: place,
             value: name,
             allowed: "a name that one region has",
-            hint: `rename all but one of ${found.map((i) => `pattern.regions[${i}]`).join(", ")}`,
+            hint: `rename all but one of ${found.map((i) => `${this.#where}.regions[${i}]`).join(", ")}`,
           },
     );
   }

@@ -4,6 +4,7 @@
 import { z } from "zod";
 import { checkArtFields } from "./art-rules.js";
 import { composeFields } from "./compose.js";
+import { checkComposition } from "./composition-rules.js";
 import { cycleSchema, tilesSchema } from "./cycle.js";
 import { motifSchema } from "./motifs/index.js";
 import { drawingUnit, fillRule, pathData } from "./path-schema.js";
@@ -181,25 +182,72 @@ export const fitSchema = z.strictObject({
     ),
 });
 
-export const patternSchema = z.strictObject({
-  fit: fitSchema.prefault({}).describe("how many tiles go round and what gives way"),
-  symmetry: z
-    .enum(friezeNames)
-    .default(PATTERN_DEFAULTS.symmetry)
-    .describe("frieze group by IUC name that completes what is drawn; default p1"),
-  cycle: cycleSchema.default(PATTERN_DEFAULTS.cycle),
-  cover: z
-    .number()
-    .min(5)
-    .max(360)
-    .default(PATTERN_DEFAULTS.cover)
-    .describe("degrees of the band that carry the pattern, centred on the top, 5 to 360; default 360"),
-  shapes: z
-    .record(z.string().min(1).max(200), shapeSchema)
-    .optional()
-    .describe('shapes by name, which regions and other shapes take as {"shape": name}; default none'),
-  regions: z.array(regionSchema).max(500).default([]).describe("what is drawn in the tile"),
-});
+const symmetry = z.enum(friezeNames).default(PATTERN_DEFAULTS.symmetry);
+const regions = z.array(regionSchema).max(500);
+
+/** Most tiles that a medallion or an ornament may be wide. */
+const MAX_WIDE = 500;
+
+const medallionSchema = z
+  .strictObject({
+    tiles: z.int().min(1).max(MAX_WIDE).describe("tiles that it takes the place of, 1 to 500"),
+    symmetry: symmetry.describe("frieze group that completes what is drawn in it; default p1"),
+    regions: regions.describe("what is drawn in it, once: it is one tile of its own, 1 wide and as high as the rows"),
+  })
+  .describe("takes the place of some tiles at the top of the ring, with art of its own that is not repeated");
+
+const stopLineSchema = z
+  .strictObject({
+    form: z.literal("line"),
+    width: z.number().min(0.1).max(10).describe("width of the line, mm, 0.1 to 10; its outer side is the end"),
+    height: z.number().positive().max(10).describe("height above the seat, mm, above 0"),
+    round: z.number().min(0).max(5).default(0).describe("radius of its rounded top edges, mm; default 0"),
+  })
+  .describe("a line across the seat");
+
+const endsSchema = z
+  .discriminatedUnion("form", [
+    z.strictObject({ form: z.literal("cut") }).describe("cut off straight"),
+    stopLineSchema,
+    z
+      .strictObject({
+        form: z.literal("fade"),
+        length: z.number().min(0.2).max(50).describe("mm from the end over which the relief sinks to the seat"),
+      })
+      .describe("sinks into the seat; what is pierced is cut off, beads keep clear"),
+    z
+      .strictObject({
+        form: z.literal("ornament"),
+        tiles: z.int().min(1).max(MAX_WIDE).default(1).describe("its width in tiles, 1 to 500; default 1"),
+        symmetry: symmetry.describe("frieze group that completes what is drawn in it; default p1"),
+        regions: regions.describe(
+          "what is drawn beyond the end, x = 0 at the end, 1 away from it: one tile of its own; the other end mirrors it",
+        ),
+      })
+      .describe("art beyond each end of a pattern with a cover under 360"),
+  ])
+  .describe("how the pattern ends beside its plain zone and its medallion; default cut");
+
+export const patternSchema = z
+  .strictObject({
+    fit: fitSchema.prefault({}).describe("how many tiles go round and what gives way"),
+    symmetry: symmetry.describe("frieze group by IUC name that completes what is drawn; default p1"),
+    cycle: cycleSchema.default(PATTERN_DEFAULTS.cycle),
+    cover: z
+      .number()
+      .min(5)
+      .max(360)
+      .default(PATTERN_DEFAULTS.cover)
+      .describe("degrees of the band that carry the pattern, centred on the top, 5 to 360; default 360"),
+    shapes: z
+      .record(z.string().min(1).max(200), shapeSchema)
+      .optional()
+      .describe('shapes by name, which regions and other shapes take as {"shape": name}; default none'),
+    regions: regions.default([]).describe("what is drawn in the tile"),
+    medallion: medallionSchema.optional(),
+    ends: endsSchema.optional(),
+  })
+  .superRefine(checkComposition);
 
 /** A bead run of its own: along a rail, a seat edge, a circle at v, or a path or shape in the tile. */
 export const beadRunSchema = z.strictObject({
@@ -234,6 +282,7 @@ export const beadRunSchema = z.strictObject({
 
 export type FitSpec = z.infer<typeof fitSchema>;
 export type PatternSpec = z.infer<typeof patternSchema>;
+export type EndsSpec = z.infer<typeof endsSchema>;
 export type RegionSpec = z.infer<typeof regionSchema>;
 export type BeadRunSpec = z.infer<typeof beadRunSchema>;
 export type RegionBeadsSpec = z.infer<typeof regionBeadsSchema>;

@@ -36,6 +36,20 @@ export interface ReliefShape {
   readonly seam: readonly [left: number, right: number] | undefined;
   /** The highest contour, mm above the seat. */
   readonly height: number;
+  /** How often it comes round the band, where it has a seam. Default: as often as the pattern's unit. */
+  readonly copies?: number;
+  /** Where it sinks into the seat. Default nowhere. */
+  readonly fade?: Fade;
+}
+
+/** A stretch whose relief sinks into the seat at both ends. */
+export interface Fade {
+  /** u of the ends, mm. */
+  readonly ends: readonly [low: number, high: number];
+  /** mm from each end over which it sinks. */
+  readonly length: number;
+  /** Largest deviation from its curve, mm. */
+  readonly tolerance: number;
 }
 
 export interface SectionOptions {

@@ -27,6 +27,12 @@ export interface Strip {
   readonly rows: number;
   /** Whether the pattern goes all the way round. */
   readonly periodic: boolean;
+  /** Whether it is one tile alone, without neighbours. */
+  readonly single: boolean;
+  /** Where a strip that stops is cut off, from x to x, grid steps. */
+  readonly stretch: readonly [low: number, high: number];
+  /** mm beyond these cuts that beads keep clear of; undefined where they go right up to them. */
+  readonly beadStop: number | undefined;
   /** From x to x, grid steps: where every image that belongs there is worked. */
   readonly complete: readonly [low: number, high: number];
   /** From x to x, grid steps: what reaches in here is looked at; it is far from where the strip's ends show. */
@@ -50,11 +56,26 @@ const CLEAR_TILES = 0.6;
 /** Share of the mesh tolerance that flattening the art may use; bending takes the rest. */
 const ART_SHARE = 0.5;
 
-/** What a strip takes from a fit. */
+/** What a strip needs to know of a fit. */
 export type StripFit = Pick<Fit, "tileWidth" | "tileHeight" | "repeats" | "rows" | "cover" | "cycle" | "aspect">;
 
+export interface StripOptions {
+  /** One tile alone, without neighbours. Default no. */
+  readonly single?: boolean;
+  /** mm from either end of a strip that stops to where its art is cut off. Default 0. */
+  readonly inset?: number;
+  /** mm from there that beads keep clear of. Default: they go right up to it. */
+  readonly beadStop?: number;
+}
+
 /** The strip for a fit. `seatLength` and `tolerance` in mm. */
-export function makeStrip(fit: StripFit, symmetry: FriezeName, seatLength: number, tolerance: number): Strip {
+export function makeStrip(
+  fit: StripFit,
+  symmetry: FriezeName,
+  seatLength: number,
+  tolerance: number,
+  { single = false, inset = 0, beadStop }: StripOptions = {},
+): Strip {
   const { tileWidth, tileHeight, repeats, rows, cover, cycle } = fit;
   const grid = gridFor(tileWidth);
   const halfRow = Math.round((tileHeight * grid.scale) / 2);
@@ -72,6 +93,9 @@ export function makeStrip(fit: StripFit, symmetry: FriezeName, seatLength: numbe
     period: cycle * grid.tile,
     rows,
     periodic,
+    single,
+    stretch: [Math.round(inset * grid.scale), end * grid.tile - Math.round(inset * grid.scale)],
+    beadStop,
     complete: [-COMPLETE_TILES * grid.tile, (end + COMPLETE_TILES) * grid.tile],
     clear: periodic ? [-CLEAR_TILES * grid.tile, (end + CLEAR_TILES) * grid.tile] : [0, end * grid.tile],
     rowMiddles: Array.from({ length: rows }, (_, row) => (2 * row - rows + 1) * halfRow),
@@ -98,9 +122,10 @@ export interface ImagesOptions {
 export function imagesOf(
   strip: Strip,
   paths: readonly GridPath[],
-  { reach = 0, on }: ImagesOptions = {},
+  { reach = 0, on: asked }: ImagesOptions = {},
 ): { readonly path: GridPath; readonly flipped: boolean }[] {
   const { grid, group, rowMiddles } = strip;
+  const on = strip.single ? (tile: number) => tile === 0 : asked;
   const images: { path: GridPath; flipped: boolean }[] = [];
   const home = on === undefined ? 0 : ownTile(strip, paths.flat());
   for (const operation of group.operations) {

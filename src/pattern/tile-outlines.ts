@@ -12,22 +12,24 @@ export interface TileOutlinesOptions {
   readonly tileWidth: number;
   /** mm */
   readonly seatLength: number;
-  /** Tiles from u = 0. */
+  /** Tiles from the origin. */
   readonly tiles: number;
+  /** u of the first tile's left border, mm. */
+  readonly origin: number;
 }
 
 /** A flat region as drawn: outer rings counter-clockwise, holes clockwise; (u, v), mm. */
 export type FlatRings = readonly (readonly Point2[])[];
 
-/** The part of a body's outline that lies on the first tiles of the seat. */
+/** The part of a body's outline that lies on the tiles, with u from the first one's left border. */
 export function tileOutlines(
   shape: Pick<ReliefShape, "outline" | "seam">,
-  { tileWidth, seatLength, tiles }: TileOutlinesOptions,
+  { tileWidth, seatLength, tiles, origin }: TileOutlinesOptions,
 ): FlatRings {
   const grid = gridFor(tileWidth);
   // The points are grid steps in mm, so rounding brings them back exactly and the periods meet.
   const period = shape.outline.flat().map((ring): GridPath => {
-    return ring.map(([u, v]) => ({ x: Math.round(u * grid.scale), y: Math.round(v * grid.scale) }));
+    return ring.map(([u, v]) => ({ x: Math.round((u - origin) * grid.scale), y: Math.round(v * grid.scale) }));
   });
   const box = { left: 0, right: tiles * grid.tile, low: -seatLength / 2, high: seatLength / 2 };
   const rings =
@@ -35,7 +37,7 @@ export function tileOutlines(
       ? period
       : copies(
           period,
-          shape.seam.map((u) => u * grid.scale),
+          shape.seam.map((u) => (u - origin) * grid.scale),
           box.right,
         );
   const within = { ...box, low: box.low * grid.scale, high: box.high * grid.scale };

@@ -75,14 +75,20 @@ function titleLines(tile: FlatTile, asWorn: boolean, width: number): { lines: st
   const bore = `bore ${size.diameter.toFixed(3)} mm, circumference ${size.circumference.toFixed(3)} mm`;
   const label = size.system === undefined ? bore : `${size.system} ${size.label}: ${bore}`;
   const rows = fit.rows === 1 ? "" : ` in ${fit.rows} rows`;
+  const { repeats, medallion } = tile.round;
   const cover = fit.cover === FULL_COVER ? "round the band" : `over ${fit.cover}° of the band`;
   const shown = tiles === 1 ? "one shown" : `${tiles} shown`;
+  const less = medallion === 0 ? "" : `, ${medallion} of them a medallion's`;
+  const what =
+    tile.part === "tile"
+      ? `${repeats} tiles ${cover}${rows}${less}, ${shown}`
+      : `the ${tile.part}, of a band of ${repeats} tiles`;
   const drawn = asWorn
     ? `as worn: laid flat at the relief's top, ${tile.top.height.toFixed(3)} mm above the seat`
     : "flat, as drawn";
   const name = wrapText(tile.name, charactersIn(width, SIZES.title));
   const rest = [
-    `${fit.repeats} tiles ${cover}${rows}, ${shown}`,
+    what,
     `${frieze.name}: ${frieze.summary}`,
     `${label}; band ${fit.bandWidth.toFixed(3)} mm wide`,
     `True size, mm; ${drawn}`,

@@ -58,19 +58,23 @@ const COARSEST_BEAD = 0.04;
 /** Builds every body of the ring. */
 export function makeParts(options: PartsOptions): Parts {
   const { profile, wrap, pattern, tolerance, marks = [] } = options;
-  const { repeats } = pattern;
   const { runs, reports, beads } = placeRuns(options);
 
   const outer = marks.filter(({ mode, surface }) => mode === "raised" && surface.name !== "bore");
   const top = Math.max(pattern.height, ...outer.map(({ shape }) => shape.height));
-  const facets = facetCount(profile.outsideRadius + top, tolerance * AROUND_SHARE, repeats);
+  const radius = profile.outsideRadius + top;
+  const facetsFor = (copies: number) => facetCount(radius, tolerance * AROUND_SHARE, copies);
+  const facets = facetsFor(pattern.repeats);
   const deepest = Math.max(0, ...pattern.carvings.flatMap(({ sunk }) => sunk.map((shape) => shape.height)));
   const stations = seatStations(profile.seat, (segment) =>
     chordsAcross(segment, { height: pattern.height, depth: deepest, tolerance: tolerance * ACROSS_SHARE }),
   );
-  const bending = { wrap, facets, stations, repeats };
+  // Bodies that come round more often than the whole pattern have facets of their own, alike in each of their copies.
+  const bending = ({ copies = pattern.repeats }: { readonly copies?: number }): BendOptions => {
+    return { wrap, facets: facetsFor(copies), stations, repeats: copies };
+  };
   const reliefs = pattern.reliefs.map((shape, i) =>
-    buildRelief(shape, { ...bending, sink: footDepth(profile, tolerance, depthBefore(pattern, i)) }),
+    buildRelief(shape, { ...bending(shape), sink: footDepth(profile, tolerance, depthBefore(pattern, i)) }),
   );
   const cuts = pattern.carvings.map((carving, i): Cut => {
     const begin = i === 0 ? 0 : pattern.carvings[i - 1].after;
@@ -105,13 +109,17 @@ function depthBefore({ carvings }: Pattern, relief: number): number {
 }
 
 /** What a carving cuts out. Tools reach clear of the relief that they go through. */
-function buildTools({ after, sunk, pierced }: Carving, options: PartsOptions, bending: BendOptions): Mesh[] {
+function buildTools(
+  { after, sunk, pierced }: Carving,
+  options: PartsOptions,
+  bending: (shape: { readonly copies?: number }) => BendOptions,
+): Mesh[] {
   const { profile, wrap, pattern, tolerance } = options;
   const reach = clearance(tolerance) + Math.max(0, ...pattern.reliefs.slice(0, after).map((shape) => shape.height));
   for (const shape of sunk) requireFloorWall(shape, { profile, wrap });
   return [
-    ...sunk.map((shape) => buildSunk(shape, { ...bending, sink: reach })),
-    ...pierced.map((shape) => buildHole(shape, { ...bending, profile, reach })),
+    ...sunk.map((shape) => buildSunk(shape, { ...bending(shape), sink: reach })),
+    ...pierced.map((shape) => buildHole(shape, { ...bending(shape), profile, reach })),
   ];
 }
 

@@ -10,6 +10,7 @@ import type { ReliefShape } from "../pattern/section.js";
 import { TURN } from "../units.js";
 import { splitAtLines } from "../wrap/refine.js";
 import type { Wrap } from "../wrap/wrap.js";
+import { fadeBody } from "./fade.js";
 import { FlatBody } from "./flat-body.js";
 
 export interface BendOptions {
@@ -33,12 +34,15 @@ export interface ReliefOptions extends BendOptions {
 
 /** The body of a raised region, all the way round. Closed by construction. */
 export function buildRelief(shape: ReliefShape, { sink, ...options }: ReliefOptions): Mesh {
-  return bendBody(flatBody(shape, sink), shape.seam, { ...options, forward: options.wrap.forward });
+  return bendBody(fadeBody(flatBody(shape, sink), shape, sink), shape.seam, {
+    ...options,
+    forward: options.wrap.forward,
+  });
 }
 
 /** The body to be cut out for a sunk region: heights are depths. */
 export function buildSunk(shape: ReliefShape, { sink, ...options }: ReliefOptions): Mesh {
-  const raised = flatBody(shape, sink);
+  const raised = fadeBody(flatBody(shape, sink), shape, sink);
   const sunk = reverseMesh({
     ...raised,
     positions: raised.positions.map((value, i) => (i % 3 === 2 ? -value : value)),

@@ -22,14 +22,19 @@ export interface FitBandOptions {
  * Undefined where there is no pattern to fit.
  */
 export function fitBand(
-  pattern: (Pick<PatternSpec, "fit" | "cover"> & Partial<Pick<PatternSpec, "cycle">>) | undefined,
+  pattern: (Pick<PatternSpec, "fit" | "cover"> & Partial<Pick<PatternSpec, "cycle" | "medallion">>) | undefined,
   { profile, boreRadius, tolerance, warn }: FitBandOptions,
 ): Fit | undefined {
   if (pattern === undefined) return undefined;
-  const fit = solveFit({ ...pattern.fit, cycle: pattern.cycle }, pattern.cover, profile.width, (width) => {
-    const outline = buildOutline({ ...profile, width }, boreRadius, tolerance);
-    return { seatLength: outline.seatLength, meanRadius: meanSeatRadius(outline) };
-  });
+  const fit = solveFit(
+    { ...pattern.fit, cycle: pattern.cycle, medallion: pattern.medallion?.tiles },
+    pattern.cover,
+    profile.width,
+    (width) => {
+      const outline = buildOutline({ ...profile, width }, boreRadius, tolerance);
+      return { seatLength: outline.seatLength, meanRadius: meanSeatRadius(outline) };
+    },
+  );
   if (Math.abs(fit.bandWidth - profile.width) > WIDTH_NOTICE) {
     warn?.({
       code: "width-fitted",

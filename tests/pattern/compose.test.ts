@@ -9,7 +9,7 @@ function complete(specs: readonly Readonly<Record<string, unknown>>[], input: St
   const strip = stripOf({ tolerance: 1e-3, ...input });
   const { codes, warn } = collector();
   const regions = new Regions(
-    specs.map((spec) => region(spec)),
+    { regions: specs.map((spec) => region(spec)), where: "pattern" },
     new ShapeDrawer(strip, { warn }),
     warn,
   );

@@ -1,7 +1,7 @@
 /**
  * annulet tile: the flat tile of a design as a drawing, or the chart of frieze groups.
  */
-import { AnnuletError, drawFriezeGroups, drawTile, flatTile, type Problem } from "../../index.js";
+import { AnnuletError, drawFriezeGroups, drawTile, flatTile, type Problem, type TilePart } from "../../index.js";
 import type { Command } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
@@ -14,6 +14,7 @@ import { sayWarnings } from "../warnings.js";
 interface TileOptions {
   readonly output?: string;
   readonly repeats?: number;
+  readonly part?: string;
   readonly asWorn?: boolean;
   readonly groups?: boolean;
 }
@@ -29,12 +30,14 @@ export const tileCommand: Command<TileOptions> = {
     { line: "annulet tile ring.json -o tile.svg", does: "one tile" },
     { line: "annulet tile ring.json -o tiles.svg --repeats 3", does: "three tiles side by side" },
     { line: "annulet tile ring.json -o worn.svg --as-worn", does: "as it measures on the finished ring" },
+    { line: "annulet tile ring.json -o top.svg --part medallion", does: "the medallion, or the ornament at the ends" },
     { line: "annulet tile --groups -o groups.svg", does: "the seven frieze groups" },
   ],
   args: [{ ...DESIGN_ARGUMENT, name: "[design]" }],
   options: [
     { flags: "-o, --output <file>", description: "drawing to write, .svg" },
     { flags: "-n, --repeats <count>", description: "tiles side by side (default: one cycle of tiles)", number: true },
+    { flags: "-p, --part <part>", description: "tile, medallion or ornament (default: tile)" },
     { flags: "--as-worn", description: "draw the tile as it measures on the finished surface" },
     { flags: "--groups", description: "draw the chart of frieze groups; needs no design" },
   ],
@@ -50,17 +53,20 @@ export const tileCommand: Command<TileOptions> = {
 };
 
 /** The output's name, where all goes together; everything that does not is said at once. */
-function checkUsage(path: string | undefined, { output, repeats, asWorn, groups }: TileOptions): string {
+function checkUsage(path: string | undefined, { output, repeats, part, asWorn, groups }: TileOptions): string {
   const problems: Problem[] = [];
   if (groups === true && path !== undefined) problems.push(usage("--groups draws the chart alone, without a design."));
-  if (groups === true && (repeats !== undefined || asWorn)) {
-    problems.push(usage("--repeats and --as-worn are for a design's tile, not for the chart."));
+  if (groups === true && (repeats !== undefined || part !== undefined || asWorn)) {
+    problems.push(usage("--repeats, --part and --as-worn are for a design's tile, not for the chart."));
   }
   if (groups !== true && path === undefined) {
     problems.push({ ...usage("There is no design to draw."), hint: "name one, or ask for the chart with --groups" });
   }
   if (repeats !== undefined && !(Number.isInteger(repeats) && repeats >= 1)) {
     problems.push({ ...usage("--repeats is a number of tiles."), value: repeats, allowed: "a whole number from 1" });
+  }
+  if (part !== undefined && !isPart(part)) {
+    problems.push({ ...usage("There is no such part."), value: part, allowed: PARTS.join(", ") });
   }
   if (output === undefined) {
     problems.push({ ...usage("Nothing is asked for."), hint: "name an output: -o tile.svg" });
@@ -71,12 +77,22 @@ function checkUsage(path: string | undefined, { output, repeats, asWorn, groups 
   return output as string;
 }
 
+const PARTS: readonly TilePart[] = ["tile", "medallion", "ornament"];
+
+function isPart(part: string): part is TilePart {
+  return PARTS.some((name) => name === part);
+}
+
 function usage(message: string): Problem {
   return { code: "usage", message };
 }
 
-async function drawDesign(path: string, { repeats, asWorn }: TileOptions, io: Io): Promise<string> {
-  const tile = await flatTile(await loadDesign(path, io), { tiles: repeats, files: filesBeside(path) });
+async function drawDesign(path: string, { repeats, part, asWorn }: TileOptions, io: Io): Promise<string> {
+  const tile = await flatTile(await loadDesign(path, io), {
+    tiles: repeats,
+    part: part !== undefined && isPart(part) ? part : undefined,
+    files: filesBeside(path),
+  });
   sayWarnings(io, tile.warnings);
   return drawTile(tile, { asWorn });
 }

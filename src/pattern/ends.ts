@@ -1,0 +1,63 @@
+/**
+ * How a pattern that stops ends: what it asks of the strip, the line across the seat, and the stretch that fades.
+ */
+import { AnnuletError } from "../errors.js";
+import { showLength } from "../units.js";
+import type { DrawnRegion } from "./bead-lines.js";
+import type { GridPath } from "./grid.js";
+import type { EndsSpec } from "./schema.js";
+import type { Fade } from "./section.js";
+import type { Strip, StripOptions } from "./strip.js";
+
+/** What the ends ask of the strip: art is cut off in the middle of a line, beads keep clear of it and of a fade. */
+export function endOptions(ends: EndsSpec | undefined): StripOptions {
+  if (ends?.form === "line") return { inset: ends.width / 2, beadStop: ends.width / 2 };
+  return ends?.form === "fade" ? { beadStop: ends.length } : {};
+}
+
+/** The lines across the seat at both ends, as a raised region; none for other forms. */
+export function endLines(strip: Strip, ends: EndsSpec | undefined, where: string): DrawnRegion[] {
+  if (ends?.form !== "line") return [];
+  const { height, round } = ends;
+  const end = strip.repeats * strip.grid.tile;
+  const width = Math.round(ends.width * strip.grid.scale);
+  requireRoom(2 * ends.width, strip, `${where}.width`);
+  const region = [box(0, width, strip.halfSeat), box(end - width, end, strip.halfSeat)];
+  const name = "end line";
+  const spec = { name, path: "", unit: "mm", fill: "nonzero", mode: "raised", height, round, broken: 0 } as const;
+  return [{ spec, path: where, name, art: { region, border: region, centre: [] }, atEnds: true }];
+}
+
+/**
+ * Where the relief fades; undefined for other forms.
+ *
+ * @throws AnnuletError `ends-too-long` where the two fades meet
+ */
+export function fadeOf(strip: Strip, ends: EndsSpec | undefined, where: string): Fade | undefined {
+  if (ends?.form !== "fade") return undefined;
+  const { length } = ends;
+  requireRoom(2 * length, strip, `${where}.length`);
+  return { ends: [0, strip.repeats * strip.tileWidth], length, tolerance: strip.artTolerance };
+}
+
+function requireRoom(length: number, strip: Strip, path: string): void {
+  const room = strip.repeats * strip.tileWidth;
+  if (length < room) return;
+  throw new AnnuletError({
+    code: "ends-too-long",
+    message: "the two ends of the pattern meet",
+    path,
+    value: length / 2,
+    allowed: `under ${showLength(room / 2)}, half of what lies between the ends`,
+    hint: "make the ends shorter, or cover more of the band",
+  });
+}
+
+function box(left: number, right: number, half: number): GridPath {
+  return [
+    { x: left, y: -half },
+    { x: right, y: -half },
+    { x: right, y: half },
+    { x: left, y: half },
+  ];
+}
