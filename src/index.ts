@@ -39,6 +39,9 @@ export { concatMeshes, type Mesh, triangleCount, vertexCount } from "./mesh/mesh
 export { reverseMesh, transformMesh } from "./mesh/transform.js";
 export { type WeldOptions, weldMesh } from "./mesh/weld.js";
 export type { Fit, FitCandidate } from "./pattern/fit.js";
+export { listMotifs, type MotifEntry, type MotifParameterEntry } from "./pattern/motifs/list.js";
+export type { MotifAspects, MotifRibbon } from "./pattern/motifs/motif.js";
+export { type SampleOptions, sampleDesign } from "./pattern/motifs/sample.js";
 export { type FriezeGroup, friezeGroups, type TileOperation } from "./pattern/symmetry.js";
 export { type FundamentalRegion, type SymmetryElements, symmetryElements } from "./pattern/symmetry-elements.js";
 export { type PlanBeadsOptions, planBeads } from "./plan-beads.js";
@@ -46,6 +49,7 @@ export { bandSurface, bandVolume } from "./profile/moments.js";
 export { buildProfile, type Profile, type ProfileSpec } from "./profile/profile.js";
 export { type Caution, cautions } from "./report/cautions.js";
 export { drawFriezeGroups } from "./report/frieze-drawing.js";
+export { drawMotifs, type MotifSample } from "./report/motif-drawing.js";
 export type { FitReport, Report } from "./report/report.js";
 export { drawTile, type TileDrawingOptions } from "./report/tile-drawing.js";
 export { findSizeSystem, sizeSystems } from "./sizing/catalogue.js";

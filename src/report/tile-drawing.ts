@@ -14,7 +14,7 @@ import { element, group, pathData, svgDocument } from "./drawing/svg.js";
 import { AXIS_OVERHANG, fundamentalRegion, symmetryMarks } from "./drawing/symmetry-marks.js";
 import { charactersIn, SIZES, textAt, wrapText } from "./drawing/text.js";
 import { type TilePlace, tilePlace } from "./drawing/tile-place.js";
-import { kindOf, regionKinds } from "./tile-fills.js";
+import { drawRegions } from "./region-drawing.js";
 import { beadBlock, elementsOf, heightBlock, measureBlock, stretchBlock, symmetryBlock } from "./tile-notes.js";
 
 export interface TileDrawingOptions {
@@ -109,21 +109,6 @@ const LINE = 1.45;
 /** Regions, shade, beads, borders and marks, the lowest first. */
 function tileLayers(tile: FlatTile, place: TilePlace): string[] {
   const elements = elementsOf(tile);
-  const kinds = regionKinds(tile.regions);
-  const regions = tile.regions.map((region) =>
-    element("path", {
-      class: "region",
-      "data-names": region.names.join(", "),
-      "data-height": region.height,
-      d: pathData(
-        region.rings.map((ring) => place.trace([...ring, ring[0]])),
-        true,
-      ),
-      ...PENS.fine,
-      fill: kindOf(kinds, region).fill,
-      "fill-rule": "evenodd",
-    }),
-  );
   const beads = tile.beads.map(({ centre, diameter, next }) => {
     const [[cx, cy]] = place.trace([centre]);
     return element("circle", {
@@ -136,7 +121,7 @@ function tileLayers(tile: FlatTile, place: TilePlace): string[] {
     });
   });
   return [
-    group("regions", ...regions),
+    group("regions", ...drawRegions(tile, place.trace)),
     fundamentalRegion(elements, place.frame),
     group("beads", ...beads),
     group("borders", ...borders(tile, place)),

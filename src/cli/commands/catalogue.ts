@@ -7,6 +7,7 @@ import { cautionsCommand } from "./cautions.js";
 import { fitCommand } from "./fit.js";
 import { inspectCommand } from "./inspect.js";
 import { makeCommand } from "./make.js";
+import { motifsCommand } from "./motifs.js";
 import { schemaCommand } from "./schema.js";
 import { sizesCommand } from "./sizes.js";
 import { tileCommand } from "./tile.js";
@@ -17,6 +18,7 @@ export const commands: readonly Command[] = [
   fitCommand,
   beadsCommand,
   tileCommand,
+  motifsCommand,
   sizesCommand,
   inspectCommand,
   schemaCommand,

@@ -3,23 +3,22 @@
  */
 import { z } from "zod";
 import type { Motif } from "./motif.js";
+import { share } from "./parameter.js";
 
 const parameters = z.strictObject({
-  width: z.number().min(0.05).max(1).default(0.9).describe("width, share of the tile's, 0.05 to 1; default 0.9"),
-  height: z.number().min(0.05).max(1).default(0.9).describe("height, share of the tile's, 0.05 to 1; default 0.9"),
-  bow: z
-    .number()
-    .min(-0.8)
-    .max(0.8)
-    .default(0)
-    .describe(
-      "how far the sides' control points stand from straight, towards the corner of the box round it (below 0: towards the middle), -0.8 to 0.8; default 0",
-    ),
+  width: share("width, share of the tile's", [0.5, 0.94, 0.9]),
+  height: share("height, share of the tile's", [0.5, 0.94, 0.9]),
+  bow: share(
+    "how far the sides' control points stand from straight towards the corner of the box round it (below 0: towards the middle), share of the way",
+    [-0.2, 0.8, 0],
+  ),
 });
 
 export const lozenge: Motif<typeof parameters.shape> = {
   name: "lozenge",
   summary: "four sides between the middles of the tile's borders, straight or bowed",
+  group: "p2mm",
+  aspect: { natural: 1, least: 0.8, most: 1.3 },
   parameters,
   draw({ width, height, bow }, { aspect }) {
     const [a, b] = [width / 2, (height * aspect) / 2];

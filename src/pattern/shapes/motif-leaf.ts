@@ -11,5 +11,5 @@ export interface MotifShape {
 export const motifLeaf: ShapeNode<MotifShape> = {
   key: "motif",
   fields: () => ({ motif: motifSchema }),
-  draw: ({ motif }, frame) => frame.drawGenerated(drawMotif(motif, { aspect: frame.strip.aspect })),
+  draw: ({ motif }, frame) => frame.drawGenerated(drawMotif(motif, { aspect: frame.strip.aspect }, frame.place(".motif"))),
 };

@@ -1,0 +1,115 @@
+/**
+ * annulet motifs: the catalogue of motifs as a list, or as a sheet.
+ */
+import { AnnuletError, drawMotifs, flatTile, listMotifs, type MotifEntry, sampleDesign } from "../../index.js";
+import { type Command, JSON_OPTION } from "../command.js";
+import { EXIT } from "../exit-codes.js";
+import { showBytes } from "../files.js";
+import { print, printJson } from "../io.js";
+import { checkTargets, writeOutputs } from "../output-files.js";
+import { showTable } from "../table.js";
+
+/** Tiles in which the sheet shows a motif: enough to see how it goes on. */
+const SHOWN_TILES = 3;
+
+interface MotifsOptions {
+  readonly output?: string;
+  readonly json?: boolean;
+}
+
+export const motifsCommand: Command<MotifsOptions> = {
+  name: "motifs",
+  summary: "list the motifs that designs can name, or draw them all on one sheet",
+  details: ["With a name, that motif alone: what it shows, and its parameters with their ranges."],
+  examples: [
+    { line: "annulet motifs", does: "all motifs" },
+    { line: "annulet motifs fan", does: "one, with its parameters" },
+    { line: "annulet motifs -o motifs.svg", does: "the sheet" },
+  ],
+  args: [{ name: "[name]", description: "a motif" }],
+  options: [{ flags: "-o, --output <file>", description: "sheet to write, .svg" }, JSON_OPTION],
+  async run({ args: [name], options: { output, json } }, io) {
+    const entries = chosen(name);
+    if (output !== undefined) {
+      requireSvg(output);
+      const [target] = await checkTargets([output], undefined);
+      const svg = await drawSheet(entries);
+      const [{ size }] = await writeOutputs([{ target, bytes: () => new TextEncoder().encode(svg) }]);
+      print(io, `written: ${output} (${showBytes(size)})`);
+    } else if (json) printJson(io, entries);
+    else print(io, name === undefined ? showList(entries) : showMotif(entries[0]));
+    return EXIT.done;
+  },
+};
+
+function chosen(name: string | undefined): MotifEntry[] {
+  const all = listMotifs();
+  if (name === undefined) return all;
+  const found = all.filter((entry) => entry.name === name);
+  if (found.length > 0) return found;
+  throw new AnnuletError({
+    code: "motif-unknown",
+    message: `there is no motif of the name ${JSON.stringify(name)}`,
+    value: name,
+    allowed: all.map((entry) => entry.name).join(", "),
+  });
+}
+
+function requireSvg(output: string): void {
+  if (output.toLowerCase().endsWith(".svg")) return;
+  throw new AnnuletError({
+    code: "usage",
+    message: "The sheet is SVG.",
+    value: output,
+    allowed: "a file that ends in .svg",
+  });
+}
+
+async function drawSheet(entries: readonly MotifEntry[]): Promise<string> {
+  const samples = [];
+  for (const motif of entries) {
+    samples.push({ motif, tile: await flatTile(sampleDesign(motif), { tiles: SHOWN_TILES }) });
+  }
+  return drawMotifs(samples);
+}
+
+function showList(entries: readonly MotifEntry[]): string {
+  const columns = [
+    { head: "motif" },
+    { head: "group" },
+    { head: "aspect", align: "right" as const },
+    { head: "use" },
+    { head: "what one sees" },
+  ];
+  const rows = entries.map((entry) => [
+    entry.name,
+    entry.group,
+    String(entry.aspect.natural),
+    useOf(entry),
+    entry.summary,
+  ]);
+  return `${showTable(columns, rows)}\n\n${NOTE}`;
+}
+
+const NOTE =
+  "aspect: the tile's natural height over its width. group: the richest symmetry that the pattern may have.\nannulet motifs NAME shows the parameters; -o motifs.svg draws all.";
+
+function useOf({ ribbon }: MotifEntry): string {
+  return ribbon === undefined ? "filled" : `ribbon ${ribbon.share}`;
+}
+
+function showMotif({ name, summary, group, aspect, ribbon, parameters }: MotifEntry): string {
+  const use =
+    ribbon === undefined
+      ? "filled"
+      : `lines for a ribbon, about ${ribbon.share} of the tile's width (join ${ribbon.join}, ends ${ribbon.ends})`;
+  const lines = [
+    `${name}: ${summary}`,
+    `symmetry up to ${group}; aspect ${aspect.natural}, from ${aspect.least} to ${aspect.most}; ${use}`,
+    "",
+    ...parameters.map((one) => `  ${one.name}: ${one.description}`),
+    "",
+    `  "motif": ${JSON.stringify({ name, ...Object.fromEntries(parameters.map((one) => [one.name, one.default])) })}`,
+  ];
+  return lines.join("\n");
+}

@@ -1,0 +1,94 @@
+/** What every motif of the catalogue keeps, over the whole range of its parameters. */
+import fc from "fast-check";
+import loadManifold, { type ManifoldToplevel } from "manifold-3d";
+import { beforeAll, describe, expect, it } from "vitest";
+import { LEAST_DETAIL } from "../../../src/pattern/motifs/motif.js";
+import { clipWithin, type GridRegion } from "../../../src/pattern/polygons.js";
+import { areaOf, differenceArea, SEED } from "../strips.js";
+import { bordersOf, FINE, SMOOTH } from "./borders.js";
+import { narrowerThan } from "./detail.js";
+import { aspectsOf, type Completed, complete, entries, parametersOf, TILE } from "./motifs.js";
+
+let wasm: ManifoldToplevel;
+beforeAll(async () => {
+  wasm = await loadManifold();
+  wasm.setup();
+});
+
+/** The part of a region in tile 0. */
+function inTile({ strip, region }: Completed): GridRegion {
+  const { tile } = strip.grid;
+  return clipWithin(region, { left: 0, right: tile, low: -strip.halfSeat, high: strip.halfSeat }, 0);
+}
+
+/** Rounding to the grid of nanometres along outlines of some hundred mm, mm². */
+const ROUNDING = 1e-3;
+
+describe.each(entries)("%s", (_, motif) => {
+  const settings = fc.record({
+    parameters: parametersOf(motif),
+    aspect: aspectsOf(motif),
+    rows: fc.constantFrom(1, 2),
+  });
+
+  it("is whole as it is drawn: translations alone complete it to what its frieze group does", () => {
+    fc.assert(
+      fc.property(settings, ({ parameters, aspect, rows }) => {
+        const grouped = complete(motif, parameters, { aspect, rows });
+        const plain = complete(motif, parameters, { aspect, rows, symmetry: "p1" });
+        expect(differenceArea(grouped.strip, inTile(grouped), inTile(plain))).toBeLessThan(ROUNDING);
+        expect([...grouped.codes, ...plain.codes]).toEqual([]);
+      }),
+      { seed: SEED, numRuns: 12 },
+    );
+  });
+
+  it("meets itself at the tile's borders, without a step, and turns there only as a mirror turns it", () => {
+    fc.assert(
+      fc.property(settings, ({ parameters, aspect, rows }) => {
+        const borders = bordersOf(complete(motif, parameters, { aspect, rows, tolerance: FINE }));
+        fc.pre(borders !== undefined);
+        for (const { step, kink } of borders ?? []) {
+          expect(step).toBeLessThan(5e-3);
+          expect(kink).toBeLessThan(SMOOTH);
+        }
+      }),
+      { seed: SEED, numRuns: 12 },
+    );
+  });
+
+  it(`has no line and no gap narrower than ${(LEAST_DETAIL * TILE).toFixed(1)} mm in a tile of ${TILE} mm, corners apart`, () => {
+    // Opening by circles of radius d takes d² (cot(α/2) − (π − α)/2) off a corner of angle α: 3 d² at 26°. Of a neck or a
+    // gap that is too narrow it takes all.
+    const least = LEAST_DETAIL * TILE;
+    const most = 3 * (least / 2) ** 2;
+    fc.assert(
+      fc.property(settings, ({ parameters, aspect, rows }) => {
+        // The offset's own circles are polygons: a thousandth of the width is theirs.
+        const narrow = narrowerThan(wasm, complete(motif, parameters, { aspect, rows }), least * 0.999);
+        expect(narrow.lines[0] ?? 0).toBeLessThan(most);
+        expect(narrow.gaps[0] ?? 0).toBeLessThan(most);
+      }),
+      { seed: SEED, numRuns: 12 },
+    );
+  });
+});
+
+describe("the catalogue", () => {
+  it("has no two motifs of one name, nor of one region", () => {
+    expect(entries.length).toBeGreaterThanOrEqual(15);
+    expect(new Set(entries.map(([name]) => name)).size).toBe(entries.length);
+    const drawn = entries.map(([name, motif]) => {
+      const completed = complete(motif, {}, { aspect: 1, symmetry: "p1" });
+      return { name, strip: completed.strip, tile: inTile(completed) };
+    });
+    const alike = drawn.flatMap((a, i) =>
+      drawn.slice(i + 1).filter((b) => {
+        const common = areaOf(a.strip, a.tile) + areaOf(b.strip, b.tile) - differenceArea(a.strip, a.tile, b.tile);
+        const all = areaOf(a.strip, a.tile) + areaOf(b.strip, b.tile) + differenceArea(a.strip, a.tile, b.tile);
+        return common / all > 0.8;
+      }),
+    );
+    expect(alike).toEqual([]);
+  });
+});
