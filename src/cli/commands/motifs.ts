@@ -1,7 +1,15 @@
 /**
  * annulet motifs: the catalogue of motifs as a list, or as a sheet.
  */
-import { AnnuletError, drawMotifs, flatTile, listMotifs, type MotifEntry, sampleDesign } from "../../index.js";
+import {
+  AnnuletError,
+  drawMotifs,
+  flatTile,
+  listMotifs,
+  type MotifEntry,
+  type Problem,
+  sampleDesign,
+} from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit-codes.js";
 import { showBytes } from "../files.js";
@@ -31,7 +39,7 @@ export const motifsCommand: Command<MotifsOptions> = {
   async run({ args: [name], options: { output, json } }, io) {
     const entries = chosen(name);
     if (output !== undefined) {
-      requireSvg(output);
+      requireSheet(output, json);
       const [target] = await checkTargets([output], undefined);
       const svg = await drawSheet(entries);
       const [{ size }] = await writeOutputs([{ target, bytes: () => new TextEncoder().encode(svg) }]);
@@ -55,14 +63,14 @@ function chosen(name: string | undefined): MotifEntry[] {
   });
 }
 
-function requireSvg(output: string): void {
-  if (output.toLowerCase().endsWith(".svg")) return;
-  throw new AnnuletError({
-    code: "usage",
-    message: "The sheet is SVG.",
-    value: output,
-    allowed: "a file that ends in .svg",
-  });
+function requireSheet(output: string, json: boolean | undefined): void {
+  const problems: Problem[] = [];
+  if (json) problems.push({ code: "usage", message: "The motifs are either drawn, by --output, or printed as JSON." });
+  if (!output.toLowerCase().endsWith(".svg")) {
+    const allowed = "a file that ends in .svg";
+    problems.push({ code: "usage", message: "The sheet is SVG.", value: output, allowed });
+  }
+  if (problems.length > 0) throw new AnnuletError(problems);
 }
 
 async function drawSheet(entries: readonly MotifEntry[]): Promise<string> {

@@ -11,5 +11,6 @@ export interface MotifShape {
 export const motifLeaf: ShapeNode<MotifShape> = {
   key: "motif",
   fields: () => ({ motif: motifSchema }),
-  draw: ({ motif }, frame) => frame.drawGenerated(drawMotif(motif, { aspect: frame.strip.aspect }, frame.place(".motif"))),
+  draw: ({ motif }, frame) =>
+    frame.drawGenerated(drawMotif(motif, { aspect: frame.strip.aspect }, frame.place(".motif"))),
 };
