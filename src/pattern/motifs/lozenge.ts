@@ -6,11 +6,11 @@ import type { Motif } from "./motif.js";
 import { share } from "./parameter.js";
 
 const parameters = z.strictObject({
-  width: share("width, share of the tile's", [0.5, 0.94, 0.9]),
-  height: share("height, share of the tile's", [0.5, 0.94, 0.9]),
+  width: share("width, share of the tile's", [0.4, 0.94, 0.9]),
+  height: share("height, share of the tile's", [0.4, 0.94, 0.9]),
   bow: share(
     "how far the sides' control points stand from straight towards the corner of the box round it (below 0: towards the middle), share of the way",
-    [-0.2, 0.8, 0],
+    [-0.1, 0.8, 0],
   ),
 });
 

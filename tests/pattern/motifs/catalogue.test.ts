@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import loadManifold, { type ManifoldToplevel } from "manifold-3d";
 import { beforeAll, describe, expect, it } from "vitest";
+import type { MotifEntry } from "../../../src/pattern/motifs/list.js";
 import { LEAST_DETAIL } from "../../../src/pattern/motifs/motif.js";
 import { clipWithin, type GridRegion } from "../../../src/pattern/polygons.js";
 import { areaOf, differenceArea, SEED } from "../strips.js";
@@ -78,17 +79,23 @@ describe("the catalogue", () => {
   it("has no two motifs of one name, nor of one region", () => {
     expect(entries.length).toBeGreaterThanOrEqual(15);
     expect(new Set(entries.map(([name]) => name)).size).toBe(entries.length);
-    const drawn = entries.map(([name, motif]) => {
-      const completed = complete(motif, {}, { aspect: 1, symmetry: "p1" });
-      return { name, strip: completed.strip, tile: inTile(completed) };
-    });
-    const alike = drawn.flatMap((a, i) =>
-      drawn.slice(i + 1).filter((b) => {
-        const common = areaOf(a.strip, a.tile) + areaOf(b.strip, b.tile) - differenceArea(a.strip, a.tile, b.tile);
-        const all = areaOf(a.strip, a.tile) + areaOf(b.strip, b.tile) + differenceArea(a.strip, a.tile, b.tile);
-        return common / all > 0.8;
-      }),
+    const alike = entries.flatMap(([name, motif], i) =>
+      entries
+        .slice(i + 1)
+        .filter(([, other]) => likeness(motif, other) > 0.8)
+        .map(([other]) => [name, other]),
     );
     expect(alike).toEqual([]);
   });
 });
+
+/** Area that two motifs share over the area that either covers, in tiles for which both are made; 0 where none are. */
+function likeness(motif: MotifEntry, other: MotifEntry): number {
+  const least = Math.max(motif.aspect.least, other.aspect.least);
+  const most = Math.min(motif.aspect.most, other.aspect.most);
+  if (least > most) return 0;
+  const [a, b] = [motif, other].map((one) => complete(one, {}, { aspect: (least + most) / 2 }));
+  const both = areaOf(a.strip, inTile(a)) + areaOf(b.strip, inTile(b));
+  const apart = differenceArea(a.strip, inTile(a), inTile(b));
+  return (both - apart) / (both + apart);
+}
