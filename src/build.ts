@@ -79,7 +79,7 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
     }),
   );
   const { mesh } = union;
-  const genus = 1 + pattern.holes;
+  const genus = 1 + pattern.holes - parts.lostHoles;
   const check = await stages.run("checks", () => gateRing(mesh, { genus, balls: parts.spheres, tolerance, warn }));
   const measure = await stages.run("measure", () => measureMesh(mesh));
 

@@ -6,10 +6,11 @@ import { readDesign } from "./design/read.js";
 import type { Design } from "./design/schema.js";
 import type { FileSource } from "./files.js";
 import { loadFonts } from "./lettering/load.js";
-import type { Mark } from "./marks/mark.js";
-import { fontsOf, makeMarks } from "./marks/marks.js";
+import { fontsOf, type Marks, makeMarks } from "./marks/marks.js";
+import { regionLists } from "./pattern/areas.js";
 import { drawingNames } from "./pattern/drawing-names.js";
 import type { Fit } from "./pattern/fit.js";
+import { textDrawings, textFonts } from "./pattern/lettering/text-art.js";
 import { completePattern, noPattern, type Pattern } from "./pattern/pattern.js";
 import { loadDrawings } from "./pattern/svg/load.js";
 import { buildProfile, type Profile } from "./profile/profile.js";
@@ -32,8 +33,7 @@ export interface Layout {
   readonly profile: Profile;
   readonly pattern: Pattern;
   readonly wrap: Wrap;
-  /** What stands at one place of the band. */
-  readonly marks: readonly Mark[];
+  readonly marks: Marks;
 }
 
 /**
@@ -54,16 +54,20 @@ export async function layOut(document: unknown, stages: Stages, files: FileSourc
   const profile = await stages.run("profile", () =>
     buildProfile({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE),
   );
-  const pattern = await stages.run("pattern", async () => {
-    if (!(art && fit)) return noPattern(beads);
-    const drawings = await loadDrawings(drawingNames(art, beads), files, warn);
-    return completePattern(art, beads, fit, { profile, tolerance, warn, drawings });
+  const { pattern, fonts } = await stages.run("pattern", async () => {
+    const lists = art === undefined ? [] : regionLists(art);
+    const fonts = await loadFonts([...fontsOf(lettering), ...textFonts(lists)], files);
+    if (!(art && fit)) return { pattern: noPattern(beads), fonts };
+    const svgs = await loadDrawings(drawingNames(art, beads), files, warn);
+    const drawings = new Map([...svgs, ...textDrawings(lists, fonts)]);
+    return { pattern: completePattern(art, beads, fit, { profile, tolerance, warn, drawings }), fonts };
   });
-  const carries = pattern.reliefs.length + pattern.carvings.length > 0 || lettering.some(({ at }) => at === "seat");
-  const { wrap, marks } = await stages.run("wrap", async () => {
+  const carries =
+    pattern.reliefs.length + pattern.carvings.length > 0 ||
+    [...lettering, ...(design.hallmark ? [design.hallmark] : [])].some(({ at }) => at === "seat");
+  const { wrap, marks } = await stages.run("wrap", () => {
     const wrap = wrapSeat(profile, fit, carries);
-    const fonts = await loadFonts(fontsOf(lettering), files);
-    return { wrap, marks: makeMarks({ lettering }, { profile, startAngle: wrap.startAngle, fonts, tolerance, warn }) };
+    return { wrap, marks: makeMarks(design, { profile, startAngle: wrap.startAngle, fonts, tolerance, warn }) };
   });
   return { design, size, fit, width, profile, pattern, wrap, marks };
 }

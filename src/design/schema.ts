@@ -2,7 +2,7 @@
  * The design document: everything that one ring is made from. Lengths in mm, angles in degrees.
  */
 import { z } from "zod";
-import { letteringSchema } from "../marks/schema.js";
+import { hallmarkSchema, letteringSchema } from "../marks/schema.js";
 import { alloys } from "../measure/alloys/catalogue.js";
 import { beadRunSchema, patternSchema } from "../pattern/schema.js";
 import { profileSchema } from "../profile/schema.js";
@@ -69,6 +69,9 @@ export const designSchema = z.strictObject({
     .max(MAX_LETTERING)
     .default([])
     .describe(`texts on the seat, a rail or in the bore, at most ${MAX_LETTERING}; default none`),
+  hallmark: hallmarkSchema
+    .optional()
+    .describe("a plain field for a hallmark, sunk or level, that pattern and beads keep clear of; default none"),
   stones: z.array(z.unknown()).max(0).default([]).describe("reserved; must be an empty list for now; default empty"),
   material: z
     .enum(alloys.map((alloy) => alloy.symbol))

@@ -70,17 +70,24 @@ export function makeMark(region: GridRegion, options: MarkOptions): Mark {
   requireLength(boxOf(region, strip).u, options);
   const shape = raiseRegion(strip, region, { section, names: [what], path });
   if (shape === undefined) throw new Error("a region without rings was checked before");
-  const { wrap } = surface;
-  const turn = (((radians(angle) - wrap.startAngle) % TURN) + TURN) % TURN;
-  const shift = (turn - TURN / 2) * wrap.referenceRadius;
-  const move = (polygons: readonly ReliefPolygon[]): ReliefPolygon[] =>
-    polygons.map((polygon) => polygon.map((ring) => ring.map(([u, v, h]): Point3 => [u + shift, v, h])));
-  const moved = { ...shape, top: move(shape.top), outline: move(shape.outline) };
+  const shift = placeRound(surface, angle);
+  const moved = { ...shape, top: shiftPolygons(shape.top, shift), outline: shiftPolygons(shape.outline, shift) };
   const points = moved.outline.flat(2);
   const range = (k: 0 | 1) => extent(points.map((point) => point[k]));
   const box = { u: range(0), v: range(1) };
   requireWidth(box.v, options);
   return { path, surface, mode, shape: moved, box };
+}
+
+/** By how much what is laid about the middle of a strip is moved along u to stand at an angle, degrees; mm. */
+export function placeRound({ wrap }: Surface, angle: number): number {
+  const turn = (((radians(angle) - wrap.startAngle) % TURN) + TURN) % TURN;
+  return (turn - TURN / 2) * wrap.referenceRadius;
+}
+
+/** Polygons moved along u. */
+export function shiftPolygons(polygons: readonly ReliefPolygon[], shift: number): ReliefPolygon[] {
+  return polygons.map((polygon) => polygon.map((ring) => ring.map(([u, v, h]): Point3 => [u + shift, v, h])));
 }
 
 /** The box round a region, mm. */

@@ -5,13 +5,24 @@ import type { Warn } from "../errors.js";
 import type { FontUse } from "../lettering/load.js";
 import type { Typeface } from "../lettering/typeface.js";
 import type { Profile } from "../profile/profile.js";
-import { showLength } from "../units.js";
+import { showLength, TURN } from "../units.js";
+import { type Field, makeField } from "./field.js";
 import { inscribe } from "./inscribe.js";
 import type { Mark } from "./mark.js";
-import type { LetteringSpec } from "./schema.js";
+import type { HallmarkSpec, LetteringSpec } from "./schema.js";
+import type { Surface } from "./surface.js";
 
 export interface MarkDesign {
   readonly lettering: readonly LetteringSpec[];
+  readonly hallmark?: HallmarkSpec | undefined;
+}
+
+/** What stands at one place of the band. */
+export interface Marks {
+  /** In the order in which they are cut or laid on. */
+  readonly marks: readonly Mark[];
+  /** The hallmark's field; undefined where there is none. */
+  readonly field: Field | undefined;
 }
 
 export interface MarksOptions {
@@ -31,19 +42,39 @@ export function fontsOf(lettering: readonly LetteringSpec[]): FontUse[] {
 }
 
 /**
- * Lays out the marks, in the order in which they are cut or laid on.
+ * Lays out the marks.
  *
- * @throws AnnuletError as `inscribe`
+ * @throws AnnuletError as `inscribe` and `makeField`
  */
-export function makeMarks({ lettering }: MarkDesign, options: MarksOptions): Mark[] {
+export function makeMarks({ lettering, hallmark }: MarkDesign, options: MarksOptions): Marks {
   const { fonts, warn } = options;
-  return lettering.map((spec, i) => {
+  const field = hallmark && makeField(hallmark, { ...options, path: "hallmark" });
+  const texts = lettering.map((spec, i) => {
     const path = `lettering[${i}]`;
     const typeface = fonts.get(spec.font);
     if (typeface === undefined) throw new Error("fonts are loaded before texts are set");
     const mark = inscribe(spec, { ...options, typeface, path });
     if (mark.mode === "raised" && mark.surface.name === "bore") warnBore(mark, warn);
+    if (field !== undefined) warnOnField(mark, field, warn);
     return mark;
+  });
+  return { marks: field?.mark === undefined ? texts : [field.mark, ...texts], field };
+}
+
+/** The field is for marks that others strike: lettering over it leaves them no room. */
+function warnOnField({ surface, box, path }: Mark, { surface: own, middle, width, height }: Field, warn: Warn): void {
+  const side = (one: Surface) => Math.sign(one.wrap.section(0, 0)[0]);
+  if (surface.name !== own.name || side(surface) !== side(own)) return;
+  const round = TURN * surface.wrap.referenceRadius;
+  const apart = (box.u[0] + box.u[1]) / 2 - (middle[0] * surface.wrap.referenceRadius) / own.wrap.referenceRadius;
+  const along = Math.abs(apart - round * Math.round(apart / round)) - (box.u[1] - box.u[0] + width) / 2;
+  const across = Math.abs((box.v[0] + box.v[1]) / 2 - middle[1]) - (box.v[1] - box.v[0] + height) / 2;
+  if (along >= 0 || across >= 0) return;
+  warn({
+    code: "lettering-on-hallmark",
+    message: "the lettering stands in the hallmark's field, which should stay plain",
+    path,
+    hint: "move one of them by angle or v",
   });
 }
 

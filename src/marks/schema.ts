@@ -3,17 +3,14 @@
  * hallmark.
  */
 import { z } from "zod";
-import { DEFAULT_FONT } from "../lettering/load.js";
-
-/** Longest text, characters; a chosen limit, above what goes round a finger. */
-export const MAX_TEXT_LENGTH = 200;
+import { textFields } from "../lettering/schema.js";
 
 /** Defaults; mm and degrees. Sizes: common practice, no source. */
 export const MARK_DEFAULTS = {
   angle: 90,
   v: 0,
   side: "+z",
-  lettering: { at: "seat", font: DEFAULT_FONT, height: 2, spacing: 0, mode: "sunk", depth: 0.25, relief: 0.3 },
+  lettering: { at: "seat", height: 2, mode: "sunk", depth: 0.25, relief: 0.3 },
   edge: { round: 0, draft: 0 },
   up: "+z",
   hallmark: { at: "bore", angle: 270, width: 5, height: 2, depth: 0.1, corner: 0.4 },
@@ -29,29 +26,6 @@ const across = z
   .max(50)
   .default(MARK_DEFAULTS.v)
   .describe("mm from the surface's middle line, + towards +z, -50 to 50; default 0");
-
-/** The fields that say which text is set and how. */
-export const textFields = {
-  text: z
-    .string()
-    .min(1)
-    .max(MAX_TEXT_LENGTH)
-    .describe(`what is set, one line of one direction, 1 to ${MAX_TEXT_LENGTH} characters`),
-  font: z
-    .string()
-    .min(1)
-    .max(300)
-    .default(DEFAULT_FONT)
-    .describe(
-      "font file, OpenType, TrueType or WOFF: a name beside the design, or package: and its path in an npm package; default Nunito ExtraBold, which annulet brings",
-    ),
-  spacing: z
-    .number()
-    .min(-5)
-    .max(20)
-    .default(MARK_DEFAULTS.lettering.spacing)
-    .describe("mm between letters beside what the font says, -5 to 20; default 0"),
-};
 
 export const letteringSchema = z
   .strictObject({
@@ -113,3 +87,51 @@ export const letteringSchema = z
   });
 
 export type LetteringSpec = z.output<typeof letteringSchema>;
+
+export const hallmarkSchema = z
+  .strictObject({
+    at: surface
+      .default(MARK_DEFAULTS.hallmark.at)
+      .describe("the surface that carries it: seat, rail (its flat top) or bore; default bore"),
+    side,
+    angle: z
+      .number()
+      .min(-360)
+      .max(360)
+      .default(MARK_DEFAULTS.hallmark.angle)
+      .describe(
+        "where its middle stands, degrees counter-clockwise from +x seen from +z; default 270, opposite the top",
+      ),
+    v: across,
+    width: z
+      .number()
+      .min(0.5)
+      .max(50)
+      .default(MARK_DEFAULTS.hallmark.width)
+      .describe("its length round the band, mm, 0.5 to 50; default 5"),
+    height: z
+      .number()
+      .min(0.5)
+      .max(50)
+      .default(MARK_DEFAULTS.hallmark.height)
+      .describe("its height across the band, mm, 0.5 to 50; default 2"),
+    depth: z
+      .number()
+      .min(0)
+      .max(5)
+      .default(MARK_DEFAULTS.hallmark.depth)
+      .describe("how deep it lies below the surface, mm; 0 is the surface itself, kept plain; default 0.1"),
+    corner: z
+      .number()
+      .min(0)
+      .max(25)
+      .default(MARK_DEFAULTS.hallmark.corner)
+      .describe("radius of its corners, mm, at most half its width and height; default 0.4"),
+  })
+  .superRefine(({ at, side: rail, width, height, corner }, context) => {
+    const complain = (field: string, message: string) => context.addIssue({ code: "custom", path: [field], message });
+    if (rail !== undefined && at !== "rail") complain("side", `belongs to "at": "rail", not ${at}`);
+    if (2 * corner > Math.min(width, height)) complain("corner", "is more than half of the width or the height");
+  });
+
+export type HallmarkSpec = z.output<typeof hallmarkSchema>;

@@ -4,13 +4,16 @@
 import type { z } from "zod";
 
 /** The fields that art comes from, and what each is called. */
-const SOURCES = { path: "a path", svg: "an svg file", shape: "a shape", motif: "a motif" } as const;
+const SOURCES = { path: "a path", svg: "an svg file", shape: "a shape", motif: "a motif", text: "a text" } as const;
 
 /** A field that art comes from. */
 export type ArtField = keyof typeof SOURCES;
 
 /** A region as far as its art is concerned. */
-export type ArtFields = { readonly [Field in ArtField]?: unknown } & { readonly place?: unknown };
+export type ArtFields = { readonly [Field in Exclude<ArtField, "text">]?: unknown } & {
+  readonly text?: { readonly height?: number | undefined } | undefined;
+  readonly place?: { readonly fit?: unknown; readonly scale: number } | undefined;
+};
 
 const sources = Object.keys(SOURCES) as ArtField[];
 
@@ -25,7 +28,11 @@ export function checkArtFields(region: ArtFields, context: z.RefinementCtx): voi
   const [first, ...others] = sources.filter((field) => region[field] !== undefined);
   if (first === undefined) complain("path", "is missing");
   for (const field of others) complain(field, `is given beside ${SOURCES[first]}: keep one of them`);
-  if (region.svg === undefined && region.place !== undefined) {
-    complain("place", "belongs to an svg file, and none is given");
+  const { svg, text, place } = region;
+  if (svg === undefined && text === undefined && place !== undefined) {
+    complain("place", "belongs to an svg file or a text, and none is given");
+  }
+  if (text?.height !== undefined && (place?.fit !== undefined || (place?.scale ?? 1) !== 1)) {
+    complain("place", "has a fit or a scale beside the text's height: keep one of them");
   }
 }

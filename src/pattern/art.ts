@@ -17,7 +17,7 @@ import type { RegionSpec } from "./schema.js";
 import { ShapeDrawer } from "./shapes/draw-shape.js";
 import type { ShapeSpec } from "./shapes/shape-spec.js";
 import { clearRing, imagesOf, type Strip, steps } from "./strip.js";
-import { drawingOf, readSvgArt } from "./svg-art.js";
+import { drawingOf, readSvgArt, readTextArt } from "./svg-art.js";
 import { halfSpan, takeRibbon, takesSides } from "./take-ribbon.js";
 import { tidy } from "./tidy.js";
 
@@ -95,9 +95,10 @@ function noOther(name: string, where: string): never {
 
 function readRegion(strip: Strip, spec: RegionSpec, drawer: ShapeDrawer, where: string, warn: Warn): DrawnPaths {
   const { artTolerance: tolerance } = strip;
-  const { path = "", svg, shape, motif, unit } = spec;
+  const { path = "", svg, shape, motif, text, unit } = spec;
   if (shape !== undefined) return drawer.draw(shape, { unit, tolerance, where: `${where}.shape` });
   if (motif !== undefined) return drawer.draw({ motif }, { unit, tolerance, where });
+  if (text !== undefined) return readTextArt(strip, { ...spec, text }, drawer.drawings, `${where}.text`);
   if (svg === undefined) return readArt(strip, { path, unit }, tolerance, `${where}.path`);
   const file = `${where}.svg`;
   return readSvgArt(strip, { ...spec, svg }, drawingOf(svg, drawer.drawings, file), tolerance, file, warn);

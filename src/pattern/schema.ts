@@ -6,6 +6,7 @@ import { checkArtFields } from "./art-rules.js";
 import { composeFields } from "./compose.js";
 import { checkComposition } from "./composition-rules.js";
 import { cycleSchema, tilesSchema } from "./cycle.js";
+import { textArtSchema } from "./lettering/text-art.js";
 import { motifSchema } from "./motifs/index.js";
 import { drawingUnit, fillRule, pathData } from "./path-schema.js";
 import { checkModeFields } from "./region-rules.js";
@@ -112,6 +113,7 @@ export const regionSchema = z
       .optional()
       .describe("a shape instead of a path: drawings combined, cut, offset or copied before symmetry completes them"),
     motif: motifSchema.optional(),
+    text: textArtSchema.optional(),
     place: placeSchema.optional(),
     unit: lengthUnit,
     tiles: tilesSchema.optional(),

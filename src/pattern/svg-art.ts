@@ -3,6 +3,7 @@
  */
 import { AnnuletError, type Warn } from "../errors.js";
 import { fromGrid } from "./grid.js";
+import { type TextArt, textName } from "./lettering/text-art.js";
 import type { DrawingUnit } from "./path-schema.js";
 import { checkReach, type DrawnPaths } from "./read-art.js";
 import type { Strip } from "./strip.js";
@@ -45,6 +46,28 @@ export function readSvgArt(
   if (cleaned.duplicates + cleaned.tinyLoops + cleaned.crossings > 0)
     warn(cleanedWarning(drawing.name, cleaned, where));
   return { closed: region.map((ring) => [...ring]), open: [] };
+}
+
+/** A text and where it stands. */
+export interface PlacedText extends Omit<SvgArt, "svg"> {
+  readonly text: TextArt;
+}
+
+/**
+ * Places a text in the tile, as a drawing is placed. Outlines that cross themselves are usual in fonts and not told.
+ *
+ * @throws AnnuletError as `readSvgArt`
+ */
+export function readTextArt(
+  strip: Strip,
+  { text, place, unit }: PlacedText,
+  drawings: ReadonlyMap<string, Drawing>,
+  where: string,
+): DrawnPaths {
+  const drawing = drawingOf(textName(text), drawings, where);
+  const fit = text.height === undefined ? {} : ({ fit: "drawn" } as const);
+  const art = { svg: text.text, place: { ...place, ...fit }, unit };
+  return readSvgArt(strip, art, drawing, strip.artTolerance, where, () => undefined);
 }
 
 /** The drawing of that name. */

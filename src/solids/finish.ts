@@ -3,6 +3,7 @@
  */
 import type { Mark } from "../marks/mark.js";
 import type { Mesh } from "../mesh/mesh.js";
+import { LEAST_WALL } from "../profile/limits.js";
 import type { Profile } from "../profile/profile.js";
 import { TURN } from "../units.js";
 import { seatStations } from "../wrap/wrap.js";
@@ -53,7 +54,7 @@ function buildMark(mark: Mark, marks: readonly Mark[], options: FinishOptions): 
   const { profile, facets, tolerance, clear, patternDepth, standing } = options;
   const { wrap } = surface;
   const outside = surface.name !== "bore";
-  const sunk = marks.filter((other) => other.mode === "sunk" && other !== mark && overlapRound(other, mark));
+  const sunk = marks.filter((other) => other.mode === "sunk" && other !== mark && overlap(other, mark));
   const deepest = (all: readonly Mark[]) => Math.max(0, ...all.map((other) => other.shape.height));
   const [height, depth] = mode === "raised" ? [shape.height, 0] : [0, shape.height];
   const stations = seatStations(surface.line, (segment) =>
@@ -71,8 +72,12 @@ function buildMark(mark: Mark, marks: readonly Mark[], options: FinishOptions): 
   return buildSunk(shape, { ...bending, sink: outside ? clear + standing : clear });
 }
 
-/** Whether two marks stand over some same stretch of the finger. */
-function overlapRound(a: Mark, b: Mark): boolean {
+/** Whether two marks stand over some same place of the finger, or come nearer along it than the least wall. */
+function overlap(a: Mark, b: Mark): boolean {
   const [[a0, a1], [b0, b1]] = [a, b].map(({ box, surface }) => box.u.map((u) => u / surface.wrap.referenceRadius));
+  const [c, d] = [a, b].map(({ box, surface }) =>
+    box.v.map((v) => surface.wrap.section(v, 0)[0]).sort((x, y) => x - y),
+  );
+  if (c[0] >= d[1] + LEAST_WALL || d[0] >= c[1] + LEAST_WALL) return false;
   return [-1, 0, 1].some((turn) => a0 + turn * TURN < b1 && b0 < a1 + turn * TURN);
 }

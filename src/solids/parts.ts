@@ -1,13 +1,14 @@
 /**
  * The bodies of a ring: band, relief, beads; with what is known of each bead run.
  */
-import type { Mark } from "../marks/mark.js";
+import type { Marks } from "../marks/marks.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Carving, Pattern } from "../pattern/pattern.js";
 import type { Profile } from "../profile/profile.js";
 import { seatStations } from "../wrap/wrap.js";
 import { type Bead, beadMesh, geodesicSphere } from "./bead.js";
 import type { BeadRunReport } from "./bead-report.js";
+import { clearBeads, clearField } from "./clear-field.js";
 import { ACROSS_SHARE, AROUND_SHARE, chordsAcross, facetCount } from "./facets.js";
 import { buildFinish, type Finish } from "./finish.js";
 import { requireFloorWall } from "./floor-wall.js";
@@ -24,6 +25,10 @@ export interface Parts {
   /** Raised bodies that no cut goes through. */
   readonly reliefs: readonly Mesh[];
   readonly beads: readonly Mesh[];
+  /** Where neither relief nor cuts of the pattern may be; undefined where nothing is kept clear. */
+  readonly clear: Mesh | undefined;
+  /** The pattern's holes that are not made because of that. */
+  readonly lostHoles: number;
   /** What is cut out of all this, and what is then laid on; undefined where nothing is. */
   readonly finish: Finish | undefined;
   /** The beads as spheres, in the order of their meshes. */
@@ -43,8 +48,8 @@ export interface Cut {
 export interface PartsOptions extends PlaceRunsOptions {
   readonly profile: Profile;
   readonly pattern: Pattern;
-  /** What stands at one place, in order. Default nothing. */
-  readonly marks?: readonly Mark[];
+  /** What stands at one place. Default nothing. */
+  readonly marks?: Marks;
   /** Largest chordal deviation, mm. */
   readonly tolerance: number;
 }
@@ -55,10 +60,14 @@ export interface PartsOptions extends PlaceRunsOptions {
  */
 const COARSEST_BEAD = 0.04;
 
+const NO_MARKS: Marks = { marks: [], field: undefined };
+
 /** Builds every body of the ring. */
 export function makeParts(options: PartsOptions): Parts {
-  const { profile, wrap, pattern, tolerance, marks = [] } = options;
-  const { runs, reports, beads } = placeRuns(options);
+  const { profile, wrap, pattern, tolerance, warn } = options;
+  const { marks, field } = options.marks ?? NO_MARKS;
+  const { runs, reports, beads: placed } = placeRuns(options);
+  const beads = clearBeads(placed, field, warn);
 
   const outer = marks.filter(({ mode, surface }) => mode === "raised" && surface.name !== "bore");
   const top = Math.max(pattern.height, ...outer.map(({ shape }) => shape.height));
@@ -84,6 +93,15 @@ export function makeParts(options: PartsOptions): Parts {
     ...{ profile, facets, tolerance, clear: clearance(tolerance), patternDepth: deepest },
     standing: Math.max(pattern.height, ...options.beadRuns.map(({ height }) => height)) + largestBead(beads),
   });
+  const clearing =
+    field &&
+    clearField(field, {
+      ...{ ...bending({ copies: 1 }), profile, pattern, clear: clearance(tolerance) },
+      holes: (reach) => {
+        const pierced = pattern.carvings.flatMap((carving) => carving.pierced);
+        return pierced.map((shape) => buildHole(shape, { ...bending(shape), profile, reach }));
+      },
+    });
   const spheres = new Map<number, Mesh>();
   const unit = (radius: number) => {
     const known = spheres.get(radius) ?? geodesicSphere(Math.min(tolerance / radius, COARSEST_BEAD));
@@ -95,6 +113,8 @@ export function makeParts(options: PartsOptions): Parts {
     cuts,
     reliefs: reliefs.slice(pattern.carvings.at(-1)?.after ?? 0),
     beads: beads.map((bead) => beadMesh(bead, unit(bead.radius))),
+    clear: clearing?.body,
+    lostHoles: clearing?.lostHoles ?? 0,
     finish,
     spheres: beads,
     runs: reports,

@@ -20,6 +20,8 @@ export interface RingParts {
   readonly reliefs: readonly Mesh[];
   /** Many small bodies. */
   readonly beads: readonly Mesh[];
+  /** A body that reliefs and cuts keep clear of: it is taken from each of them before. Default none. */
+  readonly clear?: Mesh | undefined;
   /** What is cut out of all this, and what is then laid on. Default nothing. */
   readonly finish?: { readonly tools: readonly Mesh[]; readonly raised: readonly Mesh[] } | undefined;
 }
@@ -59,16 +61,19 @@ export interface UnionResult {
 export async function uniteRing(parts: RingParts, options: UnionOptions): Promise<UnionResult> {
   const { kernel, fallback, accept, signal } = options;
   const { cuts = [], finish = NO_FINISH } = parts;
-  const bodies = [...parts.reliefs, ...groupDisjoint(parts.beads)];
+  const beads = groupDisjoint(parts.beads);
   const carved = cuts.length + finish.tools.length > 0;
-  if (!carved && bodies.length + finish.raised.length === 0) {
+  if (!carved && parts.reliefs.length + beads.length + finish.raised.length === 0) {
     return { mesh: parts.band, kernel: "none", road: "plain", hollows: [] };
   }
   const road = carved ? "carved-ring" : "whole-ring";
   const unite = async (by: Kernel) => {
     signal?.throwIfAborted();
     let ring = parts.band;
-    const steps = [...cuts, { under: bodies, tools: finish.tools }];
+    const clear = (bodies: readonly Mesh[]) => clearOf(by, bodies, parts.clear);
+    const steps: RingCut[] = [];
+    for (const { under, tools } of cuts) steps.push({ under: await clear(under), tools: await clear(tools) });
+    steps.push({ under: [...(await clear(parts.reliefs)), ...beads], tools: finish.tools });
     for (const { under, tools } of steps) {
       ring = await uniteAll(by, [ring, ...under]);
       if (tools.length > 0) ring = await by.subtract(ring, await uniteAll(by, tools));
@@ -84,6 +89,13 @@ export async function uniteRing(parts: RingParts, options: UnionOptions): Promis
 }
 
 const NO_FINISH: NonNullable<RingParts["finish"]> = { tools: [], raised: [] };
+
+/** What is left of bodies without what is to be kept clear. */
+async function clearOf(kernel: Kernel, bodies: readonly Mesh[], clear: Mesh | undefined): Promise<readonly Mesh[]> {
+  if (clear === undefined || bodies.length === 0) return bodies;
+  const left = await kernel.subtract(await uniteAll(kernel, bodies), clear);
+  return left.triangles.length === 0 ? [] : [left];
+}
 
 /** One body needs no union. */
 function uniteAll(kernel: Kernel, bodies: readonly Mesh[]): Promise<Mesh> {

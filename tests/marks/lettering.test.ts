@@ -29,7 +29,9 @@ async function failure(design: DesignInput, options: BuildOptions = {}): Promise
 
 /** Area of a body's outline and its greatest depth or height, by the shoelace formula. */
 async function flatArea(design: DesignInput): Promise<number> {
-  const { marks } = await layOut(design, new Stages({}), fontFiles);
+  const {
+    marks: { marks },
+  } = await layOut(design, new Stages({}), fontFiles);
   const ring = (points: readonly (readonly number[])[]) => points.map(([x, y]) => ({ x, y }));
   return marks[0].shape.outline.flat().reduce((sum, points) => sum + ringArea(ring(points)), 0);
 }

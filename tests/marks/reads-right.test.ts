@@ -33,7 +33,7 @@ async function seen(lettering: Record<string, unknown>, mirrored = false): Promi
   const warn = () => undefined;
   const { finish } = makeParts({ ...laid, beadRuns: [], tolerance: 0.004, maxBeads: 1, warn });
   const [mesh] = [...(finish?.raised ?? []), ...(finish?.tools ?? [])] as [Mesh];
-  const mark = laid.marks[0];
+  const mark = laid.marks.marks[0];
   const { wrap } = mark.surface;
   const h = mark.mode === "raised" ? mark.shape.height : -mark.shape.height;
   const [middle, level] = wrap.section(0, h);

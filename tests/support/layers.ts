@@ -28,7 +28,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   design: [...BASE, "sizing", "profile", "pattern", "marks/schema", "measure/alloys"],
   wrap: [...BASE, "mesh", "sizing", "profile", "pattern", "design (types)"],
   marks: [...BASE, "lettering", "profile", "pattern", "wrap"],
-  solids: [...BASE, "mesh", "sizing", "profile", "pattern", "wrap", "marks (types)", "design (types)"],
+  solids: [...BASE, "mesh", "sizing", "profile", "pattern", "wrap", "marks", "design (types)"],
   union: [...BASE, "mesh"],
   measure: [...BASE, "mesh"],
   checks: [...BASE, "mesh", "measure"],

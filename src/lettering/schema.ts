@@ -1,0 +1,34 @@
+/**
+ * The fields of a design document that say which text is set, and how.
+ */
+import { z } from "zod";
+import { DEFAULT_FONT } from "./load.js";
+
+/** Longest text, characters; a chosen limit, above what goes round a finger. */
+export const MAX_TEXT_LENGTH = 200;
+
+/** Defaults; spacing in mm. */
+export const TEXT_DEFAULTS = { font: DEFAULT_FONT, spacing: 0 } as const;
+
+/** The fields that say which text is set and how. */
+export const textFields = {
+  text: z
+    .string()
+    .min(1)
+    .max(MAX_TEXT_LENGTH)
+    .describe(`what is set, one line of one direction, 1 to ${MAX_TEXT_LENGTH} characters`),
+  font: z
+    .string()
+    .min(1)
+    .max(300)
+    .default(TEXT_DEFAULTS.font)
+    .describe(
+      "font file, OpenType, TrueType or WOFF: a name beside the design, or package: and its path in an npm package; default Nunito ExtraBold, which annulet brings",
+    ),
+  spacing: z
+    .number()
+    .min(-5)
+    .max(20)
+    .default(TEXT_DEFAULTS.spacing)
+    .describe("mm between letters beside what the font says, -5 to 20; default 0"),
+};

@@ -1,0 +1,56 @@
+import { mkdirSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { beforeAll, describe, expect, it } from "vitest";
+import { filesBeside } from "../../src/cli/design-folder.js";
+import { findPackageFont } from "../../src/cli/package-fonts.js";
+import { failureOf } from "../support/failure-of.js";
+import { nameOf, pathOf } from "../support/fonts.js";
+
+let folder: string;
+
+beforeAll(() => {
+  folder = mkdtempSync(join(tmpdir(), "annulet-fonts-"));
+  const carried = join(folder, "node_modules", "@reed", "type", "bold");
+  mkdirSync(carried, { recursive: true });
+  mkdirSync(join(folder, "designs"));
+  writeFileSync(join(carried, "Reed.ttf"), "reed");
+  writeFileSync(join(carried, "secret.txt"), "secret");
+  writeFileSync(join(folder, "outside.ttf"), "outside");
+  symlinkSync(join(folder, "outside.ttf"), join(carried, "link.ttf"));
+});
+
+describe("a font in a package", () => {
+  it("is found in the node_modules of a folder above the design", () => {
+    const read = filesBeside(join(folder, "designs", "ring.json"));
+    expect(new TextDecoder().decode(read("package:@reed/type/bold/Reed.ttf"))).toBe("reed");
+  });
+
+  it("is found in annulet's own packages from any folder", () => {
+    const read = filesBeside(join(folder, "ring.json"));
+    expect(read(nameOf("nunito"))).toEqual(Uint8Array.from(readFileSync(pathOf("nunito"))));
+  });
+
+  it.each([
+    ["package:@reed/type/bold/secret.txt", "package-font-invalid"],
+    ["package:@reed/type/../../../outside.ttf", "package-font-invalid"],
+    ["package:@reed/type/bold/link.ttf", "package-font-invalid"],
+    ["package:../type/bold/Reed.ttf", "package-font-invalid"],
+    ["package:@reed/../bold/Reed.ttf", "package-font-invalid"],
+    ["package:", "package-font-invalid"],
+    ["package:@reed/type", "package-font-invalid"],
+    ["package:@reed/other/bold/Reed.ttf", "package-missing"],
+    ["package:@reed/type/bold/None.ttf", "file-missing"],
+  ])("%s is refused", (name, code) => {
+    expect(failureOf(() => findPackageFont(name, folder))).toMatchObject({ code, value: name });
+  });
+});
+
+it("a font beside the design may be larger than a drawing, but not without limit", () => {
+  const read = filesBeside(join(folder, "ring.json"));
+  writeFileSync(join(folder, "big.ttf"), new Uint8Array(6e6));
+  writeFileSync(join(folder, "huge.ttf"), new Uint8Array(31e6));
+  writeFileSync(join(folder, "big.svg"), new Uint8Array(6e6));
+  expect(read("big.ttf").length).toBe(6e6);
+  for (const name of ["huge.ttf", "big.svg"]) expect(failureOf(() => read(name)).code).toBe("file-too-large");
+});
