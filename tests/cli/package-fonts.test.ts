@@ -1,7 +1,7 @@
-import { mkdirSync, mkdtempSync, readFileSync, symlinkSync, writeFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { filesBeside } from "../../src/cli/design-folder.js";
 import { findPackageFont } from "../../src/cli/package-fonts.js";
 import { failureOf } from "../support/failure-of.js";
@@ -19,6 +19,8 @@ beforeAll(() => {
   writeFileSync(join(folder, "outside.ttf"), "outside");
   symlinkSync(join(folder, "outside.ttf"), join(carried, "link.ttf"));
 });
+
+afterAll(() => rmSync(folder, { recursive: true }));
 
 describe("a font in a package", () => {
   it("is found in the node_modules of a folder above the design", () => {
