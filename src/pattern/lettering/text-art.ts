@@ -6,6 +6,7 @@ import type { FontUse } from "../../lettering/load.js";
 import { textFields } from "../../lettering/schema.js";
 import { setText } from "../../lettering/set-text.js";
 import type { Typeface } from "../../lettering/typeface.js";
+import type { RegionsOf } from "../areas.js";
 import type { Drawing } from "../svg/drawing.js";
 import { textDrawing } from "./text-drawing.js";
 
@@ -25,23 +26,12 @@ export const textArtSchema = z
 
 export type TextArt = z.output<typeof textArtSchema>;
 
-/** What a region says of its text. */
-interface TextRegion {
-  readonly text?: TextArt | undefined;
-}
-
-/** Regions, and where their owner stands in the document. */
-export interface TextRegions {
-  readonly regions: readonly TextRegion[];
-  readonly where: string;
-}
-
 /** The fonts that regions name, each with its place. */
-export function textFonts(lists: readonly TextRegions[]): FontUse[] {
+export function textFonts(lists: readonly RegionsOf[]): FontUse[] {
   return placedTexts(lists).map(({ text, where }) => ({ name: text.font, where: `${where}.font` }));
 }
 
-function placedTexts(lists: readonly TextRegions[]): { readonly text: TextArt; readonly where: string }[] {
+function placedTexts(lists: readonly RegionsOf[]): { readonly text: TextArt; readonly where: string }[] {
   return lists.flatMap(({ regions, where }) =>
     regions.flatMap(({ text }, i) => (text === undefined ? [] : [{ text, where: `${where}.regions[${i}].text` }])),
   );
@@ -61,10 +51,7 @@ const NOMINAL_HEIGHT = 2;
  *
  * @throws AnnuletError as `setText`
  */
-export function textDrawings(
-  lists: readonly TextRegions[],
-  fonts: ReadonlyMap<string, Typeface>,
-): Map<string, Drawing> {
+export function textDrawings(lists: readonly RegionsOf[], fonts: ReadonlyMap<string, Typeface>): Map<string, Drawing> {
   const drawings = new Map<string, Drawing>();
   for (const { text, where: place } of placedTexts(lists)) {
     const typeface = fonts.get(text.font);
