@@ -7,8 +7,10 @@ import type { FileSource } from "./files.js";
 import { layOut } from "./lay-out.js";
 import type { Point2 } from "./math/point.js";
 import { type Fit, FULL_COVER } from "./pattern/fit.js";
+import { outlineAbove } from "./pattern/image/raise-field.js";
 import type { Pattern } from "./pattern/pattern.js";
 import type { PatternSpec } from "./pattern/schema.js";
+import type { ReliefShape } from "./pattern/section.js";
 import { oneTile, stretchesOf } from "./pattern/stretches.js";
 import { type FriezeGroup, type FriezeName, friezeGroup } from "./pattern/symmetry.js";
 import { type FlatRings, type TileOutlinesOptions, tileOutlines } from "./pattern/tile-outlines.js";
@@ -50,7 +52,10 @@ export interface FlatRegion {
   /** Names of the regions in it. */
   readonly names: readonly string[];
   readonly mode: "raised" | "sunk" | "pierced";
-  /** mm above the seat; below it, negative, for what is sunk; undefined for what goes through. */
+  /**
+   * mm above the seat; below it, negative, for what is sunk; undefined for what goes through. A height map is several
+   * regions of its name: what of it reaches each of these heights.
+   */
   readonly height: number | undefined;
   readonly rings: FlatRings;
 }
@@ -116,26 +121,34 @@ function flatRegions({ reliefs, carvings }: Pattern, stretch: TileOutlinesOption
   const raised = (from: number, to: number) =>
     reliefs
       .slice(from, to)
-      .sort((a, b) => a.height - b.height)
-      .map(
-        ({ names, height, ...shape }): FlatRegion => ({
-          names,
-          mode: "raised",
-          height,
-          rings: tileOutlines(shape, stretch),
-        }),
-      );
+      .flatMap((shape) => contoursOf(shape, stretch).map((one): FlatRegion => ({ ...one, mode: "raised" })))
+      .sort((a, b) => (a.height ?? 0) - (b.height ?? 0));
   const steps = carvings.flatMap(({ after, sunk, pierced }, i) => [
     ...raised(carvings[i - 1]?.after ?? 0, after),
-    ...sunk.map(({ names, height, ...shape }): FlatRegion => {
-      return { names, mode: "sunk", height: -height, rings: tileOutlines(shape, stretch) };
-    }),
+    ...sunk.flatMap((shape) =>
+      contoursOf(shape, stretch).map((one): FlatRegion => ({ ...one, mode: "sunk", height: -one.height })),
+    ),
     ...pierced.map(({ names, mouth, seam }): FlatRegion => {
       return { names, mode: "pierced", height: undefined, rings: tileOutlines({ outline: mouth, seam }, stretch) };
     }),
   ]);
   // What stands in another part of the pattern does not show.
   return [...steps, ...raised(carvings.at(-1)?.after ?? 0, reliefs.length)].filter(({ rings }) => rings.length > 0);
+}
+
+/** Heights at which a height map is drawn, from its outline up: as many as shades of one colour are told apart. */
+const CONTOURS = 5;
+
+/** A body's outline; of a height map, what of it reaches each of several heights, the lowest first. */
+function contoursOf({ names, height, surface, outline, seam }: ReliefShape, stretch: TileOutlinesOptions) {
+  const drawn = (at: number, polygons: ReliefShape["outline"]) => {
+    return { names, height: at, rings: tileOutlines({ outline: polygons, seam }, stretch) };
+  };
+  if (surface === undefined) return [drawn(height, outline)];
+  const heights = Array.from({ length: CONTOURS - 1 }, (_, i) => (height * (i + 1)) / CONTOURS);
+  const lowest = surface.top.points.reduce((least, [, , h]) => Math.min(least, h), height);
+  const inner = heights.filter((at) => at > lowest).map((at) => drawn(at, outlineAbove(surface.top, at)));
+  return [drawn(lowest, outline), ...inner];
 }
 
 /** A bead this near to a tile's border stands on it, mm: lines meet their images to within 5 µm. */

@@ -10,6 +10,7 @@ import { fontsOf, type Marks, makeMarks } from "./marks/marks.js";
 import { regionLists } from "./pattern/areas.js";
 import { drawingNames } from "./pattern/drawing-names.js";
 import type { Fit } from "./pattern/fit.js";
+import { loadImages } from "./pattern/image/load.js";
 import { textDrawings, textFonts } from "./pattern/lettering/text-art.js";
 import { completePattern, noPattern, type Pattern } from "./pattern/pattern.js";
 import { loadDrawings } from "./pattern/svg/load.js";
@@ -60,7 +61,8 @@ export async function layOut(document: unknown, stages: Stages, files: FileSourc
     if (!(art && fit)) return { pattern: noPattern(beads), fonts };
     const svgs = await loadDrawings(drawingNames(art, beads), files, warn);
     const drawings = new Map([...svgs, ...textDrawings(lists, fonts)]);
-    return { pattern: completePattern(art, beads, fit, { profile, tolerance, warn, drawings }), fonts };
+    const images = await loadImages(lists, files);
+    return { pattern: completePattern(art, beads, fit, { profile, tolerance, warn, drawings, images }), fonts };
   });
   const carries =
     pattern.reliefs.length + pattern.carvings.length > 0 ||

@@ -9,8 +9,8 @@ import { readFile, STDIN } from "./files.js";
 import { findPackageFont, namesPackage } from "./package-fonts.js";
 import { exists, leaves } from "./paths.js";
 
-/** Largest drawing and largest font, bytes; the library's own limits. */
-const MAX_FILE_BYTES = 5e6;
+/** Largest drawing or image and largest font, bytes; the library's own limits: that on images is the larger one. */
+const MAX_FILE_BYTES = 10e6;
 const MAX_FONT_BYTES = 30e6;
 
 const FONT_ENDING = /\.(ttf|otf|woff|woff2|ttc)$/i;

@@ -4,7 +4,14 @@
 import type { z } from "zod";
 
 /** The fields that art comes from, and what each is called. */
-const SOURCES = { path: "a path", svg: "an svg file", shape: "a shape", motif: "a motif", text: "a text" } as const;
+const SOURCES = {
+  path: "a path",
+  svg: "an svg file",
+  shape: "a shape",
+  motif: "a motif",
+  text: "a text",
+  image: "an image",
+} as const;
 
 /** A field that art comes from. */
 export type ArtField = keyof typeof SOURCES;

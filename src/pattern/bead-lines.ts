@@ -8,6 +8,7 @@ import type { Chain } from "./chains.js";
 import { clipLines } from "./clip-lines.js";
 import type { TilesSpec } from "./cycle.js";
 import type { GridPath } from "./grid.js";
+import type { HeightField } from "./image/field.js";
 import { type GridRegion, shrink } from "./polygons.js";
 import { carryingHeight, requireCarried } from "./region-section.js";
 import { type RunLine, runLines } from "./runs.js";
@@ -59,6 +60,8 @@ export interface DrawnRegion {
   readonly art: Art;
   /** Whether it stands at the ends of a strip and is not cut off there. Default no. */
   readonly atEnds?: boolean;
+  /** Its heights, where an image gives them; the art is empty then. */
+  readonly field?: HeightField;
 }
 
 /** What the document says of a run's beads. */

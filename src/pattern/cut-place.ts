@@ -8,7 +8,7 @@ import { type GridRegion, ringArea } from "./polygons.js";
 import { clearRing, inFirstPeriod, type Strip } from "./strip.js";
 
 /** What must stand between a cut and the seat's edge, mm: the least wall of the profile's model, chosen. */
-const EDGE_WALL = 0.1;
+export const EDGE_WALL = 0.1;
 
 /** @throws AnnuletError `cut-at-edge` where a cut comes too near to the rails or the edge of the band */
 export function requireEdgeWall(strip: Strip, region: GridRegion, path: string): void {

@@ -5,6 +5,7 @@ import { greatestCommon } from "../math/greatest-common.js";
 import type { Point2, Point3 } from "../math/point.js";
 import type { BeadLines } from "./bead-lines.js";
 import type { HoleShape } from "./hole.js";
+import type { Surface } from "./image/surface.js";
 import type { Carving, Pattern } from "./pattern.js";
 import type { ReliefPolygon, ReliefShape } from "./section.js";
 
@@ -57,15 +58,24 @@ function alongOf({ u, mirrored = false }: Placement): (value: number) => number 
 
 function moveRelief<Shape extends ReliefShape>(shape: Shape, place: Placement): Shape {
   const along = alongOf(place);
-  const { fade } = shape;
+  const { fade, surface } = shape;
   const ends = fade === undefined ? undefined : [along(fade.ends[0]), along(fade.ends[1])].sort((a, b) => a - b);
   return {
     ...shape,
     top: shape.top.map((polygon) => movePolygon(polygon, place)),
     outline: shape.outline.map((polygon) => movePolygon(polygon, place)),
     seam: moveSeam(shape.seam, place),
+    ...(surface === undefined
+      ? {}
+      : { surface: { top: moveSurface(surface.top, place), foot: moveSurface(surface.foot, place) } }),
     ...(fade === undefined ? {} : { fade: { ...fade, ends } }),
   };
+}
+
+/** The triangles of a mirrored surface are turned round as rings are. */
+function moveSurface({ points, triangles }: Surface, place: Placement): Surface {
+  const moved = movePoints(points, place);
+  return { points: moved, triangles: place.mirrored ? triangles.toReversed() : triangles };
 }
 
 function moveHole(shape: HoleShape, place: Placement): HoleShape {
@@ -84,12 +94,15 @@ function moveSeam(seam: ReliefShape["seam"], place: Placement): ReliefShape["sea
 
 /** A mirrored ring is turned round, so that its inside stays on its left. */
 function movePolygon(polygon: ReliefPolygon, place: Placement): ReliefPolygon {
-  const along = alongOf(place);
-  const { v = 0, mirrored = false } = place;
   return polygon.map((ring) => {
-    const moved = ring.map(([x, y, h]): Point3 => [along(x), y + v, h]);
-    return mirrored ? moved.reverse() : moved;
+    const moved = movePoints(ring, place);
+    return place.mirrored ? moved.reverse() : moved;
   });
+}
+
+function movePoints(points: readonly Point3[], place: Placement): Point3[] {
+  const along = alongOf(place);
+  return points.map(([x, y, h]): Point3 => [along(x), y + (place.v ?? 0), h]);
 }
 
 function moveLine(line: BeadLines["lines"][number], place: Placement): BeadLines["lines"][number] {

@@ -13,6 +13,10 @@ import type { TilesSpec } from "./cycle.js";
 import { endLines, endOptions, fadeOf } from "./ends.js";
 import { type Fit, FULL_COVER } from "./fit.js";
 import { type HoleShape, pierceRegion } from "./hole.js";
+import { imageOf } from "./image/load.js";
+import type { Picture } from "./image/picture.js";
+import { raiseField } from "./image/raise-field.js";
+import { readField } from "./image/read-field.js";
 import { joinPatterns, placePattern } from "./move.js";
 import { takePeriod } from "./period.js";
 import { type GridRegion, unite } from "./polygons.js";
@@ -65,7 +69,11 @@ export interface PatternOptions {
   readonly warn: Warn;
   /** The SVG files that regions name, by name. Default: none. */
   readonly drawings?: ReadonlyMap<string, Drawing>;
+  /** The images that regions name, by name. Default: none. */
+  readonly images?: ReadonlyMap<string, Picture>;
 }
+
+const NO_ART = { region: [], border: [], centre: [] } as const;
 
 /** How far relief that reaches the seat's edge goes on beneath the rail, mm, beyond its own rounding. */
 const UNDER_RAIL = 0.05;
@@ -139,7 +147,7 @@ function inDocument({ regions }: Pick<Area, "regions">, where: string): Pick<Are
 function completeArea(
   { fit, symmetry, shapes, regions, where, label, ends, single }: Area,
   runs: readonly BeadRunSpec[],
-  { profile, tolerance, warn, drawings }: PatternOptions,
+  { profile, tolerance, warn, drawings, images }: PatternOptions,
 ): Pattern {
   const strip = makeStrip(fit, symmetry, profile.seatLength, tolerance, { ...endOptions(ends), single });
   const tileStrip =
@@ -154,11 +162,17 @@ function completeArea(
   const drawerFor = (tiles: TilesSpec | undefined) => (tiles === undefined ? tileDrawer : drawer);
   const all = new Regions({ regions, where }, drawer, warn);
   const tileRegions = new Regions({ regions, where }, tileDrawer, silent);
+  const underRail = profile.rails === undefined ? 0 : UNDER_RAIL;
   const drawn = regions.map((region, i): DrawnRegion => {
     const path = `${where}.regions[${i}]`;
+    const name = region.name ?? `${label} ${i + 1}`;
+    if (region.image !== undefined) {
+      const field = readField(region, imageOf(region.image, images, path), { strip, tolerance, underRail, path, warn });
+      return { spec: region, path, name, art: NO_ART, field };
+    }
     const art = all.art(i);
     requireOnSeat(strip, art.region, path);
-    return { spec: region, path, name: region.name ?? `${label} ${i + 1}`, art };
+    return { spec: region, path, name, art };
   });
   const beadsOf = (region: DrawnRegion, i: number) => {
     if (tileStrip === strip || region.spec.beads === undefined || all.variesByTile(i)) {
@@ -166,7 +180,6 @@ function completeArea(
     }
     return regionBeads(tileStrip, { ...region, art: tileRegions.art(i) });
   };
-  const underRail = profile.rails === undefined ? 0 : UNDER_RAIL;
   const reliefs: ReliefShape[] = [];
   const carvings: Carving[] = [];
   const lines = endLines(strip, ends, `${where}.ends`);
@@ -178,9 +191,10 @@ function completeArea(
   const fade = fadeOf(strip, ends, `${where}.ends`);
   const own = { copies: repeats, ...(fade === undefined ? {} : { fade }) };
   return {
-    reliefs: reliefs.map((shape) => ({ ...shape, ...own })),
+    // A height map may come round otherwise than the rest.
+    reliefs: reliefs.map((shape) => ({ ...own, ...shape })),
     carvings: carvings.map(({ after, sunk, pierced }) => ({
-      ...{ after, sunk: sunk.map((shape) => ({ ...shape, ...own })) },
+      ...{ after, sunk: sunk.map((shape) => ({ ...own, ...shape })) },
       pierced: pierced.map((shape) => ({ ...shape, copies: repeats })),
     })),
     beadLines: [...drawn.flatMap(beadsOf), ...tileRuns(runs, drawerFor)],
@@ -244,7 +258,8 @@ function groupBy(drawn: readonly DrawnRegion[], keyOf: (region: DrawnRegion) => 
  * Flat sections that are alike are united first, so that no two tops lie in each other. Others stay apart: where no reach
  * is stated, theirs is that of the region alone.
  */
-function sectionKey({ spec, path }: DrawnRegion): string {
+function sectionKey({ spec, path, field }: DrawnRegion): string {
+  if (field !== undefined) return path;
   const { section } = sectionOf(spec, path);
   return section.form === "flat" ? Object.values(section).join(" ") : path;
 }
@@ -266,6 +281,8 @@ const namesOf = (members: readonly DrawnRegion[]) => members.map((one) => one.na
 /** Raises the regions. A drafted foot may go on beneath a rail, but not beyond the edge of a band without rails. */
 function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], underRail: number, warn: Warn): ReliefShape[] {
   return groupBy(drawn, sectionKey).flatMap((members) => {
+    const [{ field }] = members;
+    if (field !== undefined) return raiseField(field, namesOf(members), strip.artTolerance);
     const { section, path } = sectionOf(members[0].spec, members[0].path);
     const clean = together(strip, members, warn);
     const under = underRail > 0 ? underRail + edgeOf(section) : 0;
@@ -288,8 +305,11 @@ function carveAll(strip: Strip, drawn: readonly DrawnRegion[], warn: Warn): Omit
   return {
     sunk: groupBy(sunk, sectionKey).flatMap((members) => {
       const { section, path } = sectionOf(members[0].spec, members[0].path);
-      const clean = together(strip, members, warn);
-      const shape = raiseRegion(strip, clean, { section, names: namesOf(members), path });
+      const [{ field }] = members;
+      const shape =
+        field === undefined
+          ? raiseRegion(strip, together(strip, members, warn), { section, names: namesOf(members), path })
+          : raiseField(field, namesOf(members), strip.artTolerance);
       if (shape === undefined) return [];
       requireEdgeWall(strip, outlineRings(strip, shape.outline), members[0].path);
       return { ...shape, path: members[0].spec.section === undefined ? `${path}.depth` : `${path}.height` };

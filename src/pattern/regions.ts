@@ -35,6 +35,7 @@ export class Regions {
     const art = completeArt(this.#drawer.strip, this.#specs[index], where, this.#warn, this.#drawer, (name, place) => {
       const other = this.#find(name, place);
       if (this.#open.includes(other)) throw this.#cycle(other, place);
+      if (this.#specs[other].image !== undefined) throw noOutline(name, place);
       return this.art(other).region;
     });
     this.#open.pop();
@@ -86,6 +87,16 @@ export class Regions {
       allowed: "regions that do not lead back to this one",
     });
   }
+}
+
+function noOutline(name: string, place: string): AnnuletError {
+  return new AnnuletError({
+    code: "region-without-outline",
+    message: `the region ${JSON.stringify(name)} is an image, which has no outline to compose with`,
+    path: place,
+    value: name,
+    allowed: "a region that is drawn",
+  });
 }
 
 /** Most names that a message lists. */

@@ -6,6 +6,8 @@ import { checkArtFields } from "./art-rules.js";
 import { composeFields } from "./compose.js";
 import { checkComposition } from "./composition-rules.js";
 import { cycleSchema, tilesSchema } from "./cycle.js";
+import { mapSchema } from "./image/map.js";
+import { checkImageFields } from "./image/rules.js";
 import { textArtSchema } from "./lettering/text-art.js";
 import { motifSchema } from "./motifs/index.js";
 import { drawingUnit, fillRule, pathData } from "./path-schema.js";
@@ -115,6 +117,15 @@ export const regionSchema = z
     motif: motifSchema.optional(),
     text: textArtSchema.optional(),
     place: placeSchema.optional(),
+    image: z
+      .string()
+      .min(1)
+      .max(300)
+      .optional()
+      .describe(
+        "name of a PNG file as a height map instead of an outline; height, or depth of a sunk one, is that between black and white; the command line looks in the design's folder and below",
+      ),
+    map: mapSchema.optional(),
     unit: lengthUnit,
     tiles: tilesSchema.optional(),
     fill: fillRule.default(PATTERN_DEFAULTS.region.fill),
@@ -162,7 +173,8 @@ export const regionSchema = z
     beads: regionBeadsSchema.optional(),
   })
   .superRefine(checkModeFields)
-  .superRefine(checkArtFields);
+  .superRefine(checkArtFields)
+  .superRefine(checkImageFields);
 
 export const fitSchema = z.strictObject({
   repeats: z

@@ -11,6 +11,7 @@ import { showLength } from "../units.js";
 import { chooseCut, cutToCell, type LevelPoint, type LevelPolygon, type LevelRing, nestRings } from "./cell.js";
 import { followedContours, type Level, plainContours, widestInset } from "./contours.js";
 import type { GridPath } from "./grid.js";
+import type { Surface } from "./image/surface.js";
 import { lengthen } from "./lengthen.js";
 import { narrowestPlace } from "./narrowest.js";
 import { keepsParts, ringBox } from "./parts.js";
@@ -30,6 +31,8 @@ export interface ReliefShape {
   readonly names: readonly string[];
   /** The upper surface without the upright walls; (u, v, h), mm. */
   readonly top: readonly ReliefPolygon[];
+  /** Of a height map the upper surface in triangles, and what closes it beneath, of one outline; `top` is empty then. */
+  readonly surface?: { readonly top: Surface; readonly foot: Surface };
   /** The lowest contour, from which the walls go straight down. */
   readonly outline: readonly ReliefPolygon[];
   /** u of the two sides that neighbouring tiles share, mm; undefined where the body ends by itself. */

@@ -5,6 +5,7 @@ import type { Point3 } from "../math/point.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { triangulatePolygon } from "../mesh/triangulate.js";
 import { weldMesh } from "../mesh/weld.js";
+import type { Surface } from "../pattern/image/surface.js";
 import type { ReliefPolygon } from "../pattern/section.js";
 
 /** Where a point of an outline goes. */
@@ -22,8 +23,11 @@ export class FlatBody {
 
   /** Faces over a polygon, upward, or downward where turned. */
   polygon(polygon: ReliefPolygon, place: Place, turned: boolean): void {
-    const points = polygon.flat();
-    const triangles = triangulatePolygon(polygon);
+    this.surface({ points: polygon.flat(), triangles: triangulatePolygon(polygon) }, place, turned);
+  }
+
+  /** The triangles of a surface, upward, or downward where turned. */
+  surface({ points, triangles }: Surface, place: Place, turned: boolean): void {
     for (let i = 0; i < triangles.length; i += 3) {
       const [a, b, c] = [triangles[i], triangles[i + 1], triangles[i + 2]].map((index) => place(points[index]));
       this.#soup.push(...a, ...(turned ? c : b), ...(turned ? b : c));

@@ -84,8 +84,12 @@ function flatBody(shape: ReliefShape, sink: number): Mesh {
   const same = (point: Point3) => point;
   const foot = ([u, v]: Point3): Point3 => [u, v, -sink];
   for (const polygon of shape.top) body.polygon(polygon, same, false);
+  if (shape.surface !== undefined) {
+    body.surface(shape.surface.top, same, false);
+    body.surface(shape.surface.foot, foot, true);
+  }
   for (const polygon of shape.outline) {
-    body.polygon(polygon, foot, true);
+    if (shape.surface === undefined) body.polygon(polygon, foot, true);
     body.walls(polygon, foot, same);
   }
   return body.mesh();

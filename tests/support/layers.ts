@@ -95,6 +95,7 @@ export const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   "clipper2-ts": ["pattern"],
   harfbuzzjs: ["lettering/typeface"],
   "@xmldom/xmldom": ["pattern/svg"],
+  "fast-png": ["pattern/image"],
   commander: ["cli"],
   "cli-progress": ["cli"],
   "cli-table3": ["cli"],

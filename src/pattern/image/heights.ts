@@ -1,0 +1,23 @@
+/**
+ * The heights that an image's pixels stand for.
+ */
+import type { NumberGrid } from "./grid.js";
+import type { MapSpec } from "./map.js";
+import type { Picture } from "./picture.js";
+
+/**
+ * Heights in mm, of a sunk image depths: base + span · brightness, all of it times how far the pixel covers. A sunk image
+ * is as bright where it is high as a raised one: white is sunk least.
+ *
+ * @param span mm between black and white
+ */
+export function pixelHeights(
+  { width, height, value, cover }: Picture,
+  span: number,
+  { base, invert }: Pick<MapSpec, "base" | "invert">,
+  sunk: boolean,
+): NumberGrid {
+  const dark = invert !== sunk;
+  const data = Float64Array.from(value, (light, i) => cover[i] * (base + span * (dark ? 1 - light : light)));
+  return { width, height, data };
+}
