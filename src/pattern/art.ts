@@ -57,7 +57,8 @@ export function completeArt(
   other: OtherRegion = noOther,
 ): Art {
   const on = standsOn(spec.tiles, strip.cycle, `${where}.tiles`);
-  const { closed, open } = readRegion(strip, spec, drawer, where, warn);
+  const read = readRegion(strip, spec, drawer, where, warn);
+  const { closed, open } = spec.ribbon?.weave === undefined ? read : asLines(read);
   const ribbonReach = reachOf(strip, spec);
   const chains = joinLines(
     imagesOf(strip, open, { reach: ribbonReach, on }).map(({ path }) => path),
@@ -122,11 +123,15 @@ export function completeLines(
       ? readArt(strip, source, tolerance, `${where}.path`)
       : drawer.draw(source.shape, { unit: source.unit, tolerance, where: `${where}.shape` });
   const tiles = `${where}.tiles`;
-  const loops = closed.map((path) => [...path, path[0]]);
-  const images = imagesOf(strip, [...open, ...loops], { on: standsOn(source.tiles, strip.cycle, tiles) }).map(
-    ({ path }) => path,
-  );
+  const images = imagesOf(strip, asLines({ closed, open }).open, {
+    on: standsOn(source.tiles, strip.cycle, tiles),
+  }).map(({ path }) => path);
   return joinLines(images, steps(strip, JOIN_REACH));
+}
+
+/** Closed paths as lines that end where they begin: woven ones cross themselves, and no outline is taken of them. */
+function asLines({ closed, open }: DrawnPaths): DrawnPaths {
+  return { closed: [], open: [...open, ...closed.map((path) => [...path, path[0]])] };
 }
 
 /** How far a region may reach beyond what is drawn, grid steps. */

@@ -58,7 +58,8 @@ function alongOf({ u, mirrored = false }: Placement): (value: number) => number 
 
 function moveRelief<Shape extends ReliefShape>(shape: Shape, place: Placement): Shape {
   const along = alongOf(place);
-  const { fade, surface } = shape;
+  const { fade, rise, surface } = shape;
+  const { u, v = 0, mirrored = false } = place;
   const ends = fade === undefined ? undefined : [along(fade.ends[0]), along(fade.ends[1])].sort((a, b) => a - b);
   return {
     ...shape,
@@ -69,6 +70,7 @@ function moveRelief<Shape extends ReliefShape>(shape: Shape, place: Placement): 
       ? {}
       : { surface: { top: moveSurface(surface.top, place), foot: moveSurface(surface.foot, place) } }),
     ...(fade === undefined ? {} : { fade: { ...fade, ends } }),
+    ...(rise === undefined ? {} : { rise: { ...rise, at: (x, y) => rise.at(mirrored ? u - x : x - u, y - v) } }),
   };
 }
 

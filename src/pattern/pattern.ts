@@ -32,6 +32,7 @@ import { makeStrip, type Strip, type StripFit } from "./strip.js";
 import type { Drawing } from "./svg/drawing.js";
 import type { FriezeName } from "./symmetry.js";
 import { tidy } from "./tidy.js";
+import { weaveRegions } from "./weave/weave.js";
 
 /** A completed pattern. */
 export interface Pattern {
@@ -180,11 +181,12 @@ function completeArea(
     }
     return regionBeads(tileStrip, { ...region, art: tileRegions.art(i) });
   };
+  const woven = weaveRegions(strip, drawn);
   const reliefs: ReliefShape[] = [];
   const carvings: Carving[] = [];
   const lines = endLines(strip, ends, `${where}.ends`);
   for (const members of workSteps([...drawn, ...lines])) {
-    if (members[0].spec.mode === "raised") reliefs.push(...raiseAll(strip, members, underRail, warn));
+    if (members[0].spec.mode === "raised") reliefs.push(...raiseAll(strip, members, { woven, underRail, warn }));
     else carvings.push({ after: reliefs.length, ...carveAll(strip, members, warn) });
   }
   const repeats = strip.periodic ? strip.repeats / strip.cycle : 1;
@@ -279,18 +281,35 @@ function together(strip: Strip, members: readonly DrawnRegion[], warn: Warn): Gr
 const namesOf = (members: readonly DrawnRegion[]) => members.map((one) => one.name);
 
 /** Raises the regions. A drafted foot may go on beneath a rail, but not beyond the edge of a band without rails. */
-function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], underRail: number, warn: Warn): ReliefShape[] {
-  return groupBy(drawn, sectionKey).flatMap((members) => {
+function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: RaiseOptions): ReliefShape[] {
+  const { woven, underRail, warn } = options;
+  const onSeat = (shape: ReliefShape, section: SectionSpec, path: string): ReliefShape => {
+    if (section.draft > 0 && underRail === 0) requireOnSeat(strip, outlineRings(strip, shape.outline), `${path}.draft`);
+    return shape;
+  };
+  const plain = drawn.filter((region) => !woven.has(region));
+  const shapes = groupBy(plain, sectionKey).flatMap((members) => {
     const [{ field }] = members;
     if (field !== undefined) return raiseField(field, namesOf(members), strip.artTolerance);
     const { section, path } = sectionOf(members[0].spec, members[0].path);
     const clean = together(strip, members, warn);
     const under = underRail > 0 ? underRail + edgeOf(section) : 0;
     const shape = raiseRegion(strip, reachUnder(strip, clean, under), { section, names: namesOf(members), path });
-    if (shape === undefined) return [];
-    if (section.draft > 0 && underRail === 0) requireOnSeat(strip, outlineRings(strip, shape.outline), `${path}.draft`);
-    return shape;
+    return shape === undefined ? [] : onSeat(shape, section, path);
   });
+  const bridged = drawn.flatMap((region) => {
+    const { section, path } = sectionOf(region.spec, region.path);
+    return (woven.get(region) ?? []).map((shape) => onSeat(shape, section, path));
+  });
+  return [...shapes, ...bridged];
+}
+
+interface RaiseOptions {
+  /** The bodies of woven regions. */
+  readonly woven: ReadonlyMap<DrawnRegion, readonly ReliefShape[]>;
+  /** How far relief goes on beneath a rail, mm. */
+  readonly underRail: number;
+  readonly warn: Warn;
 }
 
 /** mm of the top's edge that a rail should hide. */

@@ -13,6 +13,7 @@ export interface ModeFields {
   readonly section?: SectionSpec | undefined;
   readonly broken: number;
   readonly beads?: unknown;
+  readonly ribbon?: { readonly weave?: unknown } | undefined;
 }
 
 /** The measures that a region has without a section, and those that it has beside one. */
@@ -34,6 +35,11 @@ export function checkModeFields(region: ModeFields, context: z.RefinementCtx): v
     if (!given || own.includes(field)) continue;
     const beside = section !== undefined && mode !== "pierced" && field !== "broken";
     complain(field, beside ? "is given beside a section, which has its own" : `does not belong to a ${mode} region`);
+  }
+  if (region.ribbon?.weave !== undefined) {
+    if (mode !== "raised") complain("mode", "must be raised where the ribbon is woven");
+    if (region.beads !== undefined)
+      complain("beads", "cannot follow a woven ribbon, which hides them where it passes under");
   }
   if (mode === "pierced") {
     if (section !== undefined) complain("section", "does not belong to a pierced region");

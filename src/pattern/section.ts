@@ -21,6 +21,7 @@ import { edgeTooLarge } from "./sections/flat.js";
 import { drawSection, type SectionSpec } from "./sections/index.js";
 import type { SectionLine } from "./sections/section-form.js";
 import { clearRing, type Strip, steps } from "./strip.js";
+import type { Rise } from "./weave/rise.js";
 
 /** A polygon above the seat: the outer ring counter-clockwise seen from outside, then its holes; points are (u, v, h). */
 export type ReliefPolygon = readonly (readonly Point3[])[];
@@ -37,6 +38,10 @@ export interface ReliefShape {
   readonly outline: readonly ReliefPolygon[];
   /** u of the two sides that neighbouring tiles share, mm; undefined where the body ends by itself. */
   readonly seam: readonly [left: number, right: number] | undefined;
+  /** mm along the band after which a body that ends by itself comes again; undefined where it stands once. */
+  readonly period?: number;
+  /** What is added to the heights, once the surface is fine enough to follow it. Default nothing. */
+  readonly rise?: Rise;
   /** The highest contour, mm above the seat. */
   readonly height: number;
   /** How often it comes round the band, where it has a seam. Default: as often as the pattern's unit. */

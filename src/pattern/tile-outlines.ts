@@ -4,6 +4,7 @@
  */
 import type { Point2 } from "../math/point.js";
 import { fromGrid, type GridPath, gridFor, shiftPath } from "./grid.js";
+import { ringBox } from "./parts.js";
 import { clipWithin, unite } from "./polygons.js";
 import type { ReliefShape } from "./section.js";
 
@@ -23,7 +24,7 @@ export type FlatRings = readonly (readonly Point2[])[];
 
 /** The part of a body's outline that lies on the tiles, with u from the first one's left border. */
 export function tileOutlines(
-  shape: Pick<ReliefShape, "outline" | "seam">,
+  shape: Pick<ReliefShape, "outline" | "seam" | "period">,
   { tileWidth, seatLength, tiles, origin }: TileOutlinesOptions,
 ): FlatRings {
   const grid = gridFor(tileWidth);
@@ -32,23 +33,26 @@ export function tileOutlines(
     return ring.map(([u, v]) => ({ x: Math.round((u - origin) * grid.scale), y: Math.round(v * grid.scale) }));
   });
   const box = { left: 0, right: tiles * grid.tile, low: -seatLength / 2, high: seatLength / 2 };
+  const sides = shape.seam ?? (shape.period === undefined ? undefined : [0, shape.period]);
   const rings =
-    shape.seam === undefined
+    sides === undefined
       ? period
       : copies(
           period,
-          shape.seam.map((u) => (u - origin) * grid.scale),
+          sides.map((u) => (u - origin) * grid.scale),
           box.right,
         );
   const within = { ...box, low: box.low * grid.scale, high: box.high * grid.scale };
   return clipWithin(unite(rings), within, 0).map((ring) => fromGrid(grid, ring));
 }
 
-/** The period, from its left side to its right, in every place where it reaches between 0 and `end`; grid steps. */
+/** What comes again from one side to the other, in every place where it reaches between 0 and `end`; grid steps. */
 function copies(period: readonly GridPath[], [left, right]: readonly number[], end: number): GridPath[] {
   const width = Math.round(right - left);
-  const first = -Math.ceil(left / width) - 1;
-  return Array.from({ length: Math.ceil(end / width) + 3 }, (_, i) =>
+  const boxes = period.map(ringBox);
+  const first = -Math.ceil(Math.max(...boxes.map((box) => box.right)) / width);
+  const last = Math.ceil((end - Math.min(...boxes.map((box) => box.left))) / width);
+  return Array.from({ length: last - first + 1 }, (_, i) =>
     period.map((ring) => shiftPath(ring, (first + i) * width, 0)),
   ).flat();
 }

@@ -4,6 +4,7 @@
  */
 import type { Mesh } from "../mesh/mesh.js";
 import type { Fade, ReliefShape } from "../pattern/section.js";
+import type { Rise } from "../pattern/weave/rise.js";
 import { splitAtLines } from "../wrap/refine.js";
 
 /** What is raised ends this share of the foot's depth below the seat, so that it passes through the seat at a slope. */
@@ -32,6 +33,11 @@ export function fadeBody(flat: Mesh, { fade, height }: ReliefShape, sink: number
     faded[i + 2] = h >= 0 ? h * share - lowered : h - (lowered * (h + sink)) / sink;
   }
   return { positions: faded, triangles };
+}
+
+/** A lift as it fades with its body. */
+export function fadedRise(rise: Rise, fade: Fade | undefined): Rise {
+  return fade === undefined ? rise : { ...rise, at: (u, v) => rise.at(u, v) * shareAt(fade, u) };
 }
 
 /** u at which the body is split, rising, mm. */

@@ -14,7 +14,7 @@ import { buildFinish, type Finish } from "./finish.js";
 import { requireFloorWall } from "./floor-wall.js";
 import { buildHole } from "./hole.js";
 import { type PlaceRunsOptions, placeRuns, type Run } from "./place-runs.js";
-import { type BendOptions, buildRelief, buildSunk } from "./relief.js";
+import { type BendOptions, buildReliefs, buildSunk } from "./relief.js";
 import { sweepBand } from "./sweep.js";
 
 /** The bodies, ready to be united. */
@@ -83,11 +83,11 @@ export function makeParts(options: PartsOptions): Parts {
     return { wrap, facets: facetsFor(copies), stations, repeats: copies };
   };
   const reliefs = pattern.reliefs.map((shape, i) =>
-    buildRelief(shape, { ...bending(shape), sink: footDepth(profile, tolerance, depthBefore(pattern, i)) }),
+    buildReliefs(shape, { ...bending(shape), sink: footDepth(profile, tolerance, depthBefore(pattern, i)) }),
   );
   const cuts = pattern.carvings.map((carving, i): Cut => {
     const begin = i === 0 ? 0 : pattern.carvings[i - 1].after;
-    return { under: reliefs.slice(begin, carving.after), tools: buildTools(carving, options, bending) };
+    return { under: reliefs.slice(begin, carving.after).flat(), tools: buildTools(carving, options, bending) };
   });
   const finish = buildFinish(marks, {
     ...{ profile, facets, tolerance, clear: clearance(tolerance), patternDepth: deepest },
@@ -111,14 +111,14 @@ export function makeParts(options: PartsOptions): Parts {
   return {
     band: sweepBand(profile.polyline, { facets, startAngle: wrap.startAngle }),
     cuts,
-    reliefs: reliefs.slice(pattern.carvings.at(-1)?.after ?? 0),
+    reliefs: reliefs.slice(pattern.carvings.at(-1)?.after ?? 0).flat(),
     beads: beads.map((bead) => beadMesh(bead, unit(bead.radius))),
     clear: clearing?.body,
     lostHoles: clearing?.lostHoles ?? 0,
     finish,
     spheres: beads,
     runs: reports,
-    reliefRadius: highest([...reliefs, ...(finish?.onSeat ?? [])], runs),
+    reliefRadius: highest([...reliefs.flat(), ...(finish?.onSeat ?? [])], runs),
   };
 }
 

@@ -5,13 +5,15 @@
 import { AnnuletError } from "../errors.js";
 import type { Point3 } from "../math/point.js";
 import type { Mesh } from "../mesh/mesh.js";
-import { reverseMesh } from "../mesh/transform.js";
+import { reverseMesh, transformMesh } from "../mesh/transform.js";
 import type { ReliefShape } from "../pattern/section.js";
+import type { Rise } from "../pattern/weave/rise.js";
 import { TURN } from "../units.js";
 import { splitAtLines } from "../wrap/refine.js";
 import type { Wrap } from "../wrap/wrap.js";
-import { fadeBody } from "./fade.js";
+import { fadeBody, fadedRise } from "./fade.js";
 import { FlatBody } from "./flat-body.js";
+import { liftBody } from "./rise.js";
 
 export interface BendOptions {
   readonly wrap: Wrap;
@@ -37,6 +39,17 @@ export function buildRelief(shape: ReliefShape, { sink, ...options }: ReliefOpti
   return bendBody(fadeBody(flatBody(shape, sink), shape, sink), shape.seam, {
     ...options,
     forward: options.wrap.forward,
+    ...(shape.rise === undefined ? {} : { rise: fadedRise(shape.rise, shape.fade) }),
+  });
+}
+
+/** The bodies of a raised region: one all the way round, or one in each place where it comes again. */
+export function buildReliefs(shape: ReliefShape, options: ReliefOptions): Mesh[] {
+  const body = buildRelief(shape, options);
+  if (shape.period === undefined) return [body];
+  return Array.from({ length: options.repeats }, (_, i) => {
+    const [cos, sin] = [Math.cos((TURN * i) / options.repeats), Math.sin((TURN * i) / options.repeats)];
+    return transformMesh(body, [cos, sin, 0, 0, -sin, cos, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1]);
   });
 }
 
@@ -58,10 +71,11 @@ export function buildSunk(shape: ReliefShape, { sink, ...options }: ReliefOption
 export function bendBody(
   flat: Mesh,
   seam: readonly [number, number] | undefined,
-  options: BendOptions & { readonly forward: Wrap["forward"] },
+  options: BendOptions & { readonly forward: Wrap["forward"]; readonly rise?: Rise },
 ): Mesh {
   const across = splitAtLines(flat, 0, facetLines(flat, options));
-  const refined = splitAtLines(across, 1, options.stations);
+  const split = splitAtLines(across, 1, options.stations);
+  const refined = options.rise === undefined ? split : liftBody(split, options.rise);
   return seam === undefined ? bend(refined, options.forward) : bendRound(refined, seam, options);
 }
 

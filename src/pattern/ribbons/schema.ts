@@ -2,6 +2,7 @@
  * The ribbon's part of a region: its width and how it changes, its side, copies, corners and ends.
  */
 import { z } from "zod";
+import { weaveSchema } from "../weave/schema.js";
 
 export const RIBBON_DEFAULTS = { join: "miter", ends: "butt" } as const;
 
@@ -52,6 +53,7 @@ export const ribbonSchema = z
       .describe(
         "several parallel ribbons, each of the width: centred together on an open line or a border's centre, one behind the other from the border on its inside or outside; default one",
       ),
+    weave: weaveSchema.optional(),
     join: z
       .enum(["miter", "round"])
       .default(RIBBON_DEFAULTS.join)
@@ -61,7 +63,7 @@ export const ribbonSchema = z
       .default(RIBBON_DEFAULTS.ends)
       .describe("ends of open lines, each with the ribbon's width there; default butt"),
   })
-  .superRefine(({ to, widths, side, copies }, context) => {
+  .superRefine(({ to, widths, side, copies, weave }, context) => {
     const complain = (path: (string | number)[], message: string) =>
       context.addIssue({ code: "custom", path, message });
     const tapers = to !== undefined || widths !== undefined;
@@ -70,6 +72,10 @@ export const ribbonSchema = z
       complain(["side"], 'cannot be a side of the border where the ribbon tapers: say "centre"');
     }
     if (tapers && copies !== undefined) complain(["copies"], "cannot stand side by side where the ribbon tapers");
+    if (weave !== undefined) {
+      if (tapers) complain(["weave"], "cannot be where the ribbon tapers");
+      if (side === "inside" || side === "outside") complain(["side"], 'must be "centre" where the ribbon is woven');
+    }
     widths?.forEach(([share], i) => {
       if (i > 0 && share <= widths[i - 1][0]) complain(["widths", i, 0], "must be above the share before it");
     });
