@@ -3,9 +3,9 @@
  */
 import type { Warn } from "../errors.js";
 import { showLength } from "../units.js";
-import { keepsParts } from "./parts.js";
+import { findHairline, type Hairline } from "./hairline.js";
 import { takePeriod } from "./period.js";
-import { cleanRegion, type GridRegion, offset, simplify } from "./polygons.js";
+import { cleanRegion, type GridRegion, simplify } from "./polygons.js";
 import { type Strip, steps } from "./strip.js";
 
 /**
@@ -23,30 +23,33 @@ const SIMPLIFY_REACH = 1e-3;
  */
 export function tidy(strip: Strip, region: GridRegion, where: string, warn: Warn): GridRegion {
   if (region.length === 0) return region;
-  const reach = steps(strip, CLEAN_REACH);
   const plain = simplify(region, steps(strip, SIMPLIFY_REACH));
-  const sample = takePeriod(strip, plain);
-  const grown = (distance: number) => offset(sample, distance, "miter", reach);
-  const clear = !pinches(sample) && keepsParts(sample, grown(-reach)) && keepsParts(grown(reach), sample);
-  if (clear) return plain;
+  const hairline = findHairline(strip, takePeriod(strip, plain), CLEAN_REACH);
+  if (hairline === undefined) return plain;
   warn({
     code: "hairline",
-    message: `parts of the region touch or nearly touch: gaps and necks narrower than ${showLength(2 * CLEAN_REACH)} were closed or opened`,
+    message: `${describe(hairline)}: gaps and necks narrower than ${showLength(2 * CLEAN_REACH)} were closed or opened`,
     path: where,
+    value: placeOf(hairline),
     hint: "let the parts overlap clearly or keep a clear gap between them",
   });
-  return cleanRegion(plain, reach);
+  return cleanRegion(plain, steps(strip, CLEAN_REACH));
 }
 
-/** Whether outlines meet, their own or each other's, in a vertex. */
-function pinches(region: GridRegion): boolean {
-  const met = new Set<string>();
-  for (const ring of region) {
-    for (const { x, y } of ring) {
-      const key = `${x} ${y}`;
-      if (met.has(key)) return true;
-      met.add(key);
-    }
-  }
-  return false;
+/** What nearly touches, where and how. */
+function describe({ kind, width, ...place }: Hairline): string {
+  const [x, y] = [place.x, place.y].map((at) => Number(at.toFixed(PLACE_DIGITS)));
+  const at = `at x ${x}, y ${y} (tile widths)`;
+  if (kind === "touch") return `parts of the region touch in a point ${at}`;
+  const what = kind === "neck" ? "the region is" : "parts of the region nearly touch: the gap is";
+  return `${what} ${Number(width.toFixed(WIDTH_DIGITS))} mm wide ${at}`;
+}
+
+/** Digits of places, tile widths, and of widths, mm. */
+const PLACE_DIGITS = 3;
+const WIDTH_DIGITS = 4;
+
+function placeOf({ x, y, width }: Hairline): { readonly x: number; readonly y: number; readonly width: number } {
+  const round = (value: number, digits: number) => Number(value.toFixed(digits));
+  return { x: round(x, PLACE_DIGITS), y: round(y, PLACE_DIGITS), width: round(width, WIDTH_DIGITS) };
 }
