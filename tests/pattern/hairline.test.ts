@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { completeArt } from "../../src/pattern/art.js";
 import type { Warning } from "../../src/errors.js";
+import { completeArt } from "../../src/pattern/art.js";
 import { collector, region, stripOf } from "./strips.js";
 
 /** The hairline that completing a region warns of, in a tile 6 mm wide. */
