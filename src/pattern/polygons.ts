@@ -140,7 +140,7 @@ export function clipWithin(
   return Clipper.intersect(region as GridPath[], [corners], FillRule.NonZero);
 }
 
-/** The region grown with corners kept up to 10 distances long, for comparing it with what it was shrunk from. */
+/** The region grown by a little, with corners kept up to 10 distances long. */
 export function grow(region: GridRegion, distance: number): GridRegion {
   return inflate(region, distance, JoinType.Miter, EndType.Polygon, COMPARING_MITER, distance);
 }
