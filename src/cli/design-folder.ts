@@ -9,11 +9,12 @@ import { readFile, STDIN } from "./files.js";
 import { findPackageFont, namesPackage } from "./package-fonts.js";
 import { exists, leaves } from "./paths.js";
 
-/** Largest drawing or image and largest font, bytes; the library's own limits: that on images is the larger one. */
-const MAX_FILE_BYTES = 10e6;
-const MAX_FONT_BYTES = 30e6;
-
-const FONT_ENDING = /\.(ttf|otf|woff|woff2|ttc)$/i;
+/** Largest files by their endings, bytes: the library's own limits. All others are drawings. */
+const LIMITS: readonly { readonly ending: RegExp; readonly bytes: number }[] = [
+  { ending: /\.(ttf|otf|woff|woff2|ttc)$/i, bytes: 30e6 },
+  { ending: /\.png$/i, bytes: 10e6 },
+];
+const MAX_DRAWING_BYTES = 5e6;
 
 /**
  * Reads files by the names that a design gives them. Names are relative to the design's folder, with / between; a design
@@ -24,13 +25,17 @@ const FONT_ENDING = /\.(ttf|otf|woff|woff2|ttc)$/i;
 export function filesBeside(design: string): (name: string) => Uint8Array {
   const folder = design === STDIN ? "." : dirname(design);
   return (name) => {
-    if (namesPackage(name)) return readFile(findPackageFont(name, folder), MAX_FONT_BYTES);
+    if (namesPackage(name)) return readFile(findPackageFont(name, folder), limitOf(name));
     const path = join(folder, name);
     if (isAbsolute(name) || leaves(folder, path)) throw outside(name);
     // Links are followed only as far as they stay inside.
     if (exists(path) && leaves(realpathSync(folder), realpathSync(path))) throw outside(name);
-    return readFile(path, FONT_ENDING.test(name) ? MAX_FONT_BYTES : MAX_FILE_BYTES);
+    return readFile(path, limitOf(name));
   };
+}
+
+function limitOf(name: string): number {
+  return LIMITS.find(({ ending }) => ending.test(name))?.bytes ?? MAX_DRAWING_BYTES;
 }
 
 function outside(name: string): AnnuletError {
