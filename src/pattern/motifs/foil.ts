@@ -9,7 +9,7 @@ import { evenCount, share } from "./parameter.js";
 
 const parameters = z.strictObject({
   foils: evenCount("lobes", [4, 8, 4]),
-  line: share("width of the outline, share of the tile's width", [0.06, 0.1, 0.085]),
+  line: share("width of the outline, share of the lobes' radius", [0.42, 0.52, 0.45]),
   boss: share("diameter of the boss, share of the room in the middle", [0.4, 0.9, 0.7]),
 });
 
@@ -33,7 +33,7 @@ export const foil: Motif<typeof parameters.shape> = {
     const lobes = (r: number) => ({
       path: repeat(foils, (i) => disc(around([0.5, 0], (i * TURN) / foils, d), r)),
     });
-    const [outer, inner] = [touch * d, touch * d - line];
+    const [outer, inner] = [touch * d, (1 - line) * touch * d];
     // The inner circles meet on the line between two lobes, or end short of it: the boss keeps clear of there.
     const half = d * Math.sin(TURN / (2 * foils));
     const waist = d * Math.cos(TURN / (2 * foils)) - Math.sqrt(Math.max(inner ** 2 - half ** 2, 0));

@@ -18,7 +18,7 @@ const SPAN = 0.9;
 const STEM = 0.07;
 
 /** Leaves are round at the stem and pointed outside. */
-const TIPS = [0.9, 1.1] as const;
+const TIPS = [0.6, 1.1] as const;
 
 /** Greatest width of a leaf, share of its length. */
 const ROUNDEST = 0.36;
@@ -32,12 +32,17 @@ export const leafPair: Motif<typeof parameters.shape> = {
   draw({ pairs, lean, fullness }, { aspect }) {
     const turn = radians(lean);
     const pitch = 1 / pairs;
-    const length = (SPAN * aspect) / 2 / Math.sin(turn);
+    // From the far edge of the stem, so that a leaf leaves it with some width.
+    const length = (SPAN * aspect + STEM) / 2 / Math.sin(turn);
     const room = pitch * Math.sin(turn) - LEAST_DETAIL;
     const width = fullness * Math.min(room, ROUNDEST * length);
     const pair = (i: number) => {
-      const foot = [(i + 0.5) * pitch - (length * Math.cos(turn)) / 2, 0] as const;
-      return [turn, -turn].map((to) => petal(foot, around(foot, to, length), width, TIPS)).join(" ");
+      const foot = (i + 0.5) * pitch - (length * Math.cos(turn)) / 2;
+      const leaf = (side: 1 | -1) => {
+        const from = [foot, (-side * STEM) / 2] as const;
+        return petal(from, around(from, side * turn, length), width, TIPS);
+      };
+      return `${leaf(1)} ${leaf(-1)}`;
     };
     return { path: `${box(0, 1, -STEM / 2, STEM / 2)} ${repeat(pairs, pair)}` };
   },

@@ -12,14 +12,14 @@ import { around, petal } from "./outlines.js";
 import { angle, share } from "./parameter.js";
 
 const parameters = z.strictObject({
-  swing: share("height of the stem's middle line, share of the tile's", [0.4, 0.52, 0.5]),
+  swing: share("height of the stem's middle line, share of the tile's", [0.4, 0.5, 0.48]),
   stem: share("width of the stem, share of the tile's", [0.06, 0.09, 0.075]),
-  lean: angle("angle of the leaves to the band", [78, 90, 80]),
+  lean: angle("angle of the leaves to the band", [80, 90, 82]),
 });
 
-/** Leaves: length and width, share of the stem's height; pointed at both ends. */
+/** Leaves: length and width, share of the stem's height; more pointed at the end than at the foot. */
 const LEAF = { length: 1.2, width: 0.34 } as const;
-const TIPS = [1, 1.2] as const;
+const TIPS = [0.6, 1.2] as const;
 
 export const leafVine: Motif<typeof parameters.shape> = {
   name: "leaf-vine",
@@ -54,8 +54,9 @@ export const leafVine: Motif<typeof parameters.shape> = {
     const [start, end] = [bend(-1, 0, -half), bend(-1, 1, half)];
     const winding = `M ${start[0]} ${start[1]} ${edge.join(" ")} L ${end[0]} ${end[1]} ${back.join(" ")} Z`;
     const leaf = (x: number, up: 1 | -1) => {
-      const foot = [x, -up * top] as const;
-      return petal(foot, around(foot, up * radians(lean), 2 * LEAF.length * top), 2 * LEAF.width * top, TIPS);
+      // From the far edge of the stem, so that it leaves it with some width.
+      const foot = [x, -up * (top + half)] as const;
+      return petal(foot, around(foot, up * radians(lean), 2 * LEAF.length * top + half), 2 * LEAF.width * top, TIPS);
     };
     return { path: `${winding} ${leaf(0, 1)} ${leaf(0.5, -1)}` };
   },

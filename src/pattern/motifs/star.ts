@@ -20,7 +20,7 @@ export const star: Motif<typeof parameters.shape> = {
   name: "star",
   summary: "a star with four, six or eight points",
   group: "p2mm",
-  aspect: { natural: 1, least: 0.5, most: 2 },
+  aspect: { natural: 1, least: 0.8, most: 2 },
   parameters,
   draw({ points, waist, soft }, { aspect }) {
     const radius = (SPAN * Math.min(1, aspect)) / 2;

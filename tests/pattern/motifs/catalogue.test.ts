@@ -69,6 +69,8 @@ describe.each(entries)("%s", (_, motif) => {
         const narrow = narrowerThan(wasm, complete(motif, parameters, { aspect, rows }), least * 0.999);
         expect(narrow.lines[0] ?? 0).toBeLessThan(most);
         expect(narrow.gaps[0] ?? 0).toBeLessThan(most);
+        const { whole, shrunk, grown } = narrow.outlines;
+        expect([shrunk, grown]).toEqual([whole, whole]);
       }),
       { seed: SEED, numRuns: 12 },
     );

@@ -17,6 +17,8 @@ export interface Narrow {
   readonly lines: readonly number[];
   /** Areas of the pieces that are filled where it is closed, mm². */
   readonly gaps: readonly number[];
+  /** Outlines, holes among them, of all that is worked; of that shrunk by half the width; and of that grown by it. */
+  readonly outlines: { readonly whole: number; readonly shrunk: number; readonly grown: number };
 }
 
 /** @param width mm */
@@ -26,6 +28,11 @@ export function narrowerThan(wasm: ManifoldToplevel, completed: Completed, width
   return {
     lines: piecesOf(section.subtract(moved(-width / 2)), completed.strip.tileWidth),
     gaps: piecesOf(moved(width / 2).subtract(section), completed.strip.tileWidth),
+    outlines: {
+      whole: section.numContour(),
+      shrunk: section.offset(-width / 2, "Round", 2, SEGMENTS).numContour(),
+      grown: section.offset(width / 2, "Round", 2, SEGMENTS).numContour(),
+    },
   };
 }
 
