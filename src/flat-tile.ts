@@ -6,8 +6,9 @@ import { AnnuletError, type Warning } from "./errors.js";
 import type { FileSource } from "./files.js";
 import { layOut } from "./lay-out.js";
 import type { Point2 } from "./math/point.js";
-import { type Fit, FULL_COVER } from "./pattern/fit.js";
+import { type Fit, FULL_COVER, type LaneFit } from "./pattern/fit.js";
 import { outlineAbove } from "./pattern/image/raise-field.js";
+import { type Lane, lanesOf, noSuchLane } from "./pattern/lanes.js";
 import type { Pattern } from "./pattern/pattern.js";
 import type { PatternSpec } from "./pattern/schema.js";
 import type { ReliefShape } from "./pattern/section.js";
@@ -30,6 +31,8 @@ export type TilePart = "tile" | "medallion" | "ornament";
 export interface FlatTileOptions {
   /** What is shown: the repeated tile, the medallion or the ornament at the pattern's ends. Default the tile. */
   readonly part?: TilePart;
+  /** Name of the lane that is shown. Default the first, the lowest. */
+  readonly lane?: string;
   /** Tiles side by side, 1 to those of a stretch. Default one cycle: 1 where tiles do not vary. */
   readonly tiles?: number;
   /** Most beads that are placed round the band. Default 20 000. */
@@ -67,9 +70,12 @@ export interface FlatTile {
   readonly group: FriezeGroup;
   readonly size: ResolvedSize;
   /** Of a medallion or an ornament with its own as the one tile. */
-  readonly fit: Fit;
+  readonly fit: Omit<Fit, "lanes">;
+  /** Name of the lane; empty where the pattern has none. */
+  readonly lane: string;
   /** Tiles round the band, and those that a medallion takes the place of. */
   readonly round: { readonly repeats: number; readonly medallion: number };
+  /** Across the seat, or across the lane, mm. */
   readonly seatLength: number;
   /** Tiles shown. */
   readonly tiles: number;
@@ -89,29 +95,33 @@ export interface FlatTile {
  * Works a design out up to its flat pattern and bead places.
  *
  * @param document the design document: an object, or JSON text
- * @throws AnnuletError as `build` up to the pattern and the beads; `no-pattern`; `no-such-part`; `tiles-out-of-range`
+ * @throws AnnuletError as `build` up to the pattern and the beads; `no-pattern`; `no-such-lane`; `no-such-part`; `tiles-out-of-range`
  */
 export async function flatTile(document: unknown, options: FlatTileOptions = {}): Promise<FlatTile> {
   const { maxBeads = MAX_BEADS } = options;
   const stages = new Stages({});
   const { design, size, fit, profile, pattern, wrap } = await layOut(document, stages, options.files);
   if (fit === undefined || design.pattern === undefined) throw noPatternError();
-  const shown = choosePart(design.pattern, fit, options.part ?? "tile");
+  const { lane, fit: own } = chooseLane(design.pattern, fit, options.lane, profile.seatLength);
+  const shown = choosePart(lane, own, options.part ?? "tile");
   const tiles = options.tiles ?? Math.min(shown.fit.cycle, shown.most);
   requireTiles(tiles, shown.most);
   const placed = placeRuns({ profile, wrap, pattern, beadRuns: design.beads, maxBeads, warn: stages.warn });
   const onRail = new Set(placed.runs.filter((run) => run.onRail).flatMap((run) => run.beads));
-  const { origin } = shown;
-  const stretch = { tileWidth: shown.fit.tileWidth, seatLength: profile.seatLength, tiles, origin };
+  const { v, height: seatLength } = own;
+  const stretch = { tileWidth: shown.fit.tileWidth, seatLength, tiles, origin: [shown.origin, v] } as const;
   return {
     ...{ name: design.name, part: shown.part, group: friezeGroup(shown.symmetry), size, fit: shown.fit, tiles },
-    round: { repeats: fit.repeats, medallion: fit.medallion },
-    seatLength: profile.seatLength,
+    lane: lane.name,
+    round: { repeats: own.repeats, medallion: own.medallion },
+    seatLength,
     regions: flatRegions(pattern, stretch),
-    beads: placed.beads.filter((bead) => !onRail.has(bead)).flatMap((bead) => flatBeads(bead, wrap, shown, tiles)),
+    beads: placed.beads
+      .filter((bead) => !onRail.has(bead))
+      .flatMap((bead) => flatBeads(bead, wrap, { ...shown, lane: own }, tiles)),
     runs: placed.reports,
     lambda: measureStretch(wrap, pattern.height),
-    top: { height: pattern.height, develop: developAt(wrap, pattern.height) },
+    top: { height: pattern.height, develop: developAbout(v, developAt(wrap, pattern.height)) },
     warnings: stages.warnings,
   };
 }
@@ -158,10 +168,13 @@ const ON_BORDER = 5e-3;
 function flatBeads(
   { centre, radius }: Bead,
   wrap: Wrap,
-  { fit, most, goesOn, origin }: Shown,
+  { fit, most, goesOn, origin, lane }: Shown & { readonly lane: LaneFit },
   tiles: number,
 ): FlatBead[] {
-  const [u, v] = wrap.inverse(...centre);
+  const [u, across] = wrap.inverse(...centre);
+  const v = across - lane.v;
+  // One lane among others shows what stands on it alone.
+  if (lane.name !== "" && Math.abs(v) > lane.height / 2 + ON_BORDER) return [];
   const round = TURN * wrap.referenceRadius;
   const end = tiles * fit.tileWidth;
   const followed = goesOn || tiles < most;
@@ -170,11 +183,33 @@ function flatBeads(
     .map((at) => ({ centre: [at, v], diameter: 2 * radius, next: followed && at > end - ON_BORDER }));
 }
 
+/** The surface with v from the lane's middle line. */
+function developAbout(middle: number, develop: Develop): Develop {
+  const [, zero] = develop(0, middle);
+  return (u, v) => {
+    const [x, y] = develop(u, v + middle);
+    return [x, y - zero];
+  };
+}
+
+/** @throws AnnuletError `no-such-lane` */
+function chooseLane(
+  pattern: PatternSpec,
+  fit: Fit,
+  name: string | undefined,
+  height: number,
+): { lane: Lane; fit: LaneFit } {
+  const lanes = lanesOf(pattern);
+  const at = name === undefined ? 0 : lanes.findIndex((lane) => lane.name === name);
+  if (at === -1 || name === "") throw noSuchLane(name, lanes, "lane");
+  return { lane: lanes[at], fit: fit.lanes[at] ?? { ...fit, name: "", v: 0, height } };
+}
+
 /** A part of the pattern as tiles. */
 interface Shown {
   readonly part: TilePart;
   readonly symmetry: FriezeName;
-  readonly fit: Fit;
+  readonly fit: Omit<Fit, "lanes">;
   /** u of its first tile, mm. */
   readonly origin: number;
   /** Tiles that it has, and whether the first follows on the last. */
@@ -183,7 +218,7 @@ interface Shown {
 }
 
 /** @throws AnnuletError `no-such-part` */
-function choosePart({ symmetry, medallion, ends }: PatternSpec, fit: Fit, part: TilePart): Shown {
+function choosePart({ symmetry, medallion, ends }: Lane, fit: LaneFit, part: TilePart): Shown {
   const { fit: stretch, starts, medallion: place } = stretchesOf(fit);
   const once = { part, most: 1, goesOn: false };
   if (part === "tile") {

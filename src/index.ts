@@ -38,7 +38,7 @@ export { type Bounds, meshBounds } from "./mesh/bounds.js";
 export { concatMeshes, type Mesh, triangleCount, vertexCount } from "./mesh/mesh.js";
 export { reverseMesh, transformMesh } from "./mesh/transform.js";
 export { type WeldOptions, weldMesh } from "./mesh/weld.js";
-export type { Fit, FitCandidate } from "./pattern/fit.js";
+export type { Fit, FitCandidate, LaneFit } from "./pattern/fit.js";
 export { listMotifs, type MotifEntry, type MotifParameterEntry } from "./pattern/motifs/list.js";
 export type { MotifAspects, MotifRibbon } from "./pattern/motifs/motif.js";
 export { type SampleOptions, sampleDesign } from "./pattern/motifs/sample.js";

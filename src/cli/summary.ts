@@ -1,7 +1,7 @@
 /**
  * What `annulet make` says of a ring it has made.
  */
-import type { Report } from "../index.js";
+import type { Fit, Report } from "../index.js";
 import { showBytes } from "./files.js";
 import type { WrittenFile } from "./output-files.js";
 import { fixed, showPairs, signedPercent } from "./show.js";
@@ -34,15 +34,23 @@ function describeSize({ size }: Report): string {
   return size.system === undefined ? bore : `${size.system} ${size.label}: ${bore}`;
 }
 
-function describePattern({ fit, headroom }: Report): (readonly [string, string])[] {
-  if (fit === null) return [];
-  const { repeats, rows, tileWidth, tileHeight, aspectError, lambda } = fit;
+function describeTiles(
+  { repeats, rows, tileWidth, tileHeight, aspectError }: Omit<Fit, "lanes">,
+  of: string,
+): (readonly [string, string])[] {
   const stretch =
     signedPercent(aspectError) === signedPercent(0) ? "" : `, stretched across by ${signedPercent(aspectError)}`;
-  const pairs: (readonly [string, string])[] = [
-    ["repeats", rows === 1 ? String(repeats) : `${repeats} in ${rows} rows`],
-    ["tile", `${fixed(tileWidth)} × ${fixed(tileHeight)} mm${stretch}`],
+  return [
+    ["repeats", `${of}${rows === 1 ? repeats : `${repeats} in ${rows} rows`}`],
+    ["tile", `${of}${fixed(tileWidth)} × ${fixed(tileHeight)} mm${stretch}`],
   ];
+}
+
+function describePattern({ fit, headroom }: Report): (readonly [string, string])[] {
+  if (fit === null) return [];
+  const { lambda, lanes } = fit;
+  const pairs: (readonly [string, string])[] = lanes.length === 0 ? describeTiles(fit, "") : [];
+  for (const lane of lanes) pairs.push(...describeTiles(lane, `${lane.name}: `));
   const { edge, crown, topCrown } = lambda;
   const atEdge = fixed(edge.min) === fixed(edge.max) ? fixed(edge.max) : `${fixed(edge.min)} to ${fixed(edge.max)}`;
   pairs.push([

@@ -1,6 +1,7 @@
 /**
- * The parts of a pattern that have regions: its tiles, its medallion, its ornaments.
+ * The parts of a pattern that have regions: in each lane its tiles, its medallion, its ornaments.
  */
+import { lanesOf } from "./lanes.js";
 import type { PatternSpec, RegionSpec } from "./schema.js";
 
 /** Regions and where their owner stands in the document. */
@@ -10,10 +11,10 @@ export interface RegionsOf {
 }
 
 /** All of them. */
-export function regionLists({ regions, medallion, ends }: PatternSpec): RegionsOf[] {
-  return [
-    { regions, where: "pattern" },
-    ...(medallion === undefined ? [] : [{ regions: medallion.regions, where: "pattern.medallion" }]),
-    ...(ends?.form === "ornament" ? [{ regions: ends.regions, where: "pattern.ends" }] : []),
-  ];
+export function regionLists(pattern: PatternSpec): RegionsOf[] {
+  return lanesOf(pattern).flatMap(({ where, regions, medallion, ends }) => [
+    { regions, where },
+    ...(medallion === undefined ? [] : [{ regions: medallion.regions, where: `${where}.medallion` }]),
+    ...(ends?.form === "ornament" ? [{ regions: ends.regions, where: `${where}.ends` }] : []),
+  ]);
 }

@@ -161,10 +161,10 @@ function inside(strip: Strip, art: Art, distance: number, path: string): GridReg
  * @param drawerFor draws on the strip on which a run is worked that stands on such tiles
  */
 export function tileRuns(
-  runs: readonly BeadRunSpec[],
+  runs: readonly TileRun[],
   drawerFor: (tiles: TilesSpec | undefined) => ShapeDrawer,
 ): BeadLines[] {
-  return runs.flatMap((run, i) => {
+  return runs.flatMap(({ run, index: i }) => {
     const { along } = run;
     if (!followsTile(along)) return [];
     const path = `beads[${i}]`;
@@ -176,6 +176,12 @@ export function tileRuns(
       toBeadLines(strip, chains, { run: `${kind} ${i + 1}`, path, bead: beadSize(run, path), height: run.height }),
     ];
   });
+}
+
+/** A run of the document, and which it is of them. */
+export interface TileRun {
+  readonly run: BeadRunSpec;
+  readonly index: number;
 }
 
 /** Whether a run follows what is drawn in the tile. */

@@ -21,6 +21,8 @@ export interface FitAsk extends FitSpec {
   readonly cycle?: CycleSpec;
   /** Tiles at the top whose place a medallion takes. Default 0. */
   readonly medallion?: number;
+  /** Where what is fitted stands in the document. Default pattern. */
+  readonly path?: string;
 }
 
 /** What a fit needs to know of a band of some width. */
@@ -69,6 +71,16 @@ export interface Fit {
   readonly aspectError: number;
   /** Neighbouring numbers of repeats, best first. */
   readonly candidates: readonly FitCandidate[];
+  /** Each lane's own fit, the lowest first, where the pattern has lanes: this one is then the first's. */
+  readonly lanes: readonly LaneFit[];
+}
+
+/** The fit of one of several lanes. A candidate's band width is the one at which the lane's share makes its tiles true. */
+export interface LaneFit extends Omit<Fit, "lanes"> {
+  readonly name: string;
+  /** v of the lane's middle line, and its height, mm. */
+  readonly v: number;
+  readonly height: number;
 }
 
 /** Stretch above which a tile no longer looks as drawn: 3 %, common practice, no source. */
@@ -121,6 +133,7 @@ export function solveFit(spec: FitAsk, cover: number, drawnWidth: number, measur
     stretch,
     aspectError: stretch - 1,
     candidates,
+    lanes: [],
   };
 }
 
@@ -140,7 +153,8 @@ function listCandidates(
   const candidates: FitCandidate[] = [];
   const asked = spec.repeats === "auto" ? Math.max(1, Math.round(wanted)) : spec.repeats;
   for (const repeats of repeatNumbers(spec, cover).around(asked, CANDIDATE_REACH)) {
-    const bandWidth = solveWidth(spec, cover, repeats, { width: drawnWidth, seat: drawn }, measure);
+    const need = (seat: SeatMeasure) => spec.rows * spec.aspect * tileAt(seat, cover, repeats);
+    const bandWidth = solveWidth(need, { width: drawnWidth, seat: drawn }, measure);
     const seat = bandWidth === undefined ? drawn : measure(bandWidth);
     const tileWidth = tileAt(seat, cover, repeats);
     candidates.push({
@@ -162,7 +176,7 @@ function cost(spec: FitSpec, drawnWidth: number, candidate: FitCandidate): numbe
 
 /** @param nearDrawn lists the candidates near the drawn band, for the error */
 function choose(
-  spec: FitSpec,
+  spec: FitAsk,
   candidates: readonly FitCandidate[],
   nearDrawn: () => readonly FitCandidate[],
 ): FitCandidate {
@@ -177,22 +191,25 @@ function choose(
   throw new AnnuletError({
     code: "fit-impossible",
     message: `no band between ${WIDTH_RANGE[0]} and ${showLength(WIDTH_RANGE[1])} wide makes ${chosen.repeats} tiles of aspect ${spec.aspect} in ${spec.rows} row${spec.rows === 1 ? "" : "s"} meet`,
-    path: "pattern.fit.repeats",
+    path: `${spec.path ?? "pattern"}.fit.repeats`,
     value: spec.repeats,
     allowed: distinct.length > 0 ? `of the numbers near it and near the drawn band: ${distinct.join(", ")}` : undefined,
     hint: 'change the repeats, rows or aspect, or say "hold": "band" so that the tile stretches',
   });
 }
 
-/** The band width at which the seat is as long as its rows of tiles; undefined where there is none. */
-function solveWidth(
-  spec: FitSpec,
-  cover: number,
-  repeats: number,
+/**
+ * The band width at which the seat is as long as its rows of tiles need; undefined where there is none.
+ *
+ * @param need the length that is needed on a seat, mm
+ * @param start the drawn band
+ */
+export function solveWidth(
+  need: (seat: SeatMeasure) => number,
   start: { readonly width: number; readonly seat: SeatMeasure },
   measure: MeasureSeat,
 ): number | undefined {
-  const excessOf = (seat: SeatMeasure) => seat.seatLength - spec.rows * spec.aspect * tileAt(seat, cover, repeats);
+  const excessOf = (seat: SeatMeasure) => seat.seatLength - need(seat);
   const excess = (width: number) => excessOf(measure(width));
   try {
     const bracket = findBracket(excess, { x: start.width, y: excessOf(start.seat) });

@@ -7,23 +7,24 @@
 import { AnnuletError, type Warn } from "../errors.js";
 import type { Profile } from "../profile/profile.js";
 import { showLength } from "../units.js";
-import { type BeadLines, type DrawnRegion, followsTile, regionBeads, tileRuns } from "./bead-lines.js";
+import { type BeadLines, type DrawnRegion, followsTile, regionBeads, type TileRun, tileRuns } from "./bead-lines.js";
 import { countHoles, requireEdgeWall } from "./cut-place.js";
 import type { TilesSpec } from "./cycle.js";
 import { endLines, endOptions, fadeOf } from "./ends.js";
-import { type Fit, FULL_COVER } from "./fit.js";
+import { type Fit, FULL_COVER, type LaneFit } from "./fit.js";
 import { type HoleShape, pierceRegion } from "./hole.js";
 import { imageOf } from "./image/load.js";
 import type { Picture } from "./image/picture.js";
 import { raiseField } from "./image/raise-field.js";
 import { readField } from "./image/read-field.js";
+import { type Lane, lanesOf, noSuchLane } from "./lanes.js";
 import { joinPatterns, placePattern } from "./move.js";
 import { takePeriod } from "./period.js";
 import { type GridRegion, unite } from "./polygons.js";
 import { sectionOf } from "./region-section.js";
 import { Regions } from "./regions.js";
 import type { BeadRunSpec, EndsSpec, PatternSpec, RegionSpec } from "./schema.js";
-import { reachUnder, requireOnSeat } from "./seat-edge.js";
+import { type RailSides, reachUnder, requireOnSeat } from "./seat-edge.js";
 import { type ReliefPolygon, type ReliefShape, raiseRegion } from "./section.js";
 import type { SectionSpec } from "./sections/index.js";
 import { ShapeDrawer } from "./shapes/draw-shape.js";
@@ -86,10 +87,32 @@ export function completePattern(
   fit: Fit,
   options: PatternOptions,
 ): Pattern {
-  const { shapes, symmetry, medallion, ends } = spec;
+  const lanes = lanesOf(spec);
+  const fits = fit.lanes.length > 0 ? fit.lanes : [{ ...fit, name: "", v: 0, height: options.profile.seatLength }];
+  const named = ownRuns(runs, lanes);
+  const railed = options.profile.rails !== undefined;
+  const patterns = lanes.map((lane, i) => {
+    const rails = [railed && i === 0, railed && i === lanes.length - 1] as const;
+    const own = completeLane(lane, fits[i], named[i], { ...options, rails, seatLength: fits[i].height });
+    return lanes.length === 1 ? own : placePattern(own, [{ u: 0, v: fits[i].v }]);
+  });
+  requireApart(patterns, lanes);
+  return patterns.length === 1 ? patterns[0] : joinPatterns(patterns);
+}
+
+/** What the areas of a lane have in common. */
+interface LaneOptions extends PatternOptions {
+  /** Height of the lane, mm. */
+  readonly seatLength: number;
+  readonly rails: RailSides;
+}
+
+/** Completes a lane, v from its middle line. */
+function completeLane(lane: Lane, fit: LaneFit, runs: readonly TileRun[], options: LaneOptions): Pattern {
+  const { shapes, symmetry, medallion, ends, where } = lane;
   const { fit: stretch, starts, medallion: place } = stretchesOf(fit);
   const main = completeArea(
-    { ...{ fit: stretch, symmetry, shapes, ends }, ...inDocument(spec, "pattern") },
+    { ...{ fit: stretch, symmetry, shapes, ends }, ...inDocument(lane, where, lane) },
     runs,
     options,
   );
@@ -103,23 +126,15 @@ export function completePattern(
   ];
   const alone = { shapes, single: true, ends: undefined };
   if (medallion !== undefined && place !== undefined) {
-    const area = {
-      ...alone,
-      fit: place.fit,
-      symmetry: medallion.symmetry,
-      ...inDocument(medallion, "pattern.medallion"),
-    };
+    const { symmetry: own } = medallion;
+    const area = { ...alone, fit: place.fit, symmetry: own, ...inDocument(medallion, `${where}.medallion`, lane) };
     patterns.push(placePattern(completeArea(area, [], options), [{ u: place.start }]));
   }
   if (ends?.form === "ornament") {
     const u = fit.repeats * fit.tileWidth;
-    requireRoomBeyond(fit, ends.tiles);
-    const area = {
-      ...alone,
-      fit: oneTile(fit, ends.tiles),
-      symmetry: ends.symmetry,
-      ...inDocument(ends, "pattern.ends"),
-    };
+    requireRoomBeyond(fit, ends.tiles, `${where}.ends.tiles`);
+    const { symmetry: own } = ends;
+    const area = { ...alone, fit: oneTile(fit, ends.tiles), symmetry: own, ...inDocument(ends, `${where}.ends`, lane) };
     patterns.push(placePattern(completeArea(area, [], options), [{ u }, { u: 0, mirrored: true }]));
   }
   return patterns.length === 1 ? patterns[0] : joinPatterns(patterns);
@@ -139,22 +154,24 @@ interface Area {
   readonly single?: boolean;
 }
 
-function inDocument({ regions }: Pick<Area, "regions">, where: string): Pick<Area, "regions" | "where" | "label"> {
-  const owner = where.split(".").at(-1);
-  return { regions, where, label: owner === "pattern" ? "region" : `${owner} region` };
+function inDocument(
+  { regions }: Pick<Area, "regions">,
+  where: string,
+  lane: Lane,
+): Pick<Area, "regions" | "where" | "label"> {
+  const owner = where === lane.where ? [] : [where.slice(lane.where.length + 1)];
+  return { regions, where, label: [...(lane.name === "" ? [] : [lane.name]), ...owner, "region"].join(" ") };
 }
 
 /** Completes the regions of an area, in its own coordinates. */
 function completeArea(
   { fit, symmetry, shapes, regions, where, label, ends, single }: Area,
-  runs: readonly BeadRunSpec[],
-  { profile, tolerance, warn, drawings, images }: PatternOptions,
+  runs: readonly TileRun[],
+  { rails, seatLength, tolerance, warn, drawings, images }: LaneOptions,
 ): Pattern {
-  const strip = makeStrip(fit, symmetry, profile.seatLength, tolerance, { ...endOptions(ends), single });
+  const strip = makeStrip(fit, symmetry, seatLength, tolerance, { ...endOptions(ends), single });
   const tileStrip =
-    strip.periodic && strip.cycle > 1
-      ? makeStrip({ ...fit, cycle: 1 }, symmetry, profile.seatLength, tolerance)
-      : strip;
+    strip.periodic && strip.cycle > 1 ? makeStrip({ ...fit, cycle: 1 }, symmetry, seatLength, tolerance) : strip;
   const silent = () => undefined;
   const drawer = new ShapeDrawer(strip, { named: shapes, drawings, warn });
   const tileDrawer =
@@ -163,7 +180,7 @@ function completeArea(
   const drawerFor = (tiles: TilesSpec | undefined) => (tiles === undefined ? tileDrawer : drawer);
   const all = new Regions({ regions, where }, drawer, warn);
   const tileRegions = new Regions({ regions, where }, tileDrawer, silent);
-  const underRail = profile.rails === undefined ? 0 : UNDER_RAIL;
+  const underRail = rails.includes(true) ? UNDER_RAIL : 0;
   const drawn = regions.map((region, i): DrawnRegion => {
     const path = `${where}.regions[${i}]`;
     const name = region.name ?? `${label} ${i + 1}`;
@@ -186,7 +203,7 @@ function completeArea(
   const carvings: Carving[] = [];
   const lines = endLines(strip, ends, `${where}.ends`);
   for (const members of workSteps([...drawn, ...lines])) {
-    if (members[0].spec.mode === "raised") reliefs.push(...raiseAll(strip, members, { woven, underRail, warn }));
+    if (members[0].spec.mode === "raised") reliefs.push(...raiseAll(strip, members, { woven, rails, warn }));
     else carvings.push({ after: reliefs.length, ...carveAll(strip, members, warn) });
   }
   const repeats = strip.periodic ? strip.repeats / strip.cycle : 1;
@@ -206,14 +223,50 @@ function completeArea(
   };
 }
 
+/** The document's runs that follow what is drawn in tiles, lane by lane. */
+function ownRuns(runs: readonly BeadRunSpec[], lanes: readonly Lane[]): TileRun[][] {
+  const found = lanes.map((): TileRun[] => []);
+  runs.forEach((run, index) => {
+    if (!followsTile(run.along)) return;
+    const { lane } = run.along;
+    const at = lane === undefined ? 0 : lanes.findIndex(({ name }) => name === lane);
+    if (at === -1) throw noSuchLane(lane, lanes, `beads[${index}].along.lane`);
+    found[at].push({ run, index });
+  });
+  return found;
+}
+
+/** Bodies of neighbouring lanes that come nearer than this would meet in a line, mm. */
+const LANES_APART = 0.01;
+
+/** @throws AnnuletError `lanes-touch` where the bodies of neighbouring lanes meet at their common edge */
+function requireApart(patterns: readonly Pattern[], lanes: readonly Lane[]): void {
+  const spans = patterns.map(({ reliefs }) => reliefs.flatMap(({ outline }) => outline.flat(2).map(([, v]) => v)));
+  for (let i = 1; i < spans.length; i++) {
+    const [below, above] = [
+      spans[i - 1].reduce((a, b) => Math.max(a, b), -Infinity),
+      spans[i].reduce((a, b) => Math.min(a, b), Infinity),
+    ];
+    if (above - below >= LANES_APART) continue;
+    throw new AnnuletError({
+      code: "lanes-touch",
+      message: `what is raised in ${lanes[i - 1].name} and in ${lanes[i].name} meets between them`,
+      path: "pattern.gap",
+      value: Number((above - below).toFixed(4)),
+      allowed: `at least ${showLength(LANES_APART)} between them`,
+      hint: "set a gap, or draw the art of one of them clear of its edge",
+    });
+  }
+}
+
 /** Ornaments stand beyond the ends, both in the plain zone. */
-function requireRoomBeyond({ cover, repeats, tileWidth }: Fit, wide: number): void {
+function requireRoomBeyond({ cover, repeats, tileWidth }: LaneFit, wide: number, path: string): void {
   const most = Math.floor(((FULL_COVER / cover - 1) * repeats) / 2);
   if (wide <= most) return;
   throw new AnnuletError({
     code: "ornament-misfit",
     message: `two ornaments of ${showLength(wide * tileWidth)} do not fit into the plain zone`,
-    path: "pattern.ends.tiles",
+    path,
     value: wide,
     allowed: most > 0 ? `1 to ${most}` : "none: the plain zone is narrower than two tiles",
     hint: "make the ornaments narrower, or cover less of the band",
@@ -282,9 +335,10 @@ const namesOf = (members: readonly DrawnRegion[]) => members.map((one) => one.na
 
 /** Raises the regions. A drafted foot may go on beneath a rail, but not beyond the edge of a band without rails. */
 function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: RaiseOptions): ReliefShape[] {
-  const { woven, underRail, warn } = options;
+  const { woven, rails, warn } = options;
   const onSeat = (shape: ReliefShape, section: SectionSpec, path: string): ReliefShape => {
-    if (section.draft > 0 && underRail === 0) requireOnSeat(strip, outlineRings(strip, shape.outline), `${path}.draft`);
+    if (section.draft > 0 && rails.includes(false))
+      requireOnSeat(strip, outlineRings(strip, shape.outline), `${path}.draft`);
     return shape;
   };
   const plain = drawn.filter((region) => !woven.has(region));
@@ -293,8 +347,12 @@ function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: RaiseOpt
     if (field !== undefined) return raiseField(field, namesOf(members), strip.artTolerance);
     const { section, path } = sectionOf(members[0].spec, members[0].path);
     const clean = together(strip, members, warn);
-    const under = underRail > 0 ? underRail + edgeOf(section) : 0;
-    const shape = raiseRegion(strip, reachUnder(strip, clean, under), { section, names: namesOf(members), path });
+    const under = rails.includes(true) ? UNDER_RAIL + edgeOf(section) : 0;
+    const shape = raiseRegion(strip, reachUnder(strip, clean, under, rails), {
+      section,
+      names: namesOf(members),
+      path,
+    });
     return shape === undefined ? [] : onSeat(shape, section, path);
   });
   const bridged = drawn.flatMap((region) => {
@@ -307,8 +365,7 @@ function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: RaiseOpt
 interface RaiseOptions {
   /** The bodies of woven regions. */
   readonly woven: ReadonlyMap<DrawnRegion, readonly ReliefShape[]>;
-  /** How far relief goes on beneath a rail, mm. */
-  readonly underRail: number;
+  readonly rails: RailSides;
   readonly warn: Warn;
 }
 

@@ -14,6 +14,8 @@ export interface RepeatsAsk {
   readonly cycle?: CycleSpec;
   /** Tiles whose place a medallion takes. Default 0. */
   readonly medallion?: number;
+  /** Where what is fitted stands in the document. Default pattern. */
+  readonly path?: string;
 }
 
 export interface RepeatNumbers {
@@ -48,7 +50,7 @@ export function requireNumber(ask: RepeatsAsk, cover: number): void {
   if (repeats === "auto" || allows(repeats)) return;
   const near = around(repeats, 1).filter((number) => Math.abs(number - repeats) <= (medallion > 0 ? 2 : Number(cycle)));
   const rest = {
-    path: "pattern.fit.repeats",
+    path: `${ask.path ?? "pattern"}.fit.repeats`,
     value: repeats,
     allowed: (near.length > 0 ? near : around(repeats, 0)).join(" or "),
   };

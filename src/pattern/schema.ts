@@ -24,6 +24,8 @@ export const PATTERN_DEFAULTS = {
   symmetry: "p1",
   cycle: 1,
   cover: 360,
+  gap: 0.3,
+  share: 1,
   region: { unit: "tile", fill: "nonzero", round: 0, mode: "raised", broken: 0 },
   ribbon: RIBBON_DEFAULTS,
   bead: { pitch: 1.05, embed: 0.5, corners: "pass", cornerAngle: 30, junctions: "leave" },
@@ -242,11 +244,34 @@ const endsSchema = z
   ])
   .describe("how the pattern ends beside its plain zone and its medallion; default cut");
 
+const parts = {
+  symmetry: symmetry.describe("frieze group by IUC name that completes what is drawn; default p1"),
+  cycle: cycleSchema.default(PATTERN_DEFAULTS.cycle),
+  regions: regions.default([]).describe("what is drawn in the tile"),
+  medallion: medallionSchema.optional(),
+  ends: endsSchema.optional(),
+};
+
+const laneSchema = z.strictObject({
+  name: z
+    .string()
+    .min(1)
+    .max(200)
+    .optional()
+    .describe("name used in messages and reports; default lane and its number"),
+  share: z
+    .number()
+    .min(0.01)
+    .max(100)
+    .default(PATTERN_DEFAULTS.share)
+    .describe("its share of the seat against the other lanes', 0.01 to 100; default 1"),
+  fit: fitSchema.omit({ hold: true }).prefault({}).describe("how many of its tiles go round"),
+  ...parts,
+});
+
 export const patternSchema = z
   .strictObject({
     fit: fitSchema.prefault({}).describe("how many tiles go round and what gives way"),
-    symmetry: symmetry.describe("frieze group by IUC name that completes what is drawn; default p1"),
-    cycle: cycleSchema.default(PATTERN_DEFAULTS.cycle),
     cover: z
       .number()
       .min(5)
@@ -257,11 +282,29 @@ export const patternSchema = z
       .record(z.string().min(1).max(200), shapeSchema)
       .optional()
       .describe('shapes by name, which regions and other shapes take as {"shape": name}; default none'),
-    regions: regions.default([]).describe("what is drawn in the tile"),
-    medallion: medallionSchema.optional(),
-    ends: endsSchema.optional(),
+    ...parts,
+    lanes: z
+      .array(laneSchema)
+      .min(2)
+      .max(20)
+      .optional()
+      .describe(
+        "patterns side by side across the seat, the lowest (towards -z) first, 2 to 20, in place of the pattern's own art; cover, shapes, gap and fit.hold are common to them; default one pattern",
+      ),
+    gap: z
+      .number()
+      .min(0)
+      .max(20)
+      .default(PATTERN_DEFAULTS.gap)
+      .describe("plain seat between neighbouring lanes, mm, 0 to 20; default 0.3"),
   })
   .superRefine(checkComposition);
+
+const runLane = z
+  .string()
+  .max(200)
+  .optional()
+  .describe("name of the lane in whose tiles it is drawn; default the first, the lowest");
 
 /** A bead run of its own: along a rail, a seat edge, a circle at v, or a path or shape in the tile. */
 export const beadRunSchema = z.strictObject({
@@ -269,11 +312,12 @@ export const beadRunSchema = z.strictObject({
     .union([
       z.enum(["rail", "seat-edge"]),
       z.strictObject({ v: z.number().min(-50).max(50).describe("mm across the seat from its middle, + towards +z") }),
-      z.strictObject({ path: pathData, unit: lengthUnit, tiles: tilesSchema.optional() }),
+      z.strictObject({ path: pathData, unit: lengthUnit, tiles: tilesSchema.optional(), lane: runLane }),
       z.strictObject({
         shape: shapeSchema.describe("a shape whose outlines and lines carry beads"),
         unit: lengthUnit,
         tiles: tilesSchema.optional(),
+        lane: runLane,
       }),
     ])
     .describe(

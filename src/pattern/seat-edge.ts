@@ -26,6 +26,9 @@ export function requireOnSeat(strip: Strip, region: GridRegion, path: string): v
   });
 }
 
+/** Whether a rail stands at the lower and at the upper edge. */
+export type RailSides = readonly [low: boolean, high: boolean];
+
 /** A side goes on beneath the rail by at most this many times as far along the band as across it. */
 const STEEPEST_LEAN = 2;
 
@@ -37,13 +40,22 @@ const CONVERGENCE = 0.4;
  * that lead to the edge go on straight, so that nothing changes on the seat.
  *
  * @param under mm beyond the edge, 0 or more
+ * @param rails whether a rail stands at the lower and at the upper edge
  */
-export function reachUnder(strip: Strip, region: GridRegion, under: number): GridRegion {
+export function reachUnder(
+  strip: Strip,
+  region: GridRegion,
+  under: number,
+  [low, high]: RailSides = [true, true],
+): GridRegion {
   if (under === 0) return region;
   const limit = strip.halfSeat - steps(strip, EDGE_REACH);
   const beyond = Math.round(strip.halfSeat + steps(strip, under));
   return region.map((ring) =>
-    ring.map((point, i) => (Math.abs(point.y) < limit ? point : moveUnder(ring, i, limit, beyond))),
+    ring.map((point, i) => {
+      const stays = Math.abs(point.y) < limit || !(point.y < 0 ? low : high);
+      return stays ? point : moveUnder(ring, i, limit, beyond);
+    }),
   );
 }
 

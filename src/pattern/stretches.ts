@@ -17,7 +17,7 @@ export interface Stretches {
 }
 
 /** Lays out the stretches of a fit. */
-export function stretchesOf(fit: Fit): Stretches {
+export function stretchesOf(fit: Omit<Fit, "lanes">): Stretches {
   const { repeats, medallion: wide, tileWidth, cover } = fit;
   if (wide === 0) return { fit, starts: [0], medallion: undefined };
   const start = ((repeats - wide) / 2) * tileWidth;
@@ -32,7 +32,7 @@ export function stretchesOf(fit: Fit): Stretches {
 }
 
 /** A tile of its own that is some tiles wide and as high as all rows. */
-export function oneTile({ tileWidth, tileHeight, rows, aspect, cover, repeats }: Fit, wide: number): StripFit {
+export function oneTile({ tileWidth, tileHeight, rows, aspect, cover, repeats }: StripFit, wide: number): StripFit {
   return {
     ...{ tileWidth: wide * tileWidth, tileHeight: rows * tileHeight, aspect: (rows * aspect) / wide },
     ...{ rows: 1, repeats: 1, cycle: 1, cover: (cover * wide) / (repeats + wide) },

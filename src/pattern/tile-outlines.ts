@@ -15,8 +15,8 @@ export interface TileOutlinesOptions {
   readonly seatLength: number;
   /** Tiles from the origin. */
   readonly tiles: number;
-  /** u of the first tile's left border, mm. */
-  readonly origin: number;
+  /** Where the first tile's left border meets the middle line, (u, v), mm. */
+  readonly origin: Point2;
 }
 
 /** A flat region as drawn: outer rings counter-clockwise, holes clockwise; (u, v), mm. */
@@ -25,12 +25,12 @@ export type FlatRings = readonly (readonly Point2[])[];
 /** The part of a body's outline that lies on the tiles, with u from the first one's left border. */
 export function tileOutlines(
   shape: Pick<ReliefShape, "outline" | "seam" | "period">,
-  { tileWidth, seatLength, tiles, origin }: TileOutlinesOptions,
+  { tileWidth, seatLength, tiles, origin: [left, middle] }: TileOutlinesOptions,
 ): FlatRings {
   const grid = gridFor(tileWidth);
   // The points are grid steps in mm, so rounding brings them back exactly and the periods meet.
   const period = shape.outline.flat().map((ring): GridPath => {
-    return ring.map(([u, v]) => ({ x: Math.round((u - origin) * grid.scale), y: Math.round(v * grid.scale) }));
+    return ring.map(([u, v]) => ({ x: Math.round((u - left) * grid.scale), y: Math.round((v - middle) * grid.scale) }));
   });
   const box = { left: 0, right: tiles * grid.tile, low: -seatLength / 2, high: seatLength / 2 };
   const sides = shape.seam ?? (shape.period === undefined ? undefined : [0, shape.period]);
@@ -39,7 +39,7 @@ export function tileOutlines(
       ? period
       : copies(
           period,
-          sides.map((u) => (u - origin) * grid.scale),
+          sides.map((u) => (u - left) * grid.scale),
           box.right,
         );
   const within = { ...box, low: box.low * grid.scale, high: box.high * grid.scale };

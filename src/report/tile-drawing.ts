@@ -71,7 +71,7 @@ export function drawTile(tile: FlatTile, { asWorn = false }: TileDrawingOptions 
 }
 
 function titleLines(tile: FlatTile, asWorn: boolean, width: number): { lines: string[]; height: number } {
-  const { fit, group: frieze, size, tiles } = tile;
+  const { fit, group: frieze, size, tiles, lane } = tile;
   const bore = `bore ${size.diameter.toFixed(3)} mm, circumference ${size.circumference.toFixed(3)} mm`;
   const label = size.system === undefined ? bore : `${size.system} ${size.label}: ${bore}`;
   const rows = fit.rows === 1 ? "" : ` in ${fit.rows} rows`;
@@ -88,7 +88,7 @@ function titleLines(tile: FlatTile, asWorn: boolean, width: number): { lines: st
     : "flat, as drawn";
   const name = wrapText(tile.name, charactersIn(width, SIZES.title));
   const rest = [
-    what,
+    lane === "" ? what : `${lane}: ${what}`,
     `${frieze.name}: ${frieze.summary}`,
     `${label}; band ${fit.bandWidth.toFixed(3)} mm wide`,
     `True size, mm; ${drawn}`,
@@ -191,7 +191,7 @@ function dimensions(tile: FlatTile, { trace, box }: TilePlace, asWorn: boolean):
     uprightDimension(bottom, top, {
       at: box.left - DIMENSION_OFFSET,
       start: box.left - EXTENSION_START,
-      label: asWorn ? "seat, at top" : "seat",
+      label: `${tile.lane === "" ? "seat" : "lane"}${asWorn ? ", at top" : ""}`,
       value: show(bottom, top),
     }),
     uprightDimension(bottom, rowTop, {

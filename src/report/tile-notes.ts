@@ -39,11 +39,11 @@ export function heightBlock({ regions }: FlatTile): LegendBlock {
 }
 
 /** The flat measures. */
-export function measureBlock({ fit, seatLength }: FlatTile): LegendBlock {
+export function measureBlock({ fit, seatLength, lane }: FlatTile): LegendBlock {
   const lines: LegendLine[] = [
     { text: "tile width, at the reference radius", value: mm(fit.tileWidth) },
     { text: "tile height", value: mm(fit.tileHeight) },
-    { text: "seat length across the band", value: mm(seatLength) },
+    { text: `${lane === "" ? "seat length" : "lane"} across the band`, value: mm(seatLength) },
     { text: "reference radius R", value: mm(fit.referenceRadius) },
   ];
   return { heading: "Flat measures", lines };

@@ -1,9 +1,11 @@
 /**
  * Fits a pattern to a band: the solver of pattern/fit.ts on the band's real cross-section.
  */
-import type { Warn } from "../errors.js";
-import { type Fit, STRETCH_LIMIT, solveFit } from "../pattern/fit.js";
-import type { PatternSpec } from "../pattern/schema.js";
+import type { Warn, Warning } from "../errors.js";
+import { type Fit, type LaneFit, type MeasureSeat, STRETCH_LIMIT, solveFit } from "../pattern/fit.js";
+import { solveLanes } from "../pattern/fit-lanes.js";
+import { severalLanes } from "../pattern/lanes.js";
+import { PATTERN_DEFAULTS, type PatternSpec } from "../pattern/schema.js";
 import { meanSeatRadius } from "../profile/moments.js";
 import { buildOutline, type ProfileSpec } from "../profile/profile.js";
 import { showLength } from "../units.js";
@@ -22,39 +24,51 @@ export interface FitBandOptions {
  * Undefined where there is no pattern to fit.
  */
 export function fitBand(
-  pattern: (Pick<PatternSpec, "fit" | "cover"> & Partial<Pick<PatternSpec, "cycle" | "medallion">>) | undefined,
+  pattern: FitPattern | undefined,
   { profile, boreRadius, tolerance, warn }: FitBandOptions,
 ): Fit | undefined {
   if (pattern === undefined) return undefined;
-  const fit = solveFit(
-    { ...pattern.fit, cycle: pattern.cycle, medallion: pattern.medallion?.tiles },
-    pattern.cover,
-    profile.width,
-    (width) => {
-      const outline = buildOutline({ ...profile, width }, boreRadius, tolerance);
-      return { seatLength: outline.seatLength, meanRadius: meanSeatRadius(outline) };
-    },
-  );
+  const fit = solve(pattern, profile.width, (width) => {
+    const outline = buildOutline({ ...profile, width }, boreRadius, tolerance);
+    return { seatLength: outline.seatLength, meanRadius: meanSeatRadius(outline) };
+  });
+  const fits = fit.lanes.length > 0 ? fit.lanes : [{ ...fit, name: "" }];
   if (Math.abs(fit.bandWidth - profile.width) > WIDTH_NOTICE) {
+    const tiles = fits.map(({ repeats }) => repeats).join(" + ");
     warn?.({
       code: "width-fitted",
-      message: `the band is ${showLength(fit.bandWidth)} wide instead of ${showLength(profile.width)}, so that ${fit.repeats} tiles fit`,
+      message: `the band is ${showLength(fit.bandWidth)} wide instead of ${showLength(profile.width)}, so that ${tiles} tiles fit`,
       path: "profile.width",
       value: { drawn: profile.width, built: fit.bandWidth },
       hint: 'see `annulet fit` for other numbers of repeats, or say "hold": "band" to keep the width',
     });
   }
-  if (Math.abs(fit.aspectError) > STRETCH_LIMIT) {
-    warn?.({
-      code: "tile-stretched",
-      message: `the tile is stretched across the band by ${(100 * fit.aspectError).toFixed(1)} %`,
-      path: "pattern.fit.hold",
-      value: fit.aspectError,
-      allowed: `within ±${100 * STRETCH_LIMIT} %`,
-      hint: 'choose other repeats, another band width, or "hold": "tile"',
-    });
-  }
+  for (const one of fits) if (Math.abs(one.aspectError) > STRETCH_LIMIT) warn?.(stretched(one));
   return fit;
+}
+
+/** What of a pattern its fit depends on. */
+export type FitPattern = Pick<PatternSpec, "fit" | "cover"> &
+  Partial<Pick<PatternSpec, "cycle" | "medallion" | "lanes" | "gap">>;
+
+function solve(pattern: FitPattern, drawnWidth: number, measure: MeasureSeat): Fit {
+  const { fit, cover, cycle, medallion, lanes, gap = PATTERN_DEFAULTS.gap } = pattern;
+  if (lanes === undefined) return solveFit({ ...fit, cycle, medallion: medallion?.tiles }, cover, drawnWidth, measure);
+  const asks = severalLanes({ fit, lanes }).map(({ name, share, where, ...lane }) => {
+    return { ...lane.fit, name, share, path: where, cycle: lane.cycle, medallion: lane.medallion?.tiles };
+  });
+  return solveLanes(asks, { cover, gap, drawnWidth }, measure);
+}
+
+function stretched({ name, aspectError }: Pick<LaneFit, "name" | "aspectError">): Warning {
+  return {
+    code: "tile-stretched",
+    message: `the tile${name === "" ? "" : ` of ${name}`} is stretched across the band by ${(100 * aspectError).toFixed(1)} %`,
+    path: "pattern.fit.hold",
+    value: aspectError,
+    allowed: `within ±${100 * STRETCH_LIMIT} %`,
+    hint: 'choose other repeats, another band width, or "hold": "tile"',
+  };
 }
 
 /** A change of width below this is not worth a word, mm: under what is printed. */

@@ -46,6 +46,7 @@ export function fitOf({
     },
     ...{ referenceRadius: (repeats * tileWidth * 360) / cover / (2 * Math.PI), stretch: 1, aspectError: 0 },
     candidates: [],
+    lanes: [],
   };
 }
 

@@ -1,7 +1,7 @@
 /**
  * annulet fit: how many repeats go round, and what each number would take.
  */
-import { type Fit, type FitCandidate, fitDesign, readDesign } from "../../index.js";
+import { type Fit, type FitCandidate, fitDesign, type LaneFit, readDesign } from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { EXIT } from "../exit-codes.js";
@@ -25,6 +25,13 @@ const LEGEND = [
   "those with the band held as drawn: the tile's height over what its aspect asks for, and how far that is from 1.",
 ].join("\n");
 
+const LANES_LEGEND = [
+  "Lengths in mm. Of each lane: tile, band width and its change are those at which the lane's share of the seat makes its",
+  "tiles true; stretch and aspect error are those with the lane held at its share of the band as drawn.",
+].join("\n");
+
+type OneFit = Omit<Fit, "lanes">;
+
 export const fitCommand: Command<{ json?: boolean }> = {
   name: "fit",
   summary: "print the numbers of repeats that come near the drawn band, best first",
@@ -42,7 +49,17 @@ export const fitCommand: Command<{ json?: boolean }> = {
   },
 };
 
-function printFit(fit: Fit, drawnWidth: number, io: Io): void {
+function printFit({ lanes, ...fit }: Fit, drawnWidth: number, io: Io): void {
+  if (lanes.length === 0) printTable(fit, drawnWidth, io);
+  lanes.forEach((lane, i) => {
+    print(io, `${i === 0 ? "" : "\n"}${lane.name}, ${fixed(lane.height)} mm high`);
+    printTable(lane, drawnWidth, io);
+  });
+  const words = lanes.length === 0 ? describeFit(fit, drawnWidth) : describeLanes(lanes, drawnWidth);
+  print(io, `\n${lanes.length === 0 ? LEGEND : LANES_LEGEND}\n\n${words}`);
+}
+
+function printTable(fit: OneFit, drawnWidth: number, io: Io): void {
   print(
     io,
     showTable(
@@ -50,10 +67,9 @@ function printFit(fit: Fit, drawnWidth: number, io: Io): void {
       fit.candidates.map((one) => toRow(one, fit, drawnWidth)),
     ),
   );
-  print(io, `\n${LEGEND}\n\n${describeFit(fit, drawnWidth)}`);
 }
 
-function toRow(one: FitCandidate, fit: Fit, drawnWidth: number): string[] {
+function toRow(one: FitCandidate, fit: OneFit, drawnWidth: number): string[] {
   const { repeats, tileWidth, tileHeight, bandWidth, stretch } = one;
   const possible = bandWidth !== undefined;
   return [
@@ -68,8 +84,21 @@ function toRow(one: FitCandidate, fit: Fit, drawnWidth: number): string[] {
   ];
 }
 
+/** The band's width in words; each lane's number stands in its table. */
+function describeLanes(lanes: readonly LaneFit[], drawnWidth: number): string {
+  const [{ bandWidth, hold }] = lanes;
+  const tiles = lanes.map(({ name, repeats, tileWidth, tileHeight }) => {
+    return `${name} has ${repeats} tiles of ${fixed(tileWidth)} × ${fixed(tileHeight)} mm`;
+  });
+  const width =
+    hold === "tile"
+      ? `All keep their shape, so the band becomes ${fixed(bandWidth)} mm wide, ${signed(bandWidth - drawnWidth)} mm.`
+      : `The band stays ${fixed(bandWidth)} mm wide.`;
+  return `* ${tiles.join("; ")}. ${width}`;
+}
+
 /** What the chosen fit means, in words. */
-function describeFit(fit: Fit, drawnWidth: number): string {
+function describeFit(fit: OneFit, drawnWidth: number): string {
   const { repeats, rows, tileWidth, tileHeight, bandWidth, hold, aspectError } = fit;
   const tiles = `* ${repeats} tiles go round${rows === 1 ? "" : ` in ${rows} rows`}, each ${fixed(tileWidth)} × ${fixed(tileHeight)} mm`;
   const width = `${fixed(bandWidth)} mm`;

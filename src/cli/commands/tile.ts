@@ -15,6 +15,7 @@ interface TileOptions {
   readonly output?: string;
   readonly repeats?: number;
   readonly part?: string;
+  readonly lane?: string;
   readonly asWorn?: boolean;
   readonly groups?: boolean;
 }
@@ -38,6 +39,7 @@ export const tileCommand: Command<TileOptions> = {
     { flags: "-o, --output <file>", description: "drawing to write, .svg" },
     { flags: "-n, --repeats <count>", description: "tiles side by side (default: one cycle of tiles)", number: true },
     { flags: "-p, --part <part>", description: "tile, medallion or ornament (default: tile)" },
+    { flags: "-l, --lane <name>", description: "the lane to draw, by its name (default: the lowest)" },
     { flags: "--as-worn", description: "draw the tile as it measures on the finished surface" },
     { flags: "--groups", description: "draw the chart of frieze groups; needs no design" },
   ],
@@ -53,11 +55,11 @@ export const tileCommand: Command<TileOptions> = {
 };
 
 /** The output's name, where all goes together; everything that does not is said at once. */
-function checkUsage(path: string | undefined, { output, repeats, part, asWorn, groups }: TileOptions): string {
+function checkUsage(path: string | undefined, { output, repeats, part, lane, asWorn, groups }: TileOptions): string {
   const problems: Problem[] = [];
   if (groups === true && path !== undefined) problems.push(usage("--groups draws the chart alone, without a design."));
-  if (groups === true && (repeats !== undefined || part !== undefined || asWorn)) {
-    problems.push(usage("--repeats, --part and --as-worn are for a design's tile, not for the chart."));
+  if (groups === true && (repeats !== undefined || part !== undefined || lane !== undefined || asWorn)) {
+    problems.push(usage("--repeats, --part, --lane and --as-worn are for a design's tile, not for the chart."));
   }
   if (groups !== true && path === undefined) {
     problems.push({ ...usage("There is no design to draw."), hint: "name one, or ask for the chart with --groups" });
@@ -87,9 +89,10 @@ function usage(message: string): Problem {
   return { code: "usage", message };
 }
 
-async function drawDesign(path: string, { repeats, part, asWorn }: TileOptions, io: Io): Promise<string> {
+async function drawDesign(path: string, { repeats, part, lane, asWorn }: TileOptions, io: Io): Promise<string> {
   const tile = await flatTile(await loadDesign(path, io), {
     tiles: repeats,
+    lane,
     part: part !== undefined && isPart(part) ? part : undefined,
     files: filesBeside(path),
   });
