@@ -208,7 +208,7 @@ describe("missing values", () => {
       "a run's place",
       { ...plainBand, beads: [{ diameter: 0.4 }] },
       "beads[0].along",
-      /"rail".*{path, unit\?, tiles\?}/,
+      /"rail".*{path, unit\?, tiles\?, lane\?}/,
     ],
   ];
   it.each(cases)("%s", (_, document, path, allowed) => {
@@ -298,7 +298,7 @@ describe("values that are not allowed", () => {
       "two places of a run",
       { ...plainBand, beads: [{ diameter: 1, along: { v: 1, path: "M0 0" } }] },
       "beads[0].along",
-      "is given in 2 ways at once, {v} and {path, unit?, tiles?}",
+      "is given in 2 ways at once, {v} and {path, unit?, tiles?, lane?}",
       /"rail"/,
     ],
     [
