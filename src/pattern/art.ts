@@ -6,6 +6,7 @@ import { artField } from "./art-rules.js";
 import { type Chain, JOIN_REACH, joinLines } from "./chains.js";
 import { composeRegion, cutLines, isComposed, type OtherRegion } from "./compose.js";
 import { type StandsOn, standsOn, type TilesSpec } from "./cycle.js";
+import { treatEdge } from "./edges/treat-edge.js";
 import { fillPath } from "./fill-path.js";
 import type { GridPath } from "./grid.js";
 import type { DrawingUnit } from "./path-schema.js";
@@ -70,7 +71,8 @@ export function completeArt(
   const shape = fillShape(strip, spec, { closed, chains, on }, where, warn);
   const compose = (region: GridRegion) => {
     const composed = isComposed(spec) ? composeRegion(strip, spec, region, other, where) : region;
-    return { composed, tidied: tidy(strip, composed, where, warn) };
+    const edged = spec.edge === undefined ? composed : treatEdge(strip, composed, spec.edge, `${where}.edge`, warn);
+    return { composed, tidied: tidy(strip, edged, where, warn) };
   };
   if (spec.ribbon === undefined) {
     const { composed, tidied } = compose(shape);

@@ -14,6 +14,10 @@ export interface ModeFields {
   readonly broken: number;
   readonly beads?: unknown;
   readonly ribbon?: { readonly weave?: unknown } | undefined;
+  readonly edge?: unknown;
+  readonly within?: unknown;
+  readonly without?: unknown;
+  readonly offset?: number | undefined;
 }
 
 /** The measures that a region has without a section, and those that it has beside one. */
@@ -37,6 +41,11 @@ export function checkModeFields(region: ModeFields, context: z.RefinementCtx): v
     complain(field, beside ? "is given beside a section, which has its own" : `does not belong to a ${mode} region`);
   }
   if (region.ribbon?.weave !== undefined) {
+    for (const field of ["edge", "within", "without"] as const) {
+      if (region[field] !== undefined)
+        complain(field, "does not belong to a woven ribbon, which is worked strand by strand");
+    }
+    if (region.offset !== undefined && region.offset !== 0) complain("offset", "does not belong to a woven ribbon");
     if (mode !== "raised") complain("mode", "must be raised where the ribbon is woven");
     if (region.beads !== undefined)
       complain("beads", "cannot follow a woven ribbon, which hides them where it passes under");

@@ -6,6 +6,7 @@ import { checkArtFields } from "./art-rules.js";
 import { composeFields } from "./compose.js";
 import { checkComposition } from "./composition-rules.js";
 import { cycleSchema, tilesSchema } from "./cycle.js";
+import { edgeSchema } from "./edges/index.js";
 import { mapSchema } from "./image/map.js";
 import { checkImageFields } from "./image/rules.js";
 import { textArtSchema } from "./lettering/text-art.js";
@@ -132,6 +133,7 @@ export const regionSchema = z
     tiles: tilesSchema.optional(),
     fill: fillRule.default(PATTERN_DEFAULTS.region.fill),
     ribbon: ribbonSchema.optional(),
+    edge: edgeSchema.optional(),
     mode: z
       .enum(["raised", "sunk", "pierced"])
       .default(PATTERN_DEFAULTS.region.mode)

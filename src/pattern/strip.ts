@@ -177,17 +177,21 @@ export function makeOnce(
   paths: readonly GridPath[],
   make: (paths: readonly GridPath[]) => readonly GridPath[],
 ): GridPath[] {
-  const { grid, period } = strip;
+  const { grid } = strip;
   const isLocal = (path: GridPath) => {
     const [low, high] = spanOf(path);
     return strip.periodic && high - low <= LOCAL_TILES * grid.tile;
   };
   const own = make(paths.filter((path) => isLocal(path) && inFirstPeriod(strip, path)));
-  const copies = own.flatMap((path) => {
-    const [first, last] = copiesReached(strip, path, 0, period);
-    return Array.from({ length: last - first + 1 }, (_, i) => shiftPath(path, (first + i) * period, 0));
-  });
+  const copies = own.flatMap((path) => copiesAlong(strip, path));
   return [...copies, ...make(paths.filter((path) => !isLocal(path)))];
+}
+
+/** A path of one period of a periodic strip in all of them; of a strip that stops, itself. */
+export function copiesAlong(strip: Strip, path: GridPath): GridPath[] {
+  if (!strip.periodic) return [path];
+  const [first, last] = copiesReached(strip, path, 0, strip.period);
+  return Array.from({ length: last - first + 1 }, (_, i) => shiftPath(path, (first + i) * strip.period, 0));
 }
 
 /** Smallest and largest x of a path, grid steps. */

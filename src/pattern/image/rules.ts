@@ -12,6 +12,7 @@ export interface ImageFields {
   readonly round: number;
   readonly section?: unknown;
   readonly ribbon?: unknown;
+  readonly edge?: unknown;
   readonly beads?: unknown;
   readonly offset?: unknown;
   readonly within?: unknown;
@@ -28,6 +29,7 @@ export function checkImageFields(region: ImageFields, context: z.RefinementCtx):
   if (region.mode === "pierced") complain("mode", "of an image is raised or sunk");
   if (region.round !== 0) complain("round", "does not belong to an image: smooth its map");
   if (region.section !== undefined) complain("section", "does not belong to an image, which is its own");
+  if (region.edge !== undefined) complain("edge", "does not belong to an image, which has no outline");
   if (region.ribbon !== undefined) complain("ribbon", "does not belong to an image, which has no outline");
   if (region.map?.over === "band" && region.tiles !== undefined) {
     complain("tiles", "do not belong to an image over the band, which fills all of them");
