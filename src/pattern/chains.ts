@@ -121,6 +121,7 @@ function sameEnds(a: GridPath, b: GridPath, reach: number): boolean {
   return (near(start, first, reach) && near(end, last, reach)) || (near(start, last, reach) && near(end, first, reach));
 }
 
-function near(p: GridPoint, q: GridPoint, reach: number): boolean {
+/** Whether two points are one, to within `reach` grid steps. */
+export function near(p: GridPoint, q: GridPoint, reach: number): boolean {
   return Math.abs(p.x - q.x) <= reach && Math.abs(p.y - q.y) <= reach;
 }

@@ -6,7 +6,7 @@
  * taper goes out to half way and back, so that no step stands where they meet.
  */
 import { AnnuletError } from "../../errors.js";
-import { type Chain, JOIN_REACH, joinLines } from "../chains.js";
+import { type Chain, JOIN_REACH, joinLines, near } from "../chains.js";
 import type { StandsOn } from "../cycle.js";
 import { type GridPath, type GridPoint, shiftPath } from "../grid.js";
 import { type GridRegion, unite } from "../polygons.js";
@@ -102,8 +102,4 @@ function meetsStart(strip: Strip, line: GridPath, home: GridPoint, on: StandsOn 
   const [place] = shiftPath([line[line.length - 1]], home.x, home.y);
   const reach = steps(strip, JOIN_REACH);
   return imagesOf(strip, [line], { on }).some(({ path: [start] }) => near(start, place, reach));
-}
-
-function near(a: GridPoint, b: GridPoint, reach: number): boolean {
-  return Math.abs(a.x - b.x) <= reach && Math.abs(a.y - b.y) <= reach;
 }
