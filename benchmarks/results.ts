@@ -2,6 +2,7 @@
  * What a run of the benchmark comes to, and the machine it ran on.
  */
 import os from "node:os";
+import type { Flat } from "./flat.js";
 import type { Memory } from "./memory.js";
 import type { DesignTimings } from "./time-design.js";
 import type { Writing } from "./writing.js";
@@ -19,6 +20,7 @@ export interface Results {
   readonly machine: Machine;
   readonly memory: Memory;
   readonly designs: readonly DesignTimings[];
+  readonly flat: Flat;
   readonly writing: Writing;
 }
 

@@ -5,6 +5,7 @@
 import { parseArgs } from "node:util";
 import { designs } from "./designs.js";
 import { FULL, QUICK } from "./effort.js";
+import { timeFlat } from "./flat.js";
 import { measureMemory } from "./memory.js";
 import { type Results, thisMachine } from "./results.js";
 import { showResults } from "./show.js";
@@ -20,5 +21,11 @@ const effort = quick ? QUICK : FULL;
 const memory = measureMemory();
 const timings: DesignTimings[] = [];
 for (const design of designs) timings.push(await timeDesign(design, effort));
-const results: Results = { machine: thisMachine(quick), memory, designs: timings, writing: await timeWriting(effort) };
+const results: Results = {
+  machine: thisMachine(quick),
+  memory,
+  designs: timings,
+  flat: await timeFlat(effort),
+  writing: await timeWriting(effort),
+};
 process.stdout.write(json ? `${JSON.stringify(results, null, 2)}\n` : `${showResults(results)}\n`);

@@ -3,6 +3,7 @@
  */
 import { type Column, showTable } from "../src/cli/table.js";
 import type { Checksum } from "./checksum.js";
+import type { Flat } from "./flat.js";
 import type { Memory } from "./memory.js";
 import type { Results } from "./results.js";
 import type { DesignTimings } from "./time-design.js";
@@ -10,10 +11,11 @@ import type { Timing } from "./time-task.js";
 import { BVH_MOST_BEADS, REFERENCE } from "./unions.js";
 import type { Writing } from "./writing.js";
 
-export function showResults({ machine, memory, designs, writing }: Results): string {
+export function showResults({ machine, memory, designs, flat, writing }: Results): string {
   return [
     `${machine.processor}, ${machine.cores} cores, ${machine.system}, node ${machine.node}${machine.quick ? "; quick: rough numbers" : ""}`,
     ...designs.flatMap((design) => [showStages(design), showUnions(design)]),
+    showFlat(flat),
     showMemory(memory),
     showWriting(writing),
   ].join("\n\n");
@@ -58,6 +60,12 @@ function showUnions({ name, beads, unions }: DesignTimings): string {
   ]);
   const without = beads > BVH_MOST_BEADS ? `; three-bvh-csg is timed up to ${BVH_MOST_BEADS} beads only` : "";
   return `${name}, the same parts united; reference: ${REFERENCE}${without}\n${showTable(columns, rows)}`;
+}
+
+function showFlat({ design, beads, icons, area, timings }: Flat): string {
+  const columns: Column[] = [{ head: "flat work" }, ...TIMES];
+  const rows = timings.map((timing) => [timing.name, ...times(timing)]);
+  return `${design}, ${beads} beads; ${icons} icons that cover ${area.toFixed(1)} mm²\n${showTable(columns, rows)}`;
 }
 
 function showMemory({ design, before, peak, checksum }: Memory): string {

@@ -13,7 +13,8 @@ export interface FitDesignOptions {
 }
 
 /**
- * Solves a design's fit.
+ * Solves a design's fit. Files that the design names are not asked for: the fit does not depend on what is in them, so a
+ * design whose files are missing or broken has a fit all the same.
  *
  * @throws AnnuletError as `readDesign`; `no-pattern` where there is nothing to fit; `fit-impossible`
  */

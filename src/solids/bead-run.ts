@@ -72,7 +72,11 @@ const CORNER_ANGLE = TURN / 12;
 /** Beads whose neighbours over a corner overlap by more than this share of their mean diameter are pinched. */
 const PINCH = 0.15;
 
-/** Places beads along a flat line on the seat. */
+/**
+ * Places beads along a flat line on the seat.
+ *
+ * @throws AnnuletError `bead-line-too-short`, `too-many-beads`, `beads-uneven`
+ */
 export function placeOnSeat(line: RunLine, wrap: Wrap, options: BeadRunOptions): PlacedRun {
   return placeOnTrack(seatTrack(line, wrap, options.height), line, options);
 }
@@ -80,7 +84,10 @@ export function placeOnSeat(line: RunLine, wrap: Wrap, options: BeadRunOptions):
 /** Places beads round a circle about the finger axis. */
 export function placeOnCircle(circle: BeadCircle, options: BeadRunOptions): PlacedRun {
   const line: RunLine = { points: [], kind: "loop", even: false };
-  if (!beadSizes(options, line).constant) return placeOnTrack(circleTrack(circle), line, options);
+  // A circle has no corners.
+  if (!beadSizes(options, line).constant) {
+    return placeOnTrack(circleTrack(circle), line, { ...options, corners: "pass" });
+  }
   const { w, radius, outward, startAngle } = circle;
   const [nw, nr] = outward;
   const rise = riseOf(options.diameter, options);
@@ -119,6 +126,21 @@ export function requireAtMost(count: number, { most, path }: Pick<BeadRunOptions
   });
 }
 
+/** Ends of lines nearer than this are one point when a pattern's lines are joined, mm: what is shorter is no line. */
+const LEAST_LENGTH = 1e-3;
+
+function requireLength(length: number, { path }: Pick<BeadRunOptions, "path">): void {
+  if (length >= LEAST_LENGTH) return;
+  throw new AnnuletError({
+    code: "bead-line-too-short",
+    message: `a line of the bead run is only ${length.toPrecision(2)} mm long`,
+    path,
+    value: length,
+    allowed: `lines of at least ${LEAST_LENGTH} mm`,
+    hint: "take the dot away, or draw a line that a bead can stand on",
+  });
+}
+
 /** The run's beads in every tile. */
 export function repeatBeads(beads: readonly Bead[], repeats: number): Bead[] {
   return Array.from({ length: repeats }, (_, tile) => {
@@ -139,6 +161,7 @@ function placeOnTrack(track: BeadTrack, line: RunLine, options: BeadRunOptions):
   const single = options.count === 1 && line.kind === "open";
   const lengths = measure(track, sizes, options);
   const total = lengths[track.last];
+  requireLength(total, options);
   const stops = findStops(track, line, lengths, sizes, options);
   const stretches = partLine(line, total, stops, single);
   const counts = stretches.map((stretch) => countOn(stretch, total, sizes, line, options));

@@ -56,7 +56,8 @@ export const MAX_BEADS = 20_000;
 /**
  * Places every bead run; warns of beads that overlap, gap or crowd.
  *
- * @throws AnnuletError `too-many-beads`, `no-rails`, `beads-off-seat`, `bead-sizes`, `bead-count`
+ * @throws AnnuletError `too-many-beads`, `no-rails`, `beads-off-seat`, `bead-sizes`, `bead-count`,
+ *   `bead-line-too-short`
  */
 export function placeRuns(options: PlaceRunsOptions): PlacedRuns {
   const { wrap, maxBeads, warn } = options;

@@ -13,8 +13,11 @@ const SHORT_EDGE = 2e-3;
 /** Triangles lower than this are flipped away and points this near are one, mm: about a step of float32 on a ring. */
 const FLAT_HEIGHT = 1e-6;
 
-/** Passes after which what is left is left to the gate: each pass lets neighbours of the last one's changes settle. */
-const MAX_PASSES = 8;
+/**
+ * Passes after which what is left is left to the gate: each pass lets neighbours of the last one's changes settle. Of flat
+ * triangles in a row, which a straight wall of many points leaves, a pass may only mend a few.
+ */
+const MAX_PASSES = 64;
 
 export function tidyMesh(mesh: Mesh): Mesh {
   const work = new Work(mesh);

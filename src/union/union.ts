@@ -8,6 +8,7 @@
 import type { Mesh } from "../mesh/mesh.js";
 import { groupDisjoint } from "./groups.js";
 import type { Kernel } from "./kernels/kernel.js";
+import { partCoincident } from "./part-coincident.js";
 import { dropSpecks, type Hollow } from "./specks.js";
 import { tidyMesh } from "./tidy.js";
 
@@ -80,7 +81,7 @@ export async function uniteRing(parts: RingParts, options: UnionOptions): Promis
       signal?.throwIfAborted();
     }
     const { mesh, hollows } = dropSpecks(await uniteAll(by, [ring, ...finish.raised]));
-    return { mesh: tidyMesh(mesh), hollows };
+    return { mesh: partCoincident(tidyMesh(mesh)), hollows };
   };
   const first = await attempt(() => unite(kernel), kernel !== fallback);
   if (first !== undefined && (kernel === fallback || accept(first.mesh)))

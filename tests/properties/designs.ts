@@ -55,10 +55,28 @@ const through = between(-0.25, 0.25).map((y) => `M 0 ${y} C 0.3 ${y + 0.1} 0.7 $
 
 const filled = fc.oneof(polygon(between(0, 1), between(-0.2, 0.2), between(0.08, 0.25)).map(pathOf), circle);
 
-const beads = fc.record(
-  { diameter: between(0.3, 0.5), pitch: between(0.9, 1.4), embed: between(0.3, 0.6) },
-  { requiredKeys: ["diameter"] },
+const sizes = fc.oneof(
+  { arbitrary: fc.constant({}), weight: 2 },
+  { arbitrary: between(0.25, 0.5).map((to) => ({ to })), weight: 1 },
+  { arbitrary: between(0.25, 0.5).map((alternate) => ({ alternate })), weight: 1 },
 );
+
+const beads = fc
+  .tuple(
+    fc.record(
+      {
+        diameter: between(0.3, 0.5),
+        pitch: between(0.9, 1.4),
+        embed: between(0.3, 0.6),
+        corners: fc.constantFrom("pass", "on", "split"),
+        cornerAngle: between(15, 90, 0),
+        junctions: fc.constantFrom("leave", "share"),
+      },
+      { requiredKeys: ["diameter"] },
+    ),
+    sizes,
+  )
+  .map(([run, size]) => ({ ...run, ...size }));
 
 const height = between(0.2, 0.7);
 

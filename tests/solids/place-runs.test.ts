@@ -217,6 +217,17 @@ describe("what is told of a run", () => {
   });
 });
 
+describe("runs round a circle", () => {
+  it("of several sizes take no notice of corners, as a circle has none", () => {
+    for (const size of [{ to: 0.3 }, { alternate: 0.3 }]) {
+      const centres = (corners: string) =>
+        bodiesOf({ ...band, beads: [{ along: { v: 0.5 }, ...bead, ...size, corners }] }).parts.spheres;
+      expect(centres("on")).toEqual(centres("pass"));
+      expect(centres("split")).toEqual(centres("pass"));
+    }
+  });
+});
+
 describe("runs that cannot be", () => {
   it("are refused both graduated and alternating", () => {
     const run = { along: { v: 0 }, diameter: 0.4, to: 0.5, alternate: 0.3 };
@@ -233,6 +244,18 @@ describe("runs that cannot be", () => {
         code: "bead-count",
         path: "beads[0].count",
       });
+    }
+  });
+
+  it("are refused along lines of no length, of one size or graduated, and never come to no number of beads", () => {
+    for (const path of ["M 0.5 0 L 0.50001 0", "M 0 0 L 0 0.00004"]) {
+      for (const size of [{}, { to: 0.2 }, { alternate: 0.2 }]) {
+        const run = { along: { path }, diameter: 0.4, ...size };
+        expect(failureOf(() => patterned("p2mm", [run]))).toMatchObject({
+          code: "bead-line-too-short",
+          path: "beads[0]",
+        });
+      }
     }
   });
 });

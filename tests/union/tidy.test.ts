@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkForm } from "../../src/checks/form.js";
+import { checkSolid } from "../../src/checks/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { tidyMesh } from "../../src/union/tidy.js";
 import { SEED } from "../profile/specs.js";
@@ -218,3 +219,18 @@ describe("tidying a mesh", () => {
 function point(mesh: Mesh, vertex: number): string {
   return [...mesh.positions.subarray(3 * vertex, 3 * vertex + 3)].join(" ");
 }
+
+it("mends a row of flat triangles along an edge of many points, keeping the points", () => {
+  // A tetrahedron; one of its edges has points on it, which one face uses and a fan of flat triangles hides from the other.
+  const count = 60;
+  const row = Array.from({ length: count + 1 }, (_, i) => [10, -2, (0.1 * i * (i + 40)) / 40]).flat();
+  const [above, below] = [count + 1, count + 2];
+  const triangles = [0, count, above, 0, above, below, count, below, above];
+  for (let i = 0; i < count; i++) triangles.push(i + 1, i, below);
+  for (let i = 1; i < count; i++) triangles.push(0, i, i + 1);
+  const mesh = { positions: Float64Array.from([...row, 11, -3, 4, 9, -3, 4]), triangles: Uint32Array.from(triangles) };
+  expect(checkSolid(mesh).faults.map(({ code }) => code)).toEqual(["zero-area"]);
+  const tidied = tidyMesh(mesh);
+  expect(checkSolid(tidied).closed).toBe(true);
+  expect(tidied.positions).toHaveLength(mesh.positions.length);
+});
