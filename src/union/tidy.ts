@@ -13,17 +13,23 @@ const SHORT_EDGE = 2e-3;
 /** Triangles lower than this are flipped away and points this near are one, mm: about a step of float32 on a ring. */
 const FLAT_HEIGHT = 1e-6;
 
+/** Passes after which what is left is left to the gate: each pass lets neighbours of the last one's changes settle. */
+const MAX_PASSES = 8;
+
 /**
- * Passes after which what is left is left to the gate: each pass lets neighbours of the last one's changes settle. Of flat
- * triangles in a row, which a straight wall of many points leaves, a pass may only mend a few.
+ * Flat triangles in a row, which a straight wall of many points leaves, are mended a few in a pass: as long as they become
+ * fewer than ever, so many passes may follow.
  */
-const MAX_PASSES = 64;
+const MOST_PASSES = 64;
 
 export function tidyMesh(mesh: Mesh): Mesh {
   const work = new Work(mesh);
-  for (let pass = 0; pass < MAX_PASSES; pass++) {
-    const changes = work.collapseShort() + work.flipFlat();
-    if (changes === 0) break;
+  let fewest = Number.POSITIVE_INFINITY;
+  for (let pass = 1; pass <= MOST_PASSES; pass++) {
+    const collapsed = work.collapseShort();
+    const { flat, flipped } = work.flipFlat();
+    if (collapsed + flipped === 0 || (pass >= MAX_PASSES && flat >= fewest)) break;
+    fewest = Math.min(fewest, flat);
   }
   return work.result();
 }
@@ -61,12 +67,15 @@ class Work {
     return short.filter(({ a, b }) => this.#collapse(a, b) || this.#collapse(b, a)).length;
   }
 
-  flipFlat(): number {
-    let count = 0;
+  /** How many triangles were met flat, and how many of them flipped away. */
+  flipFlat(): { flat: number; flipped: number } {
+    let [flat, flipped] = [0, 0];
     for (let t = 0; t < this.#gone.length; t++) {
-      if (this.#gone[t] === 0 && this.#height(t) <= FLAT_HEIGHT && this.#flip(t)) count++;
+      if (this.#gone[t] === 1 || this.#height(t) > FLAT_HEIGHT) continue;
+      flat++;
+      if (this.#flip(t)) flipped++;
     }
-    return count;
+    return { flat, flipped };
   }
 
   /** The mesh without what is gone, and without vertices that nothing uses. */
