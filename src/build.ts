@@ -1,8 +1,7 @@
 /**
- * The whole pipeline: document → size → fit → profile → pattern → wrap → marks (all laid out flat) → solids → union → checks →
- * measure.
+ * The whole pipeline: document → size → fit → profile → pattern → wrap → marks (all laid out flat) → solids → union →
+ * checks → measure.
  */
-
 import { checkSolid } from "./checks/gate.js";
 import { checkHeadroom } from "./checks/headroom.js";
 import { gateRing } from "./checks/ring.js";

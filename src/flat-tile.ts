@@ -1,7 +1,6 @@
 /**
  * The flat tile: what a drawing of the pattern shows, without building the ring.
  */
-
 import { AnnuletError, type Warning } from "./errors.js";
 import type { FileSource } from "./files.js";
 import { layOut } from "./lay-out.js";

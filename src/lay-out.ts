@@ -1,7 +1,6 @@
 /**
  * The flat half of the pipeline: document → size → fit → profile → pattern → wrap → marks.
  */
-
 import { readDesign } from "./design/read.js";
 import type { Design } from "./design/schema.js";
 import type { FileSource } from "./files.js";

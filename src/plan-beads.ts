@@ -1,7 +1,6 @@
 /**
  * The bead runs alone, without building the ring: what makers choose pitches and sizes from.
  */
-
 import type { Warn } from "./errors.js";
 import type { FileSource } from "./files.js";
 import { layOut } from "./lay-out.js";

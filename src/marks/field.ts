@@ -1,7 +1,6 @@
 /**
  * A plain field for a hallmark: a rounded rectangle on a surface, sunk or level with it, that nothing else stands in.
  */
-
 import { flattenPath } from "../math/path-data.js";
 import type { Point2 } from "../math/point.js";
 import { shiftPath, toGrid } from "../pattern/grid.js";

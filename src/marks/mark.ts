@@ -2,8 +2,9 @@
  * A mark: a flat region on one surface of the band, raised or sunk there once.
  */
 import { AnnuletError } from "../errors.js";
+import { extent } from "../math/extent.js";
 import type { Point3 } from "../math/point.js";
-import type { GridPath } from "../pattern/grid.js";
+import { ringBox } from "../pattern/box.js";
 import type { GridRegion } from "../pattern/polygons.js";
 import { type ReliefPolygon, type ReliefShape, raiseRegion } from "../pattern/section.js";
 import { makeStrip, type Strip } from "../pattern/strip.js";
@@ -91,19 +92,9 @@ export function shiftPolygons(polygons: readonly ReliefPolygon[], shift: number)
 }
 
 /** The box round a region, mm. */
-export function boxOf(region: GridRegion, { grid }: Strip): Box {
-  const range = (pick: (ring: GridPath) => readonly number[]) =>
-    extent(region.flatMap(pick).map((n) => n / grid.scale));
-  return { u: range((ring) => ring.map(({ x }) => x)), v: range((ring) => ring.map(({ y }) => y)) };
-}
-
-function extent(values: readonly number[]): readonly [number, number] {
-  let [low, high] = [Infinity, -Infinity];
-  for (const value of values) {
-    low = Math.min(low, value);
-    high = Math.max(high, value);
-  }
-  return [low, high];
+export function boxOf(region: GridRegion, { grid: { scale } }: Strip): Box {
+  const { left, right, low, high } = ringBox(region.flat());
+  return { u: [left / scale, right / scale], v: [low / scale, high / scale] };
 }
 
 function requireLength([low, high]: Box["u"], { surface, what, path }: MarkOptions): void {

@@ -3,6 +3,7 @@
  * hallmark.
  */
 import { z } from "zod";
+import { complainTo } from "../errors/complain.js";
 import { textFields } from "../lettering/schema.js";
 
 /** Defaults; mm and degrees. Sizes: common practice, no source. */
@@ -80,7 +81,7 @@ export const letteringSchema = z
       .describe("how far the walls lean, degrees, 0 (upright) to 60; letters grow at the surface; default 0"),
   })
   .superRefine(({ at, side: rail, mode, depth, relief }, context) => {
-    const complain = (field: string, message: string) => context.addIssue({ code: "custom", path: [field], message });
+    const complain = complainTo(context);
     if (rail !== undefined && at !== "rail") complain("side", `belongs to "at": "rail", not ${at}`);
     if (depth !== undefined && mode !== "sunk") complain("depth", "does not belong to raised lettering; say relief");
     if (relief !== undefined && mode !== "raised") complain("relief", "does not belong to sunk lettering; say depth");
@@ -129,7 +130,7 @@ export const hallmarkSchema = z
       .describe("radius of its corners, mm, at most half its width and height; default 0.4"),
   })
   .superRefine(({ at, side: rail, width, height, corner }, context) => {
-    const complain = (field: string, message: string) => context.addIssue({ code: "custom", path: [field], message });
+    const complain = complainTo(context);
     if (rail !== undefined && at !== "rail") complain("side", `belongs to "at": "rail", not ${at}`);
     if (2 * corner > Math.min(width, height)) complain("corner", "is more than half of the width or the height");
   });

@@ -2,6 +2,7 @@
  * Which of a region's fields say what is drawn: exactly one of them.
  */
 import type { z } from "zod";
+import { complainTo } from "../errors/complain.js";
 
 /** The fields that art comes from, and what each is called. */
 const SOURCES = {
@@ -31,7 +32,7 @@ export function artField(region: ArtFields): ArtField {
 
 /** Raises an issue where a region has no art or two, or a place for what is no file. */
 export function checkArtFields(region: ArtFields, context: z.RefinementCtx): void {
-  const complain = (field: string, message: string) => context.addIssue({ code: "custom", path: [field], message });
+  const complain = complainTo(context);
   const [first, ...others] = sources.filter((field) => region[field] !== undefined);
   if (first === undefined) complain("path", "is missing");
   for (const field of others) complain(field, `is given beside ${SOURCES[first]}: keep one of them`);

@@ -1,8 +1,9 @@
 /**
  * Whether two lines are the same line, wherever each begins and whichever way it runs.
  */
+import { nearestShare } from "../math/nearest-share.js";
+import { ringBox } from "./box.js";
 import type { GridPath, GridPoint } from "./grid.js";
-import { ringBox } from "./parts.js";
 
 /** Vertices of one line that are looked for on the other. */
 const SAMPLES = 12;
@@ -49,8 +50,7 @@ function passes(path: GridPath, point: GridPoint, closed: boolean, reach: number
 
 function distanceToSide(point: GridPoint, a: GridPoint, b: GridPoint): number {
   const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const square = dx * dx + dy * dy;
-  const t = square === 0 ? 0 : ((point.x - a.x) * dx + (point.y - a.y) * dy) / square;
-  const share = Math.min(1, Math.max(0, t));
-  return Math.hypot(point.x - a.x - share * dx, point.y - a.y - share * dy);
+  const [px, py] = [point.x - a.x, point.y - a.y];
+  const share = nearestShare(px, py, dx, dy);
+  return Math.hypot(px - share * dx, py - share * dy);
 }

@@ -17,8 +17,8 @@ const MAX_OTHERS = 100;
 
 /**
  * How far regions that meet along another's outline lie over it, mm. Bodies whose walls coincide do not unite cleanly:
- * without it 11 of 256 random rings or more did not close, with it none of 287 for that reason. Chosen: above the 8 µm below which hairlines are cleaned, below what
- * finishing takes off.
+ * without it 11 of 256 random rings or more did not close, with it none of 287 for that reason. Chosen: above the 8 µm
+ * below which hairlines are cleaned, below what finishing takes off.
  */
 export const LAP = 0.02;
 

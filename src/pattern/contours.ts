@@ -4,6 +4,7 @@
  * A section whose inside need not hold together follows the region to its middle line: where a part vanishes or falls
  * apart between two levels, levels are put in between until what is lost there is within the tolerance.
  */
+import { ringBox } from "./box.js";
 import { keepsParts } from "./parts.js";
 import { type GridRegion, grow, offset, shrink, simplify, subtract } from "./polygons.js";
 import type { SectionLine } from "./sections/section-form.js";
@@ -42,7 +43,7 @@ export function followedContours(strip: Strip, region: GridRegion, line: Section
 
 /** mm from the outline to the middle of the region's widest place, to a tenth of the art's tolerance. */
 export function widestInset(strip: Strip, region: GridRegion): number {
-  const [low, high] = bounds(region.flatMap((ring) => ring.map(({ y }) => y)));
+  const { low, high } = ringBox(region.flat());
   let [good, bad] = [0, (high - low) / 2 / strip.grid.scale];
   while (bad - good > REACH_SHARE * strip.artTolerance) {
     const middle = (good + bad) / 2;
@@ -54,16 +55,6 @@ export function widestInset(strip: Strip, region: GridRegion): number {
 
 /** Share of the art's tolerance to which the widest place is found. */
 const REACH_SHARE = 0.1;
-
-/** Smallest and largest: lists may be too long to spread into a call. */
-function bounds(values: readonly number[]): [number, number] {
-  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const value of values) {
-    if (value < low) low = value;
-    if (value > high) high = value;
-  }
-  return [low, high];
-}
 
 /**
  * Necks and gaps of a contour narrower than twice this are opened and closed, mm: what is so thin would fall together in

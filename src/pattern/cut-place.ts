@@ -3,7 +3,7 @@
  */
 import { AnnuletError } from "../errors.js";
 import { showLength } from "../units.js";
-import { ringBox } from "./parts.js";
+import { ringBox } from "./box.js";
 import { type GridRegion, ringArea } from "./polygons.js";
 import { clearRing, inFirstPeriod, type Strip } from "./strip.js";
 

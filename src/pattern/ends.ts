@@ -4,7 +4,7 @@
 import { AnnuletError } from "../errors.js";
 import { showLength } from "../units.js";
 import type { DrawnRegion } from "./bead-lines.js";
-import type { GridPath } from "./grid.js";
+import { boxRing } from "./box.js";
 import type { EndsSpec } from "./schema.js";
 import type { Fade } from "./section.js";
 import type { Strip, StripOptions } from "./strip.js";
@@ -22,7 +22,8 @@ export function endLines(strip: Strip, ends: EndsSpec | undefined, where: string
   const end = strip.repeats * strip.grid.tile;
   const width = Math.round(ends.width * strip.grid.scale);
   requireRoom(2 * ends.width, strip, `${where}.width`);
-  const region = [box(0, width, strip.halfSeat), box(end - width, end, strip.halfSeat)];
+  const across = { low: -strip.halfSeat, high: strip.halfSeat };
+  const region = [boxRing({ ...across, left: 0, right: width }), boxRing({ ...across, left: end - width, right: end })];
   const name = "end line";
   const spec = { name, path: "", unit: "mm", fill: "nonzero", mode: "raised", height, round, broken: 0 } as const;
   return [{ spec, path: where, name, art: { region, border: region, centre: [] }, atEnds: true }];
@@ -51,13 +52,4 @@ function requireRoom(length: number, strip: Strip, path: string): void {
     allowed: `under ${showLength(room / 2)}, half of what lies between the ends`,
     hint: "make the ends shorter, or cover more of the band",
   });
-}
-
-function box(left: number, right: number, half: number): GridPath {
-  return [
-    { x: left, y: -half },
-    { x: right, y: -half },
-    { x: right, y: half },
-    { x: left, y: half },
-  ];
 }

@@ -3,9 +3,10 @@
  * a gap or hole that a hair's growing closes.
  */
 import { largestWhere } from "../math/largest.js";
+import { boxRing, ringBox } from "./box.js";
 import type { GridPoint } from "./grid.js";
 import { narrowestPlace } from "./narrowest.js";
-import { keepsParts, ringBox } from "./parts.js";
+import { keepsParts } from "./parts.js";
 import { type GridRegion, type Join, offset, subtract } from "./polygons.js";
 import { type Strip, steps } from "./strip.js";
 
@@ -75,17 +76,8 @@ const ROOM = 1;
 
 /** What the region leaves of a box about it: its gaps are necks there. */
 function around(strip: Strip, region: GridRegion): GridRegion {
-  const boxes = region.map(ringBox);
-  const room = steps(strip, ROOM);
-  const left = Math.min(...boxes.map((box) => box.left)) - room;
-  const right = Math.max(...boxes.map((box) => box.right)) + room;
-  const low = Math.min(...boxes.map((box) => box.low)) - room;
-  const high = Math.max(...boxes.map((box) => box.high)) + room;
-  const corners = [
-    { x: left, y: low },
-    { x: right, y: low },
-    { x: right, y: high },
-    { x: left, y: high },
-  ].map(({ x, y }) => ({ x: Math.round(x), y: Math.round(y) }));
-  return subtract([corners], region);
+  const { left, right, low, high } = ringBox(region.flat());
+  const room = Math.round(steps(strip, ROOM));
+  const about = { left: left - room, right: right + room, low: low - room, high: high + room };
+  return subtract([boxRing(about)], region);
 }

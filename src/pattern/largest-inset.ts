@@ -2,7 +2,7 @@
  * How far a region can be shrunk before nothing of it is left.
  */
 import { largestWhere } from "../math/largest.js";
-import { ringBox } from "./parts.js";
+import { ringBox } from "./box.js";
 import type { GridRegion } from "./polygons.js";
 
 /** mm to which the distance is sought, and rounded down. */

@@ -1,7 +1,6 @@
 /**
  * Makes a periodic region longer, where insets from its two ends would come near the cell.
  */
-
 import { shiftPath } from "./grid.js";
 import { takePeriod } from "./period.js";
 import { type GridRegion, simplify, unite } from "./polygons.js";

@@ -2,8 +2,9 @@
  * Where a region is narrowest: the place at which it comes apart, or a part of it or the wall of a hole is lost, when it
  * is shrunk ever further.
  */
+
+import { ringBox } from "./box.js";
 import type { GridPath } from "./grid.js";
-import { ringBox } from "./parts.js";
 import { clipWithin, type GridRegion, grow, offset, ringArea, shrink, subtract } from "./polygons.js";
 import { clearRing, type Strip, steps } from "./strip.js";
 

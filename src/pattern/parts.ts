@@ -1,6 +1,8 @@
 /**
  * Whether a region that is shrunk keeps each of its parts in one piece, with all its holes.
  */
+
+import { ringBox } from "./box.js";
 import type { GridPath } from "./grid.js";
 import { contains, type GridRegion, ringArea } from "./polygons.js";
 
@@ -38,16 +40,4 @@ export function keepsParts(
   for (const ring of wide) tally(ring, 1);
   for (const ring of narrow) tally(ring, -1);
   return parts.every((part) => (part.outers === 0 && part.holes === 0) || !counts(part.ring));
-}
-
-/** The box around a ring, grid steps. */
-export function ringBox(ring: GridPath): { left: number; right: number; low: number; high: number } {
-  const box = { left: Infinity, right: -Infinity, low: Infinity, high: -Infinity };
-  for (const { x, y } of ring) {
-    if (x < box.left) box.left = x;
-    if (x > box.right) box.right = x;
-    if (y < box.low) box.low = y;
-    if (y > box.high) box.high = y;
-  }
-  return box;
 }

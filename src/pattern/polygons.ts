@@ -13,6 +13,7 @@ import {
   JoinType,
   PointInPolygonResult,
 } from "clipper2-ts";
+import { boxRing, type GridBox } from "./box.js";
 import type { GridPath, GridPoint } from "./grid.js";
 import { dropSpikes } from "./spikes.js";
 
@@ -124,20 +125,10 @@ export function clipAlong(region: GridRegion, low: number, high: number, reach: 
 }
 
 /** The part of the region within a box grown by `margin` grid steps. */
-export function clipWithin(
-  region: GridRegion,
-  box: { readonly left: number; readonly right: number; readonly low: number; readonly high: number },
-  margin: number,
-): GridRegion {
+export function clipWithin(region: GridRegion, box: GridBox, margin: number): GridRegion {
   const [left, right] = [Math.round(box.left - margin), Math.round(box.right + margin)];
   const [low, high] = [Math.round(box.low - margin), Math.round(box.high + margin)];
-  const corners = [
-    { x: left, y: low },
-    { x: right, y: low },
-    { x: right, y: high },
-    { x: left, y: high },
-  ];
-  return Clipper.intersect(region as GridPath[], [corners], FillRule.NonZero);
+  return Clipper.intersect(region as GridPath[], [boxRing({ left, right, low, high })], FillRule.NonZero);
 }
 
 /** The region grown by a little, with corners kept up to 10 distances long. */

@@ -2,6 +2,7 @@
  * Which fields of a region go with which mode: raised, sunk or pierced.
  */
 import type { z } from "zod";
+import { complainTo } from "../errors/complain.js";
 import type { SectionSpec } from "./sections/index.js";
 
 /** The fields that the mode decides on. */
@@ -32,7 +33,7 @@ const ALL_MEASURES = ["height", "depth", "round", "broken"] as const;
 /** Raises an issue at every field that is missing or out of place. */
 export function checkModeFields(region: ModeFields, context: z.RefinementCtx): void {
   const { mode, section } = region;
-  const complain = (field: string, message: string) => context.addIssue({ code: "custom", path: [field], message });
+  const complain = complainTo(context);
   const own: readonly string[] = MEASURES[mode][section === undefined ? "alone" : "withSection"];
   for (const field of ALL_MEASURES) {
     const given = region[field] !== undefined && region[field] !== 0;

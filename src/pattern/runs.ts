@@ -5,10 +5,10 @@
  * one, so that the beads are as symmetric as the motif.
  */
 import type { Point2 } from "../math/point.js";
+import { ringBox } from "./box.js";
 import type { Chain } from "./chains.js";
 import { type BoxedLine, boxed, coincide, liesOn } from "./coincide.js";
 import { type GridPath, type GridPoint, operatePath, shiftPath } from "./grid.js";
-import { ringBox } from "./parts.js";
 import { flatPoint, inFirstPeriod, type Strip, steps } from "./strip.js";
 import type { TileOperation } from "./symmetry.js";
 

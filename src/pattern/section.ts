@@ -8,13 +8,14 @@
 import { largestWhere } from "../math/largest.js";
 import type { Point3 } from "../math/point.js";
 import { showLength } from "../units.js";
+import { ringBox } from "./box.js";
 import { chooseCut, cutToCell, type LevelPoint, type LevelPolygon, type LevelRing, nestRings } from "./cell.js";
 import { followedContours, type Level, plainContours, widestInset } from "./contours.js";
 import type { GridPath } from "./grid.js";
 import type { Surface } from "./image/surface.js";
 import { lengthen } from "./lengthen.js";
 import { narrowestPlace } from "./narrowest.js";
-import { keepsParts, ringBox } from "./parts.js";
+import { keepsParts } from "./parts.js";
 import { takePeriod } from "./period.js";
 import { type GridRegion, shrink } from "./polygons.js";
 import { edgeTooLarge } from "./sections/flat.js";

@@ -3,8 +3,8 @@
  * no seam shows, and cut at the stretch's ends and the seat's edges.
  */
 import type { Point2 } from "../math/point.js";
+import { ringBox } from "./box.js";
 import { fromGrid, type GridPath, gridFor, shiftPath } from "./grid.js";
-import { ringBox } from "./parts.js";
 import { clipWithin, unite } from "./polygons.js";
 import type { ReliefShape } from "./section.js";
 

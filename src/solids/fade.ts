@@ -2,6 +2,7 @@
  * Relief that sinks into the seat towards its ends, smoothly: h becomes h · s − dip · (1 − s), where s rises from 0 at the
  * end to 1 as 3t² − 2t³, whose curvature is at most 6 / length².
  */
+import { smoothStep } from "../math/smooth-step.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Fade, ReliefShape } from "../pattern/section.js";
 import type { Rise } from "../pattern/weave/rise.js";
@@ -47,6 +48,5 @@ function fadeLines({ ends: [low, high], length }: Fade, count: number): number[]
 }
 
 function shareAt({ ends: [low, high], length }: Fade, u: number): number {
-  const t = Math.min(1, Math.max(0, Math.min(u - low, high - u) / length));
-  return t * t * (3 - 2 * t);
+  return smoothStep(Math.min(u - low, high - u) / length);
 }

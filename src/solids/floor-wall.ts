@@ -2,7 +2,9 @@
  * Whether enough metal stays beneath what is sunk into the seat.
  */
 import { AnnuletError } from "../errors.js";
+import { extent } from "../math/extent.js";
 import { largestWhere } from "../math/largest.js";
+import { nearestShare } from "../math/nearest-share.js";
 import type { Point2 } from "../math/point.js";
 import type { ReliefShape } from "../pattern/section.js";
 import { LEAST_WALL } from "../profile/limits.js";
@@ -58,7 +60,7 @@ export function requireFloorWall(sunk: Sunk, { profile, wrap, opposite = 0 }: Fl
 /** v from the region's lowest to its highest place, mm. */
 function acrossOf({ outline }: Sunk): number[] {
   const across = outline.flat(2).map(([, v]) => v);
-  const [low, high] = across.reduce(([a, b], v) => [Math.min(a, v), Math.max(b, v)], [Infinity, -Infinity]);
+  const [low, high] = extent(across);
   return Array.from({ length: PLACES + 1 }, (_, i) => low + ((high - low) * i) / PLACES);
 }
 
@@ -81,9 +83,9 @@ function distanceTo(edges: readonly (readonly [Point2, Point2])[], [w, r]: Point
   let least = Number.POSITIVE_INFINITY;
   for (const [[aw, ar], [bw, br]] of edges) {
     const [dw, dr] = [bw - aw, br - ar];
-    const along = ((w - aw) * dw + (r - ar) * dr) / (dw * dw + dr * dr);
-    const t = Math.min(1, Math.max(0, along));
-    least = Math.min(least, Math.hypot(aw + t * dw - w, ar + t * dr - r));
+    const [pw, pr] = [w - aw, r - ar];
+    const t = nearestShare(pw, pr, dw, dr);
+    least = Math.min(least, Math.hypot(pw - t * dw, pr - t * dr));
   }
   return least;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { GridPath } from "../../src/pattern/grid.js";
-import { keepsParts, ringBox } from "../../src/pattern/parts.js";
+import { keepsParts } from "../../src/pattern/parts.js";
 
 const square = (low: number, high: number): GridPath => [
   { x: low, y: low },
@@ -29,9 +29,5 @@ describe("keeping parts", () => {
 
   it("looks only at the parts that count", () => {
     expect(keepsParts([square(0, 100), square(200, 210)], [square(5, 95)], ([{ x }]) => x < 150)).toBe(true);
-  });
-
-  it("knows a ring's box", () => {
-    expect(ringBox(square(-3, 8))).toEqual({ left: -3, right: 8, low: -3, high: 8 });
   });
 });

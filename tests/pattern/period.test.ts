@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { completeArt } from "../../src/pattern/art.js";
-import { ringBox } from "../../src/pattern/parts.js";
+import { ringBox } from "../../src/pattern/box.js";
 import { takePeriod } from "../../src/pattern/period.js";
 import { areaOf, collector, region, stripOf } from "./strips.js";
 

@@ -1,6 +1,7 @@
 /** Raised regions against the volumes of bodies that are known in closed form, flat. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { polygonArea } from "../../src/math/polygon.js";
 import { triangulatePolygon } from "../../src/mesh/triangulate.js";
 import { completeArt } from "../../src/pattern/art.js";
 import { raiseRegion } from "../../src/pattern/section.js";
@@ -107,15 +108,7 @@ it("a section turns random drawings into surfaces over the whole of their outlin
     fc.property(drawing, sections, (path, section) => {
       const shape = raise(path, section, { tolerance: 0.02 });
       const area = (polygons: typeof shape.top) =>
-        polygons.flat().reduce(
-          (sum, ring) =>
-            sum +
-            ring.reduce((part, [x, y], i) => {
-              const [nx, ny] = ring[(i + 1) % ring.length];
-              return part + (x * ny - nx * y) / 2;
-            }, 0),
-          0,
-        );
+        polygons.flat().reduce((sum, ring) => sum + polygonArea(ring.map(([u, v]) => [u, v])), 0);
       expect(area(shape.top)).toBeCloseTo(area(shape.outline), 5);
       for (const [, , h] of shape.top.flat(2)) expect(h >= 0 && h <= shape.height).toBe(true);
     }),

@@ -22,6 +22,7 @@ import { type Io, print, printJson, say } from "../io.js";
 import { checkTargets, type Output, type WrittenFile, writeOutputs } from "../output-files.js";
 import { startProgress } from "../progress.js";
 import { describeRing } from "../summary.js";
+import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 
 const kernels: readonly Kernel[] = [manifoldKernel, bvhKernel];
@@ -121,10 +122,6 @@ function chooseFormats({ output = [], report, stl, json }: MakeOptions): readonl
   }
   if (problems.length > 0) throw new AnnuletError(problems);
   return files;
-}
-
-function usage(message: string): Problem {
-  return { code: "usage", message };
 }
 
 async function buildRing(text: string, path: string, options: MakeOptions, io: Io): Promise<BuildResult> {

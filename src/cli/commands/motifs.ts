@@ -1,21 +1,14 @@
 /**
  * annulet motifs: the catalogue of motifs as a list, or as a sheet.
  */
-import {
-  AnnuletError,
-  drawMotifs,
-  flatTile,
-  listMotifs,
-  type MotifEntry,
-  type Problem,
-  sampleDesign,
-} from "../../index.js";
+import { AnnuletError, drawMotifs, flatTile, listMotifs, type MotifEntry, sampleDesign } from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit-codes.js";
-import { showBytes } from "../files.js";
 import { print, printJson } from "../io.js";
-import { checkTargets, writeOutputs } from "../output-files.js";
+import { checkTargets } from "../output-files.js";
 import { showTable } from "../table.js";
+import { notSvg, usage } from "../usage.js";
+import { writeSvg } from "../write-svg.js";
 
 /** Tiles in which the sheet shows a motif: enough to see how it goes on. */
 const SHOWN_TILES = 3;
@@ -42,8 +35,7 @@ export const motifsCommand: Command<MotifsOptions> = {
       requireSheet(output, json);
       const [target] = await checkTargets([output], undefined);
       const svg = await drawSheet(entries);
-      const [{ size }] = await writeOutputs([{ target, bytes: () => new TextEncoder().encode(svg) }]);
-      print(io, `written: ${output} (${showBytes(size)})`);
+      await writeSvg(io, target, output, svg);
     } else if (json) printJson(io, entries);
     else print(io, name === undefined ? showList(entries) : showMotif(entries[0]));
     return EXIT.done;
@@ -64,12 +56,8 @@ function chosen(name: string | undefined): MotifEntry[] {
 }
 
 function requireSheet(output: string, json: boolean | undefined): void {
-  const problems: Problem[] = [];
-  if (json) problems.push({ code: "usage", message: "The motifs are either drawn, by --output, or printed as JSON." });
-  if (!output.toLowerCase().endsWith(".svg")) {
-    const allowed = "a file that ends in .svg";
-    problems.push({ code: "usage", message: "The sheet is SVG.", value: output, allowed });
-  }
+  const problems = notSvg(output, "The sheet");
+  if (json) problems.unshift(usage("The motifs are either drawn, by --output, or printed as JSON."));
   if (problems.length > 0) throw new AnnuletError(problems);
 }
 

@@ -6,10 +6,12 @@ import type { Command } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
-import { STDIN, showBytes } from "../files.js";
-import { type Io, print } from "../io.js";
-import { checkTargets, writeOutputs } from "../output-files.js";
+import { STDIN } from "../files.js";
+import type { Io } from "../io.js";
+import { checkTargets } from "../output-files.js";
+import { notSvg, usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
+import { writeSvg } from "../write-svg.js";
 
 interface TileOptions {
   readonly output?: string;
@@ -48,8 +50,7 @@ export const tileCommand: Command<TileOptions> = {
     const source = path === undefined || path === STDIN ? undefined : path;
     const [target] = await checkTargets([output], source);
     const svg = path === undefined ? drawFriezeGroups() : await drawDesign(path, options, io);
-    const [{ size }] = await writeOutputs([{ target, bytes: () => new TextEncoder().encode(svg) }]);
-    print(io, `written: ${output} (${showBytes(size)})`);
+    await writeSvg(io, target, output, svg);
     return EXIT.done;
   },
 };
@@ -72,9 +73,7 @@ function checkUsage(path: string | undefined, { output, repeats, part, lane, asW
   }
   if (output === undefined) {
     problems.push({ ...usage("Nothing is asked for."), hint: "name an output: -o tile.svg" });
-  } else if (!output.toLowerCase().endsWith(".svg")) {
-    problems.push({ ...usage("The drawing is SVG."), value: output, allowed: "a file that ends in .svg" });
-  }
+  } else problems.push(...notSvg(output, "The drawing"));
   if (problems.length > 0) throw new AnnuletError(problems);
   return output as string;
 }
@@ -83,10 +82,6 @@ const PARTS: readonly TilePart[] = ["tile", "medallion", "ornament"];
 
 function isPart(part: string): part is TilePart {
   return PARTS.some((name) => name === part);
-}
-
-function usage(message: string): Problem {
-  return { code: "usage", message };
 }
 
 async function drawDesign(path: string, { repeats, part, lane, asWorn }: TileOptions, io: Io): Promise<string> {

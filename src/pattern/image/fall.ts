@@ -1,11 +1,11 @@
 /**
  * Where a height field ends without a rail or a next tile: there it falls to nothing.
  */
+import { smoothStep } from "../../math/smooth-step.js";
 import type { RegionSpec } from "../schema.js";
 import type { Frame } from "./frame.js";
 import { emptyGrid, type NumberGrid } from "./grid.js";
 import type { MapSpec } from "./map.js";
-import { smoothStep } from "./seam.js";
 
 /** Over this an edge without a rail falls to nothing, mm, where nothing is said: steep, but not upright. */
 const EDGE_FALL = 0.3;

@@ -2,6 +2,7 @@
  * What a region with an image may say beside it.
  */
 import type { z } from "zod";
+import { complainTo } from "../../errors/complain.js";
 
 /** The fields that an image decides on. */
 export interface ImageFields {
@@ -21,7 +22,7 @@ export interface ImageFields {
 
 /** Raises an issue at every field that does not go with an image, and at a map without one. */
 export function checkImageFields(region: ImageFields, context: z.RefinementCtx): void {
-  const complain = (field: string, message: string) => context.addIssue({ code: "custom", path: [field], message });
+  const complain = complainTo(context);
   if (region.image === undefined) {
     if (region.map !== undefined) complain("map", "belongs to an image, and none is given");
     return;

@@ -2,6 +2,7 @@
  * Where an image meets itself: whether its two ends fit, and the blend that makes them.
  */
 import { AnnuletError } from "../../errors.js";
+import { smoothStep } from "../../math/smooth-step.js";
 import { showLength } from "../../units.js";
 import { emptyGrid, type NumberGrid } from "./grid.js";
 
@@ -53,10 +54,4 @@ export function blendSeam({ width, height, data }: NumberGrid, share: number): N
     }
   }
   return blended;
-}
-
-/** From 0 at 0 to 1 at 1, level at both ends. */
-export function smoothStep(t: number): number {
-  const inside = Math.min(1, Math.max(0, t));
-  return inside * inside * (3 - 2 * inside);
 }

@@ -8,7 +8,7 @@ import { z } from "zod";
 import { AnnuletError } from "../../errors.js";
 import { type Affine, compose, scaling, translation } from "../../math/affine.js";
 import type { Point2 } from "../../math/point.js";
-import { ringBox } from "../parts.js";
+import { boxRing, ringBox } from "../box.js";
 import { clipLinesTo, clipWithin } from "../polygons.js";
 import { type DrawnPaths, unitScale } from "../read-art.js";
 import { uniteCopies } from "./copies.js";
@@ -94,10 +94,10 @@ function cellMaps(lattice: LatticeSpec, drawn: DrawnPaths, frame: ShapeFrame): A
   const [mx, my] = lattice.middle ?? tileMiddle(frame);
   const [unitX, unitY] = unitScale(strip, unit);
   const [width, height] = [strip.tileWidth / unitX / columns, strip.tileHeight / unitY / rows];
-  const boxes = [...drawn.closed, ...drawn.open].map(ringBox);
+  const box = ringBox([...drawn.closed, ...drawn.open].flat());
   const stepsY = unitY * strip.grid.scale;
-  const low = scale * (Math.min(...boxes.map((box) => box.low)) / stepsY - my);
-  const high = scale * (Math.max(...boxes.map((box) => box.high)) / stepsY - my);
+  const low = scale * (box.low / stepsY - my);
+  const high = scale * (box.high / stepsY - my);
   const top = (rows * height) / 2;
   const touch = TOUCH / unitY;
   const maps: Affine[] = [];
@@ -119,19 +119,12 @@ function cellMaps(lattice: LatticeSpec, drawn: DrawnPaths, frame: ShapeFrame): A
 /** Cuts off what stands above or below the tile. */
 function clipToTile({ closed, open }: DrawnPaths, frame: ShapeFrame): DrawnPaths {
   const half = halfHeight(frame);
-  const boxes = [...closed, ...open].map(ringBox);
-  if (boxes.every(({ low, high }) => low >= -half && high <= half)) return { closed, open };
-  const left = Math.min(...boxes.map((box) => box.left));
-  const right = Math.max(...boxes.map((box) => box.right));
+  const { left, right, low, high } = ringBox([...closed, ...open].flat());
+  if (low >= -half && high <= half) return { closed, open };
   const room = { left: left - 1, right: right + 1, low: -half, high: half };
   // A grid step of room, so that lines on the tile's border are no matter of rounding.
-  const corners = [
-    { x: room.left, y: -half - 1 },
-    { x: room.right, y: -half - 1 },
-    { x: room.right, y: half + 1 },
-    { x: room.left, y: half + 1 },
-  ];
-  return { closed: clipWithin(closed, room, 0), open: clipLinesTo(open, [corners], "inside") };
+  const roomier = boxRing({ ...room, low: -half - 1, high: half + 1 });
+  return { closed: clipWithin(closed, room, 0), open: clipLinesTo(open, [roomier], "inside") };
 }
 
 function requireMatch({ columns, rows, set }: LatticeSpec, frame: ShapeFrame): void {

@@ -1,7 +1,6 @@
 /**
  * A leaf: path data, closed subpaths filled by its rule, open ones as lines.
  */
-
 import { fillPath } from "../fill-path.js";
 import { type DrawingUnit, drawingUnit, fillRule, pathData } from "../path-schema.js";
 import { LEAF_MORE_TILES, readArt } from "../read-art.js";

@@ -3,6 +3,7 @@
  *
  * The line is smoothed first, so that the places beside a sharp corner follow each other without a jump.
  */
+import { nearestShare } from "../../math/nearest-share.js";
 import type { Point2 } from "../../math/point.js";
 import type { Walk } from "../walk.js";
 import { type Bridge, shareAt } from "./lift.js";
@@ -86,10 +87,9 @@ function nearest(samples: readonly Sample[], u: number, v: number): { readonly a
   for (let i = 0; i + 1 < samples.length; i++) {
     const [a, b] = [samples[i], samples[i + 1]];
     const [dx, dy] = [b.point[0] - a.point[0], b.point[1] - a.point[1]];
-    const square = dx * dx + dy * dy;
-    const along = square === 0 ? 0 : ((u - a.point[0]) * dx + (v - a.point[1]) * dy) / square;
-    const t = Math.min(1, Math.max(0, along));
-    const away = Math.hypot(u - a.point[0] - t * dx, v - a.point[1] - t * dy);
+    const [pu, pv] = [u - a.point[0], v - a.point[1]];
+    const t = nearestShare(pu, pv, dx, dy);
+    const away = Math.hypot(pu - t * dx, pv - t * dy);
     if (away < best.away) best = { away, s: a.s + t * (b.s - a.s) };
   }
   return best;

@@ -1,6 +1,7 @@
 /** Height maps from the document to the ring. */
 import { build, flatTile, readDesign } from "annulet";
 import { describe, expect, it } from "vitest";
+import { polygonArea } from "../../../src/math/polygon.js";
 import { failureOf } from "../strips.js";
 import { greyPng } from "./pngs.js";
 
@@ -101,17 +102,7 @@ it("is drawn on the tile as what reaches each of several heights", async () => {
   const heights = tile.regions.map(({ height }) => height ?? 0);
   expect(heights).toHaveLength(5);
   expect(heights).toEqual([...heights].sort((a, b) => a - b));
-  const areas = tile.regions.map(({ rings }) =>
-    rings.reduce(
-      (sum, ring) =>
-        sum +
-        ring.reduce((part, [x, y], i) => {
-          const [nx, ny] = ring[(i + 1) % ring.length];
-          return part + (x * ny - nx * y) / 2;
-        }, 0),
-      0,
-    ),
-  );
+  const areas = tile.regions.map(({ rings }) => rings.reduce((sum, ring) => sum + polygonArea(ring), 0));
   for (let i = 1; i < areas.length; i++) expect(areas[i]).toBeLessThan(areas[i - 1]);
   // Half of the wave is above its mean, and the heights stand evenly about it.
   const middle = (areas[2] + areas[3]) / 2;
