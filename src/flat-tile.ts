@@ -6,6 +6,7 @@ import type { FileSource } from "./files.js";
 import { layOut } from "./lay-out.js";
 import type { Point2 } from "./math/point.js";
 import { type Fit, FULL_COVER, type LaneFit } from "./pattern/fit.js";
+import { laneFits } from "./pattern/fit-lanes.js";
 import { outlineAbove } from "./pattern/image/raise-field.js";
 import { type Lane, lanesOf, noSuchLane } from "./pattern/lanes.js";
 import type { Pattern } from "./pattern/pattern.js";
@@ -201,7 +202,7 @@ function chooseLane(
   const lanes = lanesOf(pattern);
   const at = name === undefined ? 0 : lanes.findIndex((lane) => lane.name === name);
   if (at === -1 || name === "") throw noSuchLane(name, lanes, "lane");
-  return { lane: lanes[at], fit: fit.lanes[at] ?? { ...fit, name: "", v: 0, height } };
+  return { lane: lanes[at], fit: laneFits(fit, height)[at] };
 }
 
 /** A part of the pattern as tiles. */

@@ -3,6 +3,7 @@
  */
 import type { z } from "zod";
 import type { CycleSpec } from "./cycle.js";
+import { laneName } from "./lanes.js";
 import { FULL_COVER } from "./repeat-numbers.js";
 
 /** The fields that a lane has, or a pattern without lanes. */
@@ -28,8 +29,8 @@ export function checkComposition(pattern: CompositionFields, context: z.Refineme
   if (lanes === undefined) return;
   lanes.forEach((lane, i) => {
     checkEnds(lane, cover, ["lanes", i], context);
-    const name = lane.name ?? `lane ${i + 1}`;
-    const same = lanes.findIndex((other, j) => (other.name ?? `lane ${j + 1}`) === name);
+    const name = laneName(lane, i);
+    const same = lanes.findIndex((other, j) => laneName(other, j) === name);
     if (same < i)
       context.addIssue({ code: "custom", path: ["lanes", i, "name"], message: "is another lane's name too" });
   });

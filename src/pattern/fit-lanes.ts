@@ -82,6 +82,11 @@ export function solveLanes(
   return { ...first, lanes: fitted };
 }
 
+/** The fits of a pattern's lanes, the lowest first; of one without lanes, its own over the whole seat. `seatLength` in mm. */
+export function laneFits(fit: Fit, seatLength: number): readonly LaneFit[] {
+  return fit.lanes.length > 0 ? fit.lanes : [{ ...fit, name: "", v: 0, height: seatLength }];
+}
+
 function gapsTooWide(gap: number, most: number): AnnuletError {
   return new AnnuletError({
     code: "gaps-too-wide",

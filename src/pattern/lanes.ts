@@ -23,6 +23,11 @@ export function lanesOf(pattern: PatternSpec): Lane[] {
     : severalLanes({ ...pattern, lanes });
 }
 
+/** A lane's name: its number from 1 where the document gives none. */
+export function laneName({ name }: { readonly name?: string | undefined }, index: number): string {
+  return name ?? `lane ${index + 1}`;
+}
+
 /** The lanes of a pattern that has some. */
 export function severalLanes({
   lanes,
@@ -31,7 +36,7 @@ export function severalLanes({
 }: Pick<PatternSpec, "fit" | "shapes"> & { readonly lanes: NonNullable<PatternSpec["lanes"]> }): Lane[] {
   return lanes.map((lane, i) => ({
     ...lane,
-    name: lane.name ?? `lane ${i + 1}`,
+    name: laneName(lane, i),
     where: `pattern.lanes[${i}]`,
     shapes,
     fit: { ...lane.fit, hold: fit.hold },

@@ -4,6 +4,7 @@
  * The list of regions is an order of work: what is cut goes through the band and what was raised before it; what comes
  * later is laid over it.
  */
+
 import { AnnuletError, type Warn } from "../errors.js";
 import type { Profile } from "../profile/profile.js";
 import { showLength } from "../units.js";
@@ -12,6 +13,7 @@ import { countHoles, requireEdgeWall } from "./cut-place.js";
 import type { TilesSpec } from "./cycle.js";
 import { endLines, endOptions, fadeOf } from "./ends.js";
 import { type Fit, FULL_COVER, type LaneFit } from "./fit.js";
+import { laneFits } from "./fit-lanes.js";
 import { type HoleShape, pierceRegion } from "./hole.js";
 import { imageOf } from "./image/load.js";
 import type { Picture } from "./image/picture.js";
@@ -88,7 +90,7 @@ export function completePattern(
   options: PatternOptions,
 ): Pattern {
   const lanes = lanesOf(spec);
-  const fits = fit.lanes.length > 0 ? fit.lanes : [{ ...fit, name: "", v: 0, height: options.profile.seatLength }];
+  const fits = laneFits(fit, options.profile.seatLength);
   const named = ownRuns(runs, lanes);
   const railed = options.profile.rails !== undefined;
   const patterns = lanes.map((lane, i) => {
