@@ -84,7 +84,12 @@ function showWriting({ checksum, timings }: Writing): string {
     { head: "of three's", align: "right" },
     { head: "MiB", align: "right" },
   ];
-  const rows = timings.map((timing) => [timing.name, ...times(timing), ratio(timing.ratio), mebibytes(timing.bytes)]);
+  const rows = timings.map((timing) => [
+    timing.name,
+    ...times(timing),
+    timing.ratio === undefined ? "" : ratio(timing.ratio),
+    mebibytes(timing.bytes),
+  ]);
   return `writing a torus: ${show(checksum)}\n${showTable(columns, rows)}`;
 }
 

@@ -18,6 +18,7 @@ import { manifoldKernel } from "../src/union/kernels/manifold.js";
 import { uniteRing } from "../src/union/union.js";
 import { fitBand } from "../src/wrap/fit-band.js";
 import { wrapSeat } from "../src/wrap/wrap-seat.js";
+import { drain } from "./drain.js";
 import type { Effort } from "./effort.js";
 import { type Timing, timeTask } from "./time-task.js";
 
@@ -54,7 +55,8 @@ export async function timeStages(document: unknown, effort: Effort): Promise<Sta
   const { mesh } = await stage("union", () => uniteRing(parts, { kernel, fallback: manifoldKernel, accept }));
   await stage("checks", () => gateRing(mesh, { genus: 1, balls: parts.spheres, tolerance, warn }));
   await stage("measure", () => measureMesh(mesh));
-  for (const format of formats) await stage(`export ${format.name}`, () => format.encode(mesh, { name: design.name }));
+  for (const format of formats)
+    await stage(`export ${format.name}`, () => drain(format.write(mesh, { name: design.name })));
   return { timings, parts, mesh };
 }
 

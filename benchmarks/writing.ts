@@ -1,13 +1,17 @@
 /**
- * Times annulet's writers against three's exporters on the same million triangles.
+ * Times annulet's writers against three's exporters on the same million triangles. Annulet's chunks are taken one by one
+ * and dropped, as a disk would take them; three's exporters give the whole file at once, and no disk is timed for either.
  */
 import * as three from "three";
 import { OBJExporter } from "three/addons/exporters/OBJExporter.js";
 import { STLExporter } from "three/addons/exporters/STLExporter.js";
+import type { Format } from "../src/export/format.js";
 import { obj } from "../src/export/formats/obj.js";
+import { stlAscii } from "../src/export/formats/stl-ascii.js";
 import { stlBinary } from "../src/export/formats/stl-binary.js";
 import type { Mesh } from "../src/mesh/mesh.js";
 import { type Checksum, checksumOf } from "./checksum.js";
+import { drain } from "./drain.js";
 import type { Effort } from "./effort.js";
 import { type Task, type Timing, timeTask } from "./time-task.js";
 import { torus } from "./torus.js";
@@ -15,8 +19,8 @@ import { torus } from "./torus.js";
 export interface WritingTiming extends Timing {
   /** Size of the file. */
   readonly bytes: number;
-  /** Median over that of three's exporter. */
-  readonly ratio: number;
+  /** Median over that of three's exporter; undefined where three has none. */
+  readonly ratio: number | undefined;
 }
 
 export interface Writing {
@@ -27,36 +31,33 @@ export interface Writing {
 /** 2 · 1000 · 500 triangles. */
 const TORUS = { around: 1000, across: 500 };
 
-/** three's OBJ is timed as far as its text: to make bytes of it would only add to its time. */
+/** three's texts are timed as far as their string: to make bytes of it would only add to its time. */
 export async function timeWriting(effort: Effort): Promise<Writing> {
   process.stderr.write("writing\n");
   const mesh = torus(TORUS.around, TORUS.across);
   const object = toObject(mesh);
-  const pairs: [Task<Sized>, Task<Sized>][] = [
-    [
-      { name: "three STLExporter, binary", run: () => new STLExporter().parse(object, { binary: true }) },
-      { name: "annulet stl-binary", run: () => stlBinary.encode(mesh, { name: "torus" }) },
-    ],
-    [
-      { name: "three OBJExporter", run: () => new OBJExporter().parse(object) },
-      { name: "annulet obj", run: () => obj.encode(mesh, { name: "torus" }) },
-    ],
+  const ours = (format: Format): Task<number> => ({
+    name: `annulet ${format.name}`,
+    run: () => drain(format.write(mesh, { name: "torus" })),
+  });
+  const stl = (binary: boolean) => sizeOf(new STLExporter().parse(object, { binary }));
+  const groups: readonly (readonly Task<number>[])[] = [
+    [{ name: "three STLExporter, binary", run: () => stl(true) }, ours(stlBinary)],
+    [{ name: "three STLExporter, text", run: () => stl(false) }, ours(stlAscii)],
+    [{ name: "three OBJExporter", run: () => new OBJExporter().parse(object).length }, ours(obj)],
   ];
   const timings: WritingTiming[] = [];
-  for (const [theirs, ours] of pairs) {
+  for (const [theirs, own] of groups) {
     const reference = await timeTask(theirs, effort);
-    const own = await timeTask(ours, effort);
-    for (const { timing, result } of [reference, own]) {
-      timings.push({ ...timing, bytes: sizeOf(result), ratio: timing.median / reference.timing.median });
+    for (const { timing, result } of [reference, await timeTask(own, effort)]) {
+      timings.push({ ...timing, bytes: result, ratio: timing.median / reference.timing.median });
     }
   }
   return { checksum: checksumOf(mesh), timings };
 }
 
-type Sized = string | { readonly byteLength: number };
-
-/** OBJ's text is ASCII: a byte a character. */
-function sizeOf(file: Sized): number {
+/** A text of ASCII: a byte a character. */
+function sizeOf(file: string | DataView): number {
   return typeof file === "string" ? file.length : file.byteLength;
 }
 

@@ -15,7 +15,7 @@ export {
   type Warning,
 } from "./errors.js";
 export { formatForFile, formats } from "./export/catalogue.js";
-export type { EncodeOptions, Format } from "./export/format.js";
+export { type Chunks, type EncodeOptions, encodeMesh, type Format } from "./export/format.js";
 export { type GeometryOptions, toBufferGeometry } from "./export/geometry.js";
 export { readMesh } from "./export/read.js";
 export type { FileSource } from "./files.js";

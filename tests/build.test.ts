@@ -1,5 +1,14 @@
 import { createHash } from "node:crypto";
-import { AnnuletError, type BuildOptions, build, bvhKernel, checkSolid, formats, manifoldKernel } from "annulet";
+import {
+  AnnuletError,
+  type BuildOptions,
+  build,
+  bvhKernel,
+  checkSolid,
+  encodeMesh,
+  formats,
+  manifoldKernel,
+} from "annulet";
 import { describe, expect, it } from "vitest";
 import type { Kernel } from "../src/union/kernels/kernel.js";
 import { SMOOTH_FORMS } from "./wrap/forms.js";
@@ -250,7 +259,7 @@ describe("progress and stopping", () => {
 describe("the same design", () => {
   const bytesOf = async (document: unknown) =>
     createHash("sha256")
-      .update(formats[0].encode((await build(document)).mesh, { name: "ring" }))
+      .update(await encodeMesh(formats[0], (await build(document)).mesh, { name: "ring" }))
       .digest("hex");
 
   it("gives the same bytes, and as JSON text too", async () => {

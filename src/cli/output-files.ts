@@ -14,10 +14,10 @@ import {
   rmSync,
   type Stats,
   statSync,
-  writeFileSync,
+  writeSync,
 } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
-import { AnnuletError, type Problem } from "../index.js";
+import { AnnuletError, type Chunks, type Problem } from "../index.js";
 import { outputError } from "./output-errors.js";
 import { type Caught, holdSignals, Interrupted } from "./signals.js";
 
@@ -31,10 +31,10 @@ export interface Target {
   readonly mode: number | undefined;
 }
 
-/** A target and what goes there; the bytes are made when their turn comes. */
+/** A target and what goes there; the bytes are made when their turn comes, chunk by chunk. */
 export interface Output {
   readonly target: Target;
-  readonly bytes: () => Uint8Array;
+  readonly chunks: () => Chunks;
 }
 
 export interface WrittenFile {
@@ -94,27 +94,48 @@ export function writeOutputs(outputs: readonly Output[]): Promise<readonly Writt
 /** Writes each output to a temporary file; `waiting` holds the names of those that exist. */
 async function writeBeside(outputs: readonly Output[], waiting: string[], caught: Caught): Promise<WrittenFile[]> {
   const written: WrittenFile[] = [];
-  for (const { target, bytes } of outputs) {
-    const content = bytes();
+  for (const { target, chunks } of outputs) {
     const temporary = temporaryBeside(target.file);
+    const file = attempt(target, () => openSync(temporary, "wx"));
+    waiting.push(temporary);
+    let size = 0;
     try {
-      const file = openSync(temporary, "wx");
-      waiting.push(temporary);
-      try {
-        writeFileSync(file, content);
+      for await (const chunk of chunks()) {
+        attempt(target, () => writeAll(file, chunk));
+        size += chunk.length;
+        await stopIfCaught(caught);
+      }
+      attempt(target, () => {
         if (target.mode !== undefined) fchmodSync(file, target.mode);
         fsyncSync(file);
-      } finally {
-        closeSync(file);
-      }
-    } catch (cause) {
-      throw outputError("output-failed", target.path, `${target.path} cannot be written`, cause, []);
+      });
+    } finally {
+      closeSync(file);
     }
-    written.push({ path: target.path, size: content.length });
-    const signal = await caught();
-    if (signal !== undefined) throw new Interrupted(signal);
+    await stopIfCaught(caught);
+    written.push({ path: target.path, size });
   }
   return written;
+}
+
+/** Asks the system for something; says which file it was for where the system refuses. */
+function attempt<Result>(target: Target, ask: () => Result): Result {
+  try {
+    return ask();
+  } catch (cause) {
+    throw outputError("output-failed", target.path, `${target.path} cannot be written`, cause, []);
+  }
+}
+
+/** The system may take fewer bytes at once than it is given. */
+function writeAll(file: number, bytes: Uint8Array): void {
+  let at = 0;
+  while (at < bytes.length) at += writeSync(file, bytes, at);
+}
+
+async function stopIfCaught(caught: Caught): Promise<void> {
+  const signal = await caught();
+  if (signal !== undefined) throw new Interrupted(signal);
 }
 
 function renameAll(outputs: readonly Output[], waiting: string[]): void {

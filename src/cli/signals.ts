@@ -1,7 +1,7 @@
 /**
  * Holds Ctrl-C and its kin back while files are written, so that no half file and no temporary file stays.
  *
- * A write is synchronous, so a signal that comes during it waits. `caught` looks for one that has come. Outside, the
+ * Bytes are made and written synchronously, so a signal that comes meanwhile waits. `caught` looks for one that has come. Outside, the
  * signals keep their usual effect: they end the program at once, also in the middle of a long calculation.
  */
 import { type EndingSignal, exitCodeOfSignal } from "./exit-codes.js";

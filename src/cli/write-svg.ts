@@ -7,6 +7,6 @@ import { type Target, writeOutputs } from "./output-files.js";
 
 /** Writes SVG to a target whose name has been checked; `output` is that name as it was asked for. */
 export async function writeSvg(io: Io, target: Target, output: string, svg: string): Promise<void> {
-  const [{ size }] = await writeOutputs([{ target, bytes: () => new TextEncoder().encode(svg) }]);
+  const [{ size }] = await writeOutputs([{ target, chunks: () => [new TextEncoder().encode(svg)] }]);
   print(io, `written: ${output} (${showBytes(size)})`);
 }

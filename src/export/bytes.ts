@@ -1,56 +1,44 @@
 /**
- * Builds a file from many small writes, in chunks of bytes: no string ever holds the whole text.
+ * One buffer that a writer fills and hands out as a chunk, then fills again: no more of a file is ever held, and its
+ * memory stays in the processor's cache.
  */
 
-/** Bytes in a chunk; a power of two large enough that their number stays small. */
-const CHUNK = 1 << 20;
+/** Bytes of the buffer: within a second-level cache. Binary STL takes the same time from 32 KiB to 4 MiB (measured). */
+const CHUNK_BYTES = 1 << 17;
 
-export class ByteWriter {
-  private readonly full: Uint8Array[] = [];
-  private chunk = new Uint8Array(CHUNK);
-  private used = 0;
-  private readonly encoder = new TextEncoder();
+export class ChunkBuffer {
+  readonly bytes: Uint8Array;
+  readonly view: DataView;
+  /** Where the next byte goes. */
+  at = 0;
 
-  /** Appends text as UTF-8. */
-  text(text: string): void {
-    // A UTF-16 unit takes at most three bytes in UTF-8.
-    this.reserve(3 * text.length);
-    this.used += this.encoder.encodeInto(text, this.chunk.subarray(this.used)).written;
+  constructor(size = CHUNK_BYTES) {
+    this.bytes = new Uint8Array(size);
+    this.view = new DataView(this.bytes.buffer);
   }
 
-  /** Appends bytes. */
-  bytes(bytes: Uint8Array): void {
-    this.reserve(bytes.length);
-    this.chunk.set(bytes, this.used);
-    this.used += bytes.length;
+  /** Whether so many bytes more have room; if not, take what is there first. */
+  hasRoomFor(length: number): boolean {
+    return this.at + length <= this.bytes.length;
   }
 
-  /**
-   * Appends what `write` puts into the chunk.
-   *
-   * @param most the most bytes it can take
-   * @param write given the chunk and where to begin; returns where it ended
-   */
-  into(most: number, write: (chunk: Uint8Array, at: number) => number): void {
-    this.reserve(most);
-    this.used = write(this.chunk, this.used);
+  /** What was filled in; the next byte goes to the beginning again. */
+  take(): Uint8Array {
+    const filled = this.bytes.subarray(0, this.at);
+    this.at = 0;
+    return filled;
   }
 
-  /** Everything written, in one array. */
-  finish(): Uint8Array {
-    const all = new Uint8Array(this.full.reduce((sum, chunk) => sum + chunk.length, 0) + this.used);
-    let at = 0;
-    for (const chunk of [...this.full, this.chunk.subarray(0, this.used)]) {
-      all.set(chunk, at);
-      at += chunk.length;
-    }
-    return all;
+  /** Adds bytes that have room. */
+  add(bytes: Uint8Array): void {
+    this.bytes.set(bytes, this.at);
+    this.at += bytes.length;
   }
+}
 
-  private reserve(length: number): void {
-    if (this.used + length <= this.chunk.length) return;
-    this.full.push(this.chunk.subarray(0, this.used));
-    this.chunk = new Uint8Array(Math.max(CHUNK, length));
-    this.used = 0;
-  }
+const encoder = new TextEncoder();
+
+/** Text as UTF-8. */
+export function utf8(text: string): Uint8Array {
+  return encoder.encode(text);
 }

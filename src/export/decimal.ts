@@ -97,7 +97,8 @@ function writeScaled(bytes: Uint8Array, at: number, negative: boolean, scaled: n
   return end + decimals + 1;
 }
 
-function writeAscii(bytes: Uint8Array, at: number, text: string): number {
+/** Writes ASCII text. Returns the new end. */
+export function writeAscii(bytes: Uint8Array, at: number, text: string): number {
   for (let i = 0; i < text.length; i++) bytes[at + i] = text.charCodeAt(i);
   return at + text.length;
 }

@@ -8,6 +8,9 @@ export interface EncodeOptions {
   readonly name: string;
 }
 
+/** A file's bytes, piece by piece. A chunk holds until the next is asked for: writers use one buffer again and again. */
+export type Chunks = Iterable<Uint8Array> | AsyncIterable<Uint8Array>;
+
 export interface Format {
   /** Stable, kebab-case. */
   readonly name: string;
@@ -16,9 +19,31 @@ export interface Format {
   /** How a reader of the file learns the unit, in words. */
   readonly unit: string;
   /**
-   * The file's bytes: the same mesh and name give the same bytes.
+   * The file's bytes in chunks: the same mesh and name give the same bytes.
    *
-   * @throws AnnuletError `mesh-malformed` when a coordinate or an index cannot be written
+   * @throws AnnuletError `mesh-malformed` when a coordinate or an index cannot be written, before the first chunk
    */
-  encode(mesh: Mesh, options: EncodeOptions): Uint8Array;
+  write(mesh: Mesh, options: EncodeOptions): Chunks;
+}
+
+/**
+ * A mesh as the bytes of a file, in one array of its own. To write a large file, take the chunks of `format.write` one by
+ * one instead.
+ *
+ * @throws AnnuletError as `format.write` does
+ */
+export async function encodeMesh(format: Format, mesh: Mesh, options: EncodeOptions): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  for await (const chunk of format.write(mesh, options)) chunks.push(chunk.slice());
+  return joinChunks(chunks);
+}
+
+function joinChunks(chunks: readonly Uint8Array[]): Uint8Array {
+  const all = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    all.set(chunk, at);
+    at += chunk.length;
+  }
+  return all;
 }

@@ -1,16 +1,16 @@
 import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { obj } from "../../src/export/formats/obj.js";
-import { stlBinary } from "../../src/export/formats/stl-binary.js";
+import { formatForFile } from "../../src/export/catalogue.js";
+import { encodeMesh } from "../../src/export/format.js";
 import { alloys } from "../../src/measure/alloys/catalogue.js";
 import { concatMeshes, type Mesh } from "../../src/mesh/mesh.js";
 import { box } from "../support/meshes.js";
 import { annulet, put, tempFolder } from "./support.js";
 
-function write(name: string, mesh: Mesh): string {
+async function write(name: string, mesh: Mesh): Promise<string> {
   const path = join(tempFolder(), name);
-  writeFileSync(path, (name.endsWith(".obj") ? obj : stlBinary).encode(mesh, { name: "box" }));
+  writeFileSync(path, await encodeMesh(formatForFile(name), mesh, { name: "box" }));
   return path;
 }
 
@@ -18,7 +18,7 @@ const BRICK = box([10, 20, 5]);
 
 describe("annulet inspect", () => {
   it.each(["brick.stl", "brick.obj"])("measures and weighs a brick from %s", async (name) => {
-    const { code, out, err } = await annulet(["inspect", write(name, BRICK)]);
+    const { code, out, err } = await annulet(["inspect", await write(name, BRICK)]);
     expect({ code, err }).toEqual({ code: 0, err: "" });
     expect(out).toMatch(/^closed +yes$/m);
     expect(out).toMatch(/^genus +0$/m);
@@ -32,7 +32,7 @@ describe("annulet inspect", () => {
 
   it("exits with 1 and shows the places when a mesh is open", async () => {
     const open = { positions: BRICK.positions, triangles: BRICK.triangles.slice(3) };
-    const path = write("open.stl", open);
+    const path = await write("open.stl", open);
     const { code, out } = await annulet(["inspect", path]);
     expect(code).toBe(1);
     expect(out).toMatch(/^closed +no$/m);
@@ -50,7 +50,7 @@ describe("annulet inspect", () => {
   });
 
   it("takes two pieces for a solid only when told so", async () => {
-    const path = write("two.stl", concatMeshes([BRICK, box([1, 1, 1], [30, 0, 0])]));
+    const path = await write("two.stl", concatMeshes([BRICK, box([1, 1, 1], [30, 0, 0])]));
     expect((await annulet(["inspect", path])).code).toBe(1);
     const { code, out } = await annulet(["inspect", path, "--components", "2", "--json"]);
     expect(code).toBe(0);
@@ -59,7 +59,7 @@ describe("annulet inspect", () => {
 
   it("has no size for a sheet without volume", async () => {
     const sheet = { positions: new Float64Array([0, 0, 0, 1, 0, 0, 0, 1, 0]), triangles: new Uint32Array([0, 1, 2]) };
-    const { code, out } = await annulet(["inspect", write("sheet.stl", sheet)]);
+    const { code, out } = await annulet(["inspect", await write("sheet.stl", sheet)]);
     expect(code).toBe(1);
     expect(out).toMatch(/open-edge: 3 edges/);
   });

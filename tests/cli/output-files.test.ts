@@ -6,7 +6,7 @@ import { namesIn, put, tempFolder } from "./support.js";
 
 async function outputs(contents: Readonly<Record<string, () => string>>): Promise<Output[]> {
   const targets = await checkTargets(Object.keys(contents));
-  return targets.map((target) => ({ target, bytes: () => Buffer.from(contents[target.path]()) }));
+  return targets.map((target) => ({ target, chunks: () => [Buffer.from(contents[target.path]())] }));
 }
 
 describe("checking targets", () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../src/checks/gate.js";
 import { AnnuletError } from "../../src/errors.js";
+import { encodeMesh } from "../../src/export/format.js";
 import { stlAscii } from "../../src/export/formats/stl-ascii.js";
 import { stlBinary } from "../../src/export/formats/stl-binary.js";
 import { readMesh } from "../../src/export/read.js";
@@ -9,8 +10,8 @@ import { box } from "../support/meshes.js";
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 const textOf = (bytes: Uint8Array) => new TextDecoder().decode(bytes);
-const binary = stlBinary.encode(box(), { name: "box" });
-const text = textOf(stlAscii.encode(box(), { name: "box" }));
+const binary = await encodeMesh(stlBinary, box(), { name: "box" });
+const text = textOf(await encodeMesh(stlAscii, box(), { name: "box" }));
 
 function problem(bytes: Uint8Array, fileName: string): string {
   try {
@@ -62,10 +63,10 @@ describe("readMesh", () => {
     expect(triangleCount(readMesh(bytesOf(two), "box.stl"))).toBe(12);
   });
 
-  it("keeps triangles that repeat a vertex, for the gate to see", () => {
+  it("keeps triangles that repeat a vertex, for the gate to see", async () => {
     const cube = box();
     const needle = { ...cube, triangles: Uint32Array.from([...cube.triangles, 0, 1, 1]) };
-    const mesh = readMesh(stlBinary.encode(needle, { name: "" }), "needle.stl");
+    const mesh = readMesh(await encodeMesh(stlBinary, needle, { name: "" }), "needle.stl");
     expect(checkSolid(mesh).faults.map(({ code }) => code)).toEqual(["repeated-vertex"]);
   });
 

@@ -1,5 +1,5 @@
 /** What is sunk or pierced, against exact volumes, and the rings that it leaves. */
-import { build, formatForFile } from "annulet";
+import { build, encodeMesh, formatForFile } from "annulet";
 import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../src/checks/gate.js";
 import { signedVolume } from "../../src/mesh/volume.js";
@@ -208,7 +208,7 @@ it.skipIf(!hasAdmesh)("a ring with all sections, pits and holes is clean to adme
     ],
   });
   expect(report.genus).toBe(report.genusExpected);
-  const stl = formatForFile("ring.stl").encode(mesh, { name: "ring" });
+  const stl = await encodeMesh(formatForFile("ring.stl"), mesh, { name: "ring" });
   expect(admesh(stl)).toMatchObject({ parts: 1, degenerate: 0, disconnectedEdges: [0, 0, 0], facetsReversed: 0 });
 });
 

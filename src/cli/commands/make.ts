@@ -7,6 +7,7 @@ import {
   type BuildResult,
   build,
   bvhKernel,
+  type Chunks,
   type Format,
   formatForFile,
   type Kernel,
@@ -90,7 +91,7 @@ export const makeCommand: Command<MakeOptions> = {
     const result = await buildRing(text, path, options, io);
     sayWarnings(io, result.report.warnings);
     const contents = makeContents(result, meshFiles, options.report !== undefined);
-    const outputs: Output[] = targets.map((target, i) => ({ target, bytes: contents[i] }));
+    const outputs: Output[] = targets.map((target, i) => ({ target, chunks: contents[i] }));
     const written = await writeOutputs(outputs);
     tell(result, written, options, io);
     return EXIT.done;
@@ -140,12 +141,12 @@ async function buildRing(text: string, path: string, options: MakeOptions, io: I
 
 /** What makes the bytes of each file, in the order of the targets: the meshes, then the report. */
 function makeContents({ mesh, report }: BuildResult, files: readonly MeshFile[], withReport: boolean) {
-  const contents = files.map(
+  const contents: (() => Chunks)[] = files.map(
     ({ format }) =>
       () =>
-        format.encode(mesh, { name: report.name }),
+        format.write(mesh, { name: report.name }),
   );
-  if (withReport) contents.push(() => new TextEncoder().encode(`${JSON.stringify(report, null, 2)}\n`));
+  if (withReport) contents.push(() => [new TextEncoder().encode(`${JSON.stringify(report, null, 2)}\n`)]);
   return contents;
 }
 

@@ -3,78 +3,44 @@
  * that binary STL would hold. STL has no place for a unit: the solid's name says it in words.
  */
 import type { Mesh } from "../../mesh/mesh.js";
-import { ByteWriter } from "../bytes.js";
-import { FLOAT32_BYTES, writeFloat32 } from "../decimal.js";
+import { ChunkBuffer, utf8 } from "../bytes.js";
 import type { EncodeOptions, Format } from "../format.js";
 import { asciiLine } from "../names.js";
-import { roundFacets } from "./facets.js";
+import { FACET_NUMBERS, fillFacet, requireFloat32 } from "./facets.js";
+import { TRIPLE_BYTES, VERTEX_LINE_BYTES, VertexLines, writeTriple } from "./vertex-lines.js";
 
 export const stlAscii: Format = {
   name: "stl-ascii",
   extensions: [".stl"],
   unit: 'the solid line says "unit: mm"; STL itself has no unit',
-  encode,
+  write,
 };
 
-const encoder = new TextEncoder();
-const FACET = encoder.encode("facet normal");
-const LOOP = encoder.encode("\nouter loop\n");
-const VERTEX = encoder.encode("vertex");
-const END = encoder.encode("endloop\nendfacet\n");
+const FACET = utf8("facet normal");
+const LOOP = utf8("\nouter loop\n");
+const END = utf8("endloop\nendfacet\n");
 
-/** Most bytes of one line of a vertex: the word, three numbers with a space before each, the line's end. */
-const VERTEX_LINE_BYTES = VERTEX.length + 3 * (FLOAT32_BYTES + 1) + 1;
-const FACET_BYTES = FACET.length + 3 * (FLOAT32_BYTES + 1) + LOOP.length + 3 * VERTEX_LINE_BYTES + END.length;
+const FACET_BYTES = FACET.length + TRIPLE_BYTES + LOOP.length + 3 * VERTEX_LINE_BYTES + END.length;
 
-function encode(mesh: Mesh, { name }: EncodeOptions): Uint8Array {
-  const { positions, normals } = roundFacets(mesh);
-  const { triangles } = mesh;
-  const { lines, starts } = vertexLines(positions);
+function* write(mesh: Mesh, { name }: EncodeOptions): Iterable<Uint8Array> {
+  requireFloat32(mesh);
+  const { positions, triangles } = mesh;
   const solid = solidName(name);
-  const writer = new ByteWriter();
-  writer.text(`solid ${solid}\n`);
+  yield utf8(`solid ${solid}\n`);
+  const lines = new VertexLines(positions);
+  const facet = new Float64Array(FACET_NUMBERS);
+  const buffer = new ChunkBuffer();
   for (let t = 0; t < triangles.length; t += 3) {
-    writer.into(FACET_BYTES, (chunk, at) => {
-      chunk.set(FACET, at);
-      let end = writeTriple(chunk, at + FACET.length, normals, t);
-      chunk.set(LOOP, end);
-      end += LOOP.length;
-      for (let i = 0; i < 3; i++) {
-        const from = starts[triangles[t + i]];
-        const to = starts[triangles[t + i] + 1];
-        for (let k = from; k < to; k++) chunk[end++] = lines[k];
-      }
-      chunk.set(END, end);
-      return end + END.length;
-    });
+    if (!buffer.hasRoomFor(FACET_BYTES)) yield buffer.take();
+    fillFacet(mesh, t, facet);
+    buffer.add(FACET);
+    buffer.at = writeTriple(buffer.bytes, buffer.at, facet, 0);
+    buffer.add(LOOP);
+    for (let i = 0; i < 3; i++) buffer.at = lines.write(buffer.bytes, buffer.at, triangles[t + i]);
+    buffer.add(END);
   }
-  writer.text(`endsolid ${solid}\n`);
-  return writer.finish();
-}
-
-/** Each vertex's line, made once: a closed mesh uses a vertex six times on average. */
-function vertexLines(positions: Float64Array): { lines: Uint8Array; starts: Uint32Array } {
-  const starts = new Uint32Array(positions.length / 3 + 1);
-  const writer = new ByteWriter();
-  for (let i = 0; i < positions.length; i += 3) {
-    writer.into(VERTEX_LINE_BYTES, (chunk, at) => {
-      chunk.set(VERTEX, at);
-      const end = writeTriple(chunk, at + VERTEX.length, positions, i);
-      chunk[end] = 10;
-      starts[i / 3 + 1] = starts[i / 3] + end + 1 - at;
-      return end + 1;
-    });
-  }
-  return { lines: writer.finish(), starts };
-}
-
-function writeTriple(chunk: Uint8Array, at: number, values: Float64Array, from: number): number {
-  let end = at;
-  for (let k = 0; k < 3; k++) {
-    chunk[end] = 32;
-    end = writeFloat32(chunk, end + 1, values[from + k]);
-  }
-  return end;
+  yield buffer.take();
+  yield utf8(`endsolid ${solid}\n`);
 }
 
 /** The name with the unit; what a reader could take for an end or a corner is broken up. */

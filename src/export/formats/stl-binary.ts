@@ -4,44 +4,57 @@
  * header says it in words.
  */
 import type { Mesh } from "../../mesh/mesh.js";
+import { ChunkBuffer } from "../bytes.js";
 import type { EncodeOptions, Format } from "../format.js";
 import { asciiLine } from "../names.js";
-import { roundFacets } from "./facets.js";
+import { FACET_NUMBERS, fillFacet, requireFloat32 } from "./facets.js";
 
 const HEADER_BYTES = 80;
-const COUNT_BYTES = 4;
 const FACET_BYTES = 50;
 
 export const stlBinary: Format = {
   name: "stl-binary",
   extensions: [".stl"],
   unit: 'the header says "unit: mm"; STL itself has no unit',
-  encode,
+  write,
 };
 
-function encode(mesh: Mesh, { name }: EncodeOptions): Uint8Array {
-  const { positions, normals } = roundFacets(mesh);
+function* write(mesh: Mesh, { name }: EncodeOptions): Iterable<Uint8Array> {
+  requireFloat32(mesh);
   const { triangles } = mesh;
-  const count = triangles.length / 3;
-  const bytes = new Uint8Array(HEADER_BYTES + COUNT_BYTES + FACET_BYTES * count);
-  writeHeader(bytes, name);
-  const view = new DataView(bytes.buffer);
-  view.setUint32(HEADER_BYTES, count, true);
-  let at = HEADER_BYTES + COUNT_BYTES;
-  for (let t = 0; t < triangles.length; t += 3) {
-    for (let k = 0; k < 3; k++) view.setFloat32(at + 4 * k, normals[t + k] + 0, true);
-    for (let i = 0; i < 3; i++) {
-      const from = 3 * triangles[t + i];
-      for (let k = 0; k < 3; k++) view.setFloat32(at + 12 * (i + 1) + 4 * k, positions[from + k], true);
-    }
+  const buffer = new ChunkBuffer();
+  writeHeader(buffer, name);
+  buffer.view.setUint32(buffer.at, triangles.length / 3, true);
+  buffer.at += 4;
+  let from = 0;
+  while (from < triangles.length) {
+    from = fillFacets(buffer, mesh, from);
+    yield buffer.take();
+  }
+  if (triangles.length === 0) yield buffer.take();
+}
+
+/** Writes facets while they have room. Returns the place of the first triangle that had none. */
+function fillFacets(buffer: ChunkBuffer, mesh: Mesh, from: number): number {
+  const { view } = buffer;
+  const facet = new Float64Array(FACET_NUMBERS);
+  const most = Math.floor((view.byteLength - buffer.at) / FACET_BYTES);
+  const to = Math.min(from + 3 * most, mesh.triangles.length);
+  let at = buffer.at;
+  for (let t = from; t < to; t += 3) {
+    fillFacet(mesh, t, facet);
+    for (let k = 0; k < FACET_NUMBERS; k++) view.setFloat32(at + 4 * k, facet[k], true);
+    view.setUint16(at + 4 * FACET_NUMBERS, 0);
     at += FACET_BYTES;
   }
-  return bytes;
+  buffer.at = at;
+  return to;
 }
 
 /** The rest of the header is spaces. "=" is left out: some readers take "COLOR=" in a header for colours. */
-function writeHeader(bytes: Uint8Array, name: string): void {
+function writeHeader(buffer: ChunkBuffer, name: string): void {
   const header = `annulet, unit: mm, ${asciiLine(name).replace(/=/g, "-")}`.slice(0, HEADER_BYTES);
-  bytes.fill(32, 0, HEADER_BYTES);
-  for (let i = 0; i < header.length; i++) bytes[i] = header.charCodeAt(i);
+  buffer.bytes.fill(32, 0, HEADER_BYTES);
+  for (let i = 0; i < header.length; i++) buffer.bytes[i] = header.charCodeAt(i);
+  buffer.at = HEADER_BYTES;
 }
