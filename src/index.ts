@@ -3,6 +3,7 @@ export { BUILD_DEFAULTS, type BuildOptions, type BuildResult, build } from "./bu
 export type { Fault, FaultCode } from "./checks/faults.js";
 export { checkForm, type FormCheck } from "./checks/form.js";
 export { assertSolid, checkSolid, describeFault, type SolidCheck, type SolidOptions } from "./checks/gate.js";
+export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./checks/walls.js";
 export { designJsonSchema } from "./design/json-schema.js";
 export { readDesign } from "./design/read.js";
 export { type Design, type DesignInput, designSchema } from "./design/schema.js";

@@ -89,7 +89,8 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 /** Library → the only parts of src that may import it. Libraries without a row may be used anywhere. */
 export const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   "node:*": ["cli"],
-  three: ["export", "union/kernels"],
+  three: ["export", "union/kernels", "checks/wall-rays"],
+  "three-mesh-bvh": ["checks/wall-rays"],
   "manifold-3d": ["union/kernels"],
   "three-bvh-csg": ["union/kernels"],
   "clipper2-ts": ["pattern"],
