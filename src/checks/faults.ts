@@ -29,17 +29,14 @@ export interface Fault {
 /** Places kept for each kind of fault; more would drown the message. */
 export const PLACES_SHOWN = 10;
 
-/** Collects the places of one kind of fault. */
-export class FaultCounter {
-  count = 0;
-  readonly places: Point3[] = [];
-
-  /** @param place is only asked while places are still kept; undefined where there is none */
-  add(place: () => Point3 | undefined): void {
-    const found = this.places.length < PLACES_SHOWN ? place() : undefined;
-    if (found !== undefined) this.places.push(found);
-    this.count++;
+/** The first places of some edges, triangles, vertices or shells; undefined where one has none. */
+export function firstPlaces(items: readonly number[], placeOf: (item: number) => Point3 | undefined): Point3[] {
+  const places: Point3[] = [];
+  for (let i = 0; i < items.length && places.length < PLACES_SHOWN; i++) {
+    const place = placeOf(items[i]);
+    if (place !== undefined) places.push(place);
   }
+  return places;
 }
 
 /** `count` things, in words: "1 edge", "3 edges". */

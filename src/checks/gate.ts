@@ -8,6 +8,7 @@ import type { Mesh } from "../mesh/mesh.js";
 import { requireTriples } from "../mesh/sound.js";
 import type { Fault } from "./faults.js";
 import { checkForm, type FormCheck } from "./form.js";
+import { readTopology } from "./topology.js";
 
 export interface SolidOptions {
   /** How many shells the mesh should have, sealed voids among them. 1 or more, whole. Default 1. */
@@ -44,8 +45,11 @@ export function checkSolid(mesh: Mesh, { components = 1 }: SolidOptions = {}): S
     });
   }
   requireTriples(mesh);
-  const exact = checkForm(mesh, components);
-  const float32 = checkForm(roundToFloat32(mesh), components);
+  const topology = readTopology(mesh);
+  const exact = checkForm(mesh, components, topology);
+  const rounded = roundToFloat32(mesh);
+  // Where rounding makes no two points one, the indices stay what they were; what depends on lengths is looked at again.
+  const float32 = checkForm(rounded, components, rounded.triangles === mesh.triangles ? topology : undefined);
   return { ...exact, closed: exact.closed && float32.closed, float32 };
 }
 

@@ -1,8 +1,9 @@
 /**
  * The edge table: every directed edge matched to the one that runs the other way.
  *
- * Directed edge h belongs to triangle ⌊h / 3⌋ and runs from its corner h mod 3 to the next corner. Edges are grouped by
- * two counting sorts, so time and memory grow with the mesh alone, whatever its shape.
+ * Directed edge h belongs to triangle ⌊h / 3⌋ and runs from its corner h mod 3 to the next corner. Edges are matched vertex
+ * by vertex, or, where some edge has not just two users, grouped by two counting sorts: either way time and memory grow
+ * with the mesh alone, whatever its shape.
  */
 import type { Mesh } from "./mesh.js";
 
@@ -36,6 +37,44 @@ export function previousEdge(h: number): number {
  *   there must be left out.
  */
 export function buildEdgeTable(mesh: Mesh, skip?: Uint8Array): EdgeTable {
+  const opposite = isClear(skip) ? matchPairs(mesh) : undefined;
+  return opposite === undefined
+    ? groupEdges(mesh, skip)
+    : { opposite, count: opposite.length / 2, open: [], crowded: [], crowdedLinks: [] };
+}
+
+function isClear(skip: Uint8Array | undefined): boolean {
+  if (skip !== undefined) for (let t = 0; t < skip.length; t++) if (skip[t] !== 0) return false;
+  return true;
+}
+
+/** The opposite of each directed edge where every edge has two users, one in each direction; otherwise undefined. */
+function matchPairs({ positions, triangles }: Mesh): Int32Array | undefined {
+  const vertices = positions.length / 3;
+  const leaving = countingSort(triangles, vertices);
+  const opposite = new Int32Array(triangles.length);
+  /** For each vertex the directed edge that led to it last: it holds for the vertex at hand if it leaves from there. */
+  const leadsTo = new Int32Array(vertices).fill(-1);
+  for (let from = 0, to = 0; from < leaving.length; from = to) {
+    const vertex = triangles[leaving[from]];
+    for (; to < leaving.length && triangles[leaving[to]] === vertex; to++) {
+      const end = triangles[nextEdge(leaving[to])];
+      const same = leadsTo[end];
+      if (same !== -1 && triangles[same] === vertex) return undefined;
+      leadsTo[end] = leaving[to];
+    }
+    for (let i = from; i < to; i++) {
+      const arriving = previousEdge(leaving[i]);
+      const back = leadsTo[triangles[arriving]];
+      if (back === -1 || triangles[back] !== vertex) return undefined;
+      opposite[arriving] = back;
+    }
+  }
+  return opposite;
+}
+
+/** The table of any mesh. */
+function groupEdges(mesh: Mesh, skip: Uint8Array | undefined): EdgeTable {
   const order = sortEdges(mesh, skip);
   const { triangles } = mesh;
   const opposite = new Int32Array(triangles.length).fill(-1);
@@ -86,14 +125,19 @@ function sortEdges(mesh: Mesh, skip: Uint8Array | undefined): Uint32Array {
     high[h] = Math.max(a, b);
     used[length++] = h;
   }
-  return countingSort(countingSort(used.subarray(0, length), high, vertices), low, vertices);
+  return countingSort(low, vertices, countingSort(high, vertices, used.subarray(0, length)));
 }
 
-function countingSort(items: Uint32Array, keyOf: Uint32Array, keys: number): Uint32Array {
+/** Items, or all that have a key, ordered by their key, below `keys`; those with the same key stay in order. */
+function countingSort(keyOf: Uint32Array, keys: number, items?: Uint32Array): Uint32Array {
+  const count = items === undefined ? keyOf.length : items.length;
   const at = new Uint32Array(keys + 1);
-  for (let i = 0; i < items.length; i++) at[keyOf[items[i]] + 1]++;
+  for (let i = 0; i < count; i++) at[keyOf[items === undefined ? i : items[i]] + 1]++;
   for (let key = 0; key < keys; key++) at[key + 1] += at[key];
-  const sorted = new Uint32Array(items.length);
-  for (let i = 0; i < items.length; i++) sorted[at[keyOf[items[i]]]++] = items[i];
+  const sorted = new Uint32Array(count);
+  for (let i = 0; i < count; i++) {
+    const item = items === undefined ? i : items[i];
+    sorted[at[keyOf[item]]++] = item;
+  }
   return sorted;
 }

@@ -12,25 +12,12 @@ export interface MergedPoints {
 
 /** Merges points whose three coordinates are bitwise equal; −0 counts as 0. Order of first appearance is kept. */
 export function mergeEqualPoints(positions: Float64Array): MergedPoints {
-  const count = positions.length / 3;
-  const clean = new Float64Array(positions.length);
-  for (let i = 0; i < positions.length; i++) clean[i] = positions[i] + 0;
-  const bits = new Uint32Array(clean.buffer);
-  const table = new Int32Array(tableSize(count)).fill(-1);
-  const mask = table.length - 1;
-  const indexOf = new Uint32Array(count);
-  let kept = 0;
-  for (let point = 0; point < count; point++) {
-    let slot = hashBits(bits, point * 6) & mask;
-    while (table[slot] !== -1 && !sameBits(bits, table[slot] * 6, point * 6)) slot = (slot + 1) & mask;
-    if (table[slot] === -1) {
-      // Points are moved down inside the same array: a kept point never stands after the one being read.
-      clean.copyWithin(kept * 3, point * 3, point * 3 + 3);
-      table[slot] = kept++;
-    }
-    indexOf[point] = table[slot];
-  }
-  return { indexOf, positions: clean.slice(0, kept * 3) };
+  return mergeByBits(new Float64Array(positions));
+}
+
+/** Merges points whose three coordinates are the same once rounded to float32, and gives them rounded. */
+export function mergeRoundedPoints(positions: Float64Array): MergedPoints {
+  return mergeByBits(new Float32Array(positions));
 }
 
 /** Smallest power of two that keeps a hash table of `count` entries at most half full. */
@@ -46,13 +33,53 @@ export function mixBits(value: number): number {
   return (h ^ (h >>> 16)) >>> 0;
 }
 
-function hashBits(bits: Uint32Array, at: number): number {
-  let h = 0;
-  for (let i = 0; i < 6; i++) h = Math.imul(h, 31) + mixBits(bits[at + i] + i);
-  return mixBits(h | 0);
+/** @param clean is changed: −0 becomes 0 */
+function mergeByBits(clean: Float32Array | Float64Array): MergedPoints {
+  for (let i = 0; i < clean.length; i++) clean[i] += 0;
+  const bits = new Uint32Array(clean.buffer);
+  const words = (3 * clean.BYTES_PER_ELEMENT) / bits.BYTES_PER_ELEMENT;
+  const count = clean.length / 3;
+  const indexOf = new Uint32Array(count);
+  /** Old index of each new point. */
+  const first = new Uint32Array(count);
+  const table = new Int32Array(tableSize(count)).fill(-1);
+  const mask = table.length - 1;
+  let kept = 0;
+  for (let point = 0; point < count; point++) {
+    let slot = hashBits(bits, point * words, words) & mask;
+    while (table[slot] !== -1 && !sameBits(bits, first[table[slot]] * words, point * words, words)) {
+      slot = (slot + 1) & mask;
+    }
+    if (table[slot] === -1) {
+      first[kept] = point;
+      table[slot] = kept++;
+    }
+    indexOf[point] = table[slot];
+  }
+  return { indexOf, positions: kept === count ? new Float64Array(clean) : pick(clean, first.subarray(0, kept)) };
 }
 
-function sameBits(bits: Uint32Array, a: number, b: number): boolean {
-  for (let i = 0; i < 6; i++) if (bits[a + i] !== bits[b + i]) return false;
+function pick(coordinates: Float32Array | Float64Array, points: Uint32Array): Float64Array {
+  const picked = new Float64Array(3 * points.length);
+  for (let i = 0; i < points.length; i++) {
+    for (let k = 0; k < 3; k++) picked[3 * i + k] = coordinates[3 * points[i] + k];
+  }
+  return picked;
+}
+
+/** 2³² over the golden ratio, made odd: multiplying by it spreads bits upward (D. Knuth, TAOCP 3, §6.4). */
+const SPREAD = 0x9e3779b1;
+
+function hashBits(bits: Uint32Array, at: number, words: number): number {
+  let h = 0;
+  for (let i = 0; i < words; i++) {
+    h = Math.imul(h ^ bits[at + i], SPREAD);
+    h ^= h >>> 15;
+  }
+  return mixBits(h);
+}
+
+function sameBits(bits: Uint32Array, a: number, b: number, words: number): boolean {
+  for (let i = 0; i < words; i++) if (bits[a + i] !== bits[b + i]) return false;
   return true;
 }

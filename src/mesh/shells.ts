@@ -14,8 +14,10 @@ export interface Shells {
 export function edgeShells(table: EdgeTable, skip?: Uint8Array): Shells {
   const { opposite, crowdedLinks } = table;
   const parent = singletons(opposite.length / 3);
-  for (let h = 0; h < opposite.length; h++) {
-    if (opposite[h] > h) unite(parent, Math.floor(h / 3), Math.floor(opposite[h] / 3));
+  for (let triangle = 0; triangle < parent.length; triangle++) {
+    for (let h = 3 * triangle; h < 3 * triangle + 3; h++) {
+      if (opposite[h] > h) unite(parent, triangle, Math.floor(opposite[h] / 3));
+    }
   }
   for (let i = 0; i < crowdedLinks.length; i += 2) {
     unite(parent, Math.floor(crowdedLinks[i] / 3), Math.floor(crowdedLinks[i + 1] / 3));

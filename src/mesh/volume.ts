@@ -27,9 +27,15 @@ export function volumesByLabel(mesh: Mesh, label: Int32Array, count: number): Fl
     const a = 3 * triangles[3 * t];
     const b = 3 * triangles[3 * t + 1];
     const c = 3 * triangles[3 * t + 2];
-    const [ax, ay, az] = [p[a] - ox, p[a + 1] - oy, p[a + 2] - oz];
-    const [bx, by, bz] = [p[b] - ox, p[b + 1] - oy, p[b + 2] - oz];
-    const [cx, cy, cz] = [p[c] - ox, p[c + 1] - oy, p[c + 2] - oz];
+    const ax = p[a] - ox;
+    const ay = p[a + 1] - oy;
+    const az = p[a + 2] - oz;
+    const bx = p[b] - ox;
+    const by = p[b + 1] - oy;
+    const bz = p[b + 2] - oz;
+    const cx = p[c] - ox;
+    const cy = p[c + 1] - oy;
+    const cz = p[c + 2] - oz;
     volumes[label[t]] += (ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)) / 6;
   }
   return volumes;

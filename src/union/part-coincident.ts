@@ -2,7 +2,7 @@
  * Parts points of a mesh that a single-precision file would make one: where two sheets of a surface come as near as that,
  * each point moves off the other sheet along its normal. Nothing else changes, and no triangle comes or goes.
  */
-import { mergeEqualPoints } from "../mesh/merge.js";
+import { mergeRoundedPoints } from "../mesh/merge.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { unitFaceNormals } from "../mesh/normals.js";
 
@@ -27,7 +27,7 @@ export function partCoincident(mesh: Mesh): Mesh {
 
 /** Points that are equal after rounding, in groups of two and more. */
 function coincidentPoints({ positions }: Mesh): number[][] {
-  const { indexOf, positions: different } = mergeEqualPoints(positions.map(Math.fround));
+  const { indexOf, positions: different } = mergeRoundedPoints(positions);
   if (different.length === positions.length) return [];
   const groups = new Map<number, number[]>();
   indexOf.forEach((point, vertex) => {

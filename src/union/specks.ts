@@ -34,17 +34,20 @@ export function dropSpecks(mesh: Mesh): Cleaned {
   if (shells.count < 2) return { mesh, hollows: [] };
   const volumes = volumesByLabel(mesh, shells.of, shells.count);
   const areas = areasByLabel(mesh, shells.of, shells.count);
-  const thick = (shell: number) => 2 * Math.abs(volumes[shell]) > THIN * areas[shell];
+  const thick = Array.from(volumes, (volume, shell) => 2 * Math.abs(volume) > THIN * areas[shell]);
   const hollows = new Map<number, Hollow>();
-  const kept: number[] = [];
-  shells.of.forEach((shell, t) => {
-    const corners = mesh.triangles.subarray(3 * t, 3 * t + 3);
-    if (thick(shell) && volumes[shell] > 0) kept.push(...corners);
-    else if (thick(shell) && !hollows.has(shell)) {
-      hollows.set(shell, { volume: -volumes[shell], place: pointOf(mesh, corners[0]) });
+  const kept = new Uint32Array(mesh.triangles.length);
+  let length = 0;
+  for (let t = 0; t < shells.of.length; t++) {
+    const shell = shells.of[t];
+    if (!thick[shell]) continue;
+    if (volumes[shell] > 0) {
+      for (let k = 0; k < 3; k++) kept[length++] = mesh.triangles[3 * t + k];
+    } else if (!hollows.has(shell)) {
+      hollows.set(shell, { volume: -volumes[shell], place: pointOf(mesh, mesh.triangles[3 * t]) });
     }
-  });
-  return { mesh: { positions: mesh.positions, triangles: Uint32Array.from(kept) }, hollows: [...hollows.values()] };
+  }
+  return { mesh: { positions: mesh.positions, triangles: kept.slice(0, length) }, hollows: [...hollows.values()] };
 }
 
 function pointOf({ positions }: Mesh, vertex: number): Point3 {
@@ -53,11 +56,17 @@ function pointOf({ positions }: Mesh, vertex: number): Point3 {
 
 function areasByLabel({ positions: p, triangles }: Mesh, label: Int32Array, count: number): Float64Array {
   const areas = new Float64Array(count);
-  label.forEach((shell, t) => {
-    const [a, b, c] = [3 * triangles[3 * t], 3 * triangles[3 * t + 1], 3 * triangles[3 * t + 2]];
-    const [ux, uy, uz] = [p[b] - p[a], p[b + 1] - p[a + 1], p[b + 2] - p[a + 2]];
-    const [vx, vy, vz] = [p[c] - p[a], p[c + 1] - p[a + 1], p[c + 2] - p[a + 2]];
-    areas[shell] += Math.hypot(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx) / 2;
-  });
+  for (let t = 0; t < label.length; t++) {
+    const a = 3 * triangles[3 * t];
+    const b = 3 * triangles[3 * t + 1];
+    const c = 3 * triangles[3 * t + 2];
+    const ux = p[b] - p[a];
+    const uy = p[b + 1] - p[a + 1];
+    const uz = p[b + 2] - p[a + 2];
+    const vx = p[c] - p[a];
+    const vy = p[c + 1] - p[a + 1];
+    const vz = p[c + 2] - p[a + 2];
+    areas[label[t]] += Math.sqrt((uy * vz - uz * vy) ** 2 + (uz * vx - ux * vz) ** 2 + (ux * vy - uy * vx) ** 2) / 2;
+  }
   return areas;
 }
