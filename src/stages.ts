@@ -2,6 +2,7 @@
  * Runs the stages of a build one after the other: times each, tells progress, stops when asked to.
  */
 import { AnnuletError, type Warn, type Warning } from "./errors.js";
+import { pause } from "./pause.js";
 
 /** How far a build has come. */
 export interface Progress {
@@ -53,7 +54,7 @@ export class Stages {
    */
   async run<Result>(stage: StageName, work: () => Result | Promise<Result>): Promise<Result> {
     this.#options.onProgress?.({ stage, share: this.#share });
-    await new Promise((resolve) => setTimeout(resolve, 0));
+    await pause();
     this.#options.signal?.throwIfAborted();
     const start = performance.now();
     const result = await this.#attempt(work);

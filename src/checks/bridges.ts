@@ -21,32 +21,40 @@ export interface Ball {
  * @param reach how far the mesh may lie from the true sphere, mm
  */
 export function findBridges(mesh: Mesh, balls: readonly Ball[], reach: number): Ball[] {
-  const owner = assignTriangles(mesh, balls, reach);
+  const ballsAt = findBallsAt(mesh, balls, reach);
   const faces = new Map<number, number[]>();
-  owner.forEach((ball, triangle) => {
-    if (ball < 0) return;
+  for (let t = 0; t < mesh.triangles.length / 3; t++) {
+    const [first, second, third] = [0, 1, 2].map((k) => ballsAt.get(mesh.triangles[3 * t + k]) ?? NONE);
+    const ball = first.find((i) => second.includes(i) && third.includes(i));
+    if (ball === undefined) continue;
     const list = faces.get(ball);
-    if (list === undefined) faces.set(ball, [triangle]);
-    else list.push(triangle);
-  });
+    if (list === undefined) faces.set(ball, [t]);
+    else list.push(t);
+  }
   return [...faces].filter(([, triangles]) => characteristic(mesh, triangles) < 1).map(([ball]) => balls[ball]);
 }
 
-/** For each triangle the ball on whose surface all its corners lie, −1 where there is none. */
-function assignTriangles({ positions, triangles }: Mesh, balls: readonly Ball[], reach: number): Int32Array {
-  const grid = new PointGrid<number>(balls.reduce((most, ball) => Math.max(most, ball.radius), 0) + reach);
-  balls.forEach(({ centre }, i) => {
-    grid.add(centre, i);
+const NONE: readonly number[] = [];
+
+/** For each vertex the balls on whose surface it lies, lowest first; vertices that lie on none are left out. */
+function findBallsAt({ positions }: Mesh, balls: readonly Ball[], reach: number): Map<number, number[]> {
+  const vertices = new PointGrid<number>(balls.reduce((most, { radius }) => Math.max(most, radius), 0) + reach);
+  for (let i = 0; i < positions.length; i += 3) {
+    vertices.add([positions[i], positions[i + 1], positions[i + 2]], i / 3);
+  }
+  const found = new Map<number, number[]>();
+  balls.forEach(({ centre, radius }, ball) => {
+    for (const vertex of vertices.near(centre)) {
+      const x = positions[3 * vertex] - centre[0];
+      const y = positions[3 * vertex + 1] - centre[1];
+      const z = positions[3 * vertex + 2] - centre[2];
+      if (Math.abs(Math.sqrt(x * x + y * y + z * z) - radius) > reach) continue;
+      const list = found.get(vertex);
+      if (list === undefined) found.set(vertex, [ball]);
+      else list.push(ball);
+    }
   });
-  const onBall = (vertex: number, { centre, radius }: Ball) => {
-    const [x, y, z] = [0, 1, 2].map((k) => positions[3 * vertex + k] - centre[k]);
-    return Math.abs(Math.hypot(x, y, z) - radius) <= reach;
-  };
-  return Int32Array.from({ length: triangles.length / 3 }, (_, t) => {
-    const corners = triangles.subarray(3 * t, 3 * t + 3);
-    const [x, y, z] = positions.subarray(3 * corners[0], 3 * corners[0] + 3);
-    return grid.near([x, y, z]).find((ball) => corners.every((vertex) => onBall(vertex, balls[ball]))) ?? -1;
-  });
+  return found;
 }
 
 /** V − E + F of some triangles of a mesh. */

@@ -8,6 +8,7 @@
 import type { Mesh } from "../mesh/mesh.js";
 import { groupDisjoint } from "./groups.js";
 import type { Kernel } from "./kernels/kernel.js";
+import { stoppable } from "./kernels/stoppable.js";
 import { partCoincident } from "./part-coincident.js";
 import { dropSpecks, type Hollow } from "./specks.js";
 import { tidyMesh } from "./tidy.js";
@@ -83,10 +84,10 @@ export async function uniteRing(parts: RingParts, options: UnionOptions): Promis
     const { mesh, hollows } = dropSpecks(await uniteAll(by, [ring, ...finish.raised]));
     return { mesh: partCoincident(tidyMesh(mesh)), hollows };
   };
-  const first = await attempt(() => unite(kernel), kernel !== fallback);
+  const first = await attempt(() => unite(stoppable(kernel, signal)), kernel !== fallback);
   if (first !== undefined && (kernel === fallback || accept(first.mesh)))
     return { ...first, kernel: kernel.name, road };
-  return { ...(await unite(fallback)), kernel: fallback.name, road, rejected: kernel.name };
+  return { ...(await unite(stoppable(fallback, signal))), kernel: fallback.name, road, rejected: kernel.name };
 }
 
 const NO_FINISH: NonNullable<RingParts["finish"]> = { tools: [], raised: [] };
