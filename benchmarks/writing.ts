@@ -6,9 +6,11 @@ import * as three from "three";
 import { OBJExporter } from "three/addons/exporters/OBJExporter.js";
 import { STLExporter } from "three/addons/exporters/STLExporter.js";
 import type { Format } from "../src/export/format.js";
+import { glb } from "../src/export/formats/glb.js";
 import { obj } from "../src/export/formats/obj.js";
 import { stlAscii } from "../src/export/formats/stl-ascii.js";
 import { stlBinary } from "../src/export/formats/stl-binary.js";
+import { threemf } from "../src/export/formats/threemf.js";
 import type { Mesh } from "../src/mesh/mesh.js";
 import { type Checksum, checksumOf } from "./checksum.js";
 import { drain } from "./drain.js";
@@ -52,6 +54,10 @@ export async function timeWriting(effort: Effort): Promise<Writing> {
     for (const { timing, result } of [reference, await timeTask(own, effort)]) {
       timings.push({ ...timing, bytes: result, ratio: timing.median / reference.timing.median });
     }
+  }
+  for (const format of [threemf, glb]) {
+    const { timing, result } = await timeTask(ours(format), effort);
+    timings.push({ ...timing, bytes: result, ratio: undefined });
   }
   return { checksum: checksumOf(mesh), timings };
 }

@@ -16,7 +16,7 @@ export {
   type Warning,
 } from "./errors.js";
 export { formatForFile, formats } from "./export/catalogue.js";
-export { type Chunks, type EncodeOptions, encodeMesh, type Format } from "./export/format.js";
+export { type Chunks, type EncodeOptions, encodeMesh, type FileMaterial, type Format } from "./export/format.js";
 export { type GeometryOptions, toBufferGeometry } from "./export/geometry.js";
 export { readMesh } from "./export/read.js";
 export type { FileSource } from "./files.js";
@@ -31,6 +31,7 @@ export {
 } from "./flat-tile.js";
 export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
 export { alloys, findAlloy } from "./measure/alloys/catalogue.js";
+export { type Look, lookOf } from "./measure/alloys/look.js";
 export { type MixPart, mixDensity } from "./measure/alloys/mix.js";
 export { metalFromWax } from "./measure/alloys/wax-to-metal.js";
 export { massOf, toPennyweights, toTroyOunces } from "./measure/mass.js";

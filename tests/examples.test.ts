@@ -5,10 +5,12 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { type BuildResult, build, encodeMesh, formats } from "annulet";
 import loadManifold from "manifold-3d";
-import { beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { filesBeside } from "../src/cli/design-folder.js";
+import { roundToFloat32 } from "../src/mesh/float32.js";
 import { signedVolume } from "../src/mesh/volume.js";
 import { admesh, hasAdmesh } from "./support/admesh.js";
+import { type Checker, COMPILE_PATIENCE, compileChecker, hasCgal } from "./support/self-intersections.js";
 import { readByThree } from "./support/three.js";
 
 const folder = fileURLToPath(new URL("../examples/", import.meta.url));
@@ -17,6 +19,18 @@ const designs = readdirSync(folder).filter((file) => file.endsWith(".json") && f
 it("there are examples", () => {
   expect(designs.length).toBeGreaterThan(0);
 });
+
+/**
+ * Triangles that cross are let pass, for now, where they are few and cross by hardly more than tidying moves points, 2 µm:
+ * one pair in so many triangles, and so deep in mm. Measured over the examples: 1 in 716, 0.0012 mm.
+ */
+const CROSSING = { triangles: 500, depth: 0.003 };
+
+let checker: Checker | undefined;
+beforeAll(() => {
+  if (hasCgal) checker = compileChecker();
+}, COMPILE_PATIENCE);
+afterAll(() => checker?.remove());
 
 describe.each(designs)("%s", (file) => {
   let ring: BuildResult;
@@ -57,9 +71,18 @@ describe.each(designs)("%s", (file) => {
   });
 
   it.each(formats.map((format) => [format.name, format] as const))("is read by three as %s", async (_, format) => {
-    const read = readByThree(format, await encodeMesh(format, ring.mesh, { name: ring.report.name }));
+    const read = await readByThree(format, await encodeMesh(format, ring.mesh, { name: ring.report.name }));
     expect(read.triangles.length / 3).toBe(ring.report.triangles);
     expect(Math.abs(signedVolume(read) / ring.report.volume - 1)).toBeLessThan(1e-5);
+  });
+
+  it.skipIf(!hasCgal)("crosses itself hardly anywhere by CGAL, as files hold it, and says where", () => {
+    const { count, deepest, places } = (checker as Checker).check(roundToFloat32(ring.mesh));
+    if (count > 0) {
+      console.info(`${file}: ${count} pairs of triangles cross, by up to ${deepest} mm, at ${places.join(" | ")}`);
+    }
+    expect(count).toBeLessThan(ring.report.triangles / CROSSING.triangles);
+    expect(deepest).toBeLessThan(CROSSING.depth);
   });
 
   it("has the volume and the genus that manifold-3d finds in it", async () => {

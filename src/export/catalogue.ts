@@ -3,12 +3,14 @@
  */
 import { AnnuletError } from "../errors.js";
 import type { Format } from "./format.js";
+import { glb } from "./formats/glb.js";
 import { obj } from "./formats/obj.js";
 import { stlAscii } from "./formats/stl-ascii.js";
 import { stlBinary } from "./formats/stl-binary.js";
+import { threemf } from "./formats/threemf.js";
 
 /** In order of preference: the first that has an ending is the one it stands for. */
-export const formats: readonly Format[] = [stlBinary, stlAscii, obj];
+export const formats: readonly Format[] = [stlBinary, stlAscii, obj, threemf, glb];
 
 /**
  * The format for a file name.

@@ -1,11 +1,23 @@
 /**
  * What a file format is: a plain value, so that users can add their own beside the built-in ones.
  */
+import type { Point3 } from "../math/point.js";
 import type { Mesh } from "../mesh/mesh.js";
 
 export interface EncodeOptions {
   /** The design's name, written where the format has room for one. Control characters become spaces. */
   readonly name: string;
+  /** What it is made of, for formats that show it. Default none is named; previews then show plain silver grey. */
+  readonly material?: FileMaterial;
+  /** A picture for formats that carry one, as the bytes of a PNG. Default none. */
+  readonly thumbnail?: Uint8Array;
+}
+
+export interface FileMaterial {
+  readonly name: string;
+  /** Linear red, green, blue, 0 to 1: the reflectance of a metal, the colour of anything else. */
+  readonly colour: Point3;
+  readonly metal: boolean;
 }
 
 /** A file's bytes, piece by piece. A chunk holds until the next is asked for: writers use one buffer again and again. */
@@ -19,9 +31,10 @@ export interface Format {
   /** How a reader of the file learns the unit, in words. */
   readonly unit: string;
   /**
-   * The file's bytes in chunks: the same mesh and name give the same bytes.
+   * The file's bytes in chunks: the same mesh and options give the same bytes.
    *
-   * @throws AnnuletError `mesh-malformed` when a coordinate or an index cannot be written, before the first chunk
+   * @throws AnnuletError `mesh-malformed` when a coordinate or an index cannot be written, or there is nothing where the
+   *   format wants something; before the first chunk
    */
   write(mesh: Mesh, options: EncodeOptions): Chunks;
 }

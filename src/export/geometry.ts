@@ -3,20 +3,20 @@
  */
 import { BufferAttribute, BufferGeometry } from "three";
 import type { Mesh } from "../mesh/mesh.js";
-import { creasedNormals } from "../mesh/normals.js";
+import { creasedNormals, DEFAULT_CREASE } from "../mesh/normals.js";
 import { requireSound } from "../mesh/sound.js";
 
 export type { BufferGeometry } from "three";
 
 export interface GeometryOptions {
   /**
-   * Edges where the surface turns by more than this are drawn sharp, radians, 0 to π. 0 shades flat. Default π / 6
-   * (30°; common practice, no source): arcs cut to a chord tolerance look round, edges of a profile stay edges.
+   * Edges where the surface turns by more than this are drawn sharp, radians, 0 to π. 0 shades flat. Default
+   * `DEFAULT_CREASE`, 30°.
    */
   readonly crease?: number;
 }
 
-export const GEOMETRY_DEFAULTS = { crease: Math.PI / 6 } as const;
+export const GEOMETRY_DEFAULTS = { crease: DEFAULT_CREASE } as const;
 
 /**
  * An indexed geometry with float32 positions in mm and normals. Vertices are split at creases.

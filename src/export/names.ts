@@ -10,6 +10,16 @@ export function oneLine(name: string): string {
   return name.replace(UNPRINTABLE, " ").replace(/\s+/g, " ").replace(/\\/g, "/").trim();
 }
 
+/** `oneLine` as the value of an XML attribute or the text of an element. */
+export function xmlText(name: string): string {
+  return oneLine(name)
+    .replace(/[\uFFFE\uFFFF]/g, " ")
+    .replace(/&/g, "&amp;")
+    .replace(/</g, "&lt;")
+    .replace(/>/g, "&gt;")
+    .replace(/"/g, "&quot;");
+}
+
 /** `oneLine` in ASCII: accents are taken off, any other character becomes a question mark. */
 export function asciiLine(name: string): string {
   return oneLine(name)

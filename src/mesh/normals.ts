@@ -7,6 +7,12 @@ import { buildEdgeTable, nextEdge, previousEdge } from "./edges.js";
 import type { Mesh } from "./mesh.js";
 import { findRoot, singletons, unite } from "./shells.js";
 
+/**
+ * Edges where the surface turns by more are sharp, radians: 30° (common practice, no source). Arcs cut to a chord tolerance
+ * look round, edges of a profile stay edges.
+ */
+export const DEFAULT_CREASE = Math.PI / 6;
+
 /** A mesh whose vertices are split where their normals differ. */
 export interface ShadedMesh extends Mesh {
   /** Unit normal of each vertex, x, y, z in turn. 0, 0, 0 where all faces at it have no area. */

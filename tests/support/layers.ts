@@ -98,6 +98,8 @@ export const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   harfbuzzjs: ["lettering/typeface"],
   "@xmldom/xmldom": ["pattern/svg"],
   "fast-png": ["pattern/image"],
+  fflate: ["export"],
+  "@gltf-transform/core": ["export"],
   commander: ["cli"],
   "cli-progress": ["cli"],
   "cli-table3": ["cli"],

@@ -9,8 +9,10 @@ import {
   bvhKernel,
   type Chunks,
   type Format,
+  findAlloy,
   formatForFile,
   type Kernel,
+  lookOf,
   manifoldKernel,
   type Problem,
 } from "../../index.js";
@@ -56,7 +58,7 @@ export const makeCommand: Command<MakeOptions> = {
   ],
   examples: [
     { line: "annulet make ring.json -o ring.stl", does: "for the printer" },
-    { line: "annulet make ring.json -o ring.stl -o ring.obj --report report.json", does: "several files at once" },
+    { line: "annulet make ring.json -o ring.3mf -o ring.glb --report report.json", does: "several files at once" },
     { line: "annulet make - --json < ring.json", does: "only the report, from standard input" },
   ],
   args: [DESIGN_ARGUMENT],
@@ -140,11 +142,12 @@ async function buildRing(text: string, path: string, options: MakeOptions, io: I
 }
 
 /** What makes the bytes of each file, in the order of the targets: the meshes, then the report. */
-function makeContents({ mesh, report }: BuildResult, files: readonly MeshFile[], withReport: boolean) {
+function makeContents({ mesh, report, design }: BuildResult, files: readonly MeshFile[], withReport: boolean) {
+  const material = lookOf(findAlloy(design.material));
   const contents: (() => Chunks)[] = files.map(
     ({ format }) =>
       () =>
-        format.write(mesh, { name: report.name }),
+        format.write(mesh, { name: report.name, material }),
   );
   if (withReport) contents.push(() => [new TextEncoder().encode(`${JSON.stringify(report, null, 2)}\n`)]);
   return contents;
