@@ -2,19 +2,21 @@
  * The whole pipeline: document → size → fit → profile → pattern → wrap → marks (all laid out flat) → solids → union →
  * checks → measure.
  */
+import { applyCasting, type PieceTime } from "./apply-casting.js";
 import { checkSolid } from "./checks/gate.js";
 import { checkHeadroom } from "./checks/headroom.js";
 import { gateRing } from "./checks/ring.js";
 import type { Design } from "./design/schema.js";
 import type { BufferGeometry } from "./export/geometry.js";
 import type { FileSource } from "./files.js";
-import { layOut } from "./lay-out.js";
+import { type Layout, layOut } from "./lay-out.js";
+import type { Finishing } from "./measure/allowances/allowance.js";
 import { findAlloy } from "./measure/alloys/catalogue.js";
 import { massOf } from "./measure/mass.js";
 import { measureMesh } from "./measure/measure.js";
 import type { Mesh } from "./mesh/mesh.js";
 import { noticesOf } from "./report/notices.js";
-import { makeReport, type Report } from "./report/report.js";
+import { type FinishedReport, makeReport, type Report } from "./report/report.js";
 import { makeParts } from "./solids/parts.js";
 import { MAX_BEADS } from "./solids/place-runs.js";
 import { type StageOptions, Stages } from "./stages.js";
@@ -30,16 +32,24 @@ export interface BuildOptions extends StageOptions {
   readonly maxBeads?: number;
   /** The files that the design names, drawings and fonts: name → text or bytes, or a function that gives one. Default: none. */
   readonly files?: FileSource;
+  /** Which piece the mesh is: the master with all casting allowances, the casting, or the finished piece. Default master. */
+  readonly piece?: PieceTime;
   /** Whether the result carries a three BufferGeometry too. Default false. */
   readonly geometry?: boolean;
 }
 
 /** Defaults of a build. */
-export const BUILD_DEFAULTS = { kernel: manifoldKernel, maxBeads: MAX_BEADS, geometry: false } as const;
+export const BUILD_DEFAULTS = {
+  kernel: manifoldKernel,
+  maxBeads: MAX_BEADS,
+  piece: "master",
+  geometry: false,
+} as const;
 
 export interface BuildResult {
-  /** The ring: one closed solid, mm. */
+  /** The ring: one closed solid, mm. Without casting allowances master, casting and finished piece are one. */
   readonly mesh: Mesh;
+  /** Of the finished piece; what the mesh measures is in its `allowances`. */
   readonly report: Report;
   /** The document with its defaults filled in. */
   readonly design: Design;
@@ -55,15 +65,36 @@ export interface BuildResult {
  *   the signal's reason where it was aborted
  */
 export async function build(document: unknown, options: BuildOptions = {}): Promise<BuildResult> {
-  const {
-    kernel = BUILD_DEFAULTS.kernel,
-    maxBeads = BUILD_DEFAULTS.maxBeads,
-    geometry = BUILD_DEFAULTS.geometry,
-  } = options;
+  const { piece = BUILD_DEFAULTS.piece, geometry = BUILD_DEFAULTS.geometry } = options;
+  const finished = await buildPiece(document, options);
+  // The casting before it is finished is a ring of its own sizes.
+  const warnings = [...finished.report.warnings];
+  const buildCast = async (finishing: Finishing) => {
+    const cast = await buildPiece(document, { ...options, onProgress: undefined }, finishing);
+    warnings.push(...cast.report.warnings.filter(({ code }) => warnings.every((known) => known.code !== code)));
+    return cast;
+  };
+  const { mesh, allowances } = await applyCasting(finished, buildCast, piece);
+  const report: Report = { ...finished.report, piece, allowances, warnings };
+  options.onProgress?.({ stage: "done", share: 1 });
+  return { mesh, report, design: finished.design, ...(geometry ? { geometry: await toGeometry(mesh) } : {}) };
+}
+
+/** A ring as it was built, with what was laid out for it. */
+export interface Piece extends Layout {
+  readonly mesh: Mesh;
+  readonly volume: number;
+  readonly report: FinishedReport;
+}
+
+/** Builds a ring without scaling it, finished or with what finishing takes off. */
+export async function buildPiece(document: unknown, options: BuildOptions, finishing?: Finishing): Promise<Piece> {
+  const { kernel = BUILD_DEFAULTS.kernel, maxBeads = BUILD_DEFAULTS.maxBeads } = options;
   const stages = new Stages(options);
   const { warn } = stages;
 
-  const { design, size, fit, width, profile, pattern, wrap, marks } = await layOut(document, stages, options.files);
+  const layout = await layOut(document, stages, options.files, finishing);
+  const { design, size, fit, width, profile, pattern, wrap, marks } = layout;
   const { tolerance, beads: beadRuns } = design;
   const parts = await stages.run("solids", () =>
     makeParts({ profile, wrap, pattern, marks, beadRuns, tolerance, maxBeads, warn }),
@@ -82,7 +113,7 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
   const check = await stages.run("checks", () => gateRing(mesh, { genus, balls: parts.spheres, tolerance, warn }));
   const measure = await stages.run("measure", () => measureMesh(mesh));
 
-  for (const notice of noticesOf({ design, profile, union })) warn(notice);
+  for (const notice of noticesOf({ profile, union })) warn(notice);
   const report = makeReport({
     ...{ design, size, width, fit, headroom, union, check, measure, genusExpected: genus },
     lambda: measureStretch(wrap, pattern.height),
@@ -91,8 +122,7 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
     warnings: stages.warnings,
     timings: stages.timings,
   });
-  stages.finish();
-  return { mesh, report, design, ...(geometry ? { geometry: await toGeometry(mesh) } : {}) };
+  return { ...layout, mesh, volume: measure.volume, report };
 }
 
 /** Loads three only where a geometry is asked for. */

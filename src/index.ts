@@ -1,4 +1,5 @@
 /** annulet's public names. */
+export type { PieceTime } from "./apply-casting.js";
 export { BUILD_DEFAULTS, type BuildOptions, type BuildResult, build } from "./build.js";
 export type { Fault, FaultCode } from "./checks/faults.js";
 export { checkForm, type FormCheck } from "./checks/form.js";
@@ -29,6 +30,16 @@ export {
   flatTile,
   type TilePart,
 } from "./flat-tile.js";
+export {
+  type AxisScale,
+  type CastingAllowance,
+  type CastingSpec,
+  castingAllowance,
+  type Finishing,
+  type Shrinkage,
+  scaleAgainst,
+} from "./measure/allowances/allowance.js";
+export type { AllowanceColumn, Allowances, PieceSizes } from "./measure/allowances/columns.js";
 export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
 export { alloys, findAlloy } from "./measure/alloys/catalogue.js";
 export { type Look, lookOf } from "./measure/alloys/look.js";

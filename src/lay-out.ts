@@ -1,16 +1,19 @@
 /**
  * The flat half of the pipeline: document → size → fit → profile → pattern → wrap → marks.
  */
+import { asCast } from "./design/as-cast.js";
 import { readDesign } from "./design/read.js";
 import type { Design } from "./design/schema.js";
 import type { FileSource } from "./files.js";
 import { loadFonts } from "./lettering/load.js";
 import { fontsOf, type Marks, makeMarks } from "./marks/marks.js";
+import type { Finishing } from "./measure/allowances/allowance.js";
 import { regionLists } from "./pattern/areas.js";
 import { drawingNames } from "./pattern/drawing-names.js";
 import type { Fit } from "./pattern/fit.js";
 import { loadImages } from "./pattern/image/load.js";
 import { textDrawings, textFonts } from "./pattern/lettering/text-art.js";
+import { liftPattern } from "./pattern/lift.js";
 import { completePattern, noPattern, type Pattern } from "./pattern/pattern.js";
 import { loadDrawings } from "./pattern/svg/load.js";
 import { buildProfile, type Profile } from "./profile/profile.js";
@@ -41,11 +44,20 @@ export interface Layout {
  *
  * @param document the design document: an object, or JSON text
  * @param files the files that it names
+ * @param finishing what finishing takes off, added on: the casting before it is finished; default the finished piece
  * @throws AnnuletError with everything that is wrong in the document
  */
-export async function layOut(document: unknown, stages: Stages, files: FileSource = {}): Promise<Layout> {
+export async function layOut(
+  document: unknown,
+  stages: Stages,
+  files: FileSource = {},
+  finishing?: Finishing,
+): Promise<Layout> {
   const { warn } = stages;
-  const design = await stages.run("document", () => readDesign(document));
+  const design = await stages.run("document", () => {
+    const finished = readDesign(document);
+    return finishing === undefined ? finished : asCast(finished, finishing);
+  });
   const { tolerance, beads, pattern: art, lettering } = design;
   const size = await stages.run("size", () => resolveSize(design.size));
   const boreRadius = size.diameter / 2;
@@ -61,7 +73,8 @@ export async function layOut(document: unknown, stages: Stages, files: FileSourc
     const svgs = await loadDrawings(drawingNames(art, beads), files, warn);
     const drawings = new Map([...svgs, ...textDrawings(lists, fonts)]);
     const images = await loadImages(lists, files);
-    return { pattern: completePattern(art, beads, fit, { profile, tolerance, warn, drawings, images }), fonts };
+    const pattern = completePattern(art, beads, fit, { profile, tolerance, warn, drawings, images });
+    return { pattern: liftPattern(pattern, finishing?.relief ?? 0), fonts };
   });
   const carries =
     pattern.reliefs.length + pattern.carvings.length > 0 ||

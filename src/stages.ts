@@ -71,9 +71,4 @@ export class Stages {
       throw new AnnuletError(cause.problems, { cause, warnings: this.warnings });
     }
   }
-
-  /** Tells that all is done. */
-  finish(): void {
-    this.#options.onProgress?.({ stage: "done", share: 1 });
-  }
 }

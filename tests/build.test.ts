@@ -140,11 +140,6 @@ describe("warnings", () => {
     expect(report.bounds.max[2] - report.bounds.min[2]).toBeCloseTo(report.band.width, 6);
   });
 
-  it("tell casting allowances that are not applied", async () => {
-    const { report } = await build({ ...plain, casting: { shrinkage: 1.5 } });
-    expect(codes(report.warnings)).toEqual([...codes((await build(plain)).report.warnings), "casting-not-applied"]);
-  });
-
   it("tell handles that the design does not have, with their places", async () => {
     const { report } = await build({
       ...plain,

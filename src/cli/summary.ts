@@ -22,7 +22,7 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
     ["volume", `${fixed(report.volume)} mm³`],
     ...Object.entries(report.mass).map(([material, grams]): [string, string] => [
       "mass",
-      `${fixed(grams)} g in ${material}, as modelled`,
+      `${fixed(grams)} g in ${material}, finished`,
     ]),
     ...files.map(({ path, size }): [string, string] => ["written", `${path} (${showBytes(size)})`]),
   ];

@@ -7,15 +7,16 @@ import { alloys } from "../measure/alloys/catalogue.js";
 import { beadRunSchema, patternSchema } from "../pattern/schema.js";
 import { profileSchema } from "../profile/schema.js";
 import { sizeSchema } from "../sizing/size.js";
+import { CASTING_DEFAULTS, castingSchema } from "./casting.js";
 import { DESIGN_VERSION } from "./versions.js";
 
-/** Defaults of the document's own fields; lengths in mm, shrinkage in %. */
+/** Defaults of the document's own fields; lengths in mm. */
 export const DESIGN_DEFAULTS = {
   name: "ring",
   tolerance: 0.01,
   material: "ag925",
   proud: false,
-  casting: { shrinkage: 0, finishing: 0 },
+  casting: CASTING_DEFAULTS,
 } as const;
 
 /** Most bead runs a document may have; a chosen limit, above any hand-made design. */
@@ -23,21 +24,6 @@ const MAX_BEAD_RUNS = 200;
 
 /** Most texts a document may have; a chosen limit. */
 const MAX_LETTERING = 50;
-
-const castingSchema = z.strictObject({
-  shrinkage: z
-    .number()
-    .min(0)
-    .max(20)
-    .default(DESIGN_DEFAULTS.casting.shrinkage)
-    .describe("linear shrinkage from pattern to casting, %, 0 to 20; default 0; recorded, not applied"),
-  finishing: z
-    .number()
-    .min(0)
-    .max(1)
-    .default(DESIGN_DEFAULTS.casting.finishing)
-    .describe("metal that finishing takes off each polished face, mm, 0 to 1; default 0; recorded, not applied"),
-});
 
 export const designSchema = z.strictObject({
   $schema: z.string().optional().describe("address of the JSON Schema, for editors; has no effect on the ring"),
@@ -79,7 +65,9 @@ export const designSchema = z.strictObject({
     .describe("symbol of the material that the ring is weighed in; default ag925"),
   casting: castingSchema
     .optional()
-    .describe("casting allowances, recorded, not applied: the mesh is the finished piece; default none"),
+    .describe(
+      "what the master is made larger by, so that the finished piece has the design's sizes after casting and finishing; default none",
+    ),
   proud: z
     .boolean()
     .default(DESIGN_DEFAULTS.proud)

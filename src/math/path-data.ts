@@ -29,6 +29,15 @@ export interface FlatSubpath {
   readonly closed: boolean;
 }
 
+/** The same path moved, as text; one that cannot be read is returned as it is, for those who read it to complain. */
+export function translatePath(d: string, dx: number, dy: number): string {
+  try {
+    return new SVGPathData(d).toAbs().translate(dx, dy).encode();
+  } catch {
+    return d;
+  }
+}
+
 export interface FlattenPathOptions {
   /** Factor on every coordinate; the tolerance is in the scaled unit. Default 1. */
   readonly scale?: number;

@@ -1,14 +1,12 @@
 /**
  * What a maker should know of a ring that no single stage could say.
  */
-import type { Design } from "../design/schema.js";
 import type { Warning } from "../errors.js";
 import type { Profile } from "../profile/profile.js";
 import { sizeAdvice } from "../sizing/size-advice.js";
 import type { UnionResult } from "../union/union.js";
 
 export interface NoticeOptions {
-  readonly design: Design;
   readonly profile: Profile;
   readonly union: UnionResult;
 }
@@ -16,19 +14,9 @@ export interface NoticeOptions {
 /** Places that are told. */
 const PLACES_SHOWN = 10;
 
-/** Advice on the size, hollows that were filled, allowances that are recorded but not applied, a kernel that had to be replaced. */
-export function noticesOf({ design, profile, union }: NoticeOptions): Warning[] {
+/** Advice on the size, hollows that were filled, a kernel that had to be replaced. */
+export function noticesOf({ profile, union }: NoticeOptions): Warning[] {
   const notices = [...sizeAdvice({ bandWidth: profile.width, bore: profile.bore })];
-  if (design.casting !== undefined && (design.casting.shrinkage > 0 || design.casting.finishing > 0)) {
-    notices.push({
-      code: "casting-not-applied",
-      message:
-        "the casting allowances are recorded but not applied: the mesh is the finished piece at its finished size",
-      path: "casting",
-      value: design.casting,
-      hint: "scale the master by 1 / (1 − shrinkage) in the printing software, and ask your caster for the figure",
-    });
-  }
   if (union.hollows.length > 0) {
     const { length } = union.hollows;
     notices.push({

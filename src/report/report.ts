@@ -5,6 +5,7 @@ import type { SolidCheck } from "../checks/gate.js";
 import type { Design } from "../design/schema.js";
 import type { Warning } from "../errors.js";
 import type { Point3 } from "../math/point.js";
+import type { Allowances } from "../measure/allowances/columns.js";
 import type { Measure } from "../measure/measure.js";
 import type { Fit } from "../pattern/fit.js";
 import type { ResolvedSize } from "../sizing/size.js";
@@ -15,7 +16,15 @@ import { degrees } from "../units.js";
 import type { StretchReport } from "../wrap/stretch.js";
 
 /** Everything measured on one ring. Lengths in mm, masses in g. */
-export interface Report {
+export interface Report extends FinishedReport {
+  /** Which piece the mesh is; all but `allowances` is of the finished one. */
+  readonly piece: keyof Pick<Allowances, "finished" | "cast" | "master">;
+  /** Sizes and weights of the finished piece, the casting and the master. */
+  readonly allowances: Allowances;
+}
+
+/** What is measured on the finished piece. */
+export interface FinishedReport {
   readonly name: string;
   /** Whether the mesh passed the gate, in double precision and as a float32 file holds it. */
   readonly closed: boolean;
@@ -75,10 +84,10 @@ export interface Findings {
   readonly measure: Measure;
   readonly mass: number;
   readonly warnings: readonly Warning[];
-  readonly timings: Report["timings"];
+  readonly timings: FinishedReport["timings"];
 }
 
-export function makeReport(found: Findings): Report {
+export function makeReport(found: Findings): FinishedReport {
   const { design, check, measure, fit } = found;
   return {
     name: design.name,

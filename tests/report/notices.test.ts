@@ -14,7 +14,7 @@ const union: UnionResult = { mesh: box(), kernel: "manifold", road: "whole-ring"
 
 function notices(document: object, by: UnionResult = union) {
   const design = readDesign(document);
-  return noticesOf({ design, profile: buildProfile(design.profile, 8.6, 0.01), union: by });
+  return noticesOf({ profile: buildProfile(design.profile, 8.6, 0.01), union: by });
 }
 
 const codes = (document: object, by?: UnionResult) => notices(document, by).map(({ code }) => code);
@@ -23,12 +23,6 @@ describe("what a maker is told of a ring", () => {
   it("is nothing of a plain narrow one", () => {
     expect(codes(narrow)).toEqual([]);
     expect(codes({ ...narrow, casting: {} })).toEqual([]);
-  });
-
-  it("is that casting allowances are not applied", () => {
-    const [notice] = notices({ ...narrow, casting: { shrinkage: 1.5 } });
-    expect(notice).toMatchObject({ code: "casting-not-applied", value: { shrinkage: 1.5, finishing: 0 } });
-    expect(codes({ ...narrow, casting: { finishing: 0.05 } })).toEqual(["casting-not-applied"]);
   });
 
   it("is which kernel was replaced by which", () => {

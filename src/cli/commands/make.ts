@@ -14,8 +14,10 @@ import {
   type Kernel,
   lookOf,
   manifoldKernel,
+  type PieceTime,
   type Problem,
 } from "../../index.js";
+import { describeAllowances } from "../allowances.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
@@ -28,6 +30,8 @@ import { describeRing } from "../summary.js";
 import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 
+const PIECES: readonly PieceTime[] = ["master", "cast", "finished"];
+
 const kernels: readonly Kernel[] = [manifoldKernel, bvhKernel];
 
 /** Forms of STL, and the names of their formats. */
@@ -39,6 +43,7 @@ interface MakeOptions {
   readonly stl?: keyof typeof STL_FORMATS;
   readonly kernel?: string;
   readonly maxBeads?: number;
+  readonly piece?: string;
   readonly json?: boolean;
   readonly quiet?: boolean;
 }
@@ -79,6 +84,11 @@ export const makeCommand: Command<MakeOptions> = {
       flags: "--max-beads <count>",
       description: `most beads that are built (default: ${BUILD_DEFAULTS.maxBeads})`,
       number: true,
+    },
+    {
+      flags: "--piece <which>",
+      description: `which piece the mesh is: the master to print, with all casting allowances; the casting before it is finished; or the finished piece (default: ${BUILD_DEFAULTS.piece})`,
+      choices: PIECES,
     },
     { ...JSON_OPTION, description: "print the report as JSON instead of a summary" },
     { flags: "-q, --quiet", description: "no progress and no summary; warnings and errors stay" },
@@ -133,6 +143,7 @@ async function buildRing(text: string, path: string, options: MakeOptions, io: I
     return await build(text, {
       kernel: kernels.find((kernel) => kernel.name === options.kernel) ?? BUILD_DEFAULTS.kernel,
       maxBeads: options.maxBeads,
+      piece: PIECES.find((piece) => piece === options.piece),
       files: filesBeside(path),
       onProgress: ({ stage, share }) => progress.update(stage, share),
     });
@@ -159,6 +170,7 @@ function tell({ report }: BuildResult, written: readonly WrittenFile[], options:
     if (!options.quiet) for (const { path, size } of written) say(io, `written: ${path} (${showBytes(size)})`);
   } else if (!options.quiet) {
     print(io, describeRing(report, written));
+    print(io, `\n${describeAllowances(report.allowances)}`);
     print(io, "\nBefore you cast, wear or sell it: annulet cautions");
   }
 }

@@ -1,0 +1,93 @@
+/**
+ * From the finished piece to the master: finishing allowance on, then scaled for shrinkage.
+ */
+import { assertSolid } from "./checks/gate.js";
+import type { Design } from "./design/schema.js";
+import { AnnuletError } from "./errors.js";
+import { type AxisScale, castingAllowance, type Finishing, takesOff } from "./measure/allowances/allowance.js";
+import { type Allowances, allowanceColumns, type PieceSizes } from "./measure/allowances/columns.js";
+import { findAlloy } from "./measure/alloys/catalogue.js";
+import type { Mesh } from "./mesh/mesh.js";
+import { transformMesh } from "./mesh/transform.js";
+import type { Pattern } from "./pattern/pattern.js";
+import type { Profile } from "./profile/profile.js";
+import { seatWall } from "./profile/seat-wall.js";
+
+/** The piece at one of its three times: with the design's sizes, as it comes from the flask, as it is printed. */
+export type PieceTime = "finished" | "cast" | "master";
+
+/** A piece that was built. */
+export interface Built {
+  readonly mesh: Mesh;
+  readonly design: Design;
+  readonly profile: Profile;
+  readonly pattern: Pattern;
+  /** mm³ */
+  readonly volume: number;
+}
+
+export interface Casting {
+  /** The piece that was asked for. */
+  readonly mesh: Mesh;
+  readonly allowances: Allowances;
+}
+
+/**
+ * Works out a piece's allowances and its mesh at one time.
+ *
+ * @param build builds it with a finishing allowance
+ * @throws what that throws, said of the unfinished casting; `not-closed` where the scaled mesh fails the gate
+ */
+export async function applyCasting(
+  finished: Built,
+  build: (finishing: Finishing) => Promise<Built>,
+  time: PieceTime,
+): Promise<Casting> {
+  const { casting, material } = finished.design;
+  const allowance = castingAllowance(casting);
+  const { finishing, scale } = allowance;
+  const cast = takesOff(finishing) ? await saidOfCasting(() => build(finishing)) : finished;
+  const allowances = allowanceColumns(sizesOf(finished), sizesOf(cast), {
+    allowance,
+    metal: findAlloy(material),
+    pattern: findAlloy(casting?.pattern ?? MASTER_MATERIAL),
+  });
+  const meshes = { finished: () => finished.mesh, cast: () => cast.mesh, master: () => scaleMesh(cast.mesh, scale) };
+  return { mesh: meshes[time](), allowances };
+}
+
+/** What a master is weighed in where the document does not say. */
+const MASTER_MATERIAL = "resin";
+
+function sizesOf({ profile, pattern, volume }: Built): PieceSizes {
+  return {
+    bore: 2 * profile.boreRadius,
+    width: profile.width,
+    thickness: profile.thickness,
+    wall: seatWall(profile),
+    relief: pattern.reliefs.length > 0 ? pattern.height : null,
+    volume,
+  };
+}
+
+function scaleMesh(mesh: Mesh, { axial, radial }: AxisScale): Mesh {
+  if (axial === 1 && radial === 1) return mesh;
+  const scaled = transformMesh(mesh, [radial, 0, 0, 0, 0, radial, 0, 0, 0, 0, axial, 0, 0, 0, 0, 1]);
+  // Rounded to float32 its points are others than those that passed the gate before.
+  assertSolid(scaled);
+  return scaled;
+}
+
+/** Names the unfinished casting in what goes wrong with it: the finished piece was sound. */
+async function saidOfCasting<Result>(work: () => Promise<Result>): Promise<Result> {
+  try {
+    return await work();
+  } catch (cause) {
+    if (!(cause instanceof AnnuletError)) throw cause;
+    const problems = cause.problems.map((problem) => ({
+      ...problem,
+      message: `with casting.finishing added, before it is taken off: ${problem.message}`,
+    }));
+    throw new AnnuletError(problems, { cause, warnings: cause.warnings });
+  }
+}
