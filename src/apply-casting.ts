@@ -2,11 +2,14 @@
  * From the finished piece to the master: finishing allowance on, then scaled for shrinkage.
  */
 import { assertSolid } from "./checks/gate.js";
+import { CASTING_DEFAULTS } from "./design/casting.js";
+import { materialsOf } from "./design/materials.js";
 import type { Design } from "./design/schema.js";
 import { AnnuletError } from "./errors.js";
 import { type AxisScale, castingAllowance, type Finishing, takesOff } from "./measure/allowances/allowance.js";
 import { type Allowances, allowanceColumns, type PieceSizes } from "./measure/allowances/columns.js";
 import { findAlloy } from "./measure/alloys/catalogue.js";
+import { type WeightTable, weighPiece } from "./measure/weights/weight-table.js";
 import type { Mesh } from "./mesh/mesh.js";
 import { transformMesh } from "./mesh/transform.js";
 import type { Pattern } from "./pattern/pattern.js";
@@ -30,6 +33,7 @@ export interface Casting {
   /** The piece that was asked for. */
   readonly mesh: Mesh;
   readonly allowances: Allowances;
+  readonly weights: WeightTable;
 }
 
 /**
@@ -43,21 +47,23 @@ export async function applyCasting(
   build: (finishing: Finishing) => Promise<Built>,
   time: PieceTime,
 ): Promise<Casting> {
-  const { casting, material } = finished.design;
+  const { casting, costing, material } = finished.design;
+  const alloys = materialsOf(finished.design);
   const allowance = castingAllowance(casting);
   const { finishing, scale } = allowance;
   const cast = takesOff(finishing) ? await saidOfCasting(() => build(finishing)) : finished;
-  const allowances = allowanceColumns(sizesOf(finished), sizesOf(cast), {
-    allowance,
-    metal: findAlloy(material),
-    pattern: findAlloy(casting?.pattern ?? MASTER_MATERIAL),
-  });
+  const pattern = findAlloy(casting?.pattern ?? CASTING_DEFAULTS.pattern, { alloys });
+  const metal = findAlloy(material, { alloys });
+  const allowances = allowanceColumns(sizesOf(finished), sizesOf(cast), { allowance, metal, pattern });
+  const { axial, radial } = allowance.patternScale;
+  const volumes = {
+    ...{ finished: finished.volume, cast: cast.volume, master: allowances.master.volume },
+    pattern: cast.volume * radial ** 2 * axial,
+  };
+  const weights = weighPiece(volumes, { alloys, pattern, ...costing });
   const meshes = { finished: () => finished.mesh, cast: () => cast.mesh, master: () => scaleMesh(cast.mesh, scale) };
-  return { mesh: meshes[time](), allowances };
+  return { mesh: meshes[time](), allowances, weights };
 }
-
-/** What a master is weighed in where the document does not say. */
-const MASTER_MATERIAL = "resin";
 
 function sizesOf({ profile, pattern, volume }: Built): PieceSizes {
   return {

@@ -6,6 +6,7 @@ import { applyCasting, type PieceTime } from "./apply-casting.js";
 import { checkSolid } from "./checks/gate.js";
 import { checkHeadroom } from "./checks/headroom.js";
 import { gateRing } from "./checks/ring.js";
+import { materialsOf } from "./design/materials.js";
 import type { Design } from "./design/schema.js";
 import type { BufferGeometry } from "./export/geometry.js";
 import type { FileSource } from "./files.js";
@@ -74,8 +75,8 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
     warnings.push(...cast.report.warnings.filter(({ code }) => warnings.every((known) => known.code !== code)));
     return cast;
   };
-  const { mesh, allowances } = await applyCasting(finished, buildCast, piece);
-  const report: Report = { ...finished.report, piece, allowances, warnings };
+  const { mesh, allowances, weights } = await applyCasting(finished, buildCast, piece);
+  const report: Report = { ...finished.report, piece, allowances, weights, warnings };
   options.onProgress?.({ stage: "done", share: 1 });
   return { mesh, report, design: finished.design, ...(geometry ? { geometry: await toGeometry(mesh) } : {}) };
 }
@@ -118,7 +119,7 @@ export async function buildPiece(document: unknown, options: BuildOptions, finis
     ...{ design, size, width, fit, headroom, union, check, measure, genusExpected: genus },
     lambda: measureStretch(wrap, pattern.height),
     runs: parts.runs,
-    mass: massOf(measure.volume, findAlloy(design.material)),
+    mass: massOf(measure.volume, findAlloy(design.material, { alloys: materialsOf(design) })),
     warnings: stages.warnings,
     timings: stages.timings,
   });

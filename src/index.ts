@@ -6,6 +6,7 @@ export { checkForm, type FormCheck } from "./checks/form.js";
 export { assertSolid, checkSolid, describeFault, type SolidCheck, type SolidOptions } from "./checks/gate.js";
 export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./checks/walls.js";
 export { designJsonSchema } from "./design/json-schema.js";
+export { materialsOf } from "./design/materials.js";
 export { readDesign } from "./design/read.js";
 export { type Design, type DesignInput, designSchema } from "./design/schema.js";
 export {
@@ -44,9 +45,17 @@ export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
 export { alloys, findAlloy } from "./measure/alloys/catalogue.js";
 export { type Look, lookOf } from "./measure/alloys/look.js";
 export { type MixPart, mixDensity } from "./measure/alloys/mix.js";
+export { type OwnAlloy, ownAlloy } from "./measure/alloys/own.js";
 export { metalFromWax } from "./measure/alloys/wax-to-metal.js";
 export { massOf, toPennyweights, toTroyOunces } from "./measure/mass.js";
 export { type Measure, measureMesh, surfaceArea } from "./measure/measure.js";
+export {
+  type PieceVolumes,
+  type WeightOptions,
+  type WeightRow,
+  type WeightTable,
+  weighPiece,
+} from "./measure/weights/weight-table.js";
 export { type Bounds, meshBounds } from "./mesh/bounds.js";
 export { concatMeshes, type Mesh, triangleCount, vertexCount } from "./mesh/mesh.js";
 export { reverseMesh, transformMesh } from "./mesh/transform.js";

@@ -58,10 +58,17 @@ function explainIssue(issue: z.core.$ZodIssue, part: Part): Problem[] {
       code: "value-invalid",
       message: inWords(issue, value, allowed),
       value,
-      allowed: issue.code === "custom" ? undefined : allowed,
-      hint: nearest(value, issue.code === "invalid_value" ? issue.values : []) ?? hint,
+      ...(issue.code === "custom"
+        ? saidWith(issue)
+        : { allowed, hint: nearest(value, issue.code === "invalid_value" ? issue.values : []) ?? hint }),
     }),
   ];
+}
+
+/** What a rule between fields says beside its message. */
+function saidWith({ params }: z.core.$ZodIssueCustom): Pick<Problem, "allowed" | "hint"> {
+  const text = (value: unknown) => (typeof value === "string" ? value : undefined);
+  return { allowed: text(params?.allowed), hint: text(params?.hint) };
 }
 
 function explainUnion(issue: z.core.$ZodIssueInvalidUnion, part: Part, path: Path): Problem[] {

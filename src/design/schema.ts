@@ -8,6 +8,7 @@ import { beadRunSchema, patternSchema } from "../pattern/schema.js";
 import { profileSchema } from "../profile/schema.js";
 import { sizeSchema } from "../sizing/size.js";
 import { CASTING_DEFAULTS, castingSchema } from "./casting.js";
+import { costingSchema, materialsRule, ownAlloysSchema } from "./materials.js";
 import { DESIGN_VERSION } from "./versions.js";
 
 /** Defaults of the document's own fields; lengths in mm. */
@@ -25,54 +26,61 @@ const MAX_BEAD_RUNS = 200;
 /** Most texts a document may have; a chosen limit. */
 const MAX_LETTERING = 50;
 
-export const designSchema = z.strictObject({
-  $schema: z.string().optional().describe("address of the JSON Schema, for editors; has no effect on the ring"),
-  annulet: z.literal(DESIGN_VERSION).describe("version of the document; 1"),
-  name: z
-    .string()
-    .min(1)
-    .max(200)
-    .default(DESIGN_DEFAULTS.name)
-    .describe("name of the ring, 1 to 200 characters; default ring"),
-  size: sizeSchema,
-  tolerance: z
-    .number()
-    .min(0.001)
-    .max(0.2)
-    .default(DESIGN_DEFAULTS.tolerance)
-    .describe("largest chordal deviation of the mesh from the true surface, mm, 0.001 to 0.2; default 0.01"),
-  profile: profileSchema,
-  pattern: patternSchema
-    .optional()
-    .describe("the relief on the band's seat: what is drawn in a tile and how it repeats; default a plain band"),
-  beads: z
-    .array(beadRunSchema)
-    .max(MAX_BEAD_RUNS)
-    .default([])
-    .describe(`bead runs along rails, the seat or paths, at most ${MAX_BEAD_RUNS}; default none`),
-  lettering: z
-    .array(letteringSchema)
-    .max(MAX_LETTERING)
-    .default([])
-    .describe(`texts on the seat, a rail or in the bore, at most ${MAX_LETTERING}; default none`),
-  hallmark: hallmarkSchema
-    .optional()
-    .describe("a plain field for a hallmark, sunk or level, that pattern and beads keep clear of; default none"),
-  stones: z.array(z.unknown()).max(0).default([]).describe("reserved; must be an empty list for now; default empty"),
-  material: z
-    .enum(alloys.map((alloy) => alloy.symbol))
-    .default(DESIGN_DEFAULTS.material)
-    .describe("symbol of the material that the ring is weighed in; default ag925"),
-  casting: castingSchema
-    .optional()
-    .describe(
-      "what the master is made larger by, so that the finished piece has the design's sizes after casting and finishing; default none",
-    ),
-  proud: z
-    .boolean()
-    .default(DESIGN_DEFAULTS.proud)
-    .describe("whether relief may stand above the rails, true or false; default false"),
-});
+export const designSchema = z
+  .strictObject({
+    $schema: z.string().optional().describe("address of the JSON Schema, for editors; has no effect on the ring"),
+    annulet: z.literal(DESIGN_VERSION).describe("version of the document; 1"),
+    name: z
+      .string()
+      .min(1)
+      .max(200)
+      .default(DESIGN_DEFAULTS.name)
+      .describe("name of the ring, 1 to 200 characters; default ring"),
+    size: sizeSchema,
+    tolerance: z
+      .number()
+      .min(0.001)
+      .max(0.2)
+      .default(DESIGN_DEFAULTS.tolerance)
+      .describe("largest chordal deviation of the mesh from the true surface, mm, 0.001 to 0.2; default 0.01"),
+    profile: profileSchema,
+    pattern: patternSchema
+      .optional()
+      .describe("the relief on the band's seat: what is drawn in a tile and how it repeats; default a plain band"),
+    beads: z
+      .array(beadRunSchema)
+      .max(MAX_BEAD_RUNS)
+      .default([])
+      .describe(`bead runs along rails, the seat or paths, at most ${MAX_BEAD_RUNS}; default none`),
+    lettering: z
+      .array(letteringSchema)
+      .max(MAX_LETTERING)
+      .default([])
+      .describe(`texts on the seat, a rail or in the bore, at most ${MAX_LETTERING}; default none`),
+    hallmark: hallmarkSchema
+      .optional()
+      .describe("a plain field for a hallmark, sunk or level, that pattern and beads keep clear of; default none"),
+    stones: z.array(z.unknown()).max(0).default([]).describe("reserved; must be an empty list for now; default empty"),
+    material: z
+      .string()
+      .default(DESIGN_DEFAULTS.material)
+      .describe("symbol of the material that the ring is weighed in, of the catalogue or of alloys; default ag925")
+      .meta({ examples: alloys.map((alloy) => alloy.symbol) }),
+    alloys: ownAlloysSchema.default([]),
+    costing: costingSchema
+      .optional()
+      .describe("what is melted beside the ring, and prices; default a sprue of 10 % and no prices"),
+    casting: castingSchema
+      .optional()
+      .describe(
+        "what the master is made larger by, so that the finished piece has the design's sizes after casting and finishing; default none",
+      ),
+    proud: z
+      .boolean()
+      .default(DESIGN_DEFAULTS.proud)
+      .describe("whether relief may stand above the rails, true or false; default false"),
+  })
+  .check(materialsRule);
 
 /** A design as the pipeline takes it: every default filled in. */
 export type Design = z.output<typeof designSchema>;

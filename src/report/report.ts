@@ -7,6 +7,7 @@ import type { Warning } from "../errors.js";
 import type { Point3 } from "../math/point.js";
 import type { Allowances } from "../measure/allowances/columns.js";
 import type { Measure } from "../measure/measure.js";
+import type { WeightTable } from "../measure/weights/weight-table.js";
 import type { Fit } from "../pattern/fit.js";
 import type { ResolvedSize } from "../sizing/size.js";
 import type { BeadRunReport } from "../solids/bead-report.js";
@@ -21,6 +22,8 @@ export interface Report extends FinishedReport {
   readonly piece: keyof Pick<Allowances, "finished" | "cast" | "master">;
   /** Sizes and weights of the finished piece, the casting and the master. */
   readonly allowances: Allowances;
+  /** Weight and cost in every material. */
+  readonly weights: WeightTable;
 }
 
 /** What is measured on the finished piece. */

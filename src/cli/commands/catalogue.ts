@@ -11,6 +11,7 @@ import { motifsCommand } from "./motifs.js";
 import { schemaCommand } from "./schema.js";
 import { sizesCommand } from "./sizes.js";
 import { tileCommand } from "./tile.js";
+import { weighCommand } from "./weigh.js";
 
 /** In the order that help shows them. */
 export const commands: readonly Command[] = [
@@ -20,6 +21,7 @@ export const commands: readonly Command[] = [
   tileCommand,
   motifsCommand,
   sizesCommand,
+  weighCommand,
   inspectCommand,
   schemaCommand,
   cautionsCommand,

@@ -14,6 +14,7 @@ import {
   type Kernel,
   lookOf,
   manifoldKernel,
+  materialsOf,
   type PieceTime,
   type Problem,
 } from "../../index.js";
@@ -154,7 +155,7 @@ async function buildRing(text: string, path: string, options: MakeOptions, io: I
 
 /** What makes the bytes of each file, in the order of the targets: the meshes, then the report. */
 function makeContents({ mesh, report, design }: BuildResult, files: readonly MeshFile[], withReport: boolean) {
-  const material = lookOf(findAlloy(design.material));
+  const material = lookOf(findAlloy(design.material, { alloys: materialsOf(design) }));
   const contents: (() => Chunks)[] = files.map(
     ({ format }) =>
       () =>

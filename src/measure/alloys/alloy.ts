@@ -13,6 +13,8 @@ export type Certainty =
   | "computed"
   /** From memory, no source. */
   | "memory"
+  /** The user's own figure. */
+  | "own"
   /** Common practice, no source. */
   | "common practice";
 
@@ -28,8 +30,8 @@ export interface Alloy {
   readonly range?: readonly [number, number];
   /** Parts of precious metal in a thousand, ‰ (ISO 9202, which knows no 417 and no 935). */
   readonly fineness?: number;
-  /** The metal it is hallmarked as; `pattern` is what burns out or is cast from. */
-  readonly kind: "gold" | "silver" | "platinum" | "palladium" | "copper alloy" | "pattern";
+  /** The metal it is hallmarked as; `pattern` is what burns out or is cast from, `other` a user's own. */
+  readonly kind: "gold" | "silver" | "platinum" | "palladium" | "copper alloy" | "pattern" | "other";
   /** Where the density comes from. */
   readonly source: string;
   readonly certainty: Certainty;

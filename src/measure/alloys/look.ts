@@ -40,6 +40,7 @@ const BY_KIND: Readonly<Record<Alloy["kind"], Point3>> = {
   palladium: [0.733, 0.697, 0.652],
   "copper alloy": [0.955, 0.638, 0.538],
   pattern: [0.5, 0.5, 0.5],
+  other: [0.6, 0.6, 0.6],
 };
 
 /** The look of any material: by its symbol, else by the colour of its gold, else by its kind. */

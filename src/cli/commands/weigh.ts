@@ -1,0 +1,88 @@
+/**
+ * annulet weigh: what a ring weighs and costs in every material.
+ */
+import { build, type WeightRow, type WeightTable } from "../../index.js";
+import { type Command, JSON_OPTION } from "../command.js";
+import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
+import { filesBeside } from "../design-folder.js";
+import { EXIT } from "../exit-codes.js";
+import { type Io, print, printJson } from "../io.js";
+import { startProgress } from "../progress.js";
+import { fixed, NOTHING } from "../show.js";
+import { type Column, showTable } from "../table.js";
+import { sayWarnings } from "../warnings.js";
+
+export const weighCommand: Command<{ json?: boolean }> = {
+  name: "weigh",
+  summary: "print what the ring weighs in every material, what to melt, and what it costs at your prices",
+  details: [
+    "Prices, sprue and button stand in the design's costing, materials of your own in its alloys.",
+    "All weights are estimates from the model and published densities: weigh the pattern, and prove it with a test casting.",
+  ],
+  examples: [{ line: "annulet weigh ring.json", does: "before you order metal" }],
+  args: [DESIGN_ARGUMENT],
+  options: [JSON_OPTION],
+  async run({ args: [path], options }, io) {
+    const text = await loadDesign(path, io);
+    const progress = startProgress(io, false);
+    const { report } = await build(text, {
+      files: filesBeside(path),
+      onProgress: ({ stage, share }) => progress.update(stage, share),
+    }).finally(() => progress.stop());
+    sayWarnings(io, report.warnings);
+    if (options.json) printJson(io, report.weights);
+    else printWeights(report.weights, io);
+    return EXIT.done;
+  },
+};
+
+const WEIGHTS: readonly Column[] = [
+  { head: "material" },
+  { head: "" },
+  { head: "g/cm³", align: "right" },
+  { head: "finished", align: "right" },
+  { head: "least to most", align: "right" },
+  { head: "cast", align: "right" },
+  { head: "by pattern", align: "right" },
+  { head: "to melt", align: "right" },
+];
+
+const COSTS: readonly Column[] = [
+  { head: "material" },
+  { head: "a gram", align: "right" },
+  { head: "finished", align: "right" },
+  { head: "finishing loss", align: "right" },
+  { head: "to melt", align: "right" },
+];
+
+function printWeights(table: WeightTable, io: Io): void {
+  const { rows, sprue, button, pattern, currency } = table;
+  print(io, showTable(WEIGHTS, rows.map(weightRow)));
+  const range =
+    pattern.weightRange === null ? "" : `, ${pattern.weightRange.map((g) => fixed(g)).join(" to ")} g by makes`;
+  const lines = [
+    "",
+    `Weights in g. Cast: before finishing, without sprue. To melt: the casting, ${sprue} % of it as sprue${button > 0 ? `, ${fixed(button)} g as button` : ""}.`,
+    "By pattern: the pattern's weight times the metal's density over the pattern's; more than cast by what the metal shrinks.",
+    `Master: ${fixed(pattern.millilitres)} ml of ${pattern.symbol}, without supports; the cured pattern weighs ${fixed(pattern.weight)} g${range}.`,
+  ];
+  print(io, lines.join("\n"));
+  const priced = rows.flatMap(costRow);
+  if (priced.length === 0) return;
+  print(
+    io,
+    `\n${showTable(COSTS, priced)}\n\nCost of the metal${currency === null ? "" : ` in ${currency}`}, at the design's prices.`,
+  );
+}
+
+function weightRow(row: WeightRow): string[] {
+  const { symbol, name, density, finished, finishedRange, cast, byPattern, melt } = row;
+  const range = finishedRange === null ? NOTHING : finishedRange.map((g) => fixed(g, 2)).join(" to ");
+  return [symbol, name, fixed(density, 2), fixed(finished), range, ...[cast, byPattern, melt].map((g) => fixed(g))];
+}
+
+/** No row where there is no price. */
+function costRow({ symbol, price, cost }: WeightRow): string[][] {
+  if (price === null || cost === null) return [];
+  return [[symbol, ...[price, cost.finished, cost.finishingLoss, cost.melt].map((value) => fixed(value, 2))]];
+}

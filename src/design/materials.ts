@@ -1,0 +1,136 @@
+/**
+ * The parts of the document that say what the ring is weighed in and what that costs.
+ */
+import { z } from "zod";
+import { nearest } from "../errors/nearest.js";
+import { AnnuletError, type Problem } from "../errors.js";
+import type { Alloy } from "../measure/alloys/alloy.js";
+import { alloys } from "../measure/alloys/catalogue.js";
+import { ownAlloy, PURE_METALS } from "../measure/alloys/own.js";
+import { WEIGHT_DEFAULTS } from "../measure/weights/weight-table.js";
+
+/** Most materials of its own a document may have; a chosen limit. */
+const MAX_OWN = 50;
+
+/** Densities that a material may have, g/cm³: from light resins to above the heaviest metal, 22.65. */
+const DENSITY = { min: 0.5, max: 23 } as const;
+
+const density = z.number().min(DENSITY.min).max(DENSITY.max);
+
+const share = z.number().min(0).max(1);
+
+const ownAlloySchema = z.strictObject({
+  symbol: z
+    .string()
+    .regex(/^[a-z0-9][a-z0-9-]{0,39}$/, "must be 1 to 40 small letters, digits and hyphens")
+    .describe("its symbol, which no built-in material has: 1 to 40 small letters, digits and hyphens"),
+  name: z.string().min(1).max(100).optional().describe("its name in tables; default its symbol"),
+  density: density.optional().describe(`g/cm³, ${DENSITY.min} to ${DENSITY.max}; give this or a mix`),
+  mix: z
+    .strictObject(
+      Object.fromEntries(
+        PURE_METALS.map((metal) => [metal, share.optional().describe(`share of ${metal} by mass, 0 to 1; default 0`)]),
+      ),
+    )
+    .optional()
+    .describe(
+      `shares of the mass by metal, which sum to 1: ${PURE_METALS.join(", ")}; the density is worked out by the mixing rule`,
+    ),
+  range: z
+    .tuple([density, density])
+    .optional()
+    .describe("smallest and largest density of its kind, g/cm³; default none"),
+  fineness: z.number().min(0).max(1000).optional().describe("parts of precious metal in a thousand; default not said"),
+  kind: z
+    .enum(["gold", "silver", "platinum", "palladium", "copper alloy", "pattern", "other"])
+    .optional()
+    .describe("the metal it is hallmarked as, or pattern for what burns out; default other"),
+  source: z.string().min(1).max(300).optional().describe("where its figures come from; default the design itself"),
+});
+
+export const ownAlloysSchema = z
+  .array(ownAlloySchema)
+  .max(MAX_OWN)
+  .describe(`materials of your own, at most ${MAX_OWN}, for material, casting.pattern and prices; default none`);
+
+export const costingSchema = z.strictObject({
+  sprue: z
+    .number()
+    .min(0)
+    .max(500)
+    .default(WEIGHT_DEFAULTS.sprue)
+    .describe("sprue, % of the casting's weight, 0 to 500; default 10"),
+  button: z
+    .number()
+    .min(0)
+    .max(10_000)
+    .default(WEIGHT_DEFAULTS.button)
+    .describe("metal left in the cup, g, 0 to 10 000; default 0"),
+  prices: z
+    .record(z.string(), z.number().min(0).max(1e6))
+    .default({})
+    .describe("price of a gram by the material's symbol, 0 or more; default none"),
+  currency: z.string().min(1).max(20).optional().describe("what prices are in, as text; default not said"),
+});
+
+/** Every material that a document may name: the built-in ones, then its own. */
+export function materialsOf({ alloys: own }: { readonly alloys: z.output<typeof ownAlloysSchema> }): readonly Alloy[] {
+  return [...alloys, ...own.map((alloy, i) => ownAlloy(alloy, `alloys[${i}]`))];
+}
+
+/** Complains of materials that are not there, and of the document's own that are none; whatever else is wrong. */
+export const materialsRule = z.check(checkMaterials);
+materialsRule._zod.def.when = () => true;
+
+function checkMaterials({ value, issues }: z.core.ParsePayload): void {
+  const own = listOf(fieldOf(value, "alloys"));
+  const complain: Complain = (path, message, params) => {
+    issues.push({ code: "custom", input: value, path, message, params });
+  };
+  own.forEach((alloy, i) => {
+    checkOwn(alloy, i, complain);
+  });
+  const symbols = [...alloys.map(({ symbol }) => symbol), ...own.map((alloy) => fieldOf(alloy, "symbol"))];
+  const known = symbols.filter((symbol) => typeof symbol === "string");
+  const named: readonly (readonly string[])[] = [
+    ["material"],
+    ["casting", "pattern"],
+    ...Object.keys(objectOf(fieldOf(fieldOf(value, "costing"), "prices"))).map((key) => ["costing", "prices", key]),
+  ];
+  for (const path of named) {
+    const symbol = path.length === 3 ? path[2] : path.reduce(fieldOf, value);
+    if (typeof symbol !== "string" || known.includes(symbol)) continue;
+    const message = `there is no material ${JSON.stringify(symbol)}`;
+    complain([...path], message, { allowed: known.join(", "), hint: nearest(symbol, known) });
+  }
+}
+
+type Complain = (
+  path: (string | number)[],
+  message: string,
+  params: Partial<Pick<Problem, "allowed" | "hint">>,
+) => void;
+
+function checkOwn(alloy: unknown, i: number, complain: Complain): void {
+  const parsed = ownAlloySchema.safeParse(alloy);
+  if (!parsed.success) return;
+  try {
+    ownAlloy(parsed.data, "alloy");
+  } catch (error) {
+    if (!(error instanceof AnnuletError)) throw error;
+    const [{ message, path = "alloy", allowed, hint }] = error.problems;
+    complain(["alloys", i, ...path.split(".").slice(1)], message, { allowed, hint });
+  }
+}
+
+function fieldOf(value: unknown, key: string): unknown {
+  return objectOf(value)[key];
+}
+
+function objectOf(value: unknown): Readonly<Record<string, unknown>> {
+  return typeof value === "object" && value !== null ? (value as Record<string, unknown>) : {};
+}
+
+function listOf(value: unknown): readonly unknown[] {
+  return Array.isArray(value) ? value : [];
+}
