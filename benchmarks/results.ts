@@ -4,6 +4,7 @@
 import os from "node:os";
 import type { Flat } from "./flat.js";
 import type { Memory } from "./memory.js";
+import type { Reading } from "./reading.js";
 import type { DesignTimings } from "./time-design.js";
 import type { Writing } from "./writing.js";
 
@@ -22,6 +23,7 @@ export interface Results {
   readonly designs: readonly DesignTimings[];
   readonly flat: Flat;
   readonly writing: Writing;
+  readonly reading: Reading;
 }
 
 export function thisMachine(quick: boolean): Machine {

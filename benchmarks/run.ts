@@ -7,6 +7,7 @@ import { designs } from "./designs.js";
 import { FULL, QUICK } from "./effort.js";
 import { timeFlat } from "./flat.js";
 import { measureMemory } from "./memory.js";
+import { timeReading } from "./reading.js";
 import { type Results, thisMachine } from "./results.js";
 import { showResults } from "./show.js";
 import { type DesignTimings, timeDesign } from "./time-design.js";
@@ -27,5 +28,6 @@ const results: Results = {
   designs: timings,
   flat: await timeFlat(effort),
   writing: await timeWriting(effort),
+  reading: await timeReading(effort),
 };
 process.stdout.write(json ? `${JSON.stringify(results, null, 2)}\n` : `${showResults(results)}\n`);

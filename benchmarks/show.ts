@@ -5,19 +5,21 @@ import { type Column, showTable } from "../src/cli/table.js";
 import type { Checksum } from "./checksum.js";
 import type { Flat } from "./flat.js";
 import type { Memory } from "./memory.js";
+import type { Reading } from "./reading.js";
 import type { Results } from "./results.js";
 import type { DesignTimings } from "./time-design.js";
 import type { Timing } from "./time-task.js";
 import { BVH_MOST_BEADS, REFERENCE } from "./unions.js";
 import type { Writing } from "./writing.js";
 
-export function showResults({ machine, memory, designs, flat, writing }: Results): string {
+export function showResults({ machine, memory, designs, flat, writing, reading }: Results): string {
   return [
     `${machine.processor}, ${machine.cores} cores, ${machine.system}, node ${machine.node}${machine.quick ? "; quick: rough numbers" : ""}`,
     ...designs.flatMap((design) => [showStages(design), showUnions(design)]),
     showFlat(flat),
     showMemory(memory),
-    showWriting(writing),
+    showFiles("writing", writing),
+    showFiles("reading", reading),
   ].join("\n\n");
 }
 
@@ -77,9 +79,9 @@ function showMemory({ design, before, peak, checksum }: Memory): string {
   return `${design} in a fresh process: ${show(checksum)}\n${showTable(columns, rows)}`;
 }
 
-function showWriting({ checksum, timings }: Writing): string {
+function showFiles(what: string, { checksum, timings }: Writing | Reading): string {
   const columns: Column[] = [
-    { head: "writer" },
+    { head: what },
     ...TIMES,
     { head: "of three's", align: "right" },
     { head: "MiB", align: "right" },
@@ -90,7 +92,7 @@ function showWriting({ checksum, timings }: Writing): string {
     timing.ratio === undefined ? "" : ratio(timing.ratio),
     mebibytes(timing.bytes),
   ]);
-  return `writing a torus: ${show(checksum)}\n${showTable(columns, rows)}`;
+  return `${what} a torus: ${show(checksum)}\n${showTable(columns, rows)}`;
 }
 
 function show({ triangles, volume, closed }: Checksum): string {

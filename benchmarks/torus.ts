@@ -6,6 +6,9 @@ import type { Mesh } from "../src/mesh/mesh.js";
 /** Radius of the circle the tube follows, and of the tube, mm: about a ring's. */
 const RADII = { ring: 10, tube: 1.5 };
 
+/** A million triangles: 2 · 1000 · 500. */
+export const TORUS = { around: 1000, across: 500 };
+
 /** 2 · around · across triangles. Points are rounded to float32, so that every writer writes the same numbers. */
 export function torus(around: number, across: number): Mesh {
   const positions = new Float64Array(3 * around * across);

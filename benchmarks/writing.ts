@@ -16,7 +16,7 @@ import { type Checksum, checksumOf } from "./checksum.js";
 import { drain } from "./drain.js";
 import type { Effort } from "./effort.js";
 import { type Task, type Timing, timeTask } from "./time-task.js";
-import { torus } from "./torus.js";
+import { TORUS, torus } from "./torus.js";
 
 export interface WritingTiming extends Timing {
   /** Size of the file. */
@@ -29,9 +29,6 @@ export interface Writing {
   readonly checksum: Checksum;
   readonly timings: readonly WritingTiming[];
 }
-
-/** 2 · 1000 · 500 triangles. */
-const TORUS = { around: 1000, across: 500 };
 
 /** three's texts are timed as far as their string: to make bytes of it would only add to its time. */
 export async function timeWriting(effort: Effort): Promise<Writing> {

@@ -20,7 +20,7 @@ export {
 export { formatForFile, formats } from "./export/catalogue.js";
 export { type Chunks, type EncodeOptions, encodeMesh, type FileMaterial, type Format } from "./export/format.js";
 export { type GeometryOptions, toBufferGeometry } from "./export/geometry.js";
-export { readMesh } from "./export/read.js";
+export { readableEndings, readMesh, requireReadable } from "./export/read.js";
 export type { FileSource } from "./files.js";
 export { type FitDesignOptions, fitDesign } from "./fit-design.js";
 export {

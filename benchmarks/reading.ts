@@ -1,0 +1,53 @@
+/**
+ * Times annulet's readers against three's loaders on the same million triangles. Annulet makes equal points one vertex
+ * and checks that all are finite, which the loaders leave to whoever calls them. three's loader of 3MF needs a browser.
+ */
+import { GLTFLoader } from "three/addons/loaders/GLTFLoader.js";
+import { OBJLoader } from "three/addons/loaders/OBJLoader.js";
+import { STLLoader } from "three/addons/loaders/STLLoader.js";
+import { encodeMesh, type Format } from "../src/export/format.js";
+import { glb } from "../src/export/formats/glb.js";
+import { obj } from "../src/export/formats/obj.js";
+import { stlAscii } from "../src/export/formats/stl-ascii.js";
+import { stlBinary } from "../src/export/formats/stl-binary.js";
+import { threemf } from "../src/export/formats/threemf.js";
+import { readMesh } from "../src/export/read.js";
+import { type Checksum, checksumOf } from "./checksum.js";
+import type { Effort } from "./effort.js";
+import { timeTask } from "./time-task.js";
+import { TORUS, torus } from "./torus.js";
+import type { WritingTiming } from "./writing.js";
+
+export interface Reading {
+  /** Of the mesh that is read last. */
+  readonly checksum: Checksum;
+  readonly timings: readonly WritingTiming[];
+}
+
+type Load = (bytes: Uint8Array<ArrayBuffer>) => unknown;
+
+const stl: Load = (bytes) => new STLLoader().parse(bytes.buffer);
+const loaders: readonly (readonly [Format, string?, Load?])[] = [
+  [stlBinary, "three STLLoader, binary", stl],
+  [stlAscii, "three STLLoader, text", stl],
+  [obj, "three OBJLoader", (bytes) => new OBJLoader().parse(new TextDecoder().decode(bytes))],
+  [glb, "three GLTFLoader", (bytes) => new GLTFLoader().parseAsync(bytes.buffer, "")],
+  [threemf],
+];
+
+export async function timeReading(effort: Effort): Promise<Reading> {
+  process.stderr.write("reading\n");
+  const mesh = torus(TORUS.around, TORUS.across);
+  const timings: WritingTiming[] = [];
+  let checksum = checksumOf(mesh);
+  for (const [format, name, load] of loaders) {
+    const bytes = new Uint8Array(await encodeMesh(format, mesh, { name: "torus" }));
+    const theirs = load && (await timeTask({ name: name ?? "", run: () => load(bytes) }, effort)).timing;
+    const run = () => readMesh(bytes, `torus${format.extensions[0]}`);
+    const { timing, result } = await timeTask({ name: `annulet ${format.name}`, run }, effort);
+    if (theirs !== undefined) timings.push({ ...theirs, bytes: bytes.length, ratio: 1 });
+    timings.push({ ...timing, bytes: bytes.length, ratio: theirs && timing.median / theirs.median });
+    checksum = checksumOf(result);
+  }
+  return { checksum, timings };
+}
