@@ -21,7 +21,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   math: ["errors", "units"],
   files: BASE,
   lettering: [...BASE, "files"],
-  mesh: BASE,
+  mesh: [...BASE, "pause"],
   sizing: BASE,
   profile: [...BASE, "sizing (types)"],
   pattern: [...BASE, "files", "lettering", "sizing (types)", "profile (types)"],
