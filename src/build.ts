@@ -3,6 +3,7 @@
  * checks → measure.
  */
 import { applyCasting, type PieceTime } from "./apply-casting.js";
+import { decimateSolid, requireDeviation } from "./checks/decimate-solid.js";
 import { checkSolid } from "./checks/gate.js";
 import { checkHeadroom } from "./checks/headroom.js";
 import { gateRing } from "./checks/ring.js";
@@ -35,6 +36,11 @@ export interface BuildOptions extends StageOptions {
   readonly files?: FileSource;
   /** Which piece the mesh is: the master with all casting allowances, the casting, or the finished piece. Default master. */
   readonly piece?: PieceTime;
+  /**
+   * How far the surface may lie from what was built, mm, 0 or more, so that it takes fewer triangles. Default 0: it stays
+   * as it was built.
+   */
+  readonly decimate?: number;
   /** Whether the result carries a three BufferGeometry too. Default false. */
   readonly geometry?: boolean;
 }
@@ -44,6 +50,7 @@ export const BUILD_DEFAULTS = {
   kernel: manifoldKernel,
   maxBeads: MAX_BEADS,
   piece: "master",
+  decimate: 0,
   geometry: false,
 } as const;
 
@@ -91,6 +98,7 @@ export interface Piece extends Layout {
 /** Builds a ring without scaling it, finished or with what finishing takes off. */
 export async function buildPiece(document: unknown, options: BuildOptions, finishing?: Finishing): Promise<Piece> {
   const { kernel = BUILD_DEFAULTS.kernel, maxBeads = BUILD_DEFAULTS.maxBeads } = options;
+  const deviation = requireDeviation(options.decimate ?? BUILD_DEFAULTS.decimate);
   const stages = new Stages(options);
   const { warn } = stages;
 
@@ -105,18 +113,23 @@ export async function buildPiece(document: unknown, options: BuildOptions, finis
     uniteRing(parts, {
       kernel,
       fallback: manifoldKernel,
-      accept: (mesh) => checkSolid(mesh).closed,
+      accept,
       signal: options.signal,
     }),
   );
-  const { mesh } = union;
+  const { mesh, decimation } =
+    deviation === 0
+      ? { mesh: union.mesh, decimation: undefined }
+      : await stages.run("decimate", () => {
+          return decimateSolid(union.mesh, { deviation, accept, warn, signal: options.signal });
+        });
   const genus = 1 + pattern.holes - parts.lostHoles;
   const check = await stages.run("checks", () => gateRing(mesh, { genus, balls: parts.spheres, tolerance, warn }));
   const measure = await stages.run("measure", () => measureMesh(mesh));
 
   for (const notice of noticesOf({ profile, union })) warn(notice);
   const report = makeReport({
-    ...{ design, size, width, fit, headroom, union, check, measure, genusExpected: genus },
+    ...{ design, size, width, fit, headroom, union, decimation, check, measure, genusExpected: genus },
     lambda: measureStretch(wrap, pattern.height),
     runs: parts.runs,
     mass: massOf(measure.volume, findAlloy(design.material, { alloys: materialsOf(design) })),
@@ -125,6 +138,8 @@ export async function buildPiece(document: unknown, options: BuildOptions, finis
   });
   return { ...layout, mesh, volume: measure.volume, report };
 }
+
+const accept = (mesh: Mesh) => checkSolid(mesh).closed;
 
 /** Loads three only where a geometry is asked for. */
 async function toGeometry(mesh: Mesh): Promise<BufferGeometry> {

@@ -1,6 +1,7 @@
 /** annulet's public names. */
 export type { PieceTime } from "./apply-casting.js";
 export { BUILD_DEFAULTS, type BuildOptions, type BuildResult, build } from "./build.js";
+export type { Decimation } from "./checks/decimate-solid.js";
 export type { Fault, FaultCode } from "./checks/faults.js";
 export { checkForm, type FormCheck } from "./checks/form.js";
 export { assertSolid, checkSolid, describeFault, type SolidCheck, type SolidOptions } from "./checks/gate.js";
@@ -57,6 +58,7 @@ export {
   weighPiece,
 } from "./measure/weights/weight-table.js";
 export { type Bounds, meshBounds } from "./mesh/bounds.js";
+export { type Decimated, type DecimateOptions, decimate } from "./mesh/decimate.js";
 export { concatMeshes, type Mesh, triangleCount, vertexCount } from "./mesh/mesh.js";
 export { reverseMesh, transformMesh } from "./mesh/transform.js";
 export { type WeldOptions, weldMesh } from "./mesh/weld.js";

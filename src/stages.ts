@@ -27,6 +27,7 @@ const USUAL_SHARES = {
   wrap: 0.01,
   solids: 0.1,
   union: 0.6,
+  decimate: 0,
   checks: 0.12,
   measure: 0.02,
 } as const;

@@ -18,7 +18,7 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
       `${run}: ${count}, ${fixed(spacing)} mm apart`,
     ]),
     ["closed", report.closed ? "yes" : "no"],
-    ["triangles", String(report.triangles)],
+    ["triangles", describeTriangles(report)],
     ["volume", `${fixed(report.volume)} mm³`],
     ...Object.entries(report.mass).map(([material, grams]): [string, string] => [
       "mass",
@@ -27,6 +27,11 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
     ...files.map(({ path, size }): [string, string] => ["written", `${path} (${showBytes(size)})`]),
   ];
   return showPairs(pairs);
+}
+
+function describeTriangles({ triangles, mesh: { decimation } }: Report): string {
+  if (decimation === null) return String(triangles);
+  return `${triangles} of ${decimation.trianglesBefore}, within ${decimation.deviation.toFixed(4)} mm`;
 }
 
 function describeSize({ size }: Report): string {

@@ -1,6 +1,7 @@
 /**
  * The report of a build: what a workshop reads, as plain JSON.
  */
+import type { Decimation } from "../checks/decimate-solid.js";
 import type { SolidCheck } from "../checks/gate.js";
 import type { Design } from "../design/schema.js";
 import type { Warning } from "../errors.js";
@@ -57,6 +58,8 @@ export interface FinishedReport {
     /** Smallest angle of a triangle, degrees, and shortest edge, mm. */
     readonly smallestAngle: number;
     readonly shortestEdge: number;
+    /** What decimation took out, and how far the surface moved at most, mm; null where none was asked for or it failed. */
+    readonly decimation: Decimation | null;
   };
   readonly warnings: readonly Warning[];
   /** Stage → milliseconds. */
@@ -82,6 +85,7 @@ export interface Findings {
   readonly runs: readonly BeadRunReport[];
   readonly headroom: number | undefined;
   readonly union: UnionResult;
+  readonly decimation: Decimation | undefined;
   readonly check: SolidCheck;
   readonly genusExpected: number;
   readonly measure: Measure;
@@ -110,7 +114,11 @@ export function makeReport(found: Findings): FinishedReport {
     beads: found.runs,
     headroom: found.headroom ?? null,
     mass: { [design.material]: found.mass },
-    mesh: { smallestAngle: degrees(check.smallestAngle ?? Number.NaN), shortestEdge: check.shortestEdge ?? Number.NaN },
+    mesh: {
+      smallestAngle: degrees(check.smallestAngle ?? Number.NaN),
+      shortestEdge: check.shortestEdge ?? Number.NaN,
+      decimation: found.decimation ?? null,
+    },
     warnings: found.warnings,
     timings: found.timings,
     kernel: found.union.kernel,

@@ -70,6 +70,15 @@ describe("annulet make", () => {
     expect((await annulet(words)).err).toBe("");
   });
 
+  it("takes triangles out when asked to, and says how many and how far", async () => {
+    const words = ["make", put(tempFolder(), "ring.json", PLAIN), "--report", join(tempFolder(), "report.json")];
+    const { code, out } = await annulet([...words, "--decimate", "0.05"]);
+    expect(code).toBe(0);
+    const [, after, before, deviation] = out.match(/^triangles +(\d+) of (\d+), within (\S+) mm$/m) ?? [];
+    expect(Number(after)).toBeLessThan(Number(before));
+    expect(Number(deviation)).toBeLessThanOrEqual(0.05);
+  });
+
   it("puts warnings on standard error, data on standard output", async () => {
     const wide = { ...PLAIN, profile: { ...PLAIN.profile, width: 9 } };
     const { code, out, err } = await annulet(["make", "-", "--json"], { stdin: JSON.stringify(wide) });
@@ -111,6 +120,7 @@ describe("annulet make", () => {
     ["a report that is no JSON", (f) => [put(f, "a.json", PLAIN), "--report", `${f}/a.txt`], /\.json/],
     ["--stl without STL", (f) => [put(f, "a.json", PLAIN), "-o", `${f}/a.obj`, "--stl", "ascii"], /no output/],
     ["too many beads to build", (f) => [put(f, "a.json", PLAIN), "--json", "--max-beads", "-1"], /beads/i],
+    ["a deviation that is no length", (f) => [put(f, "a.json", PLAIN), "--json", "--decimate", "-1"], /decimat/],
     ["a missing design", (f) => [`${f}/a.json`, "--json"], /There is no file/],
     ["a drawing", (f) => [put(f, "a.svg", "<svg/>"), "--json"], /drawing[\s\S]*pattern\.regions/],
     ["a drawing in disguise", (f) => [put(f, "a.json", "<svg/>"), "--json"], /SVG[\s\S]*pattern\.regions/],

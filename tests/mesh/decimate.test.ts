@@ -93,7 +93,7 @@ describe("decimation", () => {
       [-1, 10],
       [-3, 10],
     ] as const;
-    const ring = revolve(outline, 400);
+    const ring = revolve([...outline].reverse(), 400);
     const { fewer, after } = await expectWithin(ring, 0.01);
     expect(after.triangles).toBeLessThan(ring.triangles.length / 6);
     const heights = new Set([...fewer.positions].filter((_, i) => i % 3 === 2));

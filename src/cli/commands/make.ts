@@ -45,6 +45,7 @@ interface MakeOptions {
   readonly kernel?: string;
   readonly maxBeads?: number;
   readonly piece?: string;
+  readonly decimate?: number;
   readonly json?: boolean;
   readonly quiet?: boolean;
 }
@@ -90,6 +91,11 @@ export const makeCommand: Command<MakeOptions> = {
       flags: "--piece <which>",
       description: `which piece the mesh is: the master to print, with all casting allowances; the casting before it is finished; or the finished piece (default: ${BUILD_DEFAULTS.piece})`,
       choices: PIECES,
+    },
+    {
+      flags: "--decimate <mm>",
+      description: "fewer triangles: how far the surface may lie from what was built (default: 0, not at all)",
+      number: true,
     },
     { ...JSON_OPTION, description: "print the report as JSON instead of a summary" },
     { flags: "-q, --quiet", description: "no progress and no summary; warnings and errors stay" },
@@ -144,6 +150,7 @@ async function buildRing(text: string, path: string, options: MakeOptions, io: I
     return await build(text, {
       kernel: kernels.find((kernel) => kernel.name === options.kernel) ?? BUILD_DEFAULTS.kernel,
       maxBeads: options.maxBeads,
+      decimate: options.decimate,
       piece: PIECES.find((piece) => piece === options.piece),
       files: filesBeside(path),
       onProgress: ({ stage, share }) => progress.update(stage, share),
