@@ -73,7 +73,7 @@ describe("decimation", () => {
   it("takes more out of a torus the farther it may go, always within its bound", async () => {
     const fine = torus(9, 1, 120, 30);
     const counts: number[] = [];
-    for (const deviation of [1e-4, 1e-3, 1e-2]) counts.push((await expectWithin(fine, deviation)).after.triangles);
+    for (const deviation of [1e-3, 1e-2, 1e-1]) counts.push((await expectWithin(fine, deviation)).after.triangles);
     expect(counts[0]).toBeLessThanOrEqual(fine.triangles.length / 3);
     expect(counts[1]).toBeLessThan(counts[0]);
     expect(counts[2]).toBeLessThan(counts[1]);
