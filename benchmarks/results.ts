@@ -4,6 +4,7 @@
 import os from "node:os";
 import type { Flat } from "./flat.js";
 import type { Memory } from "./memory.js";
+import type { PictureTimings } from "./picture.js";
 import type { Reading } from "./reading.js";
 import type { DesignTimings } from "./time-design.js";
 import type { Writing } from "./writing.js";
@@ -24,6 +25,7 @@ export interface Results {
   readonly flat: Flat;
   readonly writing: Writing;
   readonly reading: Reading;
+  readonly picture: PictureTimings;
 }
 
 export function thisMachine(quick: boolean): Machine {

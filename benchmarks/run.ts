@@ -7,6 +7,7 @@ import { designs } from "./designs.js";
 import { FULL, QUICK } from "./effort.js";
 import { timeFlat } from "./flat.js";
 import { measureMemory } from "./memory.js";
+import { timePicture } from "./picture.js";
 import { timeReading } from "./reading.js";
 import { type Results, thisMachine } from "./results.js";
 import { showResults } from "./show.js";
@@ -29,5 +30,6 @@ const results: Results = {
   flat: await timeFlat(effort),
   writing: await timeWriting(effort),
   reading: await timeReading(effort),
+  picture: await timePicture(effort),
 };
 process.stdout.write(json ? `${JSON.stringify(results, null, 2)}\n` : `${showResults(results)}\n`);

@@ -5,6 +5,7 @@ import { type Column, showTable } from "../src/cli/table.js";
 import type { Checksum } from "./checksum.js";
 import type { Flat } from "./flat.js";
 import type { Memory } from "./memory.js";
+import type { PictureTimings } from "./picture.js";
 import type { Reading } from "./reading.js";
 import type { Results } from "./results.js";
 import type { DesignTimings } from "./time-design.js";
@@ -12,7 +13,7 @@ import type { Timing } from "./time-task.js";
 import { BVH_MOST_BEADS, REFERENCE } from "./unions.js";
 import type { Writing } from "./writing.js";
 
-export function showResults({ machine, memory, designs, flat, writing, reading }: Results): string {
+export function showResults({ machine, memory, designs, flat, writing, reading, picture }: Results): string {
   return [
     `${machine.processor}, ${machine.cores} cores, ${machine.system}, node ${machine.node}${machine.quick ? "; quick: rough numbers" : ""}`,
     ...designs.flatMap((design) => [showStages(design), showUnions(design)]),
@@ -20,6 +21,7 @@ export function showResults({ machine, memory, designs, flat, writing, reading }
     showMemory(memory),
     showFiles("writing", writing),
     showFiles("reading", reading),
+    showPicture(picture),
   ].join("\n\n");
 }
 
@@ -93,6 +95,14 @@ function showFiles(what: string, { checksum, timings }: Writing | Reading): stri
     mebibytes(timing.bytes),
   ]);
   return `${what} a torus: ${show(checksum)}\n${showTable(columns, rows)}`;
+}
+
+function showPicture({ triangles, width, height, covered, timings }: PictureTimings): string {
+  const columns: Column[] = [{ head: "picture" }, ...TIMES, { head: "of the PNG", align: "right" }];
+  const png = timings[timings.length - 1].median;
+  const rows = timings.map((timing) => [timing.name, ...times(timing), ratio(timing.median / png)]);
+  const what = `${triangles} triangles, ${width} × ${height}, the ring covers ${(100 * covered).toFixed(2)} %`;
+  return `${what}\n${showTable(columns, rows)}`;
 }
 
 function show({ triangles, volume, closed }: Checksum): string {

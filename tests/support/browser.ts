@@ -17,6 +17,8 @@ const FLAGS = [
   "--headless",
   "--no-sandbox",
   "--disable-gpu",
+  "--use-angle=swiftshader",
+  "--enable-unsafe-swiftshader",
   "--disable-quic",
   "--no-first-run",
   "--disable-background-networking",

@@ -8,6 +8,7 @@ import { fitCommand } from "./fit.js";
 import { inspectCommand } from "./inspect.js";
 import { makeCommand } from "./make.js";
 import { motifsCommand } from "./motifs.js";
+import { pictureCommand } from "./picture.js";
 import { schemaCommand } from "./schema.js";
 import { sizesCommand } from "./sizes.js";
 import { tileCommand } from "./tile.js";
@@ -19,6 +20,7 @@ export const commands: readonly Command[] = [
   fitCommand,
   beadsCommand,
   tileCommand,
+  pictureCommand,
   motifsCommand,
   sizesCommand,
   weighCommand,

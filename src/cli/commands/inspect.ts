@@ -1,7 +1,6 @@
 /**
  * annulet inspect: whether a mesh file holds a solid, and what that solid measures and weighs.
  */
-import { basename } from "node:path";
 import {
   AnnuletError,
   alloys,
@@ -11,20 +10,15 @@ import {
   type Mesh,
   massOf,
   measureMesh,
-  readMesh,
-  requireReadable,
   type SolidCheck,
 } from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit-codes.js";
-import { readFile } from "../files.js";
 import { type Io, print, printJson } from "../io.js";
+import { readMeshFile } from "../read-mesh-file.js";
 import { fixed, NOTHING, showPairs } from "../show.js";
 import { tint } from "../style.js";
 import { type Column, showTable } from "../table.js";
-
-/** Largest mesh file, bytes: text of this size is near the longest string the engine holds. */
-const MAX_MESH_BYTES = 500e6;
 
 interface InspectOptions {
   readonly components?: number;
@@ -48,8 +42,7 @@ export const inspectCommand: Command<InspectOptions> = {
     JSON_OPTION,
   ],
   async run({ args: [path], options }, io) {
-    requireReadable(path);
-    const mesh = await readMesh(readFile(path, MAX_MESH_BYTES), basename(path));
+    const mesh = await readMeshFile(path);
     const check = checkSolid(mesh, { components: options.components });
     const measure = measureAny(mesh);
     if (options.json) printJson(io, toJson(measure, check));

@@ -1,0 +1,209 @@
+/**
+ * annulet picture: a ring as a customer sees it.
+ */
+import {
+  AnnuletError,
+  build,
+  encodePng,
+  findAlloy,
+  type Look,
+  lookOf,
+  type Mesh,
+  materialsOf,
+  PICTURE_DEFAULTS,
+  type PictureOptions,
+  type Problem,
+  readableEndings,
+  readDesign,
+  takePicture,
+  turntable,
+  type View,
+  type ViewName,
+  views,
+} from "../../index.js";
+import type { Command } from "../command.js";
+import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
+import { filesBeside } from "../design-folder.js";
+import { EXIT } from "../exit-codes.js";
+import { STDIN, showBytes } from "../files.js";
+import { type Io, print } from "../io.js";
+import { checkTargets, writeOutputs } from "../output-files.js";
+import { startProgress } from "../progress.js";
+import { isMeshFile, readMeshFile } from "../read-mesh-file.js";
+import { usage } from "../usage.js";
+import { sayWarnings } from "../warnings.js";
+
+interface Options {
+  readonly output?: string;
+  readonly view?: ViewName;
+  readonly stance?: View["stance"];
+  readonly azimuth?: number;
+  readonly elevation?: number;
+  readonly zoom?: number;
+  readonly size?: string;
+  readonly material?: string;
+  readonly finish?: PictureOptions["finish"];
+  readonly ground?: PictureOptions["ground"];
+  readonly exposure?: number;
+  readonly samples?: number;
+  readonly backs?: boolean;
+  readonly frames?: number;
+  readonly tolerance?: number;
+}
+
+/** Most frames of one turn. */
+const MOST_FRAMES = 720;
+
+export const pictureCommand: Command<Options> = {
+  name: "picture",
+  summary: "take a picture of a design or of a mesh file, as a customer sees it",
+  details: [
+    "Azimuth turns the camera about the upright axis: standing, 0 looks along the finger's axis and 90 across the band.",
+    "With --frames the table makes one turn; frames are numbered before the ending: ring-01.png, ring-02.png …",
+    "A mesh file has no material: it is shown in ag925 unless --material says otherwise.",
+  ],
+  examples: [
+    { line: "annulet picture ring.json -o ring.png", does: "three-quarter view in the design's alloy" },
+    {
+      line: "annulet picture ring.stl -o ring.png --view lying --material au750-yellow",
+      does: "any mesh, lying, in gold",
+    },
+    {
+      line: "annulet picture ring.json -o cut-out.png --ground clear",
+      does: "without a ground, for a page of your own",
+    },
+    { line: "annulet picture ring.json -o turn.png --frames 36 --size 800x600", does: "a turn of the table" },
+  ],
+  args: [
+    { name: "<file>", description: `${DESIGN_ARGUMENT.description}; or a mesh file, ${readableEndings.join(", ")}` },
+  ],
+  options: [
+    { flags: "-o, --output <file>", description: "picture to write, .png" },
+    {
+      flags: "-v, --view <name>",
+      description: `where to look from (default: ${PICTURE_DEFAULTS.view})`,
+      choices: Object.keys(views),
+    },
+    {
+      flags: "--stance <stance>",
+      description: "how the ring stands, instead of the view's",
+      choices: ["standing", "lying"],
+    },
+    { flags: "--azimuth <degrees>", description: "about the upright axis, instead of the view's", number: true },
+    { flags: "--elevation <degrees>", description: "over the ground, instead of the view's", number: true },
+    { flags: "--zoom <factor>", description: "enlargement (default: 1, the whole ring)", number: true },
+    {
+      flags: "--size <pixels>",
+      description: `width x height (default: ${PICTURE_DEFAULTS.width}x${PICTURE_DEFAULTS.height})`,
+    },
+    { flags: "-m, --material <symbol>", description: "the alloy to show it in (default: the design's)" },
+    {
+      flags: "--finish <finish>",
+      description: `surface of metal (default: ${PICTURE_DEFAULTS.finish})`,
+      choices: ["polished", "satin"],
+    },
+    {
+      flags: "--ground <ground>",
+      description: `what lies under it (default: ${PICTURE_DEFAULTS.ground})`,
+      choices: ["shadow", "plain", "clear"],
+    },
+    { flags: "--exposure <factor>", description: "lighter above 1, darker below", number: true },
+    {
+      flags: "--samples <count>",
+      description: `samples along each side of a pixel, 1 to 4 (default: ${PICTURE_DEFAULTS.supersample})`,
+      number: true,
+    },
+    { flags: "--backs", description: "paint magenta what is seen from behind, as through a hole" },
+    { flags: "--frames <count>", description: "pictures of one turn of the table", number: true },
+    {
+      flags: "--tolerance <mm>",
+      description: "build the design this fine for the picture: polish shows facets (default: the design's)",
+      number: true,
+    },
+  ],
+  async run({ args: [path], options }, io) {
+    const { output, size } = checkUsage(path, options);
+    const names = frameNames(output, options.frames ?? 1);
+    const targets = await checkTargets(names, path === STDIN ? undefined : path);
+    const { mesh, look } = await loadMesh(path, options, io);
+    const wanted: PictureOptions = {
+      ...size,
+      ...{ zoom: options.zoom, material: look, finish: options.finish },
+      ...{ ground: options.ground, exposure: options.exposure, supersample: options.samples },
+      backs: options.backs === true ? "magenta" : "hidden",
+    };
+    const frames = turntable(viewOf(options), names.length);
+    const written = await writeOutputs(
+      targets.map((target, i) => ({
+        target,
+        chunks: () => [encodePng(takePicture(mesh, { ...wanted, view: frames[i] }))],
+      })),
+    );
+    for (const { path: name, size: bytes } of written) print(io, `written: ${name} (${showBytes(bytes)})`);
+    return EXIT.done;
+  },
+};
+
+/** The output's name and the picture's size; everything that is wrong is said at once. */
+function checkUsage(path: string, { output, size, frames, tolerance }: Options) {
+  const problems: Problem[] = [];
+  if (output === undefined) {
+    problems.push({ ...usage("Nothing is asked for."), hint: "name an output: -o ring.png" });
+  } else if (!output.toLowerCase().endsWith(".png")) {
+    problems.push({ ...usage("A picture is PNG."), value: output, allowed: "a file that ends in .png" });
+  }
+  const sides = size === undefined ? undefined : /^(\d+)\s*[x×]\s*(\d+)$/i.exec(size);
+  if (sides === null) {
+    problems.push({ ...usage("--size is width x height."), value: size, allowed: "two whole numbers: 1600x1200" });
+  }
+  if (frames !== undefined && !(Number.isInteger(frames) && frames >= 1 && frames <= MOST_FRAMES)) {
+    problems.push({ ...usage("--frames is a number of pictures."), value: frames, allowed: `1 to ${MOST_FRAMES}` });
+  }
+  if (tolerance !== undefined && isMeshFile(path)) {
+    problems.push(usage("--tolerance says how fine a design is built; a mesh file is as fine as it is."));
+  }
+  if (problems.length > 0) throw new AnnuletError(problems);
+  const [width, height] = (sides ?? []).slice(1).map(Number);
+  return { output: output as string, size: { width, height } };
+}
+
+/** The output's name, or one for each frame, numbered before the ending. */
+function frameNames(output: string, frames: number): readonly string[] {
+  if (frames === 1) return [output];
+  const digits = String(frames).length;
+  return Array.from({ length: frames }, (_, i) =>
+    output.replace(/(?=\.png$)/i, `-${String(i + 1).padStart(digits, "0")}`),
+  );
+}
+
+function viewOf({ view = PICTURE_DEFAULTS.view, stance, azimuth, elevation }: Options): View {
+  const named = views[view];
+  return {
+    stance: stance ?? named.stance,
+    azimuth: azimuth ?? named.azimuth,
+    elevation: elevation ?? named.elevation,
+  };
+}
+
+/** The mesh of a file, or the finished piece of a design, and how its material looks. */
+async function loadMesh(path: string, { tolerance, material }: Options, io: Io): Promise<{ mesh: Mesh; look?: Look }> {
+  if (isMeshFile(path)) {
+    return { mesh: await readMeshFile(path), look: material === undefined ? undefined : lookOf(findAlloy(material)) };
+  }
+  const text = await loadDesign(path, io);
+  const design = readDesign(text);
+  const look = lookOf(findAlloy(material ?? design.material, { alloys: materialsOf(design) }));
+  const progress = startProgress(io, false);
+  try {
+    const { mesh, report } = await build(tolerance === undefined ? design : { ...design, tolerance }, {
+      piece: "finished",
+      files: filesBeside(path),
+      onProgress: ({ stage, share }) => progress.update(stage, share),
+    });
+    progress.stop();
+    sayWarnings(io, report.warnings);
+    return { mesh, look };
+  } finally {
+    progress.stop();
+  }
+}

@@ -1,0 +1,24 @@
+/**
+ * Reads a mesh file that a command names.
+ */
+import { basename } from "node:path";
+import { type Mesh, readableEndings, readMesh, requireReadable } from "../index.js";
+import { readFile } from "./files.js";
+
+/** Largest mesh file, bytes: text of this size is near the longest string the engine holds. */
+const MAX_MESH_BYTES = 500e6;
+
+/** Whether a path's ending says that it holds a mesh. */
+export function isMeshFile(path: string): boolean {
+  return readableEndings.some((ending) => path.toLowerCase().endsWith(ending));
+}
+
+/**
+ * The mesh of a file; its ending is looked at before its bytes.
+ *
+ * @throws AnnuletError those of `readFile` and `readMesh`
+ */
+export async function readMeshFile(path: string): Promise<Mesh> {
+  requireReadable(path);
+  return readMesh(readFile(path, MAX_MESH_BYTES), basename(path));
+}

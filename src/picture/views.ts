@@ -1,0 +1,28 @@
+/**
+ * Places to look from, by name.
+ */
+import type { View } from "./camera.js";
+
+/** Standing rings have their top (θ = 90°) up. */
+export const views = {
+  /** Standing, turned, from a little above: bore and pattern. */
+  "three-quarter": { stance: "standing", azimuth: 38, elevation: 16 },
+  /** Along the finger's axis. */
+  front: { stance: "standing", azimuth: 0, elevation: 0 },
+  /** Across the band. */
+  side: { stance: "standing", azimuth: 90, elevation: 0 },
+  /** Down on the top of the ring. */
+  top: { stance: "standing", azimuth: 90, elevation: 90 },
+  /** Lying flat, its top towards the camera. */
+  lying: { stance: "lying", azimuth: 90, elevation: 28 },
+} as const satisfies Readonly<Record<string, View>>;
+
+export type ViewName = keyof typeof views;
+
+/**
+ * The views of one turn of the table, evenly spaced, beginning with the view itself; the table turns counter-clockwise seen
+ * from above.
+ */
+export function turntable(view: View, frames: number): readonly View[] {
+  return Array.from({ length: frames }, (_, i) => ({ ...view, azimuth: view.azimuth - (360 * i) / frames }));
+}
