@@ -13,7 +13,7 @@ import { completePattern, noPattern } from "../src/pattern/pattern.js";
 import { buildProfile } from "../src/profile/profile.js";
 import { resolveSize } from "../src/sizing/size.js";
 import { ACROSS_SHARE } from "../src/solids/facets.js";
-import { makeParts, type Parts } from "../src/solids/parts.js";
+import { type Bodies, makeParts, type Parts } from "../src/solids/parts.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
 import { uniteRing } from "../src/union/union.js";
 import { fitBand } from "../src/wrap/fit-band.js";
@@ -24,7 +24,8 @@ import { type Timing, timeTask } from "./time-task.js";
 
 export interface StageTimings {
   readonly timings: readonly Timing[];
-  readonly parts: Parts;
+  /** With the bodies of the whole ring. */
+  readonly parts: Parts & Bodies;
   readonly mesh: Mesh;
 }
 
@@ -51,13 +52,14 @@ export async function timeStages(document: unknown, effort: Effort): Promise<Sta
   const wrap = await stage("wrap", () => wrapSeat(profile, fit, pattern.reliefs.length + pattern.carvings.length > 0));
   const { kernel, maxBeads } = BUILD_DEFAULTS;
   const parts = await stage("solids", () => makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn }));
-  const accept = (united: Mesh) => checkSolid(united).closed;
-  const { mesh } = await stage("union", () => uniteRing(parts, { kernel, fallback: manifoldKernel, accept }));
-  await stage("checks", () => gateRing(mesh, { genus: 1, balls: parts.spheres, tolerance, warn }));
+  const { mesh, check } = await stage("union", () =>
+    uniteRing(parts, { kernel, fallback: manifoldKernel, check: (united) => checkSolid(united) }),
+  );
+  await stage("checks", () => gateRing(mesh, check, { genus: 1, balls: parts.spheres, tolerance, warn }));
   await stage("measure", () => measureMesh(mesh));
   for (const format of formats)
     await stage(`export ${format.name}`, () => drain(format.write(mesh, { name: design.name })));
-  return { timings, parts, mesh };
+  return { timings, parts: { ...parts, ...parts.bodies() }, mesh };
 }
 
 /** Warnings are for makers; the benchmark's designs have some on purpose. */

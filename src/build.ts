@@ -113,7 +113,7 @@ export async function buildPiece(document: unknown, options: BuildOptions, finis
     uniteRing(parts, {
       kernel,
       fallback: manifoldKernel,
-      accept,
+      check: checkSolid,
       signal: options.signal,
     }),
   );
@@ -124,7 +124,14 @@ export async function buildPiece(document: unknown, options: BuildOptions, finis
           return decimateSolid(union.mesh, { deviation, accept, warn, signal: options.signal });
         });
   const genus = 1 + pattern.holes - parts.lostHoles;
-  const check = await stages.run("checks", () => gateRing(mesh, { genus, balls: parts.spheres, tolerance, warn }));
+  const check = await stages.run("checks", () =>
+    gateRing(mesh, decimation === undefined ? union.check : checkSolid(mesh), {
+      genus,
+      balls: parts.spheres,
+      tolerance,
+      warn,
+    }),
+  );
   const measure = await stages.run("measure", () => measureMesh(mesh));
 
   for (const notice of noticesOf({ profile, union })) warn(notice);

@@ -32,6 +32,7 @@ export {
   flatTile,
   type TilePart,
 } from "./flat-tile.js";
+export type { HalfSpace } from "./math/half-space.js";
 export {
   type AxisScale,
   type CastingAllowance,
@@ -90,7 +91,7 @@ export { type SizeRow, sizeTable } from "./sizing/size-table.js";
 export type { BeadChoice, BeadRunReport } from "./solids/bead-report.js";
 export type { Progress } from "./stages.js";
 export { bvhKernel } from "./union/kernels/bvh.js";
-export type { HalfSpace, Kernel } from "./union/kernels/kernel.js";
+export type { Kernel } from "./union/kernels/kernel.js";
 export { manifoldKernel } from "./union/kernels/manifold.js";
 export type { Develop } from "./wrap/develop.js";
 export type { StretchRange, StretchReport } from "./wrap/stretch.js";

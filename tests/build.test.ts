@@ -87,7 +87,7 @@ describe.each(SMOOTH_FORMS)("a band with the outside $name", ({ profile }) => {
       beads: [{ along: { v: 0 }, diameter: 0.4 }],
       proud: true,
     });
-    expect(report).toMatchObject({ closed: true, components: 1, genus: 1, kernel: "manifold", road: "whole-ring" });
+    expect(report).toMatchObject({ closed: true, components: 1, genus: 1, kernel: "manifold", road: "mirror" });
     expect(report.volume).toBeGreaterThan(0);
     expect(codes(report.warnings)).not.toContain("kernel-replaced");
   });
@@ -190,7 +190,8 @@ describe("kernels", () => {
   const leaky: Kernel = {
     ...manifoldKernel,
     name: "leaky",
-    union: async ([band]) => ({ ...band, triangles: band.triangles.slice(3) }),
+    // One in 50 triangles is lost: of a unit's ends alone it would do no harm, since they are cut away.
+    union: async ([band]) => ({ ...band, triangles: band.triangles.filter((_, i) => Math.floor(i / 3) % 50 !== 0) }),
   };
   const throwing: Kernel = { ...manifoldKernel, name: "throwing", union: () => Promise.reject(new TypeError("no")) };
 
@@ -198,6 +199,7 @@ describe("kernels", () => {
     const { report, mesh } = await build(patterned, { kernel });
     expect(report).toMatchObject({ closed: true, kernel: "manifold" });
     expect(report.warnings).toContainEqual(expect.objectContaining({ code: "kernel-replaced", value: kernel.name }));
+    expect(report.roadReason).toContain(`by ${kernel.name} did not close`);
     expect(mesh).toEqual((await build(patterned)).mesh);
   });
 

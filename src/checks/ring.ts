@@ -4,7 +4,7 @@
 import { AnnuletError, type Warn } from "../errors.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { type Ball, findBridges } from "./bridges.js";
-import { assertSolid, checkSolid, type SolidCheck } from "./gate.js";
+import { assertSolid, type SolidCheck } from "./gate.js";
 
 export interface RingGateOptions {
   /** Handles that the design implies: 1 for a band, one more for each clean hole. */
@@ -20,15 +20,15 @@ export interface RingGateOptions {
 const PLACES_SHOWN = 10;
 
 /**
- * Checks a finished ring. A genus that differs from the design's is a warning with the places where beads bridge gaps.
+ * Judges a finished ring by what the gate found of it. A genus that differs from the design's is a warning with the places where beads bridge gaps.
  *
  * @throws AnnuletError `loose-pieces` where closed parts hang in the air, `not-closed`
  */
 export function gateRing(
   mesh: Mesh,
+  check: SolidCheck,
   { genus, balls, tolerance, warn }: RingGateOptions,
 ): SolidCheck & { genus: number } {
-  const check = checkSolid(mesh);
   if (!check.closed) {
     requireOnePiece(check);
     assertSolid(mesh);

@@ -1,5 +1,5 @@
 /**
- * Closed polygons as lists of points: area, and the first place where one crosses or touches itself.
+ * Closed polygons as lists of points: area, what they enclose, and the first place where one crosses or touches itself.
  */
 import type { Point2 } from "./point.js";
 
@@ -13,6 +13,16 @@ export function polygonArea(points: readonly Point2[]): number {
     twice += (ax - ox) * (by - oy) - (bx - ox) * (ay - oy);
   }
   return twice / 2;
+}
+
+/** Whether a point lies inside a polygon, by the even-odd rule; on its border either may be said. */
+export function encloses(polygon: readonly Point2[], [x, y]: Point2): boolean {
+  let inside = false;
+  for (let i = 0; i < polygon.length; i++) {
+    const [[ax, ay], [bx, by]] = [polygon[i], polygon[(i + 1) % polygon.length]];
+    if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) inside = !inside;
+  }
+  return inside;
 }
 
 /**

@@ -67,6 +67,7 @@ export interface FinishedReport {
   /** The kernel whose result it is, and the road that was taken. */
   readonly kernel: string;
   readonly road: string;
+  readonly roadReason: string;
 }
 
 /** The fit with the stretch of the wrapped art. */
@@ -123,5 +124,6 @@ export function makeReport(found: Findings): FinishedReport {
     timings: found.timings,
     kernel: found.union.kernel,
     road: found.union.road,
+    roadReason: found.union.roadReason,
   };
 }

@@ -2,11 +2,14 @@
  * The bodies of a ring: band, relief, beads; with what is known of each bead run.
  */
 import type { Marks } from "../marks/marks.js";
+import type { RoundSymmetry, Stretch } from "../math/round.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Carving, Pattern } from "../pattern/pattern.js";
 import type { Profile } from "../profile/profile.js";
 import { seatStations } from "../wrap/wrap.js";
-import { type Bead, beadMesh, geodesicSphere } from "./bead.js";
+import { buildBand } from "./band.js";
+import type { Bead } from "./bead.js";
+import { buildBeads } from "./bead-bodies.js";
 import type { BeadRunReport } from "./bead-report.js";
 import { clearBeads, clearField } from "./clear-field.js";
 import { ACROSS_SHARE, AROUND_SHARE, chordsAcross, facetCount } from "./facets.js";
@@ -15,10 +18,27 @@ import { requireFloorWall } from "./floor-wall.js";
 import { buildHole } from "./hole.js";
 import { type PlaceRunsOptions, placeRuns, type Run } from "./place-runs.js";
 import { type BendOptions, buildReliefs, buildSunk } from "./relief.js";
-import { sweepBand } from "./sweep.js";
+import { findLikeness, symmetryOf } from "./symmetry.js";
 
-/** The bodies, ready to be united. */
+/** The bodies, ready to be united, with what is known of them. */
 export interface Parts {
+  /** All bodies, or those that reach into a stretch, ended by flat faces beyond it. */
+  readonly bodies: (stretch?: Stretch) => Bodies;
+  /** How the ring comes again; undefined where it does not. */
+  readonly symmetry: RoundSymmetry | undefined;
+  /** What is cut out of all this, and what is then laid on; undefined where nothing is. */
+  readonly finish: Finish | undefined;
+  /** The pattern's holes that are not made because of what is kept clear. */
+  readonly lostHoles: number;
+  /** The beads as spheres, in the order of their meshes. */
+  readonly spheres: readonly Bead[];
+  readonly runs: readonly BeadRunReport[];
+  /** Largest radius that relief and its beads reach, mm; undefined where there are none. What stands on rails does not count. */
+  readonly reliefRadius: number | undefined;
+}
+
+/** The bodies of a ring, or of a stretch of one. */
+export interface Bodies {
   readonly band: Mesh;
   /** What is cut out, in order, before the rest is united. */
   readonly cuts: readonly Cut[];
@@ -27,15 +47,6 @@ export interface Parts {
   readonly beads: readonly Mesh[];
   /** Where neither relief nor cuts of the pattern may be; undefined where nothing is kept clear. */
   readonly clear: Mesh | undefined;
-  /** The pattern's holes that are not made because of that. */
-  readonly lostHoles: number;
-  /** What is cut out of all this, and what is then laid on; undefined where nothing is. */
-  readonly finish: Finish | undefined;
-  /** The beads as spheres, in the order of their meshes. */
-  readonly spheres: readonly Bead[];
-  readonly runs: readonly BeadRunReport[];
-  /** Largest radius that relief and its beads reach, mm; undefined where there are none. What stands on rails does not count. */
-  readonly reliefRadius: number | undefined;
 }
 
 /** Bodies that are cut out of the ring as it is by then. */
@@ -54,12 +65,6 @@ export interface PartsOptions extends PlaceRunsOptions {
   readonly tolerance: number;
 }
 
-/**
- * Largest deviation of a bead's mesh as a share of its radius, however large the tolerance: at the default pitch of 1.05
- * neighbours keep a tenth of the radius between them, which two meshes that stand out must not close.
- */
-const COARSEST_BEAD = 0.04;
-
 const NO_MARKS: Marks = { marks: [], field: undefined };
 
 /** Builds every body of the ring. */
@@ -67,58 +72,73 @@ export function makeParts(options: PartsOptions): Parts {
   const { profile, wrap, pattern, tolerance, warn } = options;
   const { marks, field } = options.marks ?? NO_MARKS;
   const { runs, reports, beads: placed } = placeRuns(options);
-  const beads = clearBeads(placed, field, warn);
+  const left = clearBeads(placed, field, warn);
 
   const outer = marks.filter(({ mode, surface }) => mode === "raised" && surface.name !== "bore");
   const top = Math.max(pattern.height, ...outer.map(({ shape }) => shape.height));
   const radius = profile.outsideRadius + top;
   const facetsFor = (copies: number) => facetCount(radius, tolerance * AROUND_SHARE, copies);
-  const facets = facetsFor(pattern.repeats);
+  const likeness = findLikeness({ pattern, beads: left, wrap, polyline: profile.polyline, tolerance });
+  const { beads } = likeness;
+  const facets = facetsFor(pattern.reliefs.length + pattern.carvings.length > 0 ? pattern.repeats : likeness.units);
   const deepest = Math.max(0, ...pattern.carvings.flatMap(({ sunk }) => sunk.map((shape) => shape.height)));
   const stations = seatStations(profile.seat, (segment) =>
     chordsAcross(segment, { height: pattern.height, depth: deepest, tolerance: tolerance * ACROSS_SHARE }),
   );
   // Bodies that come round more often than the whole pattern have facets of their own, alike in each of their copies.
   const bending = ({ copies = pattern.repeats }: { readonly copies?: number }): BendOptions => {
-    return { wrap, facets: facetsFor(copies), stations, repeats: copies };
+    const mirrors = likeness.mirrored ? { middle: likeness.middle } : undefined;
+    return { wrap, facets: facetsFor(copies), stations, repeats: copies, mirrors };
   };
-  const reliefs = pattern.reliefs.map((shape, i) =>
-    buildReliefs(shape, { ...bending(shape), sink: footDepth(profile, tolerance, depthBefore(pattern, i)) }),
-  );
-  const cuts = pattern.carvings.map((carving, i): Cut => {
-    const begin = i === 0 ? 0 : pattern.carvings[i - 1].after;
-    return { under: reliefs.slice(begin, carving.after).flat(), tools: buildTools(carving, options, bending) };
-  });
+  const clear = clearance(tolerance);
   const finish = buildFinish(marks, {
-    ...{ profile, facets, tolerance, clear: clearance(tolerance), patternDepth: deepest },
+    ...{ profile, facets, tolerance, clear, patternDepth: deepest },
     standing: Math.max(pattern.height, ...options.beadRuns.map(({ height }) => height)) + largestBead(beads),
   });
   const clearing =
     field &&
     clearField(field, {
-      ...{ ...bending({ copies: 1 }), profile, pattern, clear: clearance(tolerance) },
+      ...{ ...bending({ copies: 1 }), profile, pattern, clear },
       holes: (reach) => {
         const pierced = pattern.carvings.flatMap((carving) => carving.pierced);
         return pierced.map((shape) => buildHole(shape, { ...bending(shape), profile, reach }));
       },
     });
-  const spheres = new Map<number, Mesh>();
-  const unit = (radius: number) => {
-    const known = spheres.get(radius) ?? geodesicSphere(Math.min(tolerance / radius, COARSEST_BEAD));
-    spheres.set(radius, known);
-    return known;
-  };
+  // What is kept clear at one place makes all units differ.
+  const symmetry = clearing ? undefined : symmetryOf(likeness, { beads, startAngle: wrap.startAngle, facets });
+
+  const bodies = remember((stretch: Stretch | undefined): Bodies => {
+    const bend = (shape: { readonly copies?: number }) => ({ ...bending(shape), stretch });
+    const reliefs = pattern.reliefs.map((shape, i) =>
+      buildReliefs(shape, { ...bend(shape), sink: footDepth(profile, tolerance, depthBefore(pattern, i)) }),
+    );
+    const cuts = pattern.carvings.map((carving, i): Cut => {
+      const begin = i === 0 ? 0 : pattern.carvings[i - 1].after;
+      return { under: reliefs.slice(begin, carving.after).flat(), tools: buildTools(carving, options, bend) };
+    });
+    return {
+      band: buildBand(profile.polyline, { facets, startAngle: wrap.startAngle, stretch }),
+      cuts,
+      reliefs: reliefs.slice(pattern.carvings.at(-1)?.after ?? 0).flat(),
+      beads: buildBeads(beads, { tolerance, stretch }),
+      clear: clearing?.body,
+    };
+  });
+  const unit = bodies(symmetry?.stretches[0]);
+  const raised = [...unit.cuts.flatMap(({ under }) => under), ...unit.reliefs, ...(finish?.onSeat ?? [])];
   return {
-    band: sweepBand(profile.polyline, { facets, startAngle: wrap.startAngle }),
-    cuts,
-    reliefs: reliefs.slice(pattern.carvings.at(-1)?.after ?? 0).flat(),
-    beads: beads.map((bead) => beadMesh(bead, unit(bead.radius))),
-    clear: clearing?.body,
+    ...{ bodies, symmetry, finish, runs: reports, spheres: beads },
     lostHoles: clearing?.lostHoles ?? 0,
-    finish,
-    spheres: beads,
-    runs: reports,
-    reliefRadius: highest([...reliefs.flat(), ...(finish?.onSeat ?? [])], runs),
+    reliefRadius: highest(raised, runs),
+  };
+}
+
+/** Keeps the last result: one stretch is asked for by several. */
+function remember<Key, Result>(make: (key?: Key) => Result): (key?: Key) => Result {
+  let last: { readonly key: Key | undefined; readonly result: Result } | undefined;
+  return (key) => {
+    if (last === undefined || last.key !== key) last = { key, result: make(key) };
+    return last.result;
   };
 }
 
@@ -140,7 +160,7 @@ function buildTools(
   return [
     ...sunk.map((shape) => buildSunk(shape, { ...bending(shape), sink: reach })),
     ...pierced.map((shape) => buildHole(shape, { ...bending(shape), profile, reach })),
-  ];
+  ].filter(({ triangles }) => triangles.length > 0);
 }
 
 /** Least depth of a relief's foot, mm, and as a multiple of the tolerance: clear of every facet of the band. */

@@ -2,10 +2,12 @@
  * Relief bodies: the flat section closed by walls and a foot, refined, repeated and bent round the band. What is sunk is
  * such a body upside down.
  */
-import { AnnuletError } from "../errors.js";
+import { extent } from "../math/extent.js";
 import type { Point3 } from "../math/point.js";
+import type { Stretch } from "../math/round.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { reverseMesh, transformMesh } from "../mesh/transform.js";
+import { turnRound } from "../mesh/turn-round.js";
 import type { ReliefShape } from "../pattern/section.js";
 import type { Rise } from "../pattern/weave/rise.js";
 import { TURN } from "../units.js";
@@ -14,6 +16,8 @@ import type { Wrap } from "../wrap/wrap.js";
 import { fadeBody, fadedRise } from "./fade.js";
 import { FlatBody } from "./flat-body.js";
 import { liftBody } from "./rise.js";
+import { cutStretch, flatStretch } from "./stretch.js";
+import { type FlatMirrors, mirroredTile, plainTile, type Tile } from "./tile.js";
 
 export interface BendOptions {
   readonly wrap: Wrap;
@@ -25,6 +29,10 @@ export interface BendOptions {
   readonly repeats: number;
   /** By which share of a facet the body's own facet lines lie beside the band's. Default half: no edges in edges. */
   readonly aside?: number;
+  /** Mirrors of what comes again from seam to seam. Default none. */
+  readonly mirrors?: FlatMirrors | undefined;
+  /** The stretch that matters. Default the whole round. */
+  readonly stretch?: Stretch | undefined;
 }
 
 const HALF_FACET = 0.5;
@@ -46,11 +54,20 @@ export function buildRelief(shape: ReliefShape, { sink, ...options }: ReliefOpti
 /** The bodies of a raised region: one all the way round, or one in each place where it comes again. */
 export function buildReliefs(shape: ReliefShape, options: ReliefOptions): Mesh[] {
   const body = buildRelief(shape, options);
-  if (shape.period === undefined) return [body];
-  return Array.from({ length: options.repeats }, (_, i) => {
+  if (shape.period === undefined) return body.triangles.length === 0 ? [] : [body];
+  return placesOf(shape, options).map((i) => {
     const [cos, sin] = [Math.cos((TURN * i) / options.repeats), Math.sin((TURN * i) / options.repeats)];
     return transformMesh(body, [cos, sin, 0, 0, -sin, cos, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1]);
   });
+}
+
+/** The places, by number, where a body that comes again reaches into the stretch. */
+function placesOf({ outline, period = 0 }: ReliefShape, { repeats, stretch, wrap }: BendOptions): number[] {
+  if (stretch === undefined) return Array.from({ length: repeats }, (_, i) => i);
+  const { low, high } = flatStretch(stretch, wrap);
+  const [left, right] = extent(outline.flat(2).map(([u]) => u));
+  const first = Math.ceil((low - right) / period);
+  return Array.from({ length: Math.max(0, Math.floor((high - left) / period) - first + 1) }, (_, i) => first + i);
 }
 
 /** The body to be cut out for a sunk region: heights are depths. */
@@ -73,10 +90,16 @@ export function bendBody(
   seam: readonly [number, number] | undefined,
   options: BendOptions & { readonly forward: Wrap["forward"]; readonly rise?: Rise },
 ): Mesh {
-  const across = splitAtLines(flat, 0, facetLines(flat, options));
-  const split = splitAtLines(across, 1, options.stations);
-  const refined = options.rise === undefined ? split : liftBody(split, options.rise);
-  return seam === undefined ? bend(refined, options.forward) : bendRound(refined, seam, options);
+  const { forward, repeats, stretch, wrap, mirrors } = options;
+  const refine = (mesh: Mesh): Mesh => {
+    const across = splitAtLines(mesh, 0, facetLines(mesh, options));
+    const split = splitAtLines(across, 1, options.stations);
+    return options.rise === undefined ? split : liftBody(split, options.rise);
+  };
+  if (seam === undefined) return bend(refine(flat), forward);
+  const tile = mirrors === undefined ? plainTile(refine(flat), seam) : mirroredTile(flat, seam, mirrors, refine);
+  if (stretch === undefined) return bendRound(tile, { forward, repeats });
+  return bend(cutStretch(tile, flatStretch(stretch, wrap)), forward);
 }
 
 /** u of lines that the band's facets have within the mesh, mm, moved by a share of a facet. */
@@ -119,60 +142,8 @@ function bend(flat: Mesh, forward: Wrap["forward"]): Mesh {
 
 /** One tile bent and turned to each place; its right side takes the next tile's left vertices, so no gap can open. */
 function bendRound(
-  flat: Mesh,
-  seam: readonly [number, number],
+  { mesh: flat, follows }: Tile,
   { forward, repeats }: Pick<BendOptions, "repeats"> & { readonly forward: Wrap["forward"] },
 ): Mesh {
-  const twins = seamTwins(flat, seam);
-  const count = flat.positions.length / 3;
-  const own: number[] = [];
-  const slot = new Int32Array(count);
-  for (let vertex = 0; vertex < count; vertex++) if (!twins.has(vertex)) slot[vertex] = own.push(vertex) - 1;
-  const bent = bend(flat, forward).positions;
-  const positions = new Float64Array(3 * own.length * repeats);
-  const triangles = new Uint32Array(flat.triangles.length * repeats);
-  for (let tile = 0; tile < repeats; tile++) {
-    const angle = (TURN * tile) / repeats;
-    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-    own.forEach((vertex, i) => {
-      const [x, y, z] = [bent[3 * vertex], bent[3 * vertex + 1], bent[3 * vertex + 2]];
-      positions.set([x * cos - y * sin, x * sin + y * cos, z], 3 * (tile * own.length + i));
-    });
-    const next = (tile + 1) % repeats;
-    flat.triangles.forEach((vertex, i) => {
-      const twin = twins.get(vertex);
-      triangles[tile * flat.triangles.length + i] =
-        twin === undefined ? tile * own.length + slot[vertex] : next * own.length + slot[twin];
-    });
-  }
-  return { positions, triangles };
-}
-
-/** Distance within which the two sides' vertices are the same, mm: they differ by rounding alone. */
-const TWIN_REACH = 1e-7;
-
-/** For each vertex on the right side, its twin on the left. */
-function seamTwins({ positions }: Mesh, [left, right]: readonly [number, number]): Map<number, number> {
-  const onSide = (u: number) =>
-    Array.from({ length: positions.length / 3 }, (_, vertex) => vertex).filter((vertex) => positions[3 * vertex] === u);
-  const lefts = onSide(left);
-  const twins = new Map<number, number>();
-  for (const vertex of onSide(right)) {
-    const twin = lefts.find((other) =>
-      [1, 2].every((k) => Math.abs(positions[3 * vertex + k] - positions[3 * other + k]) <= TWIN_REACH),
-    );
-    if (twin === undefined) throw unmatched();
-    twins.set(vertex, twin);
-  }
-  if (twins.size !== lefts.length) throw unmatched();
-  return twins;
-}
-
-function unmatched(): AnnuletError {
-  return new AnnuletError({
-    code: "seam-mismatch",
-    message: "the two ends of a relief tile have different vertices, so neighbouring tiles would not close",
-    path: "pattern.regions",
-    hint: "move art that only just touches the tile's border by a few hundredths of a millimetre",
-  });
+  return turnRound({ mesh: bend(flat, forward), follows }, repeats);
 }

@@ -3,6 +3,7 @@
  */
 import type { Point2 } from "../math/point.js";
 import type { Mesh } from "../mesh/mesh.js";
+import { triangulatePolygon } from "../mesh/triangulate.js";
 import { TURN } from "../units.js";
 
 export interface SweepOptions {
@@ -29,4 +30,34 @@ export function sweepBand(polyline: readonly Point2[], { facets, startAngle }: S
     });
   }
   return { positions, triangles };
+}
+
+/**
+ * The part of the band from one of its facet lines to another, closed by flat ends.
+ *
+ * @param first number of the line at which it begins; it may be negative
+ * @param count facets that it has, below those of the whole round
+ */
+export function sweepPart(
+  polyline: readonly Point2[],
+  { facets, startAngle }: SweepOptions,
+  { first, count }: { readonly first: number; readonly count: number },
+): Mesh {
+  const corners = polyline.length;
+  const positions = new Float64Array(3 * corners * (count + 1));
+  const triangles: number[] = [];
+  for (let j = 0; j <= count; j++) {
+    const angle = startAngle + (TURN * (first + j)) / facets;
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    polyline.forEach(([w, r], i) => {
+      const [a, b] = [j * corners + i, j * corners + ((i + 1) % corners)];
+      positions.set([r * cos, r * sin, w], 3 * a);
+      if (j < count) triangles.push(a, b, b + corners, a, b + corners, a + corners);
+    });
+  }
+  // Seen along the way round the cross-section is counter-clockwise.
+  const cap = triangulatePolygon([polyline]);
+  for (let i = 0; i < cap.length; i += 3) triangles.push(cap[i], cap[i + 2], cap[i + 1]);
+  for (const corner of cap) triangles.push(count * corners + corner);
+  return { positions, triangles: Uint32Array.from(triangles) };
 }

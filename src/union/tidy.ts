@@ -1,36 +1,45 @@
 /**
- * Tidies a united mesh: edges too short for a float32 file are collapsed, triangles without height are flipped away.
+ * Tidies a united mesh, closed or cut open at planes of symmetry: edges too short for a float32 file are collapsed, triangles without height are flipped away.
  *
  * An edge may be collapsed when its two ends have exactly the two neighbours in common that its triangles give them
  * (the link condition: Dey, Edelsbrunner, Guha, Nekhayev, Topology preserving edge contraction, 1999; from memory), so
- * the surface stays what it is. Nothing moves by more than the short edge's length.
+ * the surface stays what it is. Nothing moves by more than the short edge's length. A mesh cut open is tidied as what its
+ * mirror images make of it: what lies on a plane stays on it, and no other edge than the rim's joins two of its points.
  */
+import type { Clipped } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";
 
 /** Edges up to this are collapsed, mm: a thousand steps of float32 at 16 mm from the axis, a fifth of any tolerance. */
 const SHORT_EDGE = 2e-3;
 
+/**
+ * An edge longer than this, mm, is only collapsed where no face moves by more than a half of it: along a crease or in a plane.
+ * Else a thousand such edges in a row, cut by facets of two parts, would add up to a part in 100 000 of the volume.
+ */
+const ALWAYS_SHORT = 2e-4;
+const FACES_MOVE = ALWAYS_SHORT / 2;
+
 /** Triangles lower than this are flipped away and points this near are one, mm: about a step of float32 on a ring. */
 const FLAT_HEIGHT = 1e-6;
+
+/** Triangles lower than this have no height at all, mm: what double precision leaves of one on a ring. */
+const NO_HEIGHT = 1e-12;
 
 /** Passes after which what is left is left to the gate: each pass lets neighbours of the last one's changes settle. */
 const MAX_PASSES = 8;
 
-/**
- * Flat triangles in a row, which a straight wall of many points leaves, are mended a few in a pass: as long as they become
- * fewer than ever, so many passes may follow.
- */
-const MOST_PASSES = 64;
-
+/** Tidies a closed mesh. */
 export function tidyMesh(mesh: Mesh): Mesh {
-  const work = new Work(mesh);
-  let fewest = Number.POSITIVE_INFINITY;
-  for (let pass = 1; pass <= MOST_PASSES; pass++) {
-    const collapsed = work.collapseShort();
-    const { flat, flipped } = work.flipFlat();
-    if (collapsed + flipped === 0 || (pass >= MAX_PASSES && flat >= fewest)) break;
-    fewest = Math.min(fewest, flat);
+  return tidyOpen({ mesh, marks: new Uint8Array(mesh.positions.length / 3) }).mesh;
+}
+
+/** Tidies a mesh that is open at planes; its marks say, a bit for each plane, which vertices lie on them. */
+export function tidyOpen({ mesh, marks }: Clipped): Clipped {
+  const work = new Work(mesh, marks);
+  for (let pass = 1; pass <= MAX_PASSES; pass++) {
+    if (work.collapseShort() + work.flipFlat() === 0) break;
   }
+  work.flipCollapsed();
   return work.result();
 }
 
@@ -43,8 +52,11 @@ class Work {
   readonly #around: (number[] | undefined)[];
   readonly #starts: Uint32Array;
   readonly #entries: Uint32Array;
+  /** Bits of the planes on which each vertex lies. */
+  readonly #marks: Uint8Array;
 
-  constructor(mesh: Mesh) {
+  constructor(mesh: Mesh, marks: Uint8Array) {
+    this.#marks = marks;
     this.#positions = mesh.positions;
     this.#triangles = mesh.triangles.slice();
     this.#gone = new Uint8Array(mesh.triangles.length / 3);
@@ -67,22 +79,39 @@ class Work {
     return short.filter(({ a, b }) => this.#collapse(a, b) || this.#collapse(b, a)).length;
   }
 
-  /** How many triangles were met flat, and how many of them flipped away. */
-  flipFlat(): { flat: number; flipped: number } {
-    let [flat, flipped] = [0, 0];
+  /** How many flat triangles were flipped away. */
+  flipFlat(): number {
+    let flipped = 0;
     for (let t = 0; t < this.#gone.length; t++) {
-      if (this.#gone[t] === 1 || this.#height(t) > FLAT_HEIGHT) continue;
-      flat++;
-      if (this.#flip(t)) flipped++;
+      if (this.#gone[t] === 0 && this.#height(t) <= FLAT_HEIGHT && this.#flip(t)) flipped++;
     }
-    return { flat, flipped };
+    return flipped;
+  }
+
+  /**
+   * Flips triangles of no height into neighbours that have some, as long as they become fewer: a row of them, which a
+   * straight wall of many points leaves, is mended from its ends.
+   */
+  flipCollapsed(): void {
+    const collapsed = (t: number) => this.#gone[t] === 0 && this.#height(t) <= NO_HEIGHT;
+    const find = (among: readonly number[]) => among.filter(collapsed);
+    let left = find(Array.from(this.#gone.keys()));
+    for (let fewest = Number.POSITIVE_INFINITY; left.length > 0 && left.length < fewest; ) {
+      fewest = left.length;
+      const touched = left.flatMap((t) => {
+        const around = [...this.#corners(t)].flatMap((vertex) => this.#trianglesOf(vertex));
+        return collapsed(t) && this.#flip(t, collapsed) ? around : [t];
+      });
+      left = find([...new Set(touched)]);
+    }
   }
 
   /** The mesh without what is gone, and without vertices that nothing uses. */
-  result(): Mesh {
+  result(): Clipped {
     const slot = new Int32Array(this.#positions.length / 3).fill(-1);
     const positions = new Float64Array(this.#positions.length);
     const triangles = new Uint32Array(this.#triangles.length);
+    const marks = new Uint8Array(slot.length);
     let [vertices, corners] = [0, 0];
     for (let t = 0; t < this.#gone.length; t++) {
       if (this.#gone[t] === 1) continue;
@@ -90,38 +119,53 @@ class Work {
         const vertex = this.#triangles[3 * t + k];
         if (slot[vertex] === -1) {
           slot[vertex] = vertices;
+          marks[vertices] = this.#marks[vertex];
           for (let axis = 0; axis < 3; axis++) positions[3 * vertices + axis] = this.#positions[3 * vertex + axis];
           vertices++;
         }
         triangles[corners++] = slot[vertex];
       }
     }
-    return { positions: positions.slice(0, 3 * vertices), triangles: triangles.slice(0, corners) };
+    const mesh = { positions: positions.slice(0, 3 * vertices), triangles: triangles.slice(0, corners) };
+    return { mesh, marks: marks.slice(0, vertices) };
   }
 
   /** Moves b to a, if the surface stays the same and no triangle turns over. */
   #collapse(a: number, b: number): boolean {
     const [aroundA, aroundB] = [this.#trianglesOf(a), this.#trianglesOf(b)];
     const dying = aroundB.filter((t) => this.#corners(t).includes(a));
-    if (dying.length !== 2) return false;
+    // A rim's edge has one triangle on this side of the plane and its image on the other.
+    const onRim = dying.length === 1 && (this.#marks[a] & this.#marks[b]) !== 0;
+    if ((dying.length !== 2 && !onRim) || (this.#marks[b] & ~this.#marks[a]) !== 0) return false;
+    if (!onRim && (this.#marks[a] & this.#marks[b]) !== 0) return false;
     const common = this.#commonNeighbours(a, b);
     if (common.length === 3 && this.#squareDistance(a, b) <= FLAT_HEIGHT ** 2) {
       const tip = common.find((vertex) => this.#trianglesOf(vertex).length === 3);
       return tip !== undefined && this.#dropTip(tip, a, b) && this.#collapse(a, b);
     }
-    if (common.length !== 2) return false;
+    if (common.length !== dying.length || this.#joinsPlane(a, b, common)) return false;
     // Where the two common neighbours face both ends, all that is left is a tetrahedron, which would fold flat.
     const facesBoth = (list: readonly number[]) =>
       list.some((t) => !dying.includes(t) && common.every((vertex) => this.#corners(t).includes(vertex)));
-    if (facesBoth(aroundA) && facesBoth(aroundB)) return false;
+    if (!onRim && facesBoth(aroundA) && facesBoth(aroundB)) return false;
     const moving = aroundB.filter((t) => !dying.includes(t));
     if (moving.some((t) => this.#turnsOver(t, b, a))) return false;
+    if (this.#squareDistance(a, b) > ALWAYS_SHORT ** 2 && aroundB.some((t) => this.#moves(t, b, a))) return false;
     for (const t of dying) this.#gone[t] = 1;
     for (const t of moving) this.#triangles[3 * t + this.#corners(t).indexOf(b)] = a;
     this.#around[a] = [...aroundA.filter((t) => !dying.includes(t)), ...moving];
     this.#around[b] = [];
     for (const vertex of common) this.#around[vertex] = this.#trianglesOf(vertex).filter((t) => !dying.includes(t));
     return true;
+  }
+
+  /** Whether moving b to a would join a and another point of one of its planes by an edge that they had not. */
+  #joinsPlane(a: number, b: number, common: readonly number[]): boolean {
+    const gained = this.#marks[a] & ~this.#marks[b];
+    if (gained === 0) return false;
+    return this.#trianglesOf(b).some((t) =>
+      this.#corners(t).some((v) => v !== a && v !== b && !common.includes(v) && (this.#marks[v] & gained) !== 0),
+    );
   }
 
   #commonNeighbours(a: number, b: number): number[] {
@@ -153,16 +197,25 @@ class Work {
     return true;
   }
 
-  /** Swaps the longest side of a flat triangle for the other diagonal of the two triangles on it. */
-  #flip(t: number): boolean {
+  /**
+   * Swaps the longest side of a flat triangle for the other diagonal of the two triangles on it.
+   *
+   * @param avoids other triangles with which it is not done
+   */
+  #flip(t: number, avoids: (other: number) => boolean = () => false): boolean {
     const corners = [...this.#corners(t)];
     const lengths = corners.map((vertex, k) => this.#squareDistance(vertex, corners[(k + 1) % 3]));
     const side = lengths.indexOf(Math.max(...lengths));
     const [a, b, c] = [corners[side], corners[(side + 1) % 3], corners[(side + 2) % 3]];
     const other = this.#trianglesOf(a).find((s) => s !== t && this.#corners(s).includes(b));
-    if (other === undefined) return false;
+    if (other === undefined || avoids(other)) return false;
     const d = [...this.#corners(other)].find((vertex) => vertex !== a && vertex !== b) as number;
-    if (d === c || this.#trianglesOf(c).some((s) => this.#corners(s).includes(d))) return false;
+    if (
+      d === c ||
+      (this.#marks[c] & this.#marks[d]) !== 0 ||
+      this.#trianglesOf(c).some((s) => this.#corners(s).includes(d))
+    )
+      return false;
     const normal = this.#normal(a, d, b);
     const sound = (p: number, q: number, r: number) => dot(this.#normal(p, q, r), normal) > 0;
     if (!sound(a, d, c) || !sound(d, b, c)) return false;
@@ -181,6 +234,16 @@ class Work {
     const after = before.map((vertex) => (vertex === from ? to : vertex));
     const [n, m] = [this.#normal(before[0], before[1], before[2]), this.#normal(after[0], after[1], after[2])];
     return this.#height(t) > SHORT_EDGE && dot(n, m) <= 0;
+  }
+
+  /** Whether a triangle that has an area leaves its plane when one corner moves. */
+  #moves(t: number, from: number, to: number): boolean {
+    if (this.#height(t) <= ALWAYS_SHORT) return false;
+    const [a, b, c] = this.#corners(t);
+    const normal = this.#normal(a, b, c);
+    const p = this.#positions;
+    const way = [0, 1, 2].map((k) => p[3 * to + k] - p[3 * from + k]);
+    return dot(normal, way) ** 2 > FACES_MOVE ** 2 * dot(normal, normal);
   }
 
   #trianglesOf(vertex: number): number[] {

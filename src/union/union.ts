@@ -1,58 +1,54 @@
 /**
- * Uniting a ring's parts: the roads, and which was taken.
+ * Uniting a ring: the roads, and which was taken.
  *
- * What is cut out comes first, in its order: each cut goes through the band and the raised bodies under it. Then the rest
- * is united, the whole ring at once, and marks are cut out of it and laid on. A kernel whose result does not pass the caller's check is replaced by the fallback,
- * and the result says so.
+ * One symmetry unit is united and repeated where there is one, else the whole ring; marks are cut out of it and laid on
+ * at the end. A road whose result does not pass the caller's check gives way to the next one, and a kernel that has none
+ * left to the fallback; the result says so.
  */
+import type { RoundSymmetry, Stretch } from "../math/round.js";
 import type { Mesh } from "../mesh/mesh.js";
-import { groupDisjoint } from "./groups.js";
+import { finishRing, type RingBodies, type RingFinish, uniteBodies } from "./bodies.js";
 import type { Kernel } from "./kernels/kernel.js";
 import { stoppable } from "./kernels/stoppable.js";
 import { partCoincident } from "./part-coincident.js";
 import { dropSpecks, type Hollow } from "./specks.js";
 import { tidyMesh } from "./tidy.js";
+import { repeatUnit } from "./unit.js";
 
-/** Everything a ring is made of, before it is one. */
+/** A ring before it is one. */
 export interface RingParts {
-  readonly band: Mesh;
-  /** What is cut out, in order. Default nothing. */
-  readonly cuts?: readonly RingCut[];
-  /** Raised bodies that stay whole; they may touch and cross. */
-  readonly reliefs: readonly Mesh[];
-  /** Many small bodies. */
-  readonly beads: readonly Mesh[];
-  /** A body that reliefs and cuts keep clear of: it is taken from each of them before. Default none. */
-  readonly clear?: Mesh | undefined;
-  /** What is cut out of all this, and what is then laid on. Default nothing. */
-  readonly finish?: { readonly tools: readonly Mesh[]; readonly raised: readonly Mesh[] } | undefined;
+  /** Its bodies: all of them, or those that reach into a stretch, ended by flat faces somewhere beyond its ends. */
+  readonly bodies: (stretch?: Stretch) => RingBodies;
+  /** How it comes again; undefined where it does not. */
+  readonly symmetry?: RoundSymmetry | undefined;
+  /** What is cut out of all that, and what is then laid on. Default nothing. */
+  readonly finish?: RingFinish | undefined;
 }
 
-/** Bodies to be cut out of the ring as it is by then. */
-export interface RingCut {
-  /** Raised bodies that are united with the ring before. */
-  readonly under: readonly Mesh[];
-  /** They may touch and cross. */
-  readonly tools: readonly Mesh[];
-}
+/**
+ * How the parts became one: `plain` is a band alone; `mirror` repeats half a unit and its mirror image, `turn` a whole
+ * unit; `whole` is one union of everything.
+ */
+export type Road = "plain" | "mirror" | "turn" | "whole";
 
-/** How the parts became one: `plain` is a band alone, `whole-ring` one union of everything, `carved-ring` cuts first. */
-export type Road = "plain" | "whole-ring" | "carved-ring";
-
-export interface UnionOptions {
+export interface UnionOptions<Check extends { readonly closed: boolean }> {
   readonly kernel: Kernel;
   /** Takes over where the kernel's result does not pass. */
   readonly fallback: Kernel;
   /** Whether a mesh is a sound solid. */
-  readonly accept: (mesh: Mesh) => boolean;
-  readonly signal?: AbortSignal;
+  readonly check: (mesh: Mesh) => Check;
+  readonly signal?: AbortSignal | undefined;
 }
 
-export interface UnionResult {
+export interface UnionResult<Check = unknown> {
   readonly mesh: Mesh;
+  /** What was found of it. */
+  readonly check: Check;
   /** Name of the kernel whose result it is; none where nothing had to be united. */
   readonly kernel: string;
   readonly road: Road;
+  /** Why this road, in a few words. */
+  readonly roadReason: string;
   /** Name of a kernel whose result was not accepted. */
   readonly rejected?: string;
   /** Sealed hollows that were filled. */
@@ -60,60 +56,99 @@ export interface UnionResult {
 }
 
 /** Unites the parts. The result is the last one tried, also where none was accepted: the caller's gate decides. */
-export async function uniteRing(parts: RingParts, options: UnionOptions): Promise<UnionResult> {
-  const { kernel, fallback, accept, signal } = options;
-  const { cuts = [], finish = NO_FINISH } = parts;
-  const beads = groupDisjoint(parts.beads);
-  const carved = cuts.length + finish.tools.length > 0;
-  if (!carved && parts.reliefs.length + beads.length + finish.raised.length === 0) {
-    return { mesh: parts.band, kernel: "none", road: "plain", hollows: [] };
-  }
-  const road = carved ? "carved-ring" : "whole-ring";
-  const unite = async (by: Kernel) => {
-    signal?.throwIfAborted();
-    let ring = parts.band;
-    const clear = (bodies: readonly Mesh[]) => clearOf(by, bodies, parts.clear);
-    const steps: RingCut[] = [];
-    for (const { under, tools } of cuts) steps.push({ under: await clear(under), tools: await clear(tools) });
-    steps.push({ under: [...(await clear(parts.reliefs)), ...beads], tools: finish.tools });
-    for (const { under, tools } of steps) {
-      ring = await uniteAll(by, [ring, ...under]);
-      if (tools.length > 0) ring = await by.subtract(ring, await uniteAll(by, tools));
-      signal?.throwIfAborted();
+export async function uniteRing<Check extends { readonly closed: boolean }>(
+  parts: RingParts,
+  { kernel, fallback, check, signal }: UnionOptions<Check>,
+): Promise<UnionResult<Check>> {
+  signal?.throwIfAborted();
+  const { finish = NO_FINISH, symmetry } = parts;
+  if (symmetry === undefined && finish.tools.length + finish.raised.length === 0) {
+    const { band, cuts = [], reliefs, beads } = parts.bodies();
+    if (cuts.length + reliefs.length + beads.length === 0) {
+      return { mesh: band, check: check(band), kernel: "none", road: "plain", roadReason: "a band alone", hollows: [] };
     }
-    const { mesh, hollows } = dropSpecks(await uniteAll(by, [ring, ...finish.raised]));
-    return { mesh: partCoincident(tidyMesh(mesh)), hollows };
-  };
-  const first = await attempt(() => unite(stoppable(kernel, signal)), kernel !== fallback);
-  if (first !== undefined && (kernel === fallback || accept(first.mesh)))
-    return { ...first, kernel: kernel.name, road };
-  return { ...(await unite(stoppable(fallback, signal))), kernel: fallback.name, road, rejected: kernel.name };
-}
-
-const NO_FINISH: NonNullable<RingParts["finish"]> = { tools: [], raised: [] };
-
-/** What is left of bodies without what is to be kept clear. */
-async function clearOf(kernel: Kernel, bodies: readonly Mesh[], clear: Mesh | undefined): Promise<readonly Mesh[]> {
-  if (clear === undefined || bodies.length === 0) return bodies;
-  const left = await kernel.subtract(await uniteAll(kernel, bodies), clear);
-  return left.triangles.length === 0 ? [] : [left];
-}
-
-/** One body needs no union. */
-function uniteAll(kernel: Kernel, bodies: readonly Mesh[]): Promise<Mesh> {
-  return bodies.length === 1 ? Promise.resolve(bodies[0]) : kernel.union(bodies);
-}
-
-/** A kernel that throws has failed like one whose result is not accepted, where another can take over. */
-async function attempt<Result>(unite: () => Promise<Result>, canFallBack: boolean): Promise<Result | undefined> {
-  try {
-    return await unite();
-  } catch (error) {
-    if (canFallBack && !isAbort(error)) return undefined;
-    throw error;
   }
+  const kernels = kernel === fallback ? [kernel] : [kernel, fallback];
+  const roads = roadsOf(parts);
+  const failed: string[] = [];
+  for (const by of kernels) {
+    for (const [i, { road, reason, unite }] of roads.entries()) {
+      const isLast = by === fallback && i === roads.length - 1;
+      const result = await attempt(async () => settle(await unite(stoppable(by, signal)), check), isLast, signal);
+      if (result !== undefined && (result.check.closed || isLast)) {
+        const roadReason = [reason, ...failed].join("; ");
+        const rejected = by === kernel ? {} : { rejected: kernel.name };
+        return { ...result, kernel: by.name, road, roadReason, ...rejected };
+      }
+      failed.push(`${road} by ${by.name} did not close`);
+    }
+  }
+  throw new Error("a ring has at least one road");
 }
 
-function isAbort(error: unknown): boolean {
-  return error instanceof Error && error.name === "AbortError";
+interface PossibleRoad {
+  readonly road: Road;
+  readonly reason: string;
+  readonly unite: (by: Kernel) => Promise<United>;
+}
+
+interface United {
+  readonly mesh: Mesh;
+  /** Whether it has been tidied. */
+  readonly tidy: boolean;
+}
+
+/** The roads that lead to a ring, the shortest first. */
+function roadsOf({ bodies, symmetry, finish = NO_FINISH }: RingParts): PossibleRoad[] {
+  const units = (symmetry?.stretches ?? []).map((stretch): PossibleRoad => {
+    const { mirrored, units } = symmetry as RoundSymmetry;
+    const half = stretch.upper === true ? "a quarter" : "half";
+    return {
+      road: mirrored ? "mirror" : "turn",
+      reason: mirrored ? `${half} of one of ${units} alike units, mirrored` : `one of ${units} alike units`,
+      unite: async (by) => {
+        const united = await uniteBodies(by, bodies(stretch));
+        const ring = repeatUnit(united, stretch, symmetry as RoundSymmetry);
+        return { mesh: await finishRing(by, ring, finish), tidy: finish === NO_FINISH };
+      },
+    };
+  });
+  const whole: PossibleRoad = {
+    road: "whole",
+    reason: symmetry === undefined ? "nothing comes again round the ring" : "no unit closed",
+    unite: async (by) => {
+      return { mesh: await finishRing(by, await uniteBodies(by, bodies()), finish), tidy: false };
+    },
+  };
+  return [...units, whole];
+}
+
+const NO_FINISH: RingFinish = { tools: [], raised: [] };
+
+/** Drops specks and tidies; where the result does not pass, parts points that single precision makes one. */
+function settle<Check extends { readonly closed: boolean }>(united: United, check: (mesh: Mesh) => Check) {
+  const { mesh: solid, hollows } = dropSpecks(united.mesh);
+  const tidied = united.tidy ? solid : tidyMesh(solid);
+  const found = check(tidied);
+  if (found.closed) return { mesh: tidied, check: found, hollows };
+  const mesh = partCoincident(united.tidy ? tidyMesh(solid) : tidied);
+  return { mesh, check: check(mesh), hollows };
+}
+
+/** A road on which something is thrown has failed like one whose result is not accepted, where another is left. */
+async function attempt<Result>(
+  run: () => Promise<Result>,
+  isLast: boolean,
+  signal: AbortSignal | undefined,
+): Promise<Result | undefined> {
+  signal?.throwIfAborted();
+  try {
+    const result = await run();
+    signal?.throwIfAborted();
+    return result;
+  } catch (error) {
+    signal?.throwIfAborted();
+    if (isLast) throw error;
+    return undefined;
+  }
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { checkSolid } from "../../src/checks/gate.js";
 import { gateRing } from "../../src/checks/ring.js";
 import type { Warning } from "../../src/errors.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
@@ -8,9 +9,9 @@ import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 import { failureOf } from "../profile/specs.js";
 import { revolve, sphere, torus } from "../support/meshes.js";
 
-function gate(mesh: Mesh, balls: Parameters<typeof gateRing>[1]["balls"] = []) {
+function gate(mesh: Mesh, balls: Parameters<typeof gateRing>[2]["balls"] = []) {
   const warnings: Warning[] = [];
-  const check = gateRing(mesh, {
+  const check = gateRing(mesh, checkSolid(mesh), {
     genus: 1,
     balls,
     tolerance: 0.01,

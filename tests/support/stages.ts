@@ -7,7 +7,7 @@ import { completePattern, noPattern, type Pattern } from "../../src/pattern/patt
 import { buildProfile, type Profile } from "../../src/profile/profile.js";
 import { resolveSize } from "../../src/sizing/size.js";
 import { ACROSS_SHARE } from "../../src/solids/facets.js";
-import { makeParts, type Parts } from "../../src/solids/parts.js";
+import { makeParts, type Parts, type Bodies as RingBodies } from "../../src/solids/parts.js";
 import { fitBand } from "../../src/wrap/fit-band.js";
 import type { Wrap } from "../../src/wrap/wrap.js";
 import { wrapSeat } from "../../src/wrap/wrap-seat.js";
@@ -18,7 +18,8 @@ export interface Bodies {
   readonly profile: Profile;
   readonly pattern: Pattern;
   readonly wrap: Wrap;
-  readonly parts: Parts;
+  /** With the bodies of the whole ring. */
+  readonly parts: Parts & RingBodies;
   readonly warnings: readonly Warning[];
 }
 
@@ -39,5 +40,5 @@ export function bodiesOf(document: unknown, maxBeads = 20_000): Bodies {
       : noPattern(beadRuns);
   const wrap = wrapSeat(profile, fit, pattern.reliefs.length + pattern.carvings.length > 0);
   const parts = makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn });
-  return { design, fit, profile, pattern, wrap, parts, warnings };
+  return { design, fit, profile, pattern, wrap, parts: { ...parts, ...parts.bodies() }, warnings };
 }

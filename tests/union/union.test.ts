@@ -1,19 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
-import type { Mesh } from "../../src/mesh/mesh.js";
+import { checkSolid, type SolidCheck } from "../../src/checks/gate.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import type { Kernel } from "../../src/union/kernels/kernel.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
-import { type UnionOptions, uniteRing } from "../../src/union/union.js";
+import { type RingParts, type UnionOptions, uniteRing } from "../../src/union/union.js";
 import { box, torus } from "../support/meshes.js";
 
-const parts = {
+const bodies = {
   band: torus(9, 1, 48, 12),
   reliefs: [box([1, 1, 1], [9.5, -0.5, -0.5])],
   beads: [box([0.5, 0.5, 0.5], [-10.2, -0.2, -0.2]), box([0.5, 0.5, 0.5], [-0.2, 9.7, -0.2])],
 };
 
-const accept = (mesh: Mesh) => checkSolid(mesh).closed;
+const parts: RingParts = { bodies: () => bodies };
 
 const kernelOf = (name: string, union: Kernel["union"]): Kernel => ({
   ...manifoldKernel,
@@ -24,29 +23,31 @@ const kernelOf = (name: string, union: Kernel["union"]): Kernel => ({
 const leaky = kernelOf("leaky", async ([band]) => ({ ...band, triangles: band.triangles.slice(3) }));
 const throwing = kernelOf("throwing", () => Promise.reject(new Error("out of memory")));
 
-const unite = (options: Partial<UnionOptions> = {}) =>
-  uniteRing(parts, { kernel: manifoldKernel, fallback: manifoldKernel, accept, ...options });
+const unite = (options: Partial<UnionOptions<SolidCheck>> = {}) =>
+  uniteRing(parts, { kernel: manifoldKernel, fallback: manifoldKernel, check: checkSolid, ...options });
 
 describe("uniting a ring's parts", () => {
   it("makes one solid of them, with the kernel's name", async () => {
     const { mesh, kernel, road, rejected } = await unite();
     expect(checkSolid(mesh)).toMatchObject({ closed: true, components: 1, genus: 1 });
-    expect({ kernel, road, rejected }).toEqual({ kernel: "manifold", road: "whole-ring", rejected: undefined });
-    const all = [parts.band, ...parts.reliefs, ...parts.beads].map(signedVolume);
+    expect({ kernel, road, rejected }).toEqual({ kernel: "manifold", road: "whole", rejected: undefined });
+    const all = [bodies.band, ...bodies.reliefs, ...bodies.beads].map(signedVolume);
     expect(signedVolume(mesh)).toBeLessThan(all.reduce((sum, volume) => sum + volume, 0));
     expect(signedVolume(mesh)).toBeGreaterThan(all[0]);
   });
 
   it("hands a band alone through untouched", async () => {
-    const alone = { band: parts.band, reliefs: [], beads: [] };
-    const result = await uniteRing(alone, { kernel: throwing, fallback: manifoldKernel, accept });
-    expect(result).toEqual({ mesh: parts.band, kernel: "none", road: "plain", hollows: [] });
+    const alone = { bodies: () => ({ band: bodies.band, reliefs: [], beads: [] }) };
+    const result = await uniteRing(alone, { kernel: throwing, fallback: manifoldKernel, check: checkSolid });
+    expect(result).toMatchObject({ kernel: "none", road: "plain", check: { closed: true }, hollows: [] });
+    expect(result.mesh).toBe(bodies.band);
   });
 
   it.each([leaky, throwing])("falls back where the $name kernel fails, and says so", async (kernel) => {
-    const { mesh, ...how } = await unite({ kernel });
-    expect(how).toEqual({ kernel: "manifold", road: "whole-ring", rejected: kernel.name, hollows: [] });
-    expect(checkSolid(mesh).closed).toBe(true);
+    expect(await unite({ kernel })).toMatchObject({
+      ...{ kernel: "manifold", road: "whole", rejected: kernel.name, hollows: [], check: { closed: true } },
+      roadReason: `nothing comes again round the ring; whole by ${kernel.name} did not close`,
+    });
   });
 
   it("takes another kernel's result where it is sound", async () => {

@@ -1,16 +1,8 @@
 /**
  * The kernel interface: what annulet asks of a boolean library, mesh in, mesh out.
  */
-import type { Point3 } from "../../math/point.js";
+import type { HalfSpace } from "../../math/half-space.js";
 import type { Mesh } from "../../mesh/mesh.js";
-
-/** The half space in which normal · p ≤ offset. */
-export interface HalfSpace {
-  /** Unit vector. */
-  readonly normal: Point3;
-  /** mm. */
-  readonly offset: number;
-}
 
 /** A boolean library. Any value of this shape will do; the built-in ones have no privilege. */
 export interface Kernel {

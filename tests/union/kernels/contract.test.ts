@@ -1,12 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../../src/checks/gate.js";
+import type { HalfSpace } from "../../../src/math/half-space.js";
 import { surfaceArea } from "../../../src/measure/measure.js";
 import { concatMeshes, type Mesh } from "../../../src/mesh/mesh.js";
 import { transformMesh } from "../../../src/mesh/transform.js";
 import { signedVolume } from "../../../src/mesh/volume.js";
 import { geodesicSphere } from "../../../src/solids/bead.js";
 import { bvhKernel } from "../../../src/union/kernels/bvh.js";
-import type { HalfSpace, Kernel } from "../../../src/union/kernels/kernel.js";
+import type { Kernel } from "../../../src/union/kernels/kernel.js";
 import { manifoldKernel } from "../../../src/union/kernels/manifold.js";
 import { box, sphere, torus } from "../../support/meshes.js";
 

@@ -1,0 +1,31 @@
+/**
+ * The band, or the part of it over a stretch.
+ */
+import type { HalfSpace } from "../math/half-space.js";
+import type { Point2 } from "../math/point.js";
+import type { Stretch } from "../math/round.js";
+import type { Mesh } from "../mesh/mesh.js";
+import { TURN } from "../units.js";
+import { BEYOND, cutOff } from "./stretch.js";
+import { type SweepOptions, sweepBand, sweepPart } from "./sweep.js";
+
+export interface BandOptions extends SweepOptions {
+  /** Default the whole round. */
+  readonly stretch?: Stretch | undefined;
+}
+
+/** The band is cut off farther below the middle than what it carries, so that no cut lies in a cut. */
+const LOWER: HalfSpace = { normal: [0, 0, -1], offset: 1.5 * BEYOND };
+
+/** Facets left beyond either end of a stretch, as a share of one, at least. */
+const SPARE = 0.3;
+
+/** @param polyline the closed cross-section in (w, r), mm, counter-clockwise */
+export function buildBand(polyline: readonly Point2[], { facets, startAngle, stretch }: BandOptions): Mesh {
+  if (stretch === undefined) return sweepBand(polyline, { facets, startAngle });
+  const line = (angle: number) => ((angle - startAngle) * facets) / TURN;
+  const first = Math.floor(line(stretch.from) - SPARE);
+  const count = Math.ceil(line(stretch.to) + SPARE) - first;
+  const part = sweepPart(polyline, { facets, startAngle }, { first, count });
+  return stretch.upper === true ? cutOff(part, LOWER) : part;
+}

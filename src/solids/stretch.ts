@@ -1,0 +1,45 @@
+/**
+ * The part of a body that lies over a stretch of the round, before it is bent: it ends there in flat faces.
+ */
+import type { HalfSpace } from "../math/half-space.js";
+import type { Stretch } from "../math/round.js";
+import { capMesh } from "../mesh/cap.js";
+import { clipMesh } from "../mesh/clip.js";
+import type { Mesh } from "../mesh/mesh.js";
+import type { Wrap } from "../wrap/wrap.js";
+import { type Tile, tilesOver } from "./tile.js";
+
+/** How far bodies go on beyond a stretch, mm, so that their ends do not matter. */
+export const BEYOND = 0.1;
+
+/** Points this near to the plane of a cut are put on it, mm. */
+const ON_CUT = 1e-6;
+
+/** A stretch as u of its ends and the least v, mm, with what is left beyond them. */
+export interface FlatStretch {
+  readonly low: number;
+  readonly high: number;
+  readonly least: number;
+}
+
+/** The stretch on the flat seat. */
+export function flatStretch({ from, to, upper = false }: Stretch, wrap: Wrap): FlatStretch {
+  const u = (angle: number) => (angle - wrap.startAngle) * wrap.referenceRadius;
+  return { low: u(from) - BEYOND, high: u(to) + BEYOND, least: upper ? -BEYOND : Number.NEGATIVE_INFINITY };
+}
+
+/** What of a body of tiles lies over the stretch: empty where nothing does. */
+export function cutStretch(tile: Tile, { low, high, least }: FlatStretch): Mesh {
+  const cuts: HalfSpace[] = [
+    { normal: [-1, 0, 0], offset: -low },
+    { normal: [1, 0, 0], offset: high },
+  ];
+  if (Number.isFinite(least)) cuts.push({ normal: [0, -1, 0], offset: -least });
+  return cuts.reduce(cutOff, tilesOver(tile, low, high));
+}
+
+/** What of a mesh lies in a half space, closed at its plane. */
+export function cutOff(mesh: Mesh, keep: HalfSpace): Mesh {
+  const { mesh: open, marks } = clipMesh(mesh, keep, { reach: ON_CUT });
+  return capMesh(open, keep, (vertex) => marks[vertex] === 1);
+}

@@ -1,0 +1,191 @@
+/**
+ * How a ring comes again, found in its flat shapes and its beads themselves: nothing is taken on trust from the
+ * document, so art or beads that are less symmetric than their group cost time, not truth.
+ */
+import { greatestCommon } from "../math/greatest-common.js";
+import { nearestShare } from "../math/nearest-share.js";
+import type { Point2 } from "../math/point.js";
+import type { RoundSymmetry, Stretch } from "../math/round.js";
+import type { Pattern } from "../pattern/pattern.js";
+import type { ReliefPolygon, ReliefShape } from "../pattern/section.js";
+import { TURN } from "../units.js";
+import type { Wrap } from "../wrap/wrap.js";
+import type { Bead } from "./bead.js";
+import { BeadIndex } from "./bead-index.js";
+
+/** Corners of the cross-section this near to an image are that image, mm: they differ by rounding alone. */
+const SAME = 1e-6;
+
+export interface SymmetryOptions {
+  readonly pattern: Pattern;
+  readonly beads: readonly Bead[];
+  readonly wrap: Wrap;
+  /** The band's cross-section in (w, r), mm. */
+  readonly polyline: readonly Point2[];
+  /**
+   * Largest chordal deviation, mm. Outlines and beads this near to an image are held to be it: arcs and curves are
+   * flattened from one of their ends, and beads spaced along them. Bodies are then made of one half and its image, and
+   * beads put half way to theirs, on every road.
+   */
+  readonly tolerance: number;
+}
+
+/** Which parts of a ring are alike. */
+export interface Likeness {
+  /** Alike units of the round. */
+  readonly units: number;
+  /** Whether the half plane at u = 0 is a mirror. */
+  readonly mirrored: boolean;
+  /** Whether z = 0 is. */
+  readonly middle: boolean;
+  /** The beads, as symmetric as that. */
+  readonly beads: readonly Bead[];
+}
+
+/** Units into which a band without pattern, but with beads, is parted at most: more save nothing. */
+const MOST_BARE_UNITS = 32;
+
+/** Finds out how a ring comes again. */
+export function findLikeness({ pattern, beads, wrap, polyline, tolerance }: SymmetryOptions): Likeness {
+  const { reliefs, carvings } = pattern;
+  const shapes = [...reliefs, ...carvings.flatMap(({ sunk }) => sunk)];
+  const outlines = [
+    ...shapes.map(({ outline, seam, copies }) => ({ outline, seam, copies })),
+    ...carvings.flatMap(({ pierced }) => pierced.map(({ mouth, seam, copies }) => ({ outline: mouth, seam, copies }))),
+  ];
+  if (outlines.length + beads.length === 0) return { units: 1, mirrored: false, middle: false, beads };
+  const turned = new BeadIndex(beads, tolerance);
+  const alike = outlines.reduce((all, { copies = pattern.repeats }) => greatestCommon(all, copies), pattern.repeats);
+  const bare = outlines.length === 0;
+  let units = bare ? MOST_BARE_UNITS : alike;
+  while (units > 1 && !((bare || alike % units === 0) && turned.images(turn(TURN / units)) !== undefined)) units--;
+  const even = shapes.every((shape) => hasPlainTop(shape));
+  const across =
+    even && outlines.every((one) => isMirrored(one, ([u, v]) => [-u, v], tolerance))
+      ? mirrorBeads(beads, flip(wrap), tolerance)
+      : undefined;
+  if (across === undefined) return { units, mirrored: false, middle: false, beads };
+  const along =
+    polyline.every(([w, r]) => polyline.some(([x, y]) => Math.abs(x + w) <= SAME && Math.abs(y - r) <= SAME)) &&
+    outlines.every((one) => isMirrored(one, ([u, v]) => [u, -v], tolerance))
+      ? mirrorBeads(across, ([x, y, z]) => [x, y, -z], tolerance)
+      : undefined;
+  return { units, mirrored: true, middle: along !== undefined, beads: along ?? across };
+}
+
+/** The beads half way to their images under a mirror; undefined where one has none. */
+function mirrorBeads(
+  beads: readonly Bead[],
+  mirror: (point: Bead["centre"]) => Bead["centre"],
+  same: number,
+): Bead[] | undefined {
+  const images = new BeadIndex(beads, same).images(mirror);
+  return images?.map((image, i): Bead => {
+    const [a, b] = [beads[i].centre, mirror(beads[image].centre)];
+    return { ...beads[i], centre: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2, (a[2] + b[2]) / 2] };
+  });
+}
+
+function turn(angle: number): (point: Bead["centre"]) => Bead["centre"] {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  return ([x, y, z]) => [x * cos - y * sin, x * sin + y * cos, z];
+}
+
+function flip({ startAngle }: Wrap): (point: Bead["centre"]) => Bead["centre"] {
+  const [cos, sin] = [Math.cos(2 * startAngle), Math.sin(2 * startAngle)];
+  return ([x, y, z]) => [x * cos + y * sin, x * sin - y * cos, z];
+}
+
+/** Whether a shape's surface follows from its outline alone, and comes again from seam to seam. */
+function hasPlainTop({ seam, surface, rise, fade }: ReliefShape): boolean {
+  return seam !== undefined && surface === undefined && rise === undefined && fade === undefined;
+}
+
+interface Outline {
+  readonly outline: readonly ReliefPolygon[];
+  readonly seam: ReliefShape["seam"];
+}
+
+/** Columns into which a tile's sides are sorted. */
+const COLUMNS = 256;
+
+/** Whether the image of every corner of an outline that comes again from seam to seam lies on it. */
+function isMirrored({ outline, seam }: Outline, image: (point: Point2) => Point2, same: number): boolean {
+  if (seam === undefined) return false;
+  const [left, right] = seam;
+  const period = right - left;
+  const column = (u: number) => Math.floor(((u - left) / period) * COLUMNS);
+  const sides: (readonly [Point2, Point2])[][] = Array.from({ length: COLUMNS }, () => []);
+  const rings = outline.flat();
+  for (const ring of rings) {
+    ring.forEach(([au, av], i) => {
+      const [bu, bv] = ring[(i + 1) % ring.length];
+      if ((au === left && bu === left) || (au === right && bu === right)) return;
+      const [low, high] = [column(Math.min(au, bu) - same), column(Math.max(au, bu) + same)];
+      for (let c = low; c <= high; c++) {
+        const shift = Math.floor(c / COLUMNS);
+        sides[c - shift * COLUMNS].push([
+          [au - shift * period, av],
+          [bu - shift * period, bv],
+        ]);
+      }
+    });
+  }
+  return rings.every((ring) =>
+    ring.every(([u, v]) => {
+      const [x, y] = image([u, v]);
+      const home = x - period * Math.floor((x - left) / period);
+      return sides[Math.min(COLUMNS - 1, Math.max(0, column(home)))].some(([[au, av], [bu, bv]]) => {
+        const [dx, dy, pu, pv] = [bu - au, bv - av, home - au, y - av];
+        const t = nearestShare(pu, pv, dx, dy);
+        return Math.hypot(pu - t * dx, pv - t * dy) <= same;
+      });
+    }),
+  );
+}
+
+/** Where in a facet of the band a unit may begin: clear of its lines and of the relief's, which lie half way. */
+const BEGIN = 0.37;
+
+/** Most places for a unit's beginning that are compared, and how many of them are kept. */
+const PLACES = 24;
+const PLACES_KEPT = 3;
+
+/** A plane that touches a bead nearer than this to its pole cuts off a sliver, mm. */
+const GRAZE = 0.01;
+
+/**
+ * The stretches of a ring that are enough; undefined where nothing comes again.
+ *
+ * @param facets of the band
+ */
+export function symmetryOf(
+  { units, mirrored, middle }: Likeness,
+  {
+    beads,
+    startAngle,
+    facets,
+  }: { readonly beads: readonly Bead[]; readonly startAngle: number; readonly facets: number },
+): RoundSymmetry | undefined {
+  if (mirrored) {
+    const half: Stretch = { from: startAngle, to: startAngle + TURN / units / 2 };
+    return { units, mirrored, stretches: middle ? [{ ...half, upper: true }, half] : [half] };
+  }
+  if (units === 1) return undefined;
+  const step = TURN / facets;
+  const places = Array.from({ length: Math.min(PLACES, facets / units) }, (_, i) => startAngle + (i + BEGIN) * step);
+  const costs = places.map((from) => ({ from, cost: beads.reduce((sum, bead) => sum + cutCost(bead, from), 0) }));
+  costs.sort((a, b) => a.cost - b.cost || a.from - b.from);
+  const stretches = costs.slice(0, PLACES_KEPT).map(({ from }) => ({ from, to: from + TURN / units }));
+  return { units, mirrored, stretches };
+}
+
+/** 1 for a bead that the half plane at an angle cuts, more than all beads together for one that it grazes. */
+function cutCost({ centre: [x, y], radius }: Bead, angle: number): number {
+  const [along, away] = [
+    x * Math.cos(angle) + y * Math.sin(angle),
+    Math.abs(y * Math.cos(angle) - x * Math.sin(angle)),
+  ];
+  if (along < 0 || away > radius + GRAZE) return 0;
+  return Math.abs(away - radius) < GRAZE ? Number.MAX_SAFE_INTEGER / 2 ** 16 : 1;
+}

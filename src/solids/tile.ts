@@ -1,0 +1,133 @@
+/**
+ * One tile of a flat body that goes on in the next tile: its two sides have the same vertices.
+ */
+import { AnnuletError } from "../errors.js";
+import type { HalfSpace } from "../math/half-space.js";
+import { addImage } from "../mesh/add-image.js";
+import { type Clipped, clipMesh } from "../mesh/clip.js";
+import type { Mesh } from "../mesh/mesh.js";
+import type { TurnPart } from "../mesh/turn-round.js";
+
+/** A tile in (u, v, h). */
+export interface Tile extends TurnPart {
+  /** u of its left side and its width, mm. */
+  readonly left: number;
+  readonly period: number;
+}
+
+/** Mirrors of a flat body: the lines u = 0 and half a tile from it, and with `middle` the line v = 0. */
+export interface FlatMirrors {
+  readonly middle: boolean;
+}
+
+/** A tile as it is. */
+export function plainTile(mesh: Mesh, seam: readonly [number, number]): Tile {
+  return { mesh, follows: seamTwins(mesh, seam), left: seam[0], period: seam[1] - seam[0] };
+}
+
+const LEFT = 1;
+const RIGHT = 2;
+const BELOW = 4;
+
+/** Points this near to a mirror are put on it, mm: the grid on which flat work is done is a tenth of that. */
+const ON_MIRROR = 1e-5;
+
+/**
+ * A tile made of half of it, or a quarter, and mirror images, so that its triangles are as symmetric as its shape.
+ *
+ * @param flat the body from seam to seam
+ * @param refine makes the part fine enough to be bent; it leaves the sides plane
+ */
+export function mirroredTile(
+  flat: Mesh,
+  seam: readonly [number, number],
+  { middle }: FlatMirrors,
+  refine: (mesh: Mesh) => Mesh,
+): Tile {
+  const period = seam[1] - seam[0];
+  const planes: [HalfSpace, number][] = [
+    [{ normal: [-1, 0, 0], offset: 0 }, LEFT],
+    [{ normal: [1, 0, 0], offset: period / 2 }, RIGHT],
+  ];
+  if (middle) planes.push([{ normal: [0, -1, 0], offset: 0 }, BELOW]);
+  const part = planes.reduce(
+    ({ mesh }, [plane, bit]) => clipMesh(mesh, plane, { reach: ON_MIRROR, bit }),
+    unmarked(tilesOver(plainTile(flat, seam), 0, period / 2)),
+  );
+  const refined = markSides(refine(part.mesh), period / 2, middle);
+  const across = middle ? addImage(refined, BELOW, (u, v, h) => [u, -v, h]).whole : refined;
+  const { whole, imageOf } = addImage(across, RIGHT, (u, v, h) => [period - u, v, h]);
+  const follows = new Int32Array(whole.marks.length).fill(-1);
+  across.marks.forEach((mark, vertex) => {
+    if ((mark & LEFT) !== 0) follows[imageOf[vertex]] = vertex;
+  });
+  return { mesh: whole.mesh, follows, left: 0, period };
+}
+
+function unmarked(mesh: Mesh): Clipped {
+  return { mesh, marks: new Uint8Array(mesh.positions.length / 3) };
+}
+
+/** Puts the points of the part's sides exactly on them: refining has added some. */
+function markSides({ positions, triangles }: Mesh, half: number, middle: boolean): Clipped {
+  const marks = new Uint8Array(positions.length / 3);
+  const placed = positions.slice();
+  for (let vertex = 0; vertex < marks.length; vertex++) {
+    const [u, v] = [positions[3 * vertex], positions[3 * vertex + 1]];
+    if (Math.abs(u) <= ON_MIRROR) marks[vertex] |= LEFT;
+    if (Math.abs(u - half) <= ON_MIRROR) marks[vertex] |= RIGHT;
+    if (middle && Math.abs(v) <= ON_MIRROR) marks[vertex] |= BELOW;
+    if ((marks[vertex] & LEFT) !== 0) placed[3 * vertex] = 0;
+    if ((marks[vertex] & RIGHT) !== 0) placed[3 * vertex] = half;
+    if ((marks[vertex] & BELOW) !== 0) placed[3 * vertex + 1] = 0;
+  }
+  return { mesh: { positions: placed, triangles }, marks };
+}
+
+/** Tiles side by side, joined at their sides, from u to u at least; the outermost sides stay open. */
+export function tilesOver({ mesh, follows, left, period }: Tile, low: number, high: number): Mesh {
+  const [first, last] = [Math.floor((low - left) / period), Math.floor((high - left) / period)];
+  const count = follows.length;
+  const copies = last - first + 1;
+  const positions = new Float64Array(3 * count * copies);
+  const triangles = new Uint32Array(mesh.triangles.length * copies);
+  for (let copy = 0; copy < copies; copy++) {
+    const [own, next] = [count * copy, count * (copy + 1)];
+    positions.set(mesh.positions, 3 * own);
+    for (let vertex = own; vertex < next; vertex++) positions[3 * vertex] += (first + copy) * period;
+    const base = mesh.triangles.length * copy;
+    mesh.triangles.forEach((vertex, i) => {
+      const twin = copy + 1 < copies ? follows[vertex] : -1;
+      triangles[base + i] = twin === -1 ? own + vertex : next + twin;
+    });
+  }
+  return { positions, triangles };
+}
+
+/** Distance within which the two sides' vertices are the same, mm: they differ by rounding alone. */
+const TWIN_REACH = 1e-7;
+
+/** For each vertex on the right side its twin on the left, −1 for all others. */
+function seamTwins({ positions }: Mesh, [left, right]: readonly [number, number]): Int32Array {
+  const twins = new Int32Array(positions.length / 3).fill(-1);
+  const onSide = (u: number) => Array.from(twins.keys()).filter((vertex) => positions[3 * vertex] === u);
+  const [lefts, rights] = [onSide(left), onSide(right)];
+  for (const vertex of rights) {
+    const twin = lefts.find((other) =>
+      [1, 2].every((k) => Math.abs(positions[3 * vertex + k] - positions[3 * other + k]) <= TWIN_REACH),
+    );
+    if (twin === undefined) throw unmatched();
+    twins[vertex] = twin;
+  }
+  if (rights.length !== lefts.length) throw unmatched();
+  return twins;
+}
+
+function unmatched(): AnnuletError {
+  return new AnnuletError({
+    code: "seam-mismatch",
+    message: "the two ends of a relief tile have different vertices, so neighbouring tiles would not close",
+    path: "pattern.regions",
+    hint: "move art that only just touches the tile's border by a few hundredths of a millimetre",
+  });
+}

@@ -1,0 +1,81 @@
+/**
+ * The ring from one symmetry unit: its bodies are united, cut open at the planes that bound it, tidied and repeated.
+ */
+import { after, before, type HalfSpace } from "../math/half-space.js";
+import type { RoundSymmetry, Stretch } from "../math/round.js";
+import { type Clipped, clipMesh } from "../mesh/clip.js";
+import { buildEdgeTable, nextEdge } from "../mesh/edges.js";
+import type { Mesh } from "../mesh/mesh.js";
+import { turnRound } from "../mesh/turn-round.js";
+import { TURN } from "../units.js";
+import { END, MIDDLE, mirrorEnd, mirrorMiddle, START } from "./complete.js";
+import { joinSeam } from "./seam.js";
+import { tidyOpen } from "./tidy.js";
+
+/** Points this near to a plane of the unit are put on it, mm: a few thousand steps of single precision. */
+const ON_PLANE = 5e-4;
+
+const HALF_TURN = TURN / 2;
+
+/** Angles that differ by less are one, radians: rounding. */
+const SAME_ANGLE = 1e-9;
+
+/**
+ * The whole ring.
+ *
+ * @param united the bodies of the stretch, united; it goes on beyond the stretch's ends
+ * @throws AnnuletError `border-tangled`, `seam-mismatch`
+ */
+export function repeatUnit(united: Mesh, stretch: Stretch, { units, mirrored }: RoundSymmetry): Mesh {
+  const open = tidyOpen(openUnit(united, stretch));
+  const whole = stretch.upper === true ? mirrorMiddle(open) : open;
+  const unit = mirrored ? mirrorEnd(whole, stretch.to) : joinSeam(whole, stretch.to - stretch.from);
+  return turnRound(unit, units);
+}
+
+/** What of a mesh lies in a stretch, open at its ends. */
+function openUnit(united: Mesh, { from, to, upper = false }: Stretch): Clipped {
+  const above: HalfSpace = { normal: [0, 0, -1], offset: 0 };
+  // A stretch of half a turn has one plane for both its ends.
+  const half = to - from >= HALF_TURN - SAME_ANGLE;
+  const planes: [HalfSpace, number][] = [[after(from), START]];
+  if (!half) planes.push([before(to), END]);
+  if (upper) planes.push([above, MIDDLE]);
+  const open = planes.reduce(
+    (part: Clipped, [plane, bit]) =>
+      letGo(clipMesh(part.mesh, plane, { reach: ON_PLANE, marks: part.marks, bit }), plane, bit),
+    { mesh: united, marks: new Uint8Array(united.positions.length / 3) },
+  );
+  return half ? markFarEnd(open, from) : open;
+}
+
+/** How far a point moves off a plane that it only touches, mm: two hundred steps of single precision. */
+const OFF_PLANE = 2e-4;
+
+/** Takes off a plane what touches it in a point alone: its image would hang on it by that point. */
+function letGo({ mesh, marks }: Clipped, { normal }: HalfSpace, bit: number): Clipped {
+  const { triangles } = mesh;
+  const { opposite } = buildEdgeTable(mesh);
+  const onRim = new Uint8Array(marks.length);
+  for (let h = 0; h < triangles.length; h++) {
+    const [a, b] = [triangles[h], triangles[nextEdge(h)]];
+    if (opposite[h] === -1 && (marks[a] & marks[b] & bit) !== 0) onRim[a] = onRim[b] = 1;
+  }
+  const positions = mesh.positions.slice();
+  const kept = marks.map((mark, vertex) => {
+    if ((mark & bit) === 0 || onRim[vertex] === 1) return mark;
+    for (let k = 0; k < 3; k++) positions[3 * vertex + k] -= OFF_PLANE * normal[k];
+    return mark & ~bit;
+  });
+  return { mesh: { positions, triangles }, marks: kept };
+}
+
+/** Of what lies on the plane of half a turn, what lies beyond the axis is at the end. */
+function markFarEnd({ mesh, marks }: Clipped, from: number): Clipped {
+  const [cos, sin] = [Math.cos(from), Math.sin(from)];
+  const isFar = (vertex: number) => mesh.positions[3 * vertex] * cos + mesh.positions[3 * vertex + 1] * sin < 0;
+  return {
+    mesh,
+    marks: marks.map((mark, vertex) => ((mark & START) !== 0 && isFar(vertex) ? mark ^ START ^ END : mark)),
+  };
+}
