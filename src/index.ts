@@ -49,6 +49,7 @@ export { type Look, lookOf } from "./measure/alloys/look.js";
 export { type MixPart, mixDensity } from "./measure/alloys/mix.js";
 export { type OwnAlloy, ownAlloy } from "./measure/alloys/own.js";
 export { metalFromWax } from "./measure/alloys/wax-to-metal.js";
+export { type Bore, type BoreOptions, findBore } from "./measure/bore/bore.js";
 export { massOf, toPennyweights, toTroyOunces } from "./measure/mass.js";
 export { type Measure, measureMesh, surfaceArea } from "./measure/measure.js";
 export {

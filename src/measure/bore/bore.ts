@@ -1,0 +1,119 @@
+/**
+ * The bore of any ring: the largest cylinder that goes through it, as ISO 8653 measures ring sizes. It is looked for along
+ * x, y, z and the principal axis of inertia that stands alone, as the largest circle in a hole of the mesh's shadow; the
+ * circle is exact, held by the shadow's edges.
+ */
+import { type Circle, growCircle } from "../../math/empty-circle.js";
+import type { Point2, Point3 } from "../../math/point.js";
+import type { Mesh } from "../../mesh/mesh.js";
+import { requireSound } from "../../mesh/sound.js";
+import { FILE_AXES, loneAxis } from "./axes.js";
+import { findHollows } from "./shadow.js";
+import { ShadowEdges } from "./shadow-edges.js";
+
+export interface Bore {
+  /** Direction of its axis, of length 1. */
+  readonly axis: Point3;
+  /** The point of its axis nearest to the origin, mm. */
+  readonly through: Point3;
+  /** mm */
+  readonly diameter: number;
+  /** mm */
+  readonly circumference: number;
+}
+
+export interface BoreOptions {
+  /** Moments of inertia of the solid, to find a bore that lies askew. Default: only x, y and z are tried. */
+  readonly inertia?: readonly [Point3, Point3, Point3];
+}
+
+/** Holes whose middles on the grid have this share of the largest one's room are grown too: the grid is coarse. */
+const NEARLY_LARGEST = 0.95;
+
+/** Cells by which the exact circle is larger than the grid's at most. */
+const BAND_CELLS = 12;
+
+/** Rounds of growing; a bore takes two to four. */
+const MOST_ROUNDS = 50;
+
+/** Share of a radius that is rounding. */
+const ROUNDING = 1e-12;
+
+/**
+ * Finds the bore; undefined where no hole goes through along any of the axes.
+ *
+ * @throws AnnuletError `mesh-malformed`
+ */
+export function findBore(mesh: Mesh, { inertia }: BoreOptions = {}): Bore | undefined {
+  requireSound(mesh);
+  const lone = inertia === undefined ? undefined : loneAxis(inertia);
+  const shadows = [...FILE_AXES, ...(lone === undefined ? [] : [lone])].map((axis) => castShadow(mesh, axis));
+  const [best] = shadows.sort((one, other) => reachOf(other) - reachOf(one));
+  if (best === undefined || reachOf(best) === 0) return undefined;
+  const { hollows, cell } = best;
+  const circles = hollows
+    .filter(({ reach }) => reach >= NEARLY_LARGEST * hollows[0].reach)
+    .map(({ middle }) => growAmong(best, mesh, middle, cell));
+  const { centre, radius } = circles.reduce((one, other) => (other.radius > one.radius ? other : one));
+  const [u, v] = best.across;
+  const through = [0, 1, 2].map((k) => centre[0] * u[k] + centre[1] * v[k]);
+  return {
+    axis: best.axis,
+    through: [through[0], through[1], through[2]],
+    diameter: 2 * radius,
+    circumference: 2 * Math.PI * radius,
+  };
+}
+
+/**
+ * Grows a circle in a hole. Only a few of the edges hold it: those nearest to its start all round, and then, as long as
+ * others reach into the circle that these allow, the deepest of those as well. A circle that no edge reaches into is the
+ * largest, as it is for fewer edges already.
+ */
+function growAmong(shadow: Shadow, mesh: Mesh, start: Point2, cell: number): Circle {
+  const edges = new ShadowEdges(shadow.points, mesh.triangles);
+  let best: Circle = { centre: start, radius: edges.distancesFrom(start) };
+  const most = best.radius + BAND_CELLS * cell;
+  const holding = edges.nearestAllRound(most);
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    const { centre, radius } = growCircle(Float64Array.from(holding), best.centre, cell, most);
+    const free = edges.distancesFrom(centre);
+    if (free > best.radius) best = { centre, radius: free };
+    if (free >= radius * (1 - ROUNDING)) break;
+    holding.push(...edges.nearestAllRound(radius));
+  }
+  return best;
+}
+
+interface Shadow extends ReturnType<typeof findHollows> {
+  readonly axis: Point3;
+  /** Two directions straight across the axis. */
+  readonly across: readonly [Point3, Point3];
+  /** x, y of each vertex along them. */
+  readonly points: Float64Array;
+}
+
+function reachOf({ hollows }: Shadow): number {
+  return hollows[0]?.reach ?? 0;
+}
+
+function castShadow({ positions, triangles }: Mesh, axis: Point3): Shadow {
+  const across = directionsAcross(axis);
+  const [u, v] = across;
+  const points = new Float64Array((2 * positions.length) / 3);
+  for (let i = 0, at = 0; i < positions.length; i += 3) {
+    points[at++] = u[0] * positions[i] + u[1] * positions[i + 1] + u[2] * positions[i + 2];
+    points[at++] = v[0] * positions[i] + v[1] * positions[i + 1] + v[2] * positions[i + 2];
+  }
+  return { axis, across, points, ...findHollows(points, triangles) };
+}
+
+/** For an axis of the file the other two, so that their coordinates stay as they are. */
+function directionsAcross([x, y, z]: Point3): readonly [Point3, Point3] {
+  if (z === 1) return [FILE_AXES[2], FILE_AXES[1]];
+  if (y === 1) return [FILE_AXES[0], FILE_AXES[2]];
+  if (x === 1) return [FILE_AXES[1], FILE_AXES[0]];
+  const size = Math.hypot(x, y);
+  const u: Point3 = size === 0 ? [1, 0, 0] : [-y / size, x / size, 0];
+  return [u, [y * u[2] - z * u[1], z * u[0] - x * u[2], x * u[1] - y * u[0]]];
+}
