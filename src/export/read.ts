@@ -34,11 +34,14 @@ export async function readMesh(bytes: Uint8Array, fileName: string): Promise<Mes
   const { positions, indexOf } = isSingle(mesh.positions)
     ? mergeRoundedPoints(mesh.positions)
     : mergeEqualPoints(mesh.positions);
-  return { positions, triangles: mesh.triangles.map((vertex) => indexOf[vertex]) };
+  const triangles = new Uint32Array(mesh.triangles.length);
+  for (let i = 0; i < triangles.length; i++) triangles[i] = indexOf[mesh.triangles[i]];
+  return { positions, triangles };
 }
 
 function isSingle(positions: Float64Array): boolean {
-  return positions.every((value) => Math.fround(value) === value);
+  for (let i = 0; i < positions.length; i++) if (Math.fround(positions[i]) !== positions[i]) return false;
+  return true;
 }
 
 /**

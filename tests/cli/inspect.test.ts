@@ -1,11 +1,12 @@
-import { writeFileSync } from "node:fs";
+import { truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { formatForFile } from "../../src/export/catalogue.js";
 import { encodeMesh } from "../../src/export/format.js";
 import { alloys } from "../../src/measure/alloys/catalogue.js";
 import { concatMeshes, type Mesh } from "../../src/mesh/mesh.js";
-import { box } from "../support/meshes.js";
+import { reverseMesh } from "../../src/mesh/transform.js";
+import { box, revolve, torus } from "../support/meshes.js";
 import { annulet, put, tempFolder } from "./support.js";
 
 async function write(name: string, mesh: Mesh): Promise<string> {
@@ -55,6 +56,49 @@ describe("annulet inspect", () => {
     const { code, out } = await annulet(["inspect", path, "--components", "2", "--json"]);
     expect(code).toBe(0);
     expect(JSON.parse(out)).toMatchObject({ closed: true, components: 2, volume: expect.closeTo(1001, 6) });
+  });
+
+  it("tells the bore, the sizes that it fits and the thinnest wall", async () => {
+    // A flat band: bore 16.51 mm, US 6 (0.458 + 0.032 · 6 in), its facets let for; wall 2 mm.
+    const around = 720;
+    const radius = 16.51 / 2 / Math.cos(Math.PI / around);
+    const band = revolve(
+      [
+        [-2, radius],
+        [2, radius],
+        [2, radius + 2],
+        [-2, radius + 2],
+      ],
+      around,
+    );
+    const path = await write("band.stl", reverseMesh(band));
+    const { code, out } = await annulet(["inspect", path]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^bore +16\.510 mm across, 51\.868 mm round, along z through \(0\.000, 0\.000, 0\.000\)$/m);
+    expect(out).toMatch(/^wall +2\.000 mm at the thinnest, at \(/m);
+    expect(out).toMatch(/US.* 6 +(\+0\.00|0\.00|-0\.00)/m);
+    const { out: json } = await annulet(["inspect", path, "--json"]);
+    const { bore, thinnestWall } = JSON.parse(json);
+    expect(bore).toMatchObject({ axis: [0, 0, 1], diameter: expect.closeTo(16.51, 4) });
+    expect(bore.sizes).toContainEqual(expect.objectContaining({ system: "iso", label: "52" }));
+    expect(thinnestWall.thickness).toBeCloseTo(2, 3);
+  });
+
+  it("tells a hole that is no finger's without sizes", async () => {
+    const path = await write("washer.stl", torus(3, 1, 60, 20));
+    const { out } = await annulet(["inspect", path]);
+    expect(out).toMatch(/^bore +3\.995 mm across/m);
+    expect(out).not.toContain("finger size");
+  });
+
+  it("refuses a file of 4 GB before it reads it", async () => {
+    const path = put(tempFolder(), "huge.stl", "");
+    truncateSync(path, 4e9);
+    const before = process.memoryUsage().arrayBuffers;
+    const { code, err } = await annulet(["inspect", path]);
+    expect(code).toBe(2);
+    expect(err).toMatch(/huge\.stl is too large: 4000\.0 MB[\s\S]*at most 500\.0 MB/);
+    expect(process.memoryUsage().arrayBuffers - before).toBeLessThan(1e6);
   });
 
   it("has no size for a sheet without volume", async () => {

@@ -1,22 +1,28 @@
 /**
- * annulet inspect: whether a mesh file holds a solid, and what that solid measures and weighs.
+ * annulet inspect: whether a mesh file holds a solid, and what that solid measures, weighs and fits.
  */
 import {
   AnnuletError,
   alloys,
+  type Bore,
   checkSolid,
+  checkWalls,
   describeFault,
+  findBore,
   type Measure,
   type Mesh,
   massOf,
   measureMesh,
+  type SizeRow,
   type SolidCheck,
+  sizeTable,
+  type Wall,
 } from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit-codes.js";
 import { type Io, print, printJson } from "../io.js";
 import { readMeshFile } from "../read-mesh-file.js";
-import { fixed, NOTHING, showPairs } from "../show.js";
+import { fixed, NOTHING, showPairs, signed } from "../show.js";
 import { tint } from "../style.js";
 import { type Column, showTable } from "../table.js";
 
@@ -45,11 +51,27 @@ export const inspectCommand: Command<InspectOptions> = {
     const mesh = await readMeshFile(path);
     const check = checkSolid(mesh, { components: options.components });
     const measure = measureAny(mesh);
-    if (options.json) printJson(io, toJson(measure, check));
-    else printInspection(measure, check, io);
+    const found: Inspection = {
+      check,
+      measure,
+      bore: findBore(mesh, { inertia: check.closed ? measure?.inertia : undefined }),
+      wall: check.closed ? checkWalls(mesh, { places: 1 }).thinnest[0] : undefined,
+    };
+    if (options.json) printJson(io, toJson(found));
+    else printInspection(found, io);
     return check.closed ? EXIT.done : EXIT.check;
   },
 };
+
+interface Inspection {
+  readonly check: SolidCheck;
+  /** Undefined for a mesh so flat that it has no volume at all. */
+  readonly measure: Measure | undefined;
+  /** Undefined where no hole goes through. */
+  readonly bore: Bore | undefined;
+  /** The thinnest; undefined where the mesh is not closed, or no two faces make a wall. */
+  readonly wall: Wall | undefined;
+}
 
 /** Area and bounds of any mesh; undefined for one so flat that it has no volume at all. */
 function measureAny(mesh: Mesh): Measure | undefined {
@@ -62,7 +84,7 @@ function measureAny(mesh: Mesh): Measure | undefined {
 }
 
 /** Volume and masses are null where the mesh is not closed: they would mean nothing. */
-function toJson(measure: Measure | undefined, check: SolidCheck) {
+function toJson({ check, measure, bore, wall }: Inspection) {
   const { closed, vertices, edges, triangles, components, voids, genus, volume, faults, float32 } = check;
   return {
     closed,
@@ -75,6 +97,8 @@ function toJson(measure: Measure | undefined, check: SolidCheck) {
     volume: closed ? volume : null,
     area: measure?.area ?? null,
     bounds: measure?.bounds ?? null,
+    bore: bore === undefined ? null : { ...bore, sizes: sizesOf(bore) },
+    thinnestWall: wall ?? null,
     smallestAngle: check.smallestAngle ?? null,
     shortestEdge: check.shortestEdge ?? null,
     faults,
@@ -83,7 +107,7 @@ function toJson(measure: Measure | undefined, check: SolidCheck) {
   };
 }
 
-function printInspection(measure: Measure | undefined, check: SolidCheck, io: Io): void {
+function printInspection({ check, measure, bore, wall }: Inspection, io: Io): void {
   const { closed, volume } = check;
   const yes = tint(io, io.stdout, "green", "yes");
   const no = tint(io, io.stdout, "red", "no");
@@ -98,8 +122,11 @@ function printInspection(measure: Measure | undefined, check: SolidCheck, io: Io
       ["volume", closed ? `${fixed(volume)} mm³` : NOTHING],
       ["area", measure === undefined ? NOTHING : `${fixed(measure.area)} mm²`],
       ...describeBounds(measure),
+      ["bore", bore === undefined ? NOTHING : describeBore(bore)],
+      ["wall", wall === undefined ? NOTHING : `${fixed(wall.thickness)} mm at the thinnest, at ${place(wall.from)}`],
     ]),
   );
+  if (bore !== undefined) printSizes(bore, io);
   if (closed) printMasses(volume, io);
   else printFaults(check, io);
 }
@@ -107,12 +134,43 @@ function printInspection(measure: Measure | undefined, check: SolidCheck, io: Io
 function describeBounds(measure: Measure | undefined): [string, string][] {
   if (measure === undefined) return [["size", NOTHING]];
   const { min, max } = measure.bounds;
-  const place = (point: readonly number[]) => `(${point.map((value) => fixed(value)).join(", ")})`;
   return [
     ["size", `${min.map((low, axis) => fixed(max[axis] - low)).join(" × ")} mm`],
     ["from", place(min)],
     ["to", place(max)],
   ];
+}
+
+function place(point: readonly number[]): string {
+  return `(${point.map((value) => fixed(value)).join(", ")})`;
+}
+
+function describeBore({ diameter, circumference, axis, through }: Bore): string {
+  const [along] = ["x", "y", "z"].filter((_, k) => axis[k] === 1);
+  return `${fixed(diameter)} mm across, ${fixed(circumference)} mm round, along ${along ?? place(axis)} through ${place(through)}`;
+}
+
+/** The nearest label in every system; none where the hole is too small or too wide to be a ring's. */
+function sizesOf({ circumference }: Bore): readonly SizeRow[] {
+  try {
+    return sizeTable(circumference);
+  } catch (error) {
+    if (error instanceof AnnuletError && error.code === "size-out-of-range") return [];
+    throw error;
+  }
+}
+
+function printSizes(bore: Bore, io: Io): void {
+  const rows = sizesOf(bore).flatMap(({ title, label, difference }) =>
+    label === undefined || difference === undefined ? [] : [[title, label, signed(difference)]],
+  );
+  if (rows.length === 0) return;
+  const columns: readonly Column[] = [
+    { head: "finger size" },
+    { head: "nearest", align: "right" },
+    { head: "larger by mm round", align: "right" },
+  ];
+  print(io, `\n${showTable(columns, rows)}`);
 }
 
 function printMasses(volume: number, io: Io): void {
