@@ -33,7 +33,7 @@ export function readFile(path: string, limit: number): Uint8Array {
       throw new AnnuletError({ code: "file-is-folder", message: `${path} is a folder, not a file.` });
     }
     if (stat.isFile() && stat.size > limit) throw tooLarge(path, limit, stat.size);
-    return readAll(file, path, limit);
+    return readAll(file, path, limit, stat.size);
   } catch (cause) {
     throw cause instanceof AnnuletError ? cause : cannotRead(path, cause);
   } finally {
@@ -41,12 +41,16 @@ export function readFile(path: string, limit: number): Uint8Array {
   }
 }
 
-/** Reads to the end, but no further than the limit: a device or a pipe may never end. */
-function readAll(file: number, path: string, limit: number): Uint8Array {
+/**
+ * Reads to the end, but no further than the limit: a device or a pipe may never end.
+ *
+ * @param expected bytes that come at once; 0 where that is not known
+ */
+function readAll(file: number, path: string, limit: number, expected: number): Uint8Array {
   const chunks: Uint8Array[] = [];
   let total = 0;
   for (;;) {
-    const chunk = new Uint8Array(CHUNK);
+    const chunk = new Uint8Array(Math.max(CHUNK, expected - total));
     const length = readSync(file, chunk);
     if (length === 0) return join(chunks, total);
     total += length;

@@ -30,6 +30,8 @@ export interface Format {
   readonly extensions: readonly string[];
   /** How a reader of the file learns the unit, in words. */
   readonly unit: string;
+  /** Whether it carries a picture, so that it is worth taking one. Default false. */
+  readonly carriesPicture?: boolean;
   /**
    * The file's bytes in chunks: the same mesh and options give the same bytes.
    *

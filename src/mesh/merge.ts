@@ -33,6 +33,9 @@ export function mixBits(value: number): number {
   return (h ^ (h >>> 16)) >>> 0;
 }
 
+/** Points that the table has room for at first. */
+const FIRST_ROOM = 4096;
+
 /** @param clean is changed: −0 becomes 0 */
 function mergeByBits(clean: Float32Array | Float64Array): MergedPoints {
   for (let i = 0; i < clean.length; i++) clean[i] += 0;
@@ -42,10 +45,21 @@ function mergeByBits(clean: Float32Array | Float64Array): MergedPoints {
   const indexOf = new Uint32Array(count);
   /** Old index of each new point. */
   const first = new Uint32Array(count);
-  const table = new Int32Array(tableSize(count)).fill(-1);
-  const mask = table.length - 1;
+  // The table grows with the points that are kept: of a file's triangle corners five in six are not, and a table with room
+  // for all of them would leave the processor's cache.
+  let table = new Int32Array(tableSize(Math.min(count, FIRST_ROOM))).fill(-1);
+  let mask = table.length - 1;
   let kept = 0;
   for (let point = 0; point < count; point++) {
+    if (2 * kept === table.length) {
+      table = new Int32Array(2 * table.length).fill(-1);
+      mask = table.length - 1;
+      for (let i = 0; i < kept; i++) {
+        let slot = hashBits(bits, first[i] * words, words) & mask;
+        while (table[slot] !== -1) slot = (slot + 1) & mask;
+        table[slot] = i;
+      }
+    }
     let slot = hashBits(bits, point * words, words) & mask;
     while (table[slot] !== -1 && !sameBits(bits, first[table[slot]] * words, point * words, words)) {
       slot = (slot + 1) & mask;

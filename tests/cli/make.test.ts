@@ -1,6 +1,9 @@
 import { mkdirSync, readFileSync, truncateSync } from "node:fs";
 import { join } from "node:path";
+import { decode } from "fast-png";
+import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
+import { checkSolid } from "../../src/checks/gate.js";
 import { readMesh } from "../../src/export/read.js";
 import { measureMesh } from "../../src/measure/measure.js";
 import { annulet, namesIn, PLAIN, PROUD, put, tempFolder } from "./support.js";
@@ -18,6 +21,24 @@ function tubeVolume(n: number): number {
 const FACET_TRIANGLES = 8;
 
 describe("annulet make", () => {
+  it("puts the metal into 3MF and GLB, and a picture into 3MF", async () => {
+    const folder = tempFolder();
+    const design = put(folder, "ring.json", { ...PLAIN, material: "au585-red" });
+    const [package3mf, scene] = ["ring.3mf", "ring.glb"].map((name) => join(folder, name));
+    expect((await annulet(["make", design, "-o", package3mf, "-o", scene])).code).toBe(0);
+    const parts = unzipSync(readFileSync(package3mf));
+    expect(strFromU8(parts["3D/3dmodel.model"])).toContain('<base name="14 K red gold"');
+    const { width, height, channels, data } = decode(parts["Metadata/thumbnail.png"]);
+    expect([width, height, channels]).toEqual([256, 256, 4]);
+    // Some of it is ring and some is clear.
+    const opaque = data.filter((value, i) => i % 4 === 3 && value === 255).length / (256 * 256);
+    expect(opaque).toBeGreaterThan(0.1);
+    expect(opaque).toBeLessThan(0.9);
+    expect(readFileSync(scene).includes('"name":"14 K red gold"')).toBe(true);
+    for (const path of [package3mf, scene])
+      expect(checkSolid(await readMesh(readFileSync(path), path)).closed).toBe(true);
+  });
+
   it("writes every file asked for and tells what it made", async () => {
     const folder = tempFolder();
     const design = put(folder, "ring.json", PLAIN);

@@ -8,15 +8,19 @@ import {
   build,
   bvhKernel,
   type Chunks,
+  encodePng,
   type Format,
   findAlloy,
   formatForFile,
   type Kernel,
+  type Look,
   lookOf,
+  type Mesh,
   manifoldKernel,
   materialsOf,
   type PieceTime,
   type Problem,
+  takePicture,
 } from "../../index.js";
 import { describeAllowances } from "../allowances.js";
 import { type Command, JSON_OPTION } from "../command.js";
@@ -166,10 +170,21 @@ function makeContents({ mesh, report, design }: BuildResult, files: readonly Mes
   const contents: (() => Chunks)[] = files.map(
     ({ format }) =>
       () =>
-        format.write(mesh, { name: report.name, material }),
+        format.write(mesh, {
+          name: report.name,
+          material,
+          thumbnail: format.carriesPicture === true ? thumbnailOf(mesh, material) : undefined,
+        }),
   );
   if (withReport) contents.push(() => [new TextEncoder().encode(`${JSON.stringify(report, null, 2)}\n`)]);
   return contents;
+}
+
+/** Pixels of the picture that a file carries; viewers of files show about as many. */
+const THUMBNAIL = 256;
+
+function thumbnailOf(mesh: Mesh, material: Look): Uint8Array {
+  return encodePng(takePicture(mesh, { width: THUMBNAIL, height: THUMBNAIL, material, ground: "clear" }));
 }
 
 function tell({ report }: BuildResult, written: readonly WrittenFile[], options: MakeOptions, io: Io): void {

@@ -14,6 +14,7 @@ export const threemf: Format = {
   name: "3mf",
   extensions: [".3mf"],
   unit: "millimetres, by the model's unit attribute",
+  carriesPicture: true,
   write,
 };
 
