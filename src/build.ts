@@ -19,6 +19,7 @@ import { measureMesh } from "./measure/measure.js";
 import type { Mesh } from "./mesh/mesh.js";
 import { noticesOf } from "./report/notices.js";
 import { type FinishedReport, makeReport, type Report } from "./report/report.js";
+import type { Bead } from "./solids/bead.js";
 import { makeParts } from "./solids/parts.js";
 import { MAX_BEADS } from "./solids/place-runs.js";
 import { type StageOptions, Stages } from "./stages.js";
@@ -91,6 +92,7 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
 /** A ring as it was built, with what was laid out for it. */
 export interface Piece extends Layout {
   readonly mesh: Mesh;
+  readonly beads: readonly Bead[];
   readonly volume: number;
   readonly report: FinishedReport;
 }
@@ -143,7 +145,7 @@ export async function buildPiece(document: unknown, options: BuildOptions, finis
     warnings: stages.warnings,
     timings: stages.timings,
   });
-  return { ...layout, mesh, volume: measure.volume, report };
+  return { ...layout, mesh, beads: parts.spheres, volume: measure.volume, report };
 }
 
 const accept = (mesh: Mesh) => checkSolid(mesh).closed;

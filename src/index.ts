@@ -1,10 +1,14 @@
 /** annulet's public names. */
 export type { PieceTime } from "./apply-casting.js";
 export { BUILD_DEFAULTS, type BuildOptions, type BuildResult, build } from "./build.js";
+export { type CheckDesignOptions, checkDesign, type DesignCheck } from "./check-design.js";
 export type { Decimation } from "./checks/decimate-solid.js";
 export type { Fault, FaultCode } from "./checks/faults.js";
+export type { Finding, FindingPlace, RuleResult } from "./checks/finding.js";
 export { checkForm, type FormCheck } from "./checks/form.js";
 export { assertSolid, checkSolid, describeFault, type SolidCheck, type SolidOptions } from "./checks/gate.js";
+export { findRuleSet, ruleSets } from "./checks/rules/catalogue.js";
+export type { RuleLimit, RuleName, RuleSet, Severity } from "./checks/rules/rule-set.js";
 export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./checks/walls.js";
 export { designJsonSchema } from "./design/json-schema.js";
 export { materialsOf } from "./design/materials.js";
@@ -79,6 +83,7 @@ export { type PlanBeadsOptions, planBeads } from "./plan-beads.js";
 export { bandSurface, bandVolume } from "./profile/moments.js";
 export { buildProfile, type Profile, type ProfileSpec } from "./profile/profile.js";
 export { type Caution, cautions } from "./report/cautions.js";
+export { drawFindings, type FindingsDrawing } from "./report/findings-drawing.js";
 export { drawFriezeGroups } from "./report/frieze-drawing.js";
 export { drawMotifs, type MotifSample } from "./report/motif-drawing.js";
 export type { FitReport, Report } from "./report/report.js";

@@ -59,7 +59,7 @@ export interface ThinnestOptions {
   readonly places: number;
   /** mm */
   readonly apart: number;
-  /** Whether a wall found on the way to a thinner one still counts. Default all do. */
+  /** Which walls count; asked of the thinnest first. Default all do. */
   readonly counts?: (wall: Wall) => boolean;
 }
 
@@ -70,6 +70,7 @@ export function thinnestApart(walls: readonly Wall[], { through, places, apart, 
   const near = (a: Wall, b: Wall) => distance(a.from, b.from) < apart || distance(a.from, b.to) < apart;
   for (const wall of [...walls].sort((a, b) => a.thickness - b.thickness)) {
     if (found.length >= places) break;
+    if (counts !== undefined && !counts(wall)) continue;
     if (met.some((other) => near(wall, other)) || found.some((other) => near(wall, other))) continue;
     met.push(wall);
     const settled = through.settle(wall, apart, counts);

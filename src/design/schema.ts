@@ -9,6 +9,7 @@ import { profileSchema } from "../profile/schema.js";
 import { sizeSchema } from "../sizing/size.js";
 import { CASTING_DEFAULTS, castingSchema } from "./casting.js";
 import { costingSchema, materialsRule, ownAlloysSchema } from "./materials.js";
+import { rulesSchema } from "./rules.js";
 import { DESIGN_VERSION } from "./versions.js";
 
 /** Defaults of the document's own fields; lengths in mm. */
@@ -67,6 +68,7 @@ export const designSchema = z
       .describe("symbol of the material that the ring is weighed in, of the catalogue or of alloys; default ag925")
       .meta({ examples: alloys.map((alloy) => alloy.symbol) }),
     alloys: ownAlloysSchema.default([]),
+    rules: rulesSchema.optional().describe("limits that annulet check judges by; default the general-casting set"),
     costing: costingSchema
       .optional()
       .describe("what is melted beside the ring, and prices; default a sprue of 10 % and no prices"),

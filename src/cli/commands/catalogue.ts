@@ -4,6 +4,7 @@
 import type { Command } from "../command.js";
 import { beadsCommand } from "./beads.js";
 import { cautionsCommand } from "./cautions.js";
+import { checkCommand } from "./check.js";
 import { fitCommand } from "./fit.js";
 import { inspectCommand } from "./inspect.js";
 import { makeCommand } from "./make.js";
@@ -23,6 +24,7 @@ export const commands: readonly Command[] = [
   pictureCommand,
   motifsCommand,
   sizesCommand,
+  checkCommand,
   weighCommand,
   inspectCommand,
   schemaCommand,

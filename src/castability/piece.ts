@@ -1,0 +1,33 @@
+/**
+ * What castability is judged on: the finished piece, as a solid and as what was laid out for it.
+ */
+import type { Mesh } from "../mesh/mesh.js";
+import type { Pattern } from "../pattern/pattern.js";
+import type { Profile } from "../profile/profile.js";
+import type { Bead } from "../solids/bead.js";
+import type { BeadRunReport } from "../solids/bead-report.js";
+import type { Wrap } from "../wrap/wrap.js";
+
+export interface JudgedPiece {
+  readonly mesh: Mesh;
+  readonly profile: Profile;
+  readonly wrap: Wrap;
+  readonly pattern: Pattern;
+  readonly beads: readonly Bead[];
+  readonly runs: readonly BeadRunReport[];
+  /** Largest chordal deviation of the mesh, mm. */
+  readonly tolerance: number;
+}
+
+/** One thing measured: the worst figure with its places. */
+export interface Measured {
+  readonly figure: number;
+  readonly places: readonly Place[];
+  /** What is added to the message. Default nothing. */
+  readonly more?: string;
+}
+
+/** A place as it was found: on the flat pattern, (u, v) in mm, or in space. */
+export type Place =
+  | { readonly flat: readonly [u: number, v: number] }
+  | { readonly space: readonly [number, number, number] };

@@ -1,0 +1,22 @@
+/**
+ * For casters who are not known, and rings that are worn daily.
+ */
+import type { RuleSet } from "./rule-set.js";
+import { carefulHouse, castingHouse, commonPractice, wearGuide } from "./sources.js";
+
+export const conservative: RuleSet = {
+  name: "conservative",
+  summary: "for a caster who is not known, and a ring worn daily",
+  limits: {
+    shank: wearGuide(1.5, "warning"),
+    wall: carefulHouse(0.8, "error"),
+    line: carefulHouse(0.6, "warning"),
+    gap: carefulHouse(0.3, "warning"),
+    island: carefulHouse(0.6, "warning"),
+    groove: carefulHouse(0.3, "warning"),
+    "groove-depth": commonPractice(1, "warning"),
+    hole: carefulHouse(0.3, "warning"),
+    bead: castingHouse(0.4, "warning"),
+    corner: castingHouse(0.125, "warning"),
+  },
+};

@@ -1,0 +1,22 @@
+/**
+ * What a fine print in castable resin holds; the metal may not fill it all.
+ */
+import type { RuleSet } from "./rule-set.js";
+import { castingHouse, commonPractice, resinGuide } from "./sources.js";
+
+export const fineResinPrint: RuleSet = {
+  name: "fine-resin-print",
+  summary: "what a fine print in castable resin holds; the metal may not",
+  limits: {
+    shank: castingHouse(0.4, "error"),
+    wall: resinGuide(0.3, "error"),
+    line: resinGuide(0.3, "warning"),
+    gap: castingHouse(0.2, "warning"),
+    island: resinGuide(0.3, "warning"),
+    groove: castingHouse(0.2, "warning"),
+    "groove-depth": commonPractice(3, "warning"),
+    hole: castingHouse(0.2, "warning"),
+    bead: resinGuide(0.3, "warning"),
+    corner: castingHouse(0.125, "note"),
+  },
+};

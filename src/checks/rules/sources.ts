@@ -1,0 +1,28 @@
+/**
+ * Where the limits of the built-in rule sets come from.
+ */
+import type { RuleLimit, Severity } from "./rule-set.js";
+
+type Published = (limit: number, severity: Severity) => RuleLimit;
+
+const published =
+  (source: string): Published =>
+  (limit, severity) => ({ limit, severity, source, certainty: "one credible source" });
+
+/** A casting house: any thickness 0.40, broad flats 0.50, gaps and holes 0.20, edge radius 0.125 mm. */
+export const castingHouse = published("a casting house's CAD guidelines (morrisandwatson.com)");
+
+/** Another casting house: walls 0.8, engraving 0.3 wide, prongs 0.6 mm. */
+export const carefulHouse = published("a casting house's guide (gemwares.com)");
+
+/** A castable resin's printing guide: wires 0.3 mm. A limit of the print, not of the metal. */
+export const resinGuide = published("a castable-resin maker's guide, July 2019");
+
+/** A guide for buyers: 1.5 mm of shank for daily wear. */
+export const wearGuide = (limit: number, severity: Severity): RuleLimit => {
+  return { limit, severity, source: "a retail guide, for daily wear", certainty: "weak" };
+};
+
+export const commonPractice = (limit: number, severity: Severity): RuleLimit => {
+  return { limit, severity, source: "common practice, no source", certainty: "common practice" };
+};
