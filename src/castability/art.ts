@@ -40,7 +40,7 @@ export function measureArt(piece: JudgedPiece, limits: ArtLimits): ArtMeasures {
 function narrowWidth(art: FlatArt, region: GridRegion, limit: number): Measured | undefined {
   const found = narrowest(region, limit, { scale: art.grid.scale, within: art.core });
   if (found === undefined) return undefined;
-  const more = found.places[0].tip ? { more: "on average where it runs out to a point" } : {};
+  const more = found.tip ? { more: "on average where it runs out to a point" } : {};
   return { figure: found.width, places: placesOf(art, found.places), ...more };
 }
 

@@ -65,7 +65,7 @@ function isOverBore({ profile, wrap }: JudgedPiece): (wall: Wall) => boolean {
   };
 }
 
-/** Whether a ray passes through nothing but what stands on a surface: relief, letters or a bead. */
+/** Whether a ray passes through nothing but relief or letters, or begins or ends on a bead: that only adds metal. */
 function isDetail({ profile, wrap, beads, tolerance }: JudgedPiece): (wall: Wall) => boolean {
   const half = wrap.seatLength / 2 + ABOVE;
   const onSeat = (point: Point3) => {
@@ -85,10 +85,9 @@ function isDetail({ profile, wrap, beads, tolerance }: JudgedPiece): (wall: Wall
     const { centre, radius: size } = beads[i];
     return Math.abs(Math.hypot(point[0] - centre[0], point[1] - centre[1], point[2] - centre[2]) - size) <= reach;
   };
-  const inBead = ({ from, to }: Wall) => grid.near(from).some((i) => onBead(from, i) && onBead(to, i));
-  return (wall) => {
-    const { from, to } = wall;
-    return [onSeat, onRail, inBore].some((stands) => stands(from) && stands(to)) || inBead(wall);
+  const isBead = (point: Point3) => grid.near(point).some((i) => onBead(point, i));
+  return ({ from, to }) => {
+    return [onSeat, onRail, inBore].some((stands) => stands(from) && stands(to)) || isBead(from) || isBead(to);
   };
 }
 

@@ -20,6 +20,9 @@ export interface Wall {
   readonly to: Point3;
 }
 
+/** Triangles in a leaf of the tree: on a ring of 200 000 the tree and 20 000 rays took least time with so many. */
+const LEAF = 24;
+
 /** Rays start this far beneath the surface, mm, so that they do not meet the face that they start from. */
 const BENEATH = 1e-7;
 
@@ -48,10 +51,12 @@ export class WallRays {
   constructor(mesh: Mesh, lean: number) {
     const geometry = new BufferGeometry();
     geometry.setAttribute("position", new BufferAttribute(mesh.positions, 3));
-    geometry.setIndex(new BufferAttribute(mesh.triangles.slice(), 1));
-    this.#mesh = mesh;
-    this.#normals = unitFaceNormals(mesh);
-    this.#tree = new MeshBVH(geometry, { indirect: true });
+    const triangles = mesh.triangles.slice();
+    geometry.setIndex(new BufferAttribute(triangles, 1));
+    // The tree puts the triangles in an order of its own: faster than through a list of indices.
+    this.#tree = new MeshBVH(geometry, { maxLeafSize: LEAF });
+    this.#mesh = { positions: mesh.positions, triangles };
+    this.#normals = unitFaceNormals(this.#mesh);
     this.#facing = Math.cos(lean);
   }
 

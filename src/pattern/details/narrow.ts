@@ -1,27 +1,31 @@
 /**
- * Where a flat region is narrower than some width: what an opening by half that width takes away.
+ * Where a flat region is narrower than some width: what an opening by half that width takes away, and the short necks that
+ * part when the region is shrunk by half of it.
  *
  * An opening also rounds corners off. What it takes at a corner joins the rest on one side and is no longer than a few
- * widths; what it takes of a line is longer than that, joins the rest on two sides (a neck) or not at all (a piece that is
- * nowhere as wide).
+ * widths; what it takes of a line is longer than that, or joins the rest on two sides, or not at all.
  */
 import type { Point2 } from "../../math/point.js";
 import { ringBox } from "../box.js";
 import type { GridPath } from "../grid.js";
 import { type GridRegion, grow, intersect, offset, ringArea, shrink, subtract } from "../polygons.js";
+import { partedNecks } from "./parted-necks.js";
 
 /** A place that is too narrow; mm. */
 export interface NarrowPlace {
   /** The middle of what is. */
   readonly at: Point2;
-  /** How wide that is: the width of the rectangle of its area and outline. */
+  /** How wide that is: the width of the strip of its area and outline. */
   readonly width: number;
-  /** Whether it joins the rest on one side only, as a tip does. */
+  /** Whether it runs out to a point. */
   readonly tip: boolean;
 }
 
-/** What is taken away at a tip is no longer than this many widths unless its sides are within 29° of each other. */
-const TIP_WIDTHS = 2;
+/** What is taken away at a corner is no longer than this many widths unless its sides are within 29° of each other. */
+const CORNER_WIDTHS = 2;
+
+/** A piece that joins the rest on one side is a line's end from this share of the width on; what is less tapers. */
+const LINE_SHARE = 0.75;
 
 /** Arcs of the opening lie this near to their chords, mm. */
 const ARC_TOLERANCE = 1e-3;
@@ -30,37 +34,39 @@ const ARC_TOLERANCE = 1e-3;
 const SLIVER = 3e-3;
 
 /** What is taken away counts from this share of the width squared. */
-const LEAST_AREA = 0.05;
+const LEAST_AREA = 0.005;
 
 export interface NarrowOptions {
   /** Grid steps in a millimetre. */
   readonly scale: number;
-  /** Pieces are looked at whose middle lies here, u in mm; default all. */
+  /** Places are looked at that lie here, u in mm; default all. */
   readonly within?: readonly [low: number, high: number];
   /** Whether what runs out to a point counts. Default yes. */
   readonly tips?: boolean;
 }
 
 /** The places where the region is narrower than `width` mm, the narrowest first. */
-export function narrowerThan(
-  region: GridRegion,
-  width: number,
-  { scale, within, tips = true }: NarrowOptions,
-): NarrowPlace[] {
+export function narrowerThan(region: GridRegion, width: number, options: NarrowOptions): NarrowPlace[] {
+  const { scale, within = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY] } = options;
   const step = width * scale;
-  const opened = offset(shrink(region, step / 2, ARC_TOLERANCE * scale), step / 2, "round", ARC_TOLERANCE * scale);
-  const lost = subtract(region, grow(opened, SLIVER * scale));
-  return lost
+  const shrunk = shrink(region, step / 2, ARC_TOLERANCE * scale);
+  const opened = offset(shrunk, step / 2, "round", ARC_TOLERANCE * scale);
+  const lost = subtract(region, grow(opened, SLIVER * scale))
     .filter((ring) => ringArea(ring) >= LEAST_AREA * step * step)
     .flatMap((ring): NarrowPlace[] => {
       const { left, right, low, high } = ringBox(ring);
       const at: Point2 = [(left + right) / 2 / scale, (low + high) / 2 / scale];
-      if (within !== undefined && (at[0] < within[0] || at[0] >= within[1])) return [];
-      const tip = joints(ring, opened, scale) === 1;
-      if (tip && (!tips || Math.hypot(right - left, high - low) <= TIP_WIDTHS * step)) return [];
-      return [{ at, width: Math.min(width, stripWidth(ring) / scale), tip }];
-    })
-    .sort((a, b) => a.width - b.width);
+      if (at[0] < within[0] || at[0] >= within[1]) return [];
+      const wide = stripWidth(ring) / scale;
+      const atOneSide = joints(ring, opened, scale) === 1;
+      if (atOneSide && Math.hypot(right - left, high - low) <= CORNER_WIDTHS * step) return [];
+      const tip = atOneSide && wide < LINE_SHARE * width;
+      return [{ at, width: Math.min(width, wide), tip }];
+    });
+  const parted = partedNecks(region, shrunk, step)
+    .map(({ x, y }): NarrowPlace => ({ at: [x / scale, y / scale], width, tip: false }))
+    .filter(({ at }) => at[0] >= within[0] && at[0] < within[1] && !isNear(at, lost, width));
+  return [...lost, ...parted].sort((a, b) => a.width - b.width);
 }
 
 /** On how many sides a piece joins what is left. */
@@ -79,37 +85,58 @@ function stripWidth(ring: GridPath): number {
   return (half - Math.sqrt(Math.max(half * half - 4 * ringArea(ring), 0))) / 2;
 }
 
-/** The narrowest neck is found to this, mm. */
-const PRECISION = 2e-3;
-
-/**
- * The narrowest width below `limit` mm with its places; undefined where the region is nowhere narrower. Tips that run out
- * to nothing count by their mean width below the limit.
- */
-export function narrowest(
-  region: GridRegion,
-  limit: number,
-  options: NarrowOptions,
-): { readonly width: number; readonly places: readonly NarrowPlace[] } | undefined {
-  if (region.length === 0) return undefined;
-  const all = narrowerThan(region, limit, options);
-  if (all.length === 0) return undefined;
-  const [tip] = all.filter((place) => place.tip);
-  let necks = all.filter((place) => !place.tip);
-  if (necks.length === 0) return { width: tip.width, places: all };
-  let [good, bad] = [0, Math.min(limit, tip?.width ?? limit)];
-  if (bad < limit) necks = narrowerThan(region, bad, options).filter((place) => !place.tip);
-  if (necks.length === 0) return { width: tip.width, places: all };
-  while (bad - good > PRECISION) {
-    const middle = (good + bad) / 2;
-    const found = narrowerThan(region, middle, options).filter((place) => !place.tip);
-    if (found.length > 0) [bad, necks] = [middle, found];
-    else good = middle;
-  }
-  return { width: (good + bad) / 2, places: [...necks, ...all.filter((place) => !isNear(place, necks, limit))] };
+function isNear([u, v]: Point2, others: readonly NarrowPlace[], reach: number): boolean {
+  return others.some(({ at }) => Math.hypot(at[0] - u, at[1] - v) < reach);
 }
 
-/** Whether a place is one of some others. */
-function isNear({ at: [u, v] }: NarrowPlace, others: readonly NarrowPlace[], reach: number): boolean {
-  return others.some(({ at }) => Math.hypot(at[0] - u, at[1] - v) < reach);
+/** The narrowest width is found to this, mm. */
+const PRECISION = 2e-3;
+
+/** A line that was met as wider than it is, is met again when looked for at so much more than its mean width. */
+const AGAIN = 1.15;
+
+/** The narrowest width, and every place below the limit, the narrowest first. */
+export interface Narrowest {
+  readonly width: number;
+  /** Whether that is the mean width of what runs out to a point. */
+  readonly tip: boolean;
+  readonly places: readonly NarrowPlace[];
+}
+
+/** The narrowest width below `limit` mm; undefined where the region is nowhere narrower. */
+export function narrowest(region: GridRegion, limit: number, options: NarrowOptions): Narrowest | undefined {
+  if (region.length === 0) return undefined;
+  const all = narrowerThan(region, limit, options);
+  const linesAt = (width: number) => narrowerThan(region, width, options).filter(({ tip }) => !tip);
+  let most = 0;
+  for (const { width, tip } of all) {
+    // Places as wide as those that were looked at are alike.
+    if (width <= most) continue;
+    most = Math.min(limit, AGAIN * width);
+    const lines = linesAt(most);
+    if (lines.length > 0) return bisect(most, lines, { linesAt, all, limit });
+    if (tip && options.tips !== false) return { width, tip: true, places: all };
+  }
+  const lines = all.filter(({ tip }) => !tip);
+  return lines.length === 0 ? undefined : bisect(limit, lines, { linesAt, all, limit });
+}
+
+interface Search {
+  readonly linesAt: (width: number) => NarrowPlace[];
+  /** Every place below the limit, mm. */
+  readonly all: readonly NarrowPlace[];
+  readonly limit: number;
+}
+
+/** The width from which on there are no lines, from one at which there are some. */
+function bisect(from: number, lines: readonly NarrowPlace[], { linesAt, all, limit }: Search): Narrowest {
+  let [good, bad, found] = [0, from, lines];
+  while (bad - good > PRECISION) {
+    const middle = (good + bad) / 2;
+    const narrower = linesAt(middle);
+    if (narrower.length > 0) [bad, found] = [middle, narrower];
+    else good = middle;
+  }
+  const others = all.filter(({ at }) => !isNear(at, found, limit));
+  return { width: (good + bad) / 2, tip: false, places: [...found, ...others] };
 }
