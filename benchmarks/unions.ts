@@ -3,13 +3,14 @@
  * before the timing. The bodies of a unit are built before the timing like those of the whole ring.
  */
 import type { Mesh } from "../src/mesh/mesh.js";
+import { turnRound } from "../src/mesh/turn-round.js";
 import type { Bodies, Parts } from "../src/solids/parts.js";
 import { uniteBodies } from "../src/union/bodies.js";
 import { groupDisjoint } from "../src/union/groups.js";
 import { bvhKernel } from "../src/union/kernels/bvh.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
 import { tidyMesh } from "../src/union/tidy.js";
-import { repeatUnit } from "../src/union/unit.js";
+import { makeUnit } from "../src/union/unit.js";
 import { type Checksum, checksumOf } from "./checksum.js";
 import type { Effort } from "./effort.js";
 import { manifoldUnion } from "./manifold-union.js";
@@ -59,7 +60,7 @@ function unitTasks({ bodies, symmetry }: Parts): (Task<Mesh> & { readonly bodies
     return {
       name: `annulet, ${mirrored ? `mirror road, ${half}` : "turn road"}`,
       bodies: 1 + unit.reliefs.length + unit.beads.length,
-      run: async () => repeatUnit(await uniteBodies(manifoldKernel, unit), stretch, symmetry),
+      run: async () => turnRound(makeUnit(await uniteBodies(manifoldKernel, unit), stretch, symmetry), symmetry.units),
     };
   });
 }

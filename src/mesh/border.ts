@@ -2,7 +2,7 @@
  * The border of an open mesh: the edges of one triangle alone, and the loops they make.
  */
 import { AnnuletError } from "../errors.js";
-import { buildEdgeTable, nextEdge } from "./edges.js";
+import { nextEdge } from "./edges.js";
 import type { Mesh } from "./mesh.js";
 
 /**
@@ -14,13 +14,25 @@ import type { Mesh } from "./mesh.js";
  */
 export function borderLoops(mesh: Mesh, keep: (vertex: number) => boolean = () => true): number[][] {
   const { triangles } = mesh;
-  const { opposite, crowded } = buildEdgeTable(mesh);
-  if (crowded.length > 0) throw tangled();
+  const count = mesh.positions.length / 3;
+  const kept = new Uint8Array(count);
+  for (let vertex = 0; vertex < count; vertex++) kept[vertex] = Number(keep(vertex));
+  const edges = new Map<number, number>();
+  for (let t = 0; t < triangles.length; t += 3) {
+    if (kept[triangles[t]] + kept[triangles[t + 1]] + kept[triangles[t + 2]] < 2) continue;
+    for (let h = t; h < t + 3; h++) {
+      const [a, b] = [triangles[h], triangles[nextEdge(h)]];
+      if (kept[a] + kept[b] < 2) continue;
+      if (edges.has(a * count + b)) throw tangled();
+      edges.set(a * count + b, h);
+    }
+  }
   const from = new Map<number, number>();
-  for (let h = 0; h < triangles.length; h++) {
-    if (opposite[h] !== -1 || !keep(triangles[h]) || !keep(triangles[nextEdge(h)])) continue;
-    if (from.has(triangles[h])) throw tangled();
-    from.set(triangles[h], h);
+  for (const [key, h] of edges) {
+    const [a, b] = [Math.floor(key / count), key % count];
+    if (edges.has(b * count + a)) continue;
+    if (from.has(a)) throw tangled();
+    from.set(a, h);
   }
   const loops: number[][] = [];
   for (const first of from.values()) {

@@ -11,30 +11,85 @@ export interface TurnPart {
   readonly follows: Int32Array;
 }
 
+/** Some of the places of a part, one after the other, open at both ends. */
+export interface TurnChain {
+  readonly mesh: Mesh;
+  /** For each vertex 1 where it lies at the chain's start, 2 where at its end, 0 elsewhere. */
+  readonly ends: Uint8Array;
+}
+
+/** Bits of a chain's ends. */
+export const CHAIN_START = 1;
+export const CHAIN_END = 2;
+
 /** The part turned to so many places round the axis. */
-export function turnRound({ mesh, follows }: TurnPart, places: number): Mesh {
-  const count = follows.length;
-  const slot = new Int32Array(count);
+export function turnRound(part: TurnPart, places: number): Mesh {
+  return turnTo(part, places, 0, places, true).mesh;
+}
+
+/**
+ * The part turned to some of so many places round the axis.
+ *
+ * @param first number of the first of them
+ * @param count at least 1, fewer than all
+ */
+export function turnChain(part: TurnPart, places: number, first: number, count: number): TurnChain {
+  const { mesh, own } = turnTo(part, places, first, count, false);
+  const ends = new Uint8Array(mesh.positions.length / 3).fill(CHAIN_END, own * count);
+  const slot = slotsOf(part.follows).slot;
+  for (const start of part.follows) if (start !== -1) ends[slot[start]] |= CHAIN_START;
+  return { mesh, ends };
+}
+
+/** New numbers of the vertices that a part has for itself; −1 for those of the next part. */
+function slotsOf(follows: Int32Array): { slot: Int32Array; own: number } {
+  const slot = new Int32Array(follows.length);
   let own = 0;
-  for (let vertex = 0; vertex < count; vertex++) slot[vertex] = follows[vertex] === -1 ? own++ : -1;
-  const positions = new Float64Array(3 * own * places);
-  const triangles = new Uint32Array(mesh.triangles.length * places);
-  let at = 0;
-  for (let place = 0; place < places; place++) {
-    const [cos, sin] = [Math.cos((TURN * place) / places), Math.sin((TURN * place) / places)];
-    for (let vertex = 0; vertex < count; vertex++) {
-      if (slot[vertex] === -1) continue;
-      const [x, y] = [mesh.positions[3 * vertex], mesh.positions[3 * vertex + 1]];
-      positions[at++] = x * cos - y * sin;
-      positions[at++] = x * sin + y * cos;
-      positions[at++] = mesh.positions[3 * vertex + 2];
-    }
-    const [here, next] = [place * own, ((place + 1) % places) * own];
-    const base = place * mesh.triangles.length;
+  for (let vertex = 0; vertex < follows.length; vertex++) slot[vertex] = follows[vertex] === -1 ? own++ : -1;
+  return { slot, own };
+}
+
+function turnTo(
+  { mesh, follows }: TurnPart,
+  places: number,
+  first: number,
+  count: number,
+  closed: boolean,
+): { mesh: Mesh; own: number } {
+  const { slot, own } = slotsOf(follows);
+  // Numbers of the start's vertices among those that an open chain has at its end.
+  const last = new Int32Array(follows.length).fill(-1);
+  let more = 0;
+  if (!closed) for (const start of follows) if (start !== -1 && last[start] === -1) last[start] = more++;
+  const positions = new Float64Array(3 * (own * count + more));
+  const triangles = new Uint32Array(mesh.triangles.length * count);
+  const place = (vertex: number, at: number, [cos, sin]: readonly [number, number]) => {
+    const [x, y] = [mesh.positions[3 * vertex], mesh.positions[3 * vertex + 1]];
+    positions[3 * at] = x * cos - y * sin;
+    positions[3 * at + 1] = x * sin + y * cos;
+    positions[3 * at + 2] = mesh.positions[3 * vertex + 2];
+  };
+  const turn = (number: number) => {
+    const angle = (TURN * (first + number)) / places;
+    return [Math.cos(angle), Math.sin(angle)] as const;
+  };
+  for (let number = 0; number < count; number++) {
+    const by = turn(number);
+    const here = number * own;
+    for (let vertex = 0; vertex < slot.length; vertex++)
+      if (slot[vertex] !== -1) place(vertex, here + slot[vertex], by);
+    const isLast = number === count - 1;
+    const next = isLast ? 0 : here + own;
+    const base = number * mesh.triangles.length;
     for (let i = 0; i < mesh.triangles.length; i++) {
       const vertex = mesh.triangles[i];
-      triangles[base + i] = slot[vertex] === -1 ? next + slot[follows[vertex]] : here + slot[vertex];
+      if (slot[vertex] !== -1) triangles[base + i] = here + slot[vertex];
+      else if (isLast && !closed) triangles[base + i] = own * count + last[follows[vertex]];
+      else triangles[base + i] = next + slot[follows[vertex]];
     }
   }
-  return { positions, triangles };
+  const by = turn(count);
+  for (let vertex = 0; vertex < last.length; vertex++)
+    if (last[vertex] !== -1) place(vertex, own * count + last[vertex], by);
+  return { mesh: { positions, triangles }, own };
 }

@@ -108,7 +108,8 @@ class Seam {
   readonly #mesh: Mesh;
   readonly #cos: number;
   readonly #sin: number;
-  readonly #positions: number[];
+  /** Points that are added, x, y, z in turn, mm. */
+  readonly #more: number[] = [];
   /** New vertices on an edge, in the order of the start's rim. */
   readonly #added = new Map<number, number[]>();
   readonly #pairs: [end: number, start: number][] = [];
@@ -117,7 +118,6 @@ class Seam {
 
   constructor(mesh: Mesh, turn: number) {
     this.#mesh = mesh;
-    this.#positions = Array.from(mesh.positions);
     [this.#cos, this.#sin] = [Math.cos(turn), Math.sin(turn)];
   }
 
@@ -158,9 +158,9 @@ class Seam {
 
   /** Puts a twin of a point into an edge of the other rim. */
   #insert(edge: number, { vertex }: RimPoint, [x, y, z]: RimPoint["at"], intoEnd: boolean): void {
-    const added = this.#positions.length / 3;
-    if (intoEnd) this.#positions.push(x * this.#cos - y * this.#sin, x * this.#sin + y * this.#cos, z);
-    else this.#positions.push(x, y, z);
+    const added = (this.#mesh.positions.length + this.#more.length) / 3;
+    if (intoEnd) this.#more.push(x * this.#cos - y * this.#sin, x * this.#sin + y * this.#cos, z);
+    else this.#more.push(x, y, z);
     this.#pairs.push(intoEnd ? [added, vertex] : [vertex, added]);
     const there = this.#added.get(edge);
     if (there === undefined) this.#added.set(edge, [added]);
@@ -169,16 +169,24 @@ class Seam {
 
   /** The unit with the triangles on split edges made into fans. */
   result(): TurnPart {
-    const { triangles: old } = this.#mesh;
-    const triangles: number[] = [];
-    for (let t = 0; t < old.length; t += 3) {
-      const split = [t, t + 1, t + 2].filter((h) => this.#added.has(h));
-      if (split.length === 0) triangles.push(old[t], old[t + 1], old[t + 2]);
-      else triangles.push(...this.#fan(split));
+    const { positions: old, triangles: whole } = this.#mesh;
+    const fans = new Map<number, number[]>();
+    for (const h of this.#added.keys()) {
+      const t = h - (h % 3);
+      fans.set(t, this.#fan([t, t + 1, t + 2].filter((edge) => this.#added.has(edge))));
     }
-    const follows = new Int32Array(this.#positions.length / 3).fill(-1);
+    // A fan's first triangle takes the place of the one that was split; the others come last.
+    const more = [...fans.values()].flatMap((fan) => fan.slice(3));
+    const triangles = new Uint32Array(whole.length + more.length);
+    triangles.set(whole);
+    triangles.set(more, whole.length);
+    for (const [t, fan] of fans) triangles.set(fan.slice(0, 3), t);
+    const positions = new Float64Array(old.length + this.#more.length);
+    positions.set(old);
+    positions.set(this.#more, old.length);
+    const follows = new Int32Array(positions.length / 3).fill(-1);
     for (const [end, start] of this.#pairs) follows[end] = start;
-    return { mesh: { positions: Float64Array.from(this.#positions), triangles: Uint32Array.from(triangles) }, follows };
+    return { mesh: { positions, triangles }, follows };
   }
 
   /** A triangle with more points on one of its edges; on more than one, those are cut off one after the other. */

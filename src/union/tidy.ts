@@ -138,6 +138,7 @@ class Work {
     const onRim = dying.length === 1 && (this.#marks[a] & this.#marks[b]) !== 0;
     if ((dying.length !== 2 && !onRim) || (this.#marks[b] & ~this.#marks[a]) !== 0) return false;
     if (!onRim && (this.#marks[a] & this.#marks[b]) !== 0) return false;
+    if (this.#squareDistance(a, b) > ALWAYS_SHORT ** 2 && aroundB.some((t) => this.#moves(t, b, a))) return false;
     const common = this.#commonNeighbours(a, b);
     if (common.length === 3 && this.#squareDistance(a, b) <= FLAT_HEIGHT ** 2) {
       const tip = common.find((vertex) => this.#trianglesOf(vertex).length === 3);
@@ -150,7 +151,6 @@ class Work {
     if (!onRim && facesBoth(aroundA) && facesBoth(aroundB)) return false;
     const moving = aroundB.filter((t) => !dying.includes(t));
     if (moving.some((t) => this.#turnsOver(t, b, a))) return false;
-    if (this.#squareDistance(a, b) > ALWAYS_SHORT ** 2 && aroundB.some((t) => this.#moves(t, b, a))) return false;
     for (const t of dying) this.#gone[t] = 1;
     for (const t of moving) this.#triangles[3 * t + this.#corners(t).indexOf(b)] = a;
     this.#around[a] = [...aroundA.filter((t) => !dying.includes(t)), ...moving];
@@ -169,9 +169,19 @@ class Work {
   }
 
   #commonNeighbours(a: number, b: number): number[] {
-    const neighbours = (vertex: number) => new Set(this.#trianglesOf(vertex).flatMap((t) => [...this.#corners(t)]));
-    const beside = neighbours(a);
-    return [...neighbours(b)].filter((vertex) => vertex !== a && vertex !== b && beside.has(vertex));
+    const beside = this.#neighbours(a);
+    return this.#neighbours(b).filter((vertex) => vertex !== a && beside.includes(vertex));
+  }
+
+  #neighbours(vertex: number): number[] {
+    const found: number[] = [];
+    for (const t of this.#trianglesOf(vertex)) {
+      for (let k = 3 * t; k < 3 * t + 3; k++) {
+        const corner = this.#triangles[k];
+        if (corner !== vertex && !found.includes(corner)) found.push(corner);
+      }
+    }
+    return found;
   }
 
   /**

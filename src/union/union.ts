@@ -7,13 +7,15 @@
  */
 import type { RoundSymmetry, Stretch } from "../math/round.js";
 import type { Mesh } from "../mesh/mesh.js";
+import { turnRound } from "../mesh/turn-round.js";
 import { finishRing, type RingBodies, type RingFinish, uniteBodies } from "./bodies.js";
+import { finishUnits } from "./finish-units.js";
 import type { Kernel } from "./kernels/kernel.js";
 import { stoppable } from "./kernels/stoppable.js";
 import { partCoincident } from "./part-coincident.js";
 import { dropSpecks, type Hollow } from "./specks.js";
 import { tidyMesh } from "./tidy.js";
-import { repeatUnit } from "./unit.js";
+import { makeUnit } from "./unit.js";
 
 /** A ring before it is one. */
 export interface RingParts {
@@ -107,9 +109,11 @@ function roadsOf({ bodies, symmetry, finish = NO_FINISH }: RingParts): PossibleR
       road: mirrored ? "mirror" : "turn",
       reason: mirrored ? `${half} of one of ${units} alike units, mirrored` : `one of ${units} alike units`,
       unite: async (by) => {
-        const united = await uniteBodies(by, bodies(stretch));
-        const ring = repeatUnit(united, stretch, symmetry as RoundSymmetry);
-        return { mesh: await finishRing(by, ring, finish), tidy: finish === NO_FINISH };
+        const part = makeUnit(await uniteBodies(by, bodies(stretch)), stretch, symmetry as RoundSymmetry);
+        if (finish === NO_FINISH) return { mesh: turnRound(part, units), tidy: true };
+        const few = await finishUnits(by, { part, units, from: stretch.from }, finish);
+        if (few !== undefined) return { mesh: few, tidy: true };
+        return { mesh: await finishRing(by, turnRound(part, units), finish), tidy: false };
       },
     };
   });

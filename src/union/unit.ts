@@ -1,12 +1,12 @@
 /**
- * The ring from one symmetry unit: its bodies are united, cut open at the planes that bound it, tidied and repeated.
+ * One symmetry unit of a ring: what of its united bodies lies between the planes that bound it, tidied, and its images.
  */
 import { after, before, type HalfSpace } from "../math/half-space.js";
 import type { RoundSymmetry, Stretch } from "../math/round.js";
 import { type Clipped, clipMesh } from "../mesh/clip.js";
 import { buildEdgeTable, nextEdge } from "../mesh/edges.js";
 import type { Mesh } from "../mesh/mesh.js";
-import { turnRound } from "../mesh/turn-round.js";
+import type { TurnPart } from "../mesh/turn-round.js";
 import { TURN } from "../units.js";
 import { END, MIDDLE, mirrorEnd, mirrorMiddle, START } from "./complete.js";
 import { joinSeam } from "./seam.js";
@@ -21,20 +21,19 @@ const HALF_TURN = TURN / 2;
 const SAME_ANGLE = 1e-9;
 
 /**
- * The whole ring.
+ * One unit, to be repeated.
  *
  * @param united the bodies of the stretch, united; it goes on beyond the stretch's ends
  * @throws AnnuletError `border-tangled`, `seam-mismatch`
  */
-export function repeatUnit(united: Mesh, stretch: Stretch, { units, mirrored }: RoundSymmetry): Mesh {
-  const open = tidyOpen(openUnit(united, stretch));
+export function makeUnit(united: Mesh, stretch: Stretch, { mirrored }: RoundSymmetry): TurnPart {
+  const open = tidyOpen(openStretch(united, stretch));
   const whole = stretch.upper === true ? mirrorMiddle(open) : open;
-  const unit = mirrored ? mirrorEnd(whole, stretch.to) : joinSeam(whole, stretch.to - stretch.from);
-  return turnRound(unit, units);
+  return mirrored ? mirrorEnd(whole, stretch.to) : joinSeam(whole, stretch.to - stretch.from);
 }
 
 /** What of a mesh lies in a stretch, open at its ends. */
-function openUnit(united: Mesh, { from, to, upper = false }: Stretch): Clipped {
+export function openStretch(united: Mesh, { from, to, upper = false }: Stretch): Clipped {
   const above: HalfSpace = { normal: [0, 0, -1], offset: 0 };
   // A stretch of half a turn has one plane for both its ends.
   const half = to - from >= HALF_TURN - SAME_ANGLE;

@@ -1,0 +1,110 @@
+/**
+ * Marks on a ring of alike units: they are cut out of, and laid on, the few units that they touch, and these are joined
+ * to the rest again.
+ */
+import { after, before, type HalfSpace } from "../math/half-space.js";
+import { capMesh } from "../mesh/cap.js";
+import type { Clipped } from "../mesh/clip.js";
+import { concatMeshes, type Mesh } from "../mesh/mesh.js";
+import { CHAIN_END, CHAIN_START, type TurnChain, type TurnPart, turnChain } from "../mesh/turn-round.js";
+import { TURN } from "../units.js";
+import { finishRing, type RingFinish } from "./bodies.js";
+import { END, START } from "./complete.js";
+import type { Kernel } from "./kernels/kernel.js";
+import { joinSeam } from "./seam.js";
+import { tidyOpen } from "./tidy.js";
+import { openStretch } from "./unit.js";
+
+/** Units of a ring: the first begins at an angle, radians. */
+export interface RingUnits {
+  readonly part: TurnPart;
+  readonly units: number;
+  readonly from: number;
+}
+
+/** More of the round than this is not worth parting; and the ends of what is parted must lie within half a turn. */
+const MOST_SHARE = 0.49;
+
+/** Room kept between a mark and the end of the units that are worked, radians. */
+const ROOM = TURN / 360;
+
+/**
+ * The ring with its marks.
+ *
+ * @returns undefined where the marks touch too much of the round
+ * @throws AnnuletError `border-tangled`, `seam-mismatch`, `triangulation-failed`
+ */
+export async function finishUnits(by: Kernel, ring: RingUnits, finish: RingFinish): Promise<Mesh | undefined> {
+  const { part, units, from } = ring;
+  const { first, count } = touchedUnits([...finish.tools, ...finish.raised], ring);
+  if (count / units > MOST_SHARE) return undefined;
+  const step = TURN / units;
+  const stretch = { from: from + first * step, to: from + (first + count) * step };
+  const closed = closeEnds(turnChain(part, units, first, count), stretch);
+  const worked = tidyOpen(openStretch(await finishRing(by, closed, finish), stretch));
+  const rest = turnChain(part, units, first + count, units - count);
+  return joinRound(
+    {
+      mesh: worked.mesh,
+      ends: worked.marks.map((mark) => (mark & START ? CHAIN_START : 0) | (mark & END ? CHAIN_END : 0)),
+    },
+    rest,
+  );
+}
+
+/** The fewest neighbouring units that hold all bodies. */
+function touchedUnits(bodies: readonly Mesh[], { units, from }: RingUnits): { first: number; count: number } {
+  const touched = new Uint8Array(units);
+  const step = TURN / units;
+  for (const { positions } of bodies) {
+    for (let i = 0; i < positions.length; i += 3) {
+      const angle = Math.atan2(positions[i + 1], positions[i]) - from;
+      for (const room of [-ROOM, ROOM])
+        touched[Math.floor((angle + room) / step - units * Math.floor((angle + room) / TURN)) % units] = 1;
+    }
+  }
+  // The widest gap between units that are touched is left out.
+  let best = { first: 0, count: units };
+  for (let first = 0; first < units; first++) {
+    if (touched[first] === 0 || touched[(first + units - 1) % units] === 1) continue;
+    let count = units;
+    while (touched[(first + count - 1) % units] === 0) count--;
+    if (count < best.count) best = { first, count };
+  }
+  return best;
+}
+
+/** A chain closed by flat faces at both its ends. */
+function closeEnds({ mesh, ends }: TurnChain, { from, to }: { readonly from: number; readonly to: number }): Mesh {
+  const planes: [HalfSpace, number][] = [
+    [after(from), CHAIN_START],
+    [before(to), CHAIN_END],
+  ];
+  return planes.reduce((open, [plane, bit]) => capMesh(open, plane, (vertex) => (ends[vertex] & bit) !== 0), mesh);
+}
+
+/** Two chains that go on in each other, as one ring. */
+function joinRound(a: TurnChain, b: TurnChain): Mesh {
+  const count = a.ends.length;
+  const both = concatMeshes([a.mesh, b.mesh]);
+  const marksOf = (ofA: number, ofB: number) => {
+    const marks = new Uint8Array(both.positions.length / 3);
+    a.ends.forEach((bits, vertex) => {
+      if ((bits & ofA) !== 0) marks[vertex] = ofA === CHAIN_END ? END : START;
+    });
+    b.ends.forEach((bits, vertex) => {
+      if ((bits & ofB) !== 0) marks[count + vertex] = ofB === CHAIN_END ? END : START;
+    });
+    return marks;
+  };
+  const first = join({ mesh: both, marks: marksOf(CHAIN_END, CHAIN_START) });
+  const marks = new Uint8Array(first.positions.length / 3);
+  marks.set(marksOf(CHAIN_START, CHAIN_END));
+  return join({ mesh: first, marks });
+}
+
+/** Makes the points at an end those of the start that it meets. */
+function join(open: Clipped): Mesh {
+  const { mesh, follows } = joinSeam(open, 0);
+  return { positions: mesh.positions, triangles: mesh.triangles.map((v) => (follows[v] === -1 ? v : follows[v])) };
+}
