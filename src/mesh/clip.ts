@@ -9,6 +9,8 @@ export interface Clipped {
   readonly mesh: Mesh;
   /** For each vertex the bits it had, and the plane's bit where it lies on the plane. */
   readonly marks: Uint8Array;
+  /** Where each vertex lies in another shape of the mesh; only where that was given. */
+  readonly carried?: Float64Array;
 }
 
 export interface ClipOptions {
@@ -18,14 +20,17 @@ export interface ClipOptions {
   readonly marks?: Uint8Array;
   /** Bit of this plane. Default 1. */
   readonly bit?: number;
+  /** Where the vertices lie in another shape of the mesh: it is cut at the same points of its edges. Default none. */
+  readonly carried?: Float64Array | undefined;
 }
 
 /** The part of a mesh in a half space, open at its plane. What lies in the plane itself is left out. */
-export function clipMesh(mesh: Mesh, keep: HalfSpace, { reach, marks, bit = 1 }: ClipOptions): Clipped {
+export function clipMesh(mesh: Mesh, keep: HalfSpace, { reach, marks, bit = 1, carried }: ClipOptions): Clipped {
   const count = mesh.positions.length / 3;
   const distance = new Float64Array(count);
   const positions: number[] = [];
   const bits: number[] = [];
+  const others: number[] = [];
   const slot = new Int32Array(count).fill(-1);
   const cuts = new Map<number, number>();
   const triangles: number[] = [];
@@ -45,6 +50,7 @@ export function clipMesh(mesh: Mesh, keep: HalfSpace, { reach, marks, bit = 1 }:
     if (slot[i] === -1) {
       const p = mesh.positions;
       slot[i] = add(p[3 * i], p[3 * i + 1], p[3 * i + 2], marks?.[i] ?? 0, distance[i] === 0);
+      if (carried !== undefined) others.push(carried[3 * i], carried[3 * i + 1], carried[3 * i + 2]);
     }
     return slot[i];
   };
@@ -55,8 +61,10 @@ export function clipMesh(mesh: Mesh, keep: HalfSpace, { reach, marks, bit = 1 }:
     const known = cuts.get(key);
     if (known !== undefined) return known;
     const t = distance[a] / (distance[a] - distance[b]);
-    const at = (k: number) => mesh.positions[3 * a + k] + t * (mesh.positions[3 * b + k] - mesh.positions[3 * a + k]);
-    const made = add(at(0), at(1), at(2), (marks?.[a] ?? 0) & (marks?.[b] ?? 0), true);
+    const at = (p: Float64Array, k: number) => p[3 * a + k] + t * (p[3 * b + k] - p[3 * a + k]);
+    const p = mesh.positions;
+    const made = add(at(p, 0), at(p, 1), at(p, 2), (marks?.[a] ?? 0) & (marks?.[b] ?? 0), true);
+    if (carried !== undefined) others.push(at(carried, 0), at(carried, 1), at(carried, 2));
     cuts.set(key, made);
     return made;
   };
@@ -83,5 +91,6 @@ export function clipMesh(mesh: Mesh, keep: HalfSpace, { reach, marks, bit = 1 }:
   return {
     mesh: { positions: Float64Array.from(positions), triangles: Uint32Array.from(triangles) },
     marks: Uint8Array.from(bits),
+    ...(carried === undefined ? {} : { carried: Float64Array.from(others) }),
   };
 }

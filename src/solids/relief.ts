@@ -99,7 +99,7 @@ export function bendBody(
   if (seam === undefined) return bend(refine(flat), forward);
   const tile = mirrors === undefined ? plainTile(refine(flat), seam) : mirroredTile(flat, seam, mirrors, refine);
   if (stretch === undefined) return bendRound(tile, { forward, repeats });
-  return bend(cutStretch(tile, flatStretch(stretch, wrap)), forward);
+  return cutStretch(tile, flatStretch(stretch, wrap), (mesh) => bend(mesh, forward));
 }
 
 /** u of lines that the band's facets have within the mesh, mm, moved by a share of a facet. */

@@ -1,5 +1,6 @@
 /**
- * The part of a body that lies over a stretch of the round, before it is bent: it ends there in flat faces.
+ * The part of a body that lies over a stretch of the round, ended by faces that were flat before it was bent. It is cut
+ * once its points are bent: a bent triangle is cut as it is, so that up to its ends the part is the body's own surface.
  */
 import type { HalfSpace } from "../math/half-space.js";
 import type { Stretch } from "../math/round.js";
@@ -28,14 +29,21 @@ export function flatStretch({ from, to, upper = false }: Stretch, wrap: Wrap): F
   return { low: u(from) - BEYOND, high: u(to) + BEYOND, least: upper ? -BEYOND : Number.NEGATIVE_INFINITY };
 }
 
-/** What of a body of tiles lies over the stretch: empty where nothing does. */
-export function cutStretch(tile: Tile, { low, high, least }: FlatStretch): Mesh {
+/** What of a body of tiles, bent, lies over the stretch: empty where nothing does. */
+export function cutStretch(tile: Tile, { low, high, least }: FlatStretch, bend: (flat: Mesh) => Mesh): Mesh {
   const cuts: HalfSpace[] = [
     { normal: [-1, 0, 0], offset: -low },
     { normal: [1, 0, 0], offset: high },
   ];
   if (Number.isFinite(least)) cuts.push({ normal: [0, -1, 0], offset: -least });
-  return cuts.reduce(cutOff, tilesOver(tile, low, high));
+  const tiles = tilesOver(tile, low, high);
+  let part = { flat: tiles, bent: bend(tiles) };
+  for (const keep of cuts) {
+    const { mesh, marks, carried } = clipMesh(part.flat, keep, { reach: ON_CUT, carried: part.bent.positions });
+    const flat = capMesh(mesh, keep, (vertex) => marks[vertex] === 1);
+    part = { flat, bent: { positions: carried as Float64Array, triangles: flat.triangles } };
+  }
+  return part.bent;
 }
 
 /** What of a mesh lies in a half space, closed at its plane. */

@@ -54,23 +54,55 @@ export function findLikeness({ pattern, beads, wrap, polyline, tolerance }: Symm
     ...carvings.flatMap(({ pierced }) => pierced.map(({ mouth, seam, copies }) => ({ outline: mouth, seam, copies }))),
   ];
   if (outlines.length + beads.length === 0) return { units: 1, mirrored: false, middle: false, beads };
-  const turned = new BeadIndex(beads, tolerance);
   const alike = outlines.reduce((all, { copies = pattern.repeats }) => greatestCommon(all, copies), pattern.repeats);
   const bare = outlines.length === 0;
   let units = bare ? MOST_BARE_UNITS : alike;
-  while (units > 1 && !((bare || alike % units === 0) && turned.images(turn(TURN / units)) !== undefined)) units--;
+  let turned = turnBeads(beads, units, tolerance);
+  for (; turned === undefined; turned = turnBeads(beads, units, tolerance)) {
+    do units--;
+    while (!bare && alike % units !== 0);
+  }
   const even = shapes.every((shape) => hasPlainTop(shape));
   const across =
     even && outlines.every((one) => isMirrored(one, ([u, v]) => [-u, v], tolerance))
-      ? mirrorBeads(beads, flip(wrap), tolerance)
+      ? mirrorBeads(turned, flip(wrap), tolerance)
       : undefined;
-  if (across === undefined) return { units, mirrored: false, middle: false, beads };
+  if (across === undefined) return { units, mirrored: false, middle: false, beads: turned };
   const along =
     polyline.every(([w, r]) => polyline.some(([x, y]) => Math.abs(x + w) <= SAME && Math.abs(y - r) <= SAME)) &&
     outlines.every((one) => isMirrored(one, ([u, v]) => [u, -v], tolerance))
       ? mirrorBeads(across, ([x, y, z]) => [x, y, -z], tolerance)
       : undefined;
   return { units, mirrored: true, middle: along !== undefined, beads: along ?? across };
+}
+
+/**
+ * The beads as alike as their images under turns by so manyth parts of the round: each of them stands in the mean of what
+ * the turns bring to its place. Undefined where one has no image, or comes back to itself too soon: then there are some
+ * more or fewer of them than the units could share.
+ */
+function turnBeads(beads: readonly Bead[], units: number, same: number): readonly Bead[] | undefined {
+  if (units === 1) return beads;
+  const images = new BeadIndex(beads, same).images(turn(TURN / units));
+  if (images === undefined) return undefined;
+  const placed = beads.slice();
+  const seen = new Uint8Array(beads.length);
+  for (let first = 0; first < beads.length; first++) {
+    if (seen[first] === 1) continue;
+    const orbit = [first];
+    for (let bead = images[first]; bead !== first; bead = images[bead]) {
+      if (seen[bead] === 1 || orbit.length === units) return undefined;
+      orbit.push(bead);
+      seen[bead] = 1;
+    }
+    seen[first] = 1;
+    if (orbit.length !== units) return undefined;
+    const mean = meanBead(orbit.map((bead, k) => moved(beads[bead], turn((-TURN * k) / units))));
+    orbit.forEach((bead, k) => {
+      placed[bead] = moved(mean, turn((TURN * k) / units));
+    });
+  }
+  return placed;
 }
 
 /** The beads half way to their images under a mirror; undefined where one has none. */
@@ -80,10 +112,26 @@ function mirrorBeads(
   same: number,
 ): Bead[] | undefined {
   const images = new BeadIndex(beads, same).images(mirror);
-  return images?.map((image, i): Bead => {
-    const [a, b] = [beads[i].centre, mirror(beads[image].centre)];
-    return { ...beads[i], centre: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2, (a[2] + b[2]) / 2] };
-  });
+  if (images?.some((image, i) => images[image] !== i)) return undefined;
+  return images?.map((image, i) => meanBead([beads[i], moved(beads[image], mirror)]));
+}
+
+/** @param map keeps the origin where it is */
+function moved(bead: Bead, map: (point: Bead["centre"]) => Bead["centre"]): Bead {
+  return { ...bead, centre: map(bead.centre), outward: map(bead.outward) };
+}
+
+/** One bead for several that nearly coincide. */
+function meanBead(beads: readonly Bead[]): Bead {
+  const mean = (of: (bead: Bead) => number) => beads.reduce((sum, bead) => sum + of(bead), 0) / beads.length;
+  const [x, y, z] = [0, 1, 2].map((k) => mean(({ outward }) => outward[k]));
+  const length = Math.hypot(x, y, z);
+  return {
+    ...beads[0],
+    centre: [mean(({ centre }) => centre[0]), mean(({ centre }) => centre[1]), mean(({ centre }) => centre[2])],
+    outward: [x / length, y / length, z / length],
+    radius: mean(({ radius }) => radius),
+  };
 }
 
 function turn(angle: number): (point: Bead["centre"]) => Bead["centre"] {

@@ -43,25 +43,25 @@ export const polygon = (x: fc.Arbitrary<number>, y: fc.Arbitrary<number>, radius
 export const pathOf = (points: readonly (readonly [number, number])[]) =>
   `M ${points.map(([x, y]) => `${x.toFixed(8)} ${y.toFixed(8)}`).join(" L ")} Z`;
 
-const circle = fc
+export const circle = fc
   .tuple(between(0, 1), between(-0.25, 0.25), between(0.06, 0.2))
   .map(([x, y, r]) => `M ${x - r} ${y} A ${r} ${r} 0 0 1 ${x + r} ${y} A ${r} ${r} 0 0 1 ${x - r} ${y} Z`);
 
-const curve = fc
+export const curve = fc
   .tuple(between(0, 0.3), between(-0.3, 0.3), between(0, 1), between(-0.3, 0.3), between(0.5, 1), between(-0.3, 0.3))
   .map(([ax, ay, bx, by, cx, cy]) => `M ${ax} ${ay} Q ${bx} ${by} ${cx} ${cy}`);
 
-const through = between(-0.25, 0.25).map((y) => `M 0 ${y} C 0.3 ${y + 0.1} 0.7 ${y - 0.1} 1 ${y}`);
+export const through = between(-0.25, 0.25).map((y) => `M 0 ${y} C 0.3 ${y + 0.1} 0.7 ${y - 0.1} 1 ${y}`);
 
-const filled = fc.oneof(polygon(between(0, 1), between(-0.2, 0.2), between(0.08, 0.25)).map(pathOf), circle);
+export const filled = fc.oneof(polygon(between(0, 1), between(-0.2, 0.2), between(0.08, 0.25)).map(pathOf), circle);
 
-const sizes = fc.oneof(
+export const sizes = fc.oneof(
   { arbitrary: fc.constant({}), weight: 2 },
   { arbitrary: between(0.25, 0.5).map((to) => ({ to })), weight: 1 },
   { arbitrary: between(0.25, 0.5).map((alternate) => ({ alternate })), weight: 1 },
 );
 
-const beads = fc
+export const beads = fc
   .tuple(
     fc.record(
       {
@@ -80,7 +80,7 @@ const beads = fc
 
 const height = between(0.2, 0.7);
 
-const region = fc.oneof(
+export const region = fc.oneof(
   fc.record(
     {
       path: filled,
@@ -112,7 +112,7 @@ const section = fc.oneof(
   fc.record({ form: fc.constant("hollow"), height, dip: between(0.05, 0.15), round: fc.constantFrom(0, 0.05) }),
 );
 
-const shaped = fc.oneof(
+export const shaped = fc.oneof(
   fc.record({ path: filled, section }),
   fc.record({
     path: fc.oneof(filled, curve, through),
@@ -121,7 +121,7 @@ const shaped = fc.oneof(
   }),
 );
 
-const cut = fc.oneof(
+export const cut = fc.oneof(
   fc.record({ path: filled, mode: fc.constant("pierced"), broken: fc.constantFrom(0, 0.08) }),
   fc.record({ path: filled, mode: fc.constant("sunk"), depth: between(0.1, 0.4), round: fc.constantFrom(0, 0.05) }),
   fc.record({ path: filled, mode: fc.constant("sunk"), section }),

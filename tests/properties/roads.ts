@@ -1,0 +1,50 @@
+/** The roads by which a design's parts become one, for tests of each by itself. */
+import { checkSolid } from "../../src/checks/gate.js";
+import { layOut } from "../../src/lay-out.js";
+import type { Stretch } from "../../src/math/round.js";
+import { turnRound } from "../../src/mesh/turn-round.js";
+import { makeParts, type Parts } from "../../src/solids/parts.js";
+import { Stages } from "../../src/stages.js";
+import { uniteBodies } from "../../src/union/bodies.js";
+import { manifoldKernel } from "../../src/union/kernels/manifold.js";
+import { dropSpecks } from "../../src/union/specks.js";
+import { uniteRing } from "../../src/union/union.js";
+import { makeUnit } from "../../src/union/unit.js";
+import { FILES } from "./road-designs.js";
+
+/** Most beads of a design, so that a thousand designs take minutes. */
+const MAX_BEADS = 2500;
+
+/** Takes a design as far as its parts. */
+export async function partsOf(document: unknown): Promise<Parts> {
+  const stages = new Stages({});
+  const { warn } = stages;
+  const { design, profile, pattern, wrap, marks } = await layOut(document, stages, FILES);
+  const { tolerance, beads: beadRuns } = design;
+  return makeParts({ profile, wrap, pattern, marks, beadRuns, tolerance, maxBeads: MAX_BEADS, warn });
+}
+
+const options = { kernel: manifoldKernel, fallback: manifoldKernel, check: checkSolid };
+
+export const unite = (parts: Parts) => uniteRing(parts, options);
+
+/** Without the symmetry: the whole ring in one union. */
+export const uniteWhole = (parts: Parts) => uniteRing({ ...parts, symmetry: undefined }, options);
+
+/** Why a stretch gave no ring, in a few words; undefined where it gave one. */
+export async function failureOn(parts: Parts, stretch: Stretch): Promise<string | undefined> {
+  if (parts.symmetry === undefined) return "no symmetry";
+  try {
+    const united = await uniteBodies(manifoldKernel, parts.bodies(stretch));
+    const { mesh } = dropSpecks(turnRound(makeUnit(united, stretch, parts.symmetry), parts.symmetry.units));
+    const { closed, faults, float32 } = checkSolid(mesh);
+    const told = [...faults, ...float32.faults].map(
+      ({ code, count, places }) => `${count} ${code} ${JSON.stringify(places[0])}`,
+    );
+    return closed ? undefined : told.join(", ");
+  } catch (error) {
+    return error instanceof Error
+      ? `${error.message} ${"value" in error ? JSON.stringify(error.value) : ""}`
+      : String(error);
+  }
+}
