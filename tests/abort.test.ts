@@ -3,7 +3,7 @@ import { build, type Kernel, manifoldKernel } from "annulet";
 import { describe, expect, it } from "vitest";
 import type { Mesh } from "../src/mesh/mesh.js";
 
-/** Pierced and beaded, so that the union takes several operations. */
+/** Pierced, sunk and beaded, so that the union takes several operations. */
 const document = {
   annulet: 1,
   size: { diameter: 16 },
@@ -12,7 +12,10 @@ const document = {
   pattern: {
     symmetry: "p11g",
     fit: { hold: "band", repeats: 5 },
-    regions: [{ path: "M 0.1 0.16 L 0.4 0.2 L 0.14 0.4 Z", mode: "pierced" }],
+    regions: [
+      { path: "M 0.1 0.16 L 0.4 0.2 L 0.14 0.4 Z", mode: "pierced" },
+      { path: "M 0.5 0.1 H 0.6 V 0.2 H 0.5 Z", mode: "sunk", depth: 0.4 },
+    ],
   },
   beads: [{ along: { v: -1 }, diameter: 0.6 }],
   proud: true,

@@ -8,6 +8,9 @@ import { concatMeshes, type Mesh } from "../mesh/mesh.js";
 /** Bodies nearer than this are held to touch, mm: as far as tidying may move points, so that rounding brings none together. */
 const CLEARANCE = 2e-3;
 
+/** A mesh of bodies is ended once it has as many triangles: a union with it takes a tenth of a second or so. */
+const FULL = 16_000;
+
 interface Sphere {
   readonly centre: Point3;
   readonly radius: number;
@@ -33,7 +36,22 @@ export function groupDisjoint(bodies: readonly Mesh[]): Mesh[] {
   bodies.forEach((body, i) => {
     groups[groupOf[i]].push(body);
   });
-  return groups.map(concatMeshes);
+  return groups.flatMap(intoFull).map(concatMeshes);
+}
+
+/** Parts a list of bodies into lists that are just full. */
+function intoFull(bodies: readonly Mesh[]): Mesh[][] {
+  const lists: Mesh[][] = [];
+  let triangles = FULL;
+  for (const body of bodies) {
+    if (triangles >= FULL) {
+      lists.push([]);
+      triangles = 0;
+    }
+    lists[lists.length - 1].push(body);
+    triangles += body.triangles.length / 3;
+  }
+  return lists;
 }
 
 function boundingSphere({ positions }: Mesh): Sphere {

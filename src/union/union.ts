@@ -8,6 +8,7 @@
 import type { RoundSymmetry, Stretch } from "../math/round.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { turnRound } from "../mesh/turn-round.js";
+import { pause } from "../pause.js";
 import { finishRing, type RingBodies, type RingFinish, uniteBodies } from "./bodies.js";
 import { finishUnits } from "./finish-units.js";
 import type { Kernel } from "./kernels/kernel.js";
@@ -76,7 +77,13 @@ export async function uniteRing<Check extends { readonly closed: boolean }>(
   for (const by of kernels) {
     for (const [i, { road, reason, unite }] of roads.entries()) {
       const isLast = by === fallback && i === roads.length - 1;
-      const result = await attempt(async () => settle(await unite(stoppable(by, signal)), check), isLast, signal);
+      const run = async () => {
+        const united = await unite(stoppable(by, signal));
+        await pause();
+        signal?.throwIfAborted();
+        return settle(united, check);
+      };
+      const result = await attempt(run, isLast, signal);
       if (result !== undefined && (result.check.closed || isLast)) {
         const roadReason = [reason, ...failed].join("; ");
         const rejected = by === kernel ? {} : { rejected: kernel.name };

@@ -51,4 +51,11 @@ describe("grouping bodies that do not touch", () => {
     expect(groupDisjoint(row.filter((_, i) => i % 2 === 0))).toHaveLength(1);
     expect(groupDisjoint([])).toEqual([]);
   });
+
+  it("ends a group that is full, so that no union with one takes long", () => {
+    const far = Array.from({ length: 3000 }, (_, i) => cube(0.5, 2 * (i % 50), 2 * Math.floor(i / 50), 0));
+    const groups = groupDisjoint(far);
+    expect(groups.map(({ triangles }) => triangles.length / 3)).toEqual([16_008, 16_008, 3000 * 12 - 2 * 16_008]);
+    expect(total(groups)).toBeCloseTo(total(far), 9);
+  });
 });

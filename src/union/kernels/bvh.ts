@@ -9,6 +9,7 @@ import { Box3, BoxGeometry, BufferAttribute, BufferGeometry, Matrix4, Quaternion
 import type { Brush, CSGOperation } from "three-bvh-csg/src/index.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { weldMesh } from "../../mesh/weld.js";
+import { pause } from "../../pause.js";
 import type { Kernel } from "./kernel.js";
 
 /** Points of a cut's two sides differ by less than this, mm; measured, see DEVELOPERS.md. */
@@ -18,9 +19,15 @@ type Library = typeof import("three-bvh-csg/src/index.js");
 
 export const bvhKernel: Kernel = {
   name: "bvh",
-  async union([first, ...others]) {
+  async union([first, ...others], signal) {
     const library = await load();
-    return others.reduce((sum, part) => evaluate(library, sum, part, library.ADDITION), first);
+    let sum = first;
+    for (const other of others) {
+      await pause();
+      signal?.throwIfAborted();
+      sum = evaluate(library, sum, other, library.ADDITION);
+    }
+    return sum;
   },
   async subtract(body, tool) {
     const library = await load();

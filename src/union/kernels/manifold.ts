@@ -6,13 +6,16 @@
 import loadManifold, { type Manifold, type ManifoldToplevel } from "manifold-3d";
 import { AnnuletError } from "../../errors.js";
 import type { Mesh } from "../../mesh/mesh.js";
+import { pause } from "../../pause.js";
 import type { Kernel } from "./kernel.js";
 
 export const manifoldKernel: Kernel = {
   name: "manifold",
-  union: (parts) => run(parts, (wasm, solids) => wasm.Manifold.union([...solids])),
-  subtract: (body, tool) => run([body, tool], (_, [a, b]) => a.subtract(b)),
-  cut: (body, { normal: [x, y, z], offset }) => run([body], (_, [solid]) => solid.trimByPlane([-x, -y, -z], -offset)),
+  union: (parts, signal) => run(parts, (solids, own) => addUp(solids, own, signal)),
+  subtract: (body, tool) => run([body, tool], ([a, b], own) => own(a.subtract(b))),
+  cut: (body, { normal: [x, y, z], offset }) => {
+    return run([body], ([solid], own) => own(solid.trimByPlane([-x, -y, -z], -offset)));
+  },
 };
 
 let loading: Promise<ManifoldToplevel> | undefined;
@@ -39,21 +42,44 @@ function load(): Promise<ManifoldToplevel> {
   return loading;
 }
 
+/** Takes note of an object that is to be deleted. */
+type Own = (solid: Manifold) => Manifold;
+
 async function run(
   parts: readonly Mesh[],
-  operate: (wasm: ManifoldToplevel, solids: readonly Manifold[]) => Manifold,
+  operate: (solids: readonly Manifold[], own: Own) => Manifold | Promise<Manifold>,
 ): Promise<Mesh> {
   const wasm = await load();
   const owned: Manifold[] = [];
+  const own: Own = (solid) => {
+    owned.push(solid);
+    return solid;
+  };
   try {
-    for (const part of parts) owned.push(toManifold(wasm, part));
-    const result = operate(wasm, owned);
-    owned.push(result);
+    const result = await operate(
+      parts.map((part) => own(toManifold(wasm, part))),
+      own,
+    );
     requireSuccess(result);
     return fromManifold(result);
   } finally {
     for (const solid of owned) solid.delete();
   }
+}
+
+/** One after the other, giving way between: all at once takes as long, and cannot be stopped. */
+async function addUp([first, ...others]: readonly Manifold[], own: Own, signal?: AbortSignal): Promise<Manifold> {
+  let sum = first;
+  for (const [i, other] of others.entries()) {
+    if (i > 0) {
+      await pause();
+      signal?.throwIfAborted();
+    }
+    sum = own(sum.add(other));
+    // The library puts the work off until something is asked of the result.
+    requireSuccess(sum);
+  }
+  return sum;
 }
 
 function toManifold(wasm: ManifoldToplevel, mesh: Mesh): Manifold {

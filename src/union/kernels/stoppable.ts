@@ -12,7 +12,7 @@ export function stoppable(kernel: Kernel, signal: AbortSignal | undefined): Kern
   };
   return {
     name: kernel.name,
-    union: (parts) => giveWay().then(() => kernel.union(parts)),
+    union: (parts) => giveWay().then(() => kernel.union(parts, signal)),
     subtract: (body, tool) => giveWay().then(() => kernel.subtract(body, tool)),
     cut: (body, keep) => giveWay().then(() => kernel.cut(body, keep)),
   };

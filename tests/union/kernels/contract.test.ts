@@ -171,3 +171,20 @@ describe("the manifold kernel", () => {
     expect(resident[1] - resident[0]).toBeLessThan(100 * 2 ** 20);
   });
 });
+
+describe.each([manifoldKernel, bvhKernel])("the union of many by the $name kernel", (kernel) => {
+  const row = Array.from({ length: 12 }, (_, i) => box([1.5, 1, 1], [i, 0.01 * i, 0.02 * i]));
+
+  it("stops between two parts at a signal that a timer raises", async () => {
+    await kernel.union(row.slice(0, 2));
+    const controller = new AbortController();
+    const united = kernel.union(row, controller.signal);
+    setTimeout(() => controller.abort(new Error("enough")), 0);
+    await expect(united).rejects.toThrow("enough");
+  });
+
+  it("is the same whether or not there is a signal", async () => {
+    const { signal } = new AbortController();
+    expect(await kernel.union(row.slice(0, 3), signal)).toEqual(await kernel.union(row.slice(0, 3)));
+  });
+});
