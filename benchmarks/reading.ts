@@ -5,6 +5,8 @@
 import { GLTFLoader } from "three/addons/loaders/GLTFLoader.js";
 import { OBJLoader } from "three/addons/loaders/OBJLoader.js";
 import { STLLoader } from "three/addons/loaders/STLLoader.js";
+import { checkSolid } from "../src/checks/gate.js";
+import { checkWalls } from "../src/checks/walls.js";
 import { encodeMesh, type Format } from "../src/export/format.js";
 import { glb } from "../src/export/formats/glb.js";
 import { obj } from "../src/export/formats/obj.js";
@@ -12,6 +14,8 @@ import { stlAscii } from "../src/export/formats/stl-ascii.js";
 import { stlBinary } from "../src/export/formats/stl-binary.js";
 import { threemf } from "../src/export/formats/threemf.js";
 import { readMesh } from "../src/export/read.js";
+import { findBore } from "../src/measure/bore/bore.js";
+import { measureMesh } from "../src/measure/measure.js";
 import { type Checksum, checksumOf } from "./checksum.js";
 import type { Effort } from "./effort.js";
 import { timeTask } from "./time-task.js";
@@ -26,14 +30,22 @@ export interface Reading {
 
 type Load = (bytes: Uint8Array<ArrayBuffer>) => unknown;
 
-const stl: Load = (bytes) => new STLLoader().parse(bytes.buffer);
+const loadStl: Load = (bytes) => new STLLoader().parse(bytes.buffer);
 const loaders: readonly (readonly [Format, string?, Load?])[] = [
-  [stlBinary, "three STLLoader, binary", stl],
-  [stlAscii, "three STLLoader, text", stl],
+  [stlBinary, "three STLLoader, binary", loadStl],
+  [stlAscii, "three STLLoader, text", loadStl],
   [obj, "three OBJLoader", (bytes) => new OBJLoader().parse(new TextDecoder().decode(bytes))],
   [glb, "three GLTFLoader", (bytes) => new GLTFLoader().parseAsync(bytes.buffer, "")],
   [threemf],
 ];
+
+/** What `annulet inspect` works out. */
+async function inspect(bytes: Uint8Array) {
+  const mesh = await readMesh(bytes, "torus.stl");
+  const check = checkSolid(mesh);
+  const { inertia } = measureMesh(mesh);
+  return { check, bore: findBore(mesh, { inertia }), walls: checkWalls(mesh, { places: 1 }) };
+}
 
 export async function timeReading(effort: Effort): Promise<Reading> {
   process.stderr.write("reading\n");
@@ -49,5 +61,8 @@ export async function timeReading(effort: Effort): Promise<Reading> {
     timings.push({ ...timing, bytes: bytes.length, ratio: theirs && timing.median / theirs.median });
     checksum = checksumOf(result);
   }
+  const stl = await encodeMesh(stlBinary, mesh, { name: "torus" });
+  const { timing } = await timeTask({ name: "all that inspect asks of stl-binary", run: () => inspect(stl) }, effort);
+  timings.push({ ...timing, bytes: stl.length, ratio: undefined });
   return { checksum, timings };
 }

@@ -6,7 +6,7 @@ import { mergeEqualPoints, mergeRoundedPoints } from "../mesh/merge.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { glbReader } from "./reading/glb.js";
 import { objReader } from "./reading/obj.js";
-import type { Broken, MeshReader } from "./reading/reader.js";
+import type { Broken, FileMesh, MeshReader } from "./reading/reader.js";
 import { stlReader } from "./reading/stl.js";
 import { threemfReader } from "./reading/threemf.js";
 
@@ -28,20 +28,11 @@ export async function readMesh(bytes: Uint8Array, fileName: string): Promise<Mes
     new AnnuletError({ code: "mesh-file-broken", message: `${fileName}: ${what}` }, { cause });
   if (bytes.length === 0) throw broken("the file is empty");
   const mesh = await reader.read(bytes, broken);
-  if (mesh.triangles.length === 0) throw broken("there are no triangles in it");
+  if ((mesh.triangles ?? mesh.positions).length === 0) throw broken("there are no triangles in it");
   requireFinite(mesh, broken);
-  // Where nothing is lost by rounding, half the bits tell points apart.
-  const { positions, indexOf } = isSingle(mesh.positions)
-    ? mergeRoundedPoints(mesh.positions)
-    : mergeEqualPoints(mesh.positions);
-  const triangles = new Uint32Array(mesh.triangles.length);
-  for (let i = 0; i < triangles.length; i++) triangles[i] = indexOf[mesh.triangles[i]];
-  return { positions, triangles };
-}
-
-function isSingle(positions: Float64Array): boolean {
-  for (let i = 0; i < positions.length; i++) if (Math.fround(positions[i]) !== positions[i]) return false;
-  return true;
+  const { positions, indexOf } =
+    mesh.positions instanceof Float32Array ? mergeRoundedPoints(mesh.positions) : mergeEqualPoints(mesh.positions);
+  return { positions, triangles: mesh.triangles?.map((point) => indexOf[point]) ?? indexOf };
 }
 
 /**
@@ -61,12 +52,12 @@ export function requireReadable(fileName: string): MeshReader {
   });
 }
 
-function requireFinite({ positions, triangles }: Mesh, broken: Broken): void {
+function requireFinite({ positions, triangles }: FileMesh, broken: Broken): void {
   for (let i = 0; i < positions.length; i++) {
     if (Number.isFinite(positions[i])) continue;
-    const triangle = Math.floor(triangles.indexOf(Math.floor(i / 3)) / 3) + 1;
-    throw broken(
-      triangle === 0 ? "it has a point that is no point" : `triangle ${triangle} has a corner that is no point`,
-    );
+    const point = Math.floor(i / 3);
+    const corner = triangles === undefined ? point : triangles.indexOf(point);
+    if (corner === -1) throw broken("it has a point that is no point");
+    throw broken(`triangle ${Math.floor(corner / 3) + 1} has a corner that is no point`);
   }
 }

@@ -16,7 +16,7 @@ export function mergeEqualPoints(positions: Float64Array): MergedPoints {
 }
 
 /** Merges points whose three coordinates are the same once rounded to float32, and gives them rounded. */
-export function mergeRoundedPoints(positions: Float64Array): MergedPoints {
+export function mergeRoundedPoints(positions: Float64Array | Float32Array): MergedPoints {
   return mergeByBits(new Float32Array(positions));
 }
 

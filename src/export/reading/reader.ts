@@ -2,17 +2,24 @@
  * What reads one kind of mesh file.
  */
 import type { AnnuletError } from "../../errors.js";
-import type { Mesh } from "../../mesh/mesh.js";
+
+/** What a file holds, mm: points that are equal need not be one vertex yet. */
+export interface FileMesh {
+  /** x, y, z of each point; single precision where the file has no more. */
+  readonly positions: Float64Array | Float32Array;
+  /** Three points a triangle; undefined where each three points in turn are one. */
+  readonly triangles?: Uint32Array;
+}
 
 export interface MeshReader {
   /** Endings it goes by, lower case, with the dot. */
   readonly extensions: readonly string[];
   /**
-   * The mesh in mm as the file has it: points that are equal need not be one vertex yet.
+   * The mesh as the file has it.
    *
    * @throws what `broken` makes
    */
-  read(bytes: Uint8Array, broken: Broken): Mesh | Promise<Mesh>;
+  read(bytes: Uint8Array, broken: Broken): FileMesh | Promise<FileMesh>;
 }
 
 /** The error that says what is wrong with the file. */

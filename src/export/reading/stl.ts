@@ -1,10 +1,9 @@
 /**
  * Reads STL, binary or text. Each triangle has corners of its own; normals are passed over, as corners say more.
  */
-import type { Mesh } from "../../mesh/mesh.js";
 import { utf8 } from "../bytes.js";
 import { FloatList } from "./lists.js";
-import { type Broken, type MeshReader, requireFewTriangles } from "./reader.js";
+import { type Broken, type FileMesh, type MeshReader, requireFewTriangles } from "./reader.js";
 import { Scanner } from "./scanner.js";
 
 export const stlReader: MeshReader = { extensions: [".stl"], read };
@@ -14,12 +13,12 @@ const FACET_BYTES = 50;
 /** Bytes of a facet's normal, which stands before its corners. */
 const NORMAL_BYTES = 12;
 
-function read(bytes: Uint8Array, broken: Broken): Mesh {
+function read(bytes: Uint8Array, broken: Broken): FileMesh {
   if (bytes.length < HEADER_BYTES) throw broken(`${bytes.length} bytes are too few for an STL file`);
   const count = new DataView(bytes.buffer, bytes.byteOffset).getUint32(HEADER_BYTES - 4, true);
   if (bytes.length === HEADER_BYTES + FACET_BYTES * count) {
     requireFewTriangles(count, broken);
-    return meshOfCorners(binaryCorners(bytes, count));
+    return { positions: binaryCorners(bytes, count) };
   }
   const startsAsText = /^\s*solid/i.test(new TextDecoder().decode(bytes.subarray(0, HEADER_BYTES)));
   if (!startsAsText) {
@@ -28,12 +27,12 @@ function read(bytes: Uint8Array, broken: Broken): Mesh {
       `as binary STL it announces ${count} triangles but has room for ${Number(room.toFixed(2))}, and it is no text STL`,
     );
   }
-  return meshOfCorners(textCorners(bytes, broken));
+  return { positions: textCorners(bytes, broken) };
 }
 
-function binaryCorners(bytes: Uint8Array, count: number): Float64Array {
+function binaryCorners(bytes: Uint8Array, count: number): Float32Array {
   const view = new DataView(bytes.buffer, bytes.byteOffset);
-  const corners = new Float64Array(9 * count);
+  const corners = new Float32Array(9 * count);
   let at = 0;
   for (let facet = 0; facet < count; facet++) {
     const from = HEADER_BYTES + FACET_BYTES * facet + NORMAL_BYTES;
@@ -81,10 +80,4 @@ function readCorner(scanner: Scanner, corners: FloatList, facets: number, broken
     throw broken(`line ${scanner.line()}: facet ${facets + 1} has a corner that is no point: ${scanner.word()}`);
   });
   corners.push(corner[0], corner[1], corner[2]);
-}
-
-function meshOfCorners(positions: Float64Array): Mesh {
-  const triangles = new Uint32Array(positions.length / 3);
-  for (let i = 0; i < triangles.length; i++) triangles[i] = i;
-  return { positions, triangles };
 }

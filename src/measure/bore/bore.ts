@@ -8,7 +8,7 @@ import type { Point2, Point3 } from "../../math/point.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { requireSound } from "../../mesh/sound.js";
 import { FILE_AXES, loneAxis } from "./axes.js";
-import { findHollows } from "./shadow.js";
+import { findHollows, type Hollows } from "./shadow.js";
 import { ShadowEdges } from "./shadow-edges.js";
 
 export interface Bore {
@@ -47,13 +47,20 @@ const ROUNDING = 1e-12;
 export function findBore(mesh: Mesh, { inertia }: BoreOptions = {}): Bore | undefined {
   requireSound(mesh);
   const lone = inertia === undefined ? undefined : loneAxis(inertia);
-  const shadows = [...FILE_AXES, ...(lone === undefined ? [] : [lone])].map((axis) => castShadow(mesh, axis));
-  const [best] = shadows.sort((one, other) => reachOf(other) - reachOf(one));
+  const axes = [...FILE_AXES, ...(lone === undefined ? [] : [lone])].map((axis) => acrossAxis(mesh, axis));
+  let best: Shadow | undefined;
+  for (const plane of axes.sort((one, other) => other.width - one.width)) {
+    // A hole is narrower than the whole of its shadow.
+    if (best !== undefined && plane.width / 2 <= reachOf(best)) break;
+    const shadow: Shadow = { ...plane, ...findHollows(plane.points, mesh.triangles) };
+    if (best === undefined || reachOf(shadow) > reachOf(best)) best = shadow;
+  }
   if (best === undefined || reachOf(best) === 0) return undefined;
+  const found = best;
   const { hollows, cell } = best;
   const circles = hollows
     .filter(({ reach }) => reach >= NEARLY_LARGEST * hollows[0].reach)
-    .map(({ middle }) => growAmong(best, mesh, middle, cell));
+    .map(({ middle }) => growAmong(found, mesh, middle, cell));
   const { centre, radius } = circles.reduce((one, other) => (other.radius > one.radius ? other : one));
   const [u, v] = best.across;
   const through = [0, 1, 2].map((k) => centre[0] * u[k] + centre[1] * v[k]);
@@ -85,27 +92,39 @@ function growAmong(shadow: Shadow, mesh: Mesh, start: Point2, cell: number): Cir
   return best;
 }
 
-interface Shadow extends ReturnType<typeof findHollows> {
+/** The mesh seen along an axis. */
+interface Plane {
   readonly axis: Point3;
   /** Two directions straight across the axis. */
   readonly across: readonly [Point3, Point3];
   /** x, y of each vertex along them. */
   readonly points: Float64Array;
+  /** The narrower of its two extents, mm. */
+  readonly width: number;
 }
+
+type Shadow = Plane & Hollows;
 
 function reachOf({ hollows }: Shadow): number {
   return hollows[0]?.reach ?? 0;
 }
 
-function castShadow({ positions, triangles }: Mesh, axis: Point3): Shadow {
+function acrossAxis({ positions }: Mesh, axis: Point3): Plane {
   const across = directionsAcross(axis);
   const [u, v] = across;
   const points = new Float64Array((2 * positions.length) / 3);
-  for (let i = 0, at = 0; i < positions.length; i += 3) {
-    points[at++] = u[0] * positions[i] + u[1] * positions[i + 1] + u[2] * positions[i + 2];
-    points[at++] = v[0] * positions[i] + v[1] * positions[i + 1] + v[2] * positions[i + 2];
+  const low = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const high = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (let i = 0, at = 0; i < positions.length; i += 3, at += 2) {
+    const [x, y, z] = [positions[i], positions[i + 1], positions[i + 2]];
+    points[at] = u[0] * x + u[1] * y + u[2] * z;
+    points[at + 1] = v[0] * x + v[1] * y + v[2] * z;
+    for (let k = 0; k < 2; k++) {
+      low[k] = Math.min(low[k], points[at + k]);
+      high[k] = Math.max(high[k], points[at + k]);
+    }
   }
-  return { axis, across, points, ...findHollows(points, triangles) };
+  return { axis, across, points, width: Math.min(high[0] - low[0], high[1] - low[1]) };
 }
 
 /** For an axis of the file the other two, so that their coordinates stay as they are. */
