@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { checkDesign } from "../src/check-design.js";
 import type { RuleName } from "../src/checks/rules/rule-set.js";
 import { AnnuletError } from "../src/errors.js";
+import { fontFiles } from "./support/fonts.js";
 
 /** What is promised of walls, mm, and where the search for a narrow place stops. */
 const WALL = 0.01;
@@ -168,5 +169,21 @@ describe("the rules", () => {
     const reason: unknown = await checkDesign(channel(), { rules: "sloppy" }).catch((error: unknown) => error);
     expect(reason).toBeInstanceOf(AnnuletError);
     expect(reason).toMatchObject({ code: "rules-unknown", value: "sloppy" });
+  });
+});
+
+describe("lettering", () => {
+  it("is no wall: webs between sunk letters are left out, the metal beneath them is not", async () => {
+    const document = {
+      annulet: 1,
+      tolerance: 0.03,
+      size: { diameter: 17.5 },
+      profile: { width: 6, thickness: 1.6, bore: { form: "flat", edge: 0.2 }, outside: { form: "flat", edge: 0.2 } },
+      lettering: [{ text: "MARSH", at: "bore", depth: 0.4 }],
+    };
+    const { results } = await checkDesign(document, { files: fontFiles });
+    const figure = (rule: RuleName) => results.find((one) => one.rule === rule)?.figure as number;
+    expect(Math.abs(figure("shank") - 1.2)).toBeLessThan(0.02);
+    expect(figure("wall")).toBe(figure("shank"));
   });
 });

@@ -1,6 +1,7 @@
 /**
  * What castability is judged on: the finished piece, as a solid and as what was laid out for it.
  */
+import type { Marks } from "../marks/marks.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Pattern } from "../pattern/pattern.js";
 import type { Profile } from "../profile/profile.js";
@@ -13,6 +14,7 @@ export interface JudgedPiece {
   readonly profile: Profile;
   readonly wrap: Wrap;
   readonly pattern: Pattern;
+  readonly marks: Marks;
   readonly beads: readonly Bead[];
   readonly runs: readonly BeadRunReport[];
   /** Largest chordal deviation of the mesh, mm. */

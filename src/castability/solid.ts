@@ -5,11 +5,13 @@
  * of their own.
  */
 import { findSharpCorners } from "../checks/sharp-corners.js";
-import { type Wall, WallRays } from "../checks/wall-rays.js";
+import { distance, type Wall, WallRays } from "../checks/wall-rays.js";
 import { thinnestApart, WALL_DEFAULTS } from "../checks/walls.js";
 import type { Point3 } from "../math/point.js";
 import { PointGrid } from "../math/point-grid.js";
+import type { Bead } from "../solids/bead.js";
 import { radians } from "../units.js";
+import type { Wrap } from "../wrap/wrap.js";
 import type { JudgedPiece, Measured } from "./piece.js";
 
 /** Rays through a ring: about 0.2 mm apart on a large one. */
@@ -66,29 +68,41 @@ function isOverBore({ profile, wrap }: JudgedPiece): (wall: Wall) => boolean {
 }
 
 /** Whether a ray passes through nothing but relief or letters, or begins or ends on a bead: that only adds metal. */
-function isDetail({ profile, wrap, beads, tolerance }: JudgedPiece): (wall: Wall) => boolean {
-  const half = wrap.seatLength / 2 + ABOVE;
-  const onSeat = (point: Point3) => {
-    const [, v, h] = wrap.inverse(...point);
-    return h > -ABOVE && Math.abs(v) <= half;
+function isDetail(piece: JudgedPiece): (wall: Wall) => boolean {
+  const standing = standingOn(piece);
+  const isBead = onBeads(piece);
+  return ({ from, to }) => standing.some((on) => on(from) && on(to)) || isBead(from) || isBead(to);
+}
+
+type On = (point: Point3) => boolean;
+
+/**
+ * Whether a point stands on a surface: the seat, the rails' tops, the bore, each where marks are sunk into it also beside
+ * them, down to their floor.
+ */
+function standingOn({ profile, wrap, marks }: JudgedPiece): On[] {
+  const above = (map: Wrap, depth: number): On => {
+    const half = map.seatLength / 2 + ABOVE;
+    return (point) => {
+      const [, v, h] = map.inverse(...point);
+      return h > -ABOVE - depth && Math.abs(v) <= half;
+    };
   };
+  const carved = [...marks.marks, ...(marks.field?.mark === undefined ? [] : [marks.field.mark])];
   const radius = ([x, y]: Point3) => Math.hypot(x, y);
-  const onRail = (point: Point3) => profile.rails !== undefined && radius(point) > profile.rails.top - ABOVE;
-  const inBore = (point: Point3) => radius(point) < profile.boreRadius + ABOVE;
-  const largest = beads.reduce((most, bead) => Math.max(most, bead.radius), 0);
-  const grid = new PointGrid<number>(Math.max(largest + ABOVE, ABOVE));
-  beads.forEach(({ centre }, i) => {
-    grid.add(centre, i);
-  });
+  return [
+    above(wrap, 0),
+    (point) => profile.rails !== undefined && radius(point) > profile.rails.top - ABOVE,
+    (point) => radius(point) < profile.boreRadius + ABOVE,
+    ...carved.map(({ surface, mode, shape }) => above(surface.wrap, mode === "sunk" ? shape.height : 0)),
+  ];
+}
+
+function onBeads({ beads, tolerance }: JudgedPiece): On {
+  const grid = new PointGrid<Bead>(beads.reduce((most, { radius }) => Math.max(most, radius), 0) + ABOVE);
+  for (const bead of beads) grid.add(bead.centre, bead);
   const reach = Math.max(ABOVE, 2 * tolerance);
-  const onBead = (point: Point3, i: number) => {
-    const { centre, radius: size } = beads[i];
-    return Math.abs(Math.hypot(point[0] - centre[0], point[1] - centre[1], point[2] - centre[2]) - size) <= reach;
-  };
-  const isBead = (point: Point3) => grid.near(point).some((i) => onBead(point, i));
-  return ({ from, to }) => {
-    return [onSeat, onRail, inBore].some((stands) => stands(from) && stands(to)) || isBead(from) || isBead(to);
-  };
+  return (point) => grid.near(point).some(({ centre, radius }) => Math.abs(distance(point, centre) - radius) <= reach);
 }
 
 function cornersOf({ mesh }: JudgedPiece): Measured | undefined {

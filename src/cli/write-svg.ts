@@ -5,8 +5,13 @@ import { showBytes } from "./files.js";
 import { type Io, print } from "./io.js";
 import { type Target, writeOutputs } from "./output-files.js";
 
-/** Writes SVG to a target whose name has been checked; `output` is that name as it was asked for. */
-export async function writeSvg(io: Io, target: Target, output: string, svg: string): Promise<void> {
+/**
+ * Writes SVG to a target whose name has been checked.
+ *
+ * @param output that name as it was asked for
+ * @param tell where it is told; default as data, `say` where other data is printed
+ */
+export async function writeSvg(io: Io, target: Target, output: string, svg: string, tell = print): Promise<void> {
   const [{ size }] = await writeOutputs([{ target, chunks: () => [new TextEncoder().encode(svg)] }]);
-  print(io, `written: ${output} (${showBytes(size)})`);
+  tell(io, `written: ${output} (${showBytes(size)})`);
 }

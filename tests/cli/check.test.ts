@@ -36,12 +36,13 @@ describe("annulet check", () => {
     const folder = tempFolder();
     const path = put(folder, "ring.json", THIN);
     const drawing = join(folder, "findings.svg");
-    const { code, out } = await annulet(["check", path, "--json", "-o", drawing]);
+    const { code, out, err } = await annulet(["check", path, "--json", "-o", drawing]);
     expect(code).toBe(1);
-    const json = JSON.parse(out.slice(0, out.lastIndexOf("}") + 1));
+    const json = JSON.parse(out);
     expect(json.findings[0]).toMatchObject({ rule: "shank", severity: "error", limit: 0.5 });
     expect(json.results.map(({ rule }: { rule: string }) => rule)).toContain("groove-depth");
     expect(readFileSync(drawing, "utf8")).toContain("<svg");
+    expect(err).toContain("written: ");
   });
 
   it("refuses what it cannot do before any work", async () => {

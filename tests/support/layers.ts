@@ -48,7 +48,16 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   stages: [...BASE, "pause"],
   "lay-out": [...BASE, "files", "lettering", "marks", "stages", "design", "measure (types)", ...BODY],
   "apply-casting": [...BASE, "mesh", "design", "profile", "pattern (types)", "checks", "measure"],
-  castability: [...BASE, "mesh", "pattern", "profile (types)", "wrap (types)", "solids (types)", "checks"],
+  castability: [
+    ...BASE,
+    "mesh",
+    "pattern",
+    "marks (types)",
+    "profile (types)",
+    "wrap (types)",
+    "solids (types)",
+    "checks",
+  ],
   "check-design": [...BASE, "design", "pattern/details", "checks (types)", "castability", "build"],
   build: [
     ...BASE,

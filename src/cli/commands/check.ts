@@ -15,7 +15,7 @@ import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
 import { STDIN } from "../files.js";
-import { type Io, print, printJson } from "../io.js";
+import { type Io, print, printJson, say } from "../io.js";
 import { checkTargets } from "../output-files.js";
 import { startProgress } from "../progress.js";
 import { fixed, NOTHING } from "../show.js";
@@ -70,7 +70,7 @@ export const checkCommand: Command<CheckOptions> = {
       const { band: _, ...rest } = check;
       printJson(io, rest);
     } else printCheck(check, io);
-    if (output !== undefined) await writeSvg(io, targets[0], output, drawFindings(check));
+    if (output !== undefined) await writeSvg(io, targets[0], output, drawFindings(check), json ? say : print);
     return check.findings.some(({ severity }) => severity === "error") ? EXIT.check : EXIT.done;
   },
 };
@@ -97,7 +97,7 @@ function printCheck({ rules, results, findings }: DesignCheck, io: Io): void {
   const grave = findings.filter(({ severity }) => severity === "error").length;
   print(
     io,
-    `\n${findings.length === 0 ? "Every limit is kept." : `${findings.length} findings, ${grave} of them errors.`}`,
+    `\n${findings.length === 0 ? "Every limit is kept." : `${findings.length} not kept, errors among them: ${grave}.`}`,
   );
   print(io, "Lengths in mm. A – means that nothing of the kind is there, or nothing as small as the limit.");
 }

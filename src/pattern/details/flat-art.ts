@@ -19,9 +19,9 @@ export interface FlatArt {
   readonly length: number;
   /** u of the whole band at which the stretch begins, mm. */
   readonly start: number;
-  /** All that is raised, after what was cut out of it. */
+  /** All that is raised, after what was cut out of it. Height maps, whose outline fades, are left out here and below. */
   readonly raised: GridRegion;
-  /** What is raised at least so high, mm, for each height but the lowest, which is all. Height maps are left out. */
+  /** What is raised at least so high, mm, for each height there is. */
   readonly levels: readonly { readonly height: number; readonly region: GridRegion }[];
   readonly sunk: readonly { readonly depth: number; readonly region: GridRegion }[];
   readonly pierced: GridRegion;
@@ -80,12 +80,16 @@ export function flatArt(pattern: Pattern, { around, seatLength }: FlatArtOptions
   const heights = [...new Set(plain.map(({ height }) => Number(height.toFixed(3))))].sort((a, b) => a - b);
   return {
     ...{ grid, core: [margin, margin + unit], halfSeat: seatLength / 2, length, start },
-    raised: left(() => true),
+    raised: left(({ surface }) => surface === undefined),
     levels: heights.map((height) => ({
       height,
       region: left((shape) => shape.surface === undefined && shape.height >= height - HEIGHT_SLACK),
     })),
-    sunk: carvings.flatMap(({ sunk }) => sunk.map((shape) => ({ depth: shape.height, region: onGrid([shape]) }))),
+    sunk: carvings.flatMap(({ sunk }) =>
+      sunk
+        .filter(({ surface }) => surface === undefined)
+        .map((shape) => ({ depth: shape.height, region: onGrid([shape]) })),
+    ),
     pierced: onGrid(holes),
   };
 }

@@ -6,7 +6,7 @@
  * widths; what it takes of a line is longer than that, or joins the rest on two sides, or not at all.
  */
 import type { Point2 } from "../../math/point.js";
-import { ringBox } from "../box.js";
+import { type GridBox, ringBox } from "../box.js";
 import type { GridPath } from "../grid.js";
 import { type GridRegion, grow, intersect, offset, ringArea, shrink, subtract } from "../polygons.js";
 import { partedNecks } from "./parted-necks.js";
@@ -51,6 +51,7 @@ export function narrowerThan(region: GridRegion, width: number, options: NarrowO
   const step = width * scale;
   const shrunk = shrink(region, step / 2, ARC_TOLERANCE * scale);
   const opened = offset(shrunk, step / 2, "round", ARC_TOLERANCE * scale);
+  const rest = opened.map((ring) => ({ ring, box: ringBox(ring) }));
   const lost = subtract(region, grow(opened, SLIVER * scale))
     .filter((ring) => ringArea(ring) >= LEAST_AREA * step * step)
     .flatMap((ring): NarrowPlace[] => {
@@ -58,7 +59,7 @@ export function narrowerThan(region: GridRegion, width: number, options: NarrowO
       const at: Point2 = [(left + right) / 2 / scale, (low + high) / 2 / scale];
       if (at[0] < within[0] || at[0] >= within[1]) return [];
       const wide = stripWidth(ring) / scale;
-      const atOneSide = joints(ring, opened, scale) === 1;
+      const atOneSide = joints(ring, rest, scale) === 1;
       if (atOneSide && Math.hypot(right - left, high - low) <= CORNER_WIDTHS * step) return [];
       const tip = atOneSide && wide < LINE_SHARE * width;
       return [{ at, width: Math.min(width, wide), tip }];
@@ -70,10 +71,26 @@ export function narrowerThan(region: GridRegion, width: number, options: NarrowO
 }
 
 /** On how many sides a piece joins what is left. */
-function joints(piece: GridPath, rest: GridRegion, scale: number): number {
-  const reached = intersect(rest, grow([piece], 2 * SLIVER * scale));
+function joints(piece: GridPath, rest: readonly { ring: GridPath; box: GridBox }[], scale: number): number {
+  const reach = 2 * SLIVER * scale;
+  const own = ringBox(piece);
+  // Holes of rings that are near lie in those rings, so they may be left out with them where they are far.
+  const near = rest.filter(
+    ({ box }) =>
+      box.left <= own.right + FAR * reach &&
+      box.right >= own.left - FAR * reach &&
+      box.low <= own.high + FAR * reach &&
+      box.high >= own.low - FAR * reach,
+  );
+  const reached = intersect(
+    near.map(({ ring }) => ring),
+    grow([piece], reach),
+  );
   return reached.filter((ring) => ringArea(ring) > 0).length;
 }
+
+/** A piece that is grown reaches no farther than this many times what it is grown by: sharp corners are cut off there. */
+const FAR = 10;
 
 /** Width of the strip that has a ring's area A and outline P: a l = A, 2 (a + l) = P. */
 function stripWidth(ring: GridPath): number {
