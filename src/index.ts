@@ -1,5 +1,7 @@
 /** annulet's public names. */
+
 export type { PieceTime } from "./apply-casting.js";
+export { BENCH_SHEET_DEFAULTS, type BenchSheet, type BenchSheetOptions, benchSheet } from "./bench-sheet.js";
 export { BUILD_DEFAULTS, type BuildOptions, type BuildResult, build } from "./build.js";
 export { type CheckDesignOptions, checkDesign, type DesignCheck } from "./check-design.js";
 export type { Decimation } from "./checks/decimate-solid.js";

@@ -1,11 +1,11 @@
 /**
  * Reads the command line by the commands' own descriptions. The only file that knows the command-line library.
  */
-import { readFileSync } from "node:fs";
 import { Argument, CommanderError, InvalidArgumentError, Option, Command as Parser } from "commander";
 import type { Command, OptionSpec } from "./command.js";
 import { EXIT } from "./exit-codes.js";
 import type { Io } from "./io.js";
+import { readVersion } from "./version.js";
 
 /**
  * Runs the command that the words name; help, version and wrong usage are answered here.
@@ -90,10 +90,4 @@ function readNumber(text: string): number {
   const value = Number(text);
   if (text.trim() === "" || !Number.isFinite(value)) throw new InvalidArgumentError("It is not a number.");
   return value;
-}
-
-/** The version in the package's own description, which lies two folders up from sources and from what is built. */
-function readVersion(): string {
-  const { version } = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8"));
-  return version;
 }

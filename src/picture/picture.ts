@@ -12,7 +12,7 @@ import { cornerNormals } from "./corner-normals.js";
 import { develop } from "./develop.js";
 import { makeEchoGrid } from "./echo.js";
 import { makeGround } from "./ground.js";
-import { makeLightMap } from "./light-map.js";
+import { type LightMap, makeLightMap } from "./light-map.js";
 import { mirrored } from "./mirrored.js";
 import { openness } from "./openness.js";
 import { type PictureOptions, settingsOf } from "./options.js";
@@ -60,7 +60,7 @@ export function takePicture(mesh: Mesh, options: PictureOptions = {}): Picture {
   const open = openness(surface, HOLLOW_REACH * ball.radius);
   // From below the ground would hide the ring, so it is left out.
   const ground = view.elevation < 0 ? undefined : makeGround(mesh, camera, ball);
-  const map = makeLightMap(studioLight);
+  const map = studioMap();
   const reflections = mirrored(surface, camera, { grid: makeEchoGrid(mesh), ground, map });
   const blur = BLUR[settings.finish];
   const shade = makeShade({
@@ -81,6 +81,14 @@ export function takePicture(mesh: Mesh, options: PictureOptions = {}): Picture {
     clear: settings.ground === "clear",
   });
   return { width, height, pixels };
+}
+
+/** The studio never changes: its map is made once, when it is first wanted. */
+let studio: LightMap | undefined;
+
+function studioMap(): LightMap {
+  studio ??= makeLightMap(studioLight);
+  return studio;
 }
 
 /** A ball about the middle of the mesh's box. */

@@ -5,7 +5,21 @@ import { encode } from "fast-png";
 import type { Picture } from "./picture.js";
 
 export function encodePng({ width, height, pixels }: Picture): Uint8Array {
-  const opaque = pixels.every((value, i) => i % 4 !== 3 || value === 255);
-  const data = opaque ? pixels.filter((_, i) => i % 4 !== 3) : pixels;
-  return encode({ width, height, data, depth: 8, channels: opaque ? 3 : 4 });
+  const opaque = isOpaque(pixels);
+  return encode({ width, height, data: opaque ? withoutAlpha(pixels) : pixels, depth: 8, channels: opaque ? 3 : 4 });
+}
+
+function isOpaque(pixels: Uint8Array): boolean {
+  for (let i = 3; i < pixels.length; i += 4) if (pixels[i] !== 255) return false;
+  return true;
+}
+
+function withoutAlpha(pixels: Uint8Array): Uint8Array {
+  const data = new Uint8Array((pixels.length / 4) * 3);
+  for (let from = 0, to = 0; from < pixels.length; from += 4, to += 3) {
+    data[to] = pixels[from];
+    data[to + 1] = pixels[from + 1];
+    data[to + 2] = pixels[from + 2];
+  }
+  return data;
 }

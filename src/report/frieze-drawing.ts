@@ -49,7 +49,7 @@ function drawGroup(frieze: FriezeGroup, [x, y]: Point2): string {
   const left = x + 2;
   const middle = y + SIZES.body * 2 + 2 + TILE.height / 2;
   const trace = (line: readonly Point2[]) => line.map(([u, v]): Point2 => [left + u, middle - v]);
-  const frame = { tiles: TILES, rows: 1, tileWidth: TILE.width, tileHeight: TILE.height, trace };
+  const frame = { tiles: TILES, rows: 1, tileWidth: TILE.width, tileHeight: TILE.height, trace, scale: 1 };
   const elements = symmetryElements(frieze);
   return group(
     frieze.name,

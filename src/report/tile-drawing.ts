@@ -106,8 +106,8 @@ function titleLines(tile: FlatTile, asWorn: boolean, width: number): { lines: st
 /** From line to line, in font sizes. */
 const LINE = 1.45;
 
-/** Regions, shade, beads, borders and marks, the lowest first. */
-function tileLayers(tile: FlatTile, place: TilePlace): string[] {
+/** Regions, shade, beads, borders and marks, the lowest first; without what tells of the symmetry where it is not wanted. */
+export function tileLayers(tile: FlatTile, place: TilePlace, withSymmetry = true): string[] {
   const elements = elementsOf(tile);
   const beads = tile.beads.map(({ centre, diameter, next }) => {
     const [[cx, cy]] = place.trace([centre]);
@@ -115,17 +115,17 @@ function tileLayers(tile: FlatTile, place: TilePlace): string[] {
       class: next ? "bead next" : "bead",
       cx,
       cy,
-      r: diameter / 2,
+      r: (place.scale * diameter) / 2,
       ...PENS.bead,
       fill: "#ffffff",
     });
   });
   return [
     group("regions", ...drawRegions(tile, place.trace)),
-    fundamentalRegion(elements, place.frame),
+    ...(withSymmetry ? [fundamentalRegion(elements, place.frame)] : []),
     group("beads", ...beads),
     group("borders", ...borders(tile, place)),
-    symmetryMarks(elements, place.frame),
+    ...(withSymmetry ? [symmetryMarks(elements, place.frame)] : []),
   ];
 }
 

@@ -11,6 +11,7 @@ import { makeCommand } from "./make.js";
 import { motifsCommand } from "./motifs.js";
 import { pictureCommand } from "./picture.js";
 import { schemaCommand } from "./schema.js";
+import { sheetCommand } from "./sheet.js";
 import { sizesCommand } from "./sizes.js";
 import { tileCommand } from "./tile.js";
 import { weighCommand } from "./weigh.js";
@@ -22,6 +23,7 @@ export const commands: readonly Command[] = [
   beadsCommand,
   tileCommand,
   pictureCommand,
+  sheetCommand,
   motifsCommand,
   sizesCommand,
   checkCommand,

@@ -36,7 +36,12 @@ export interface DimensionOptions {
   /** What is measured, and the number, beneath or beside the line. */
   readonly label: string;
   readonly value: string;
+  /** How far an upright dimension's text stands from the middle of its line, mm down. Default 0. */
+  readonly shift?: number;
 }
+
+/** What an upright dimension's text takes above and below its place, mm. */
+export const UPRIGHT_TEXT = { above: SIZES.body, below: SIZES.body + 0.6 } as const;
 
 /** A level dimension from x to x; its text lies on the far side of the object. */
 export function levelDimension(from: number, to: number, { at, start, label, value }: DimensionOptions): string {
@@ -55,11 +60,12 @@ export function levelDimension(from: number, to: number, { at, start, label, val
 }
 
 /** An upright dimension from y to y; its text lies level on the far side of the object. */
-export function uprightDimension(from: number, to: number, { at, start, label, value }: DimensionOptions): string {
+export function uprightDimension(from: number, to: number, options: DimensionOptions): string {
+  const { at, start, label, value, shift = 0 } = options;
   const away = Math.sign(at - start);
   const edge = at + away * (BEYOND + TEXT_GAP);
   const anchor = away > 0 ? "start" : "end";
-  const middle = (from + to) / 2;
+  const middle = (from + to) / 2 + shift;
   return group(
     "dimension",
     extension([start, from], [at + away * BEYOND, from]),
@@ -89,7 +95,7 @@ function arrowLine(from: number, to: number, place: (s: number) => Point2): stri
 }
 
 /** A filled arrowhead with its tip at a point and the middle of its foot at another. */
-function arrowHead(tip: Point2, foot: Point2): string {
+export function arrowHead(tip: Point2, foot: Point2): string {
   const [dx, dy] = [(foot[0] - tip[0]) / ARROW.length, (foot[1] - tip[1]) / ARROW.length];
   const half = ARROW.width / 2;
   const side = (turn: number): Point2 => [foot[0] - turn * half * dy, foot[1] + turn * half * dx];

@@ -13,12 +13,14 @@ export const COLOURS = {
   accent: ACCENT,
   /** Laid over the fundamental region. */
   region: "#2563b0",
+  /** Metal that is cut through. */
+  metal: "#efe9dc",
   /** What goes through the band. */
   hole: "#4a4f55",
 } as const;
 
 /** What is made of metal is finer than the series: its details are a few tenths of a millimetre. */
-const WIDTHS = { bead: 0.04, fine: 0.07, thin: 0.13, thick: 0.18 } as const;
+const WIDTHS = { bead: 0.04, fine: 0.07, thin: 0.13, thick: 0.18, outline: 0.35 } as const;
 
 /** Strokes without a fill. */
 export const PENS = {
@@ -28,6 +30,12 @@ export const PENS = {
   fine: { fill: "none", stroke: INK, "stroke-width": WIDTHS.fine },
   /** Dimensions, extension lines, tile borders. */
   thin: { fill: "none", stroke: INK, "stroke-width": WIDTHS.thin },
+  /** What is not cut through or lies in front of the cut, as the bore's narrowest circle. */
+  dashed: { fill: "none", stroke: INK, "stroke-width": WIDTHS.thin, "stroke-dasharray": "1.6 0.8" },
+  /** Outlines of a cut. */
+  outline: { fill: "none", stroke: INK, "stroke-width": WIDTHS.outline, "stroke-linejoin": "round" },
+  /** Hatching of a cut. */
+  hatch: { fill: "none", stroke: INK, "stroke-width": WIDTHS.fine },
   /** The seat's edges. */
   thick: { fill: "none", stroke: INK, "stroke-width": WIDTHS.thick },
   /** A mirror line. */

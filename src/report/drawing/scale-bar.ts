@@ -1,5 +1,5 @@
 /**
- * A scale bar of 10 mm in two halves: with it, a print shows whether it came out at true size.
+ * A scale bar of 10 mm, or of another length, in two halves: with it, a print shows whether it came out at true size.
  */
 import type { Point2 } from "../../math/point.js";
 import { COLOURS, PENS } from "./pens.js";
@@ -10,8 +10,8 @@ import { SIZES, textAt } from "./text.js";
 export const SCALE_BAR = { length: 10, height: 1, clear: 4.5 } as const;
 
 /** The bar with its top left corner at a point. */
-export function scaleBar([x, y]: Point2): string {
-  const { length, height } = SCALE_BAR;
+export function scaleBar([x, y]: Point2, length: number = SCALE_BAR.length): string {
+  const { height } = SCALE_BAR;
   const half = { y, width: length / 2, height };
   const below = y + height + SIZES.small + 0.3;
   return group(
@@ -20,6 +20,6 @@ export function scaleBar([x, y]: Point2): string {
     element("rect", { x: x + length / 2, ...half, fill: "#ffffff" }),
     element("rect", { x, y, width: length, height, ...PENS.thin }),
     textAt([x, below], "0", { size: SIZES.small, anchor: "middle" }),
-    textAt([x + length, below], "10 mm", { size: SIZES.small, anchor: "middle" }),
+    textAt([x + length, below], `${length} mm`, { size: SIZES.small, anchor: "middle" }),
   );
 }

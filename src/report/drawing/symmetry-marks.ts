@@ -10,7 +10,7 @@ import { decimal, element, group, pathData } from "./svg.js";
 /** Half the lens: length across the band and width along it, mm. */
 const LENS = { long: 0.6, wide: 0.28 } as const;
 
-/** Axes stand out beyond the tile by this, mm. */
+/** Axes stand out beyond the tile by this, mm on paper. */
 export const AXIS_OVERHANG = 1.5;
 
 /** Where a stretch of tiles lies on the drawing. */
@@ -23,6 +23,8 @@ export interface TileFrame {
   readonly tileHeight: number;
   /** A flat line through (u, v), mm from the left border and the seat's middle, as it lies on the drawing. */
   readonly trace: (line: readonly Point2[]) => readonly Point2[];
+  /** mm on paper over mm. */
+  readonly scale: number;
 }
 
 /** v of each row's middle line, mm, lowest first. */
@@ -48,7 +50,8 @@ export function fundamentalRegion({ region }: SymmetryElements, frame: TileFrame
 /** All axes and centres on the tiles and their borders. */
 export function symmetryMarks({ mirrors, middle, centres }: SymmetryElements, frame: TileFrame): string {
   const { tiles, rows, tileWidth, tileHeight } = frame;
-  const half = (rows * tileHeight) / 2 + AXIS_OVERHANG;
+  const overhang = AXIS_OVERHANG / frame.scale;
+  const half = (rows * tileHeight) / 2 + overhang;
   const inTiles = (places: readonly number[]) =>
     Array.from({ length: tiles + 1 }, (_, tile) => places.map((x) => tile + x))
       .flat()
@@ -67,8 +70,8 @@ export function symmetryMarks({ mirrors, middle, centres }: SymmetryElements, fr
   const along = (v: number) =>
     axis(
       [
-        [-AXIS_OVERHANG, v],
-        [tiles * tileWidth + AXIS_OVERHANG, v],
+        [-overhang, v],
+        [tiles * tileWidth + overhang, v],
       ],
       middle === "glide" ? PENS.glide : PENS.mirror,
     );

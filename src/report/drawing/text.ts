@@ -32,6 +32,11 @@ export function textAt([x, y]: Point2, content: string, options: TextOptions = {
 /** Width of a character over the font size: above the mean of wide sans-serif fonts, so that text fits. */
 const CHARACTER = 0.6;
 
+/** Room that a text of a size takes along its line, mm. */
+export function textWidth(text: string, size: number): number {
+  return CHARACTER * size * Array.from(text).length;
+}
+
 /** Characters of a size, mm, that fit a width, mm. */
 export function charactersIn(width: number, size: number): number {
   return Math.max(1, Math.floor(width / (CHARACTER * size)));

@@ -9,6 +9,8 @@ export interface TilePlace {
   /** A flat line in (u, v) on the sheet; where rows stretch, with points enough to be smooth. */
   readonly trace: (line: readonly Point2[]) => readonly Point2[];
   readonly frame: TileFrame;
+  /** mm on paper over mm. */
+  readonly scale: number;
   /** The box round the tiles on the sheet, y down. */
   readonly box: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number };
   readonly width: number;
@@ -18,17 +20,20 @@ export interface TilePlace {
 /** Longest stretch of a line that is drawn straight where rows stretch, mm. */
 const STEP = 0.1;
 
-/** @param middle where the tiles' middle lies on the sheet */
-export function tilePlace(tile: FlatTile, asWorn: boolean, [mx, my]: Point2): TilePlace {
+/**
+ * @param middle where the tiles' middle lies on the sheet
+ * @param scale mm on paper over mm
+ */
+export function tilePlace(tile: FlatTile, asWorn: boolean, [mx, my]: Point2, scale = 1): TilePlace {
   const { fit, tiles, seatLength } = tile;
   const half = (tiles * fit.tileWidth) / 2;
   const develop = asWorn ? tile.top.develop : (u: number, v: number): Point2 => [u, v];
   const put = ([u, v]: Point2): Point2 => {
     const [x, y] = develop(u - half, v);
-    return [mx + x, my - y];
+    return [mx + scale * x, my - scale * y];
   };
   const trace = (line: readonly Point2[]) => (asWorn ? subdivide(line) : line).map(put);
-  const frame = { tiles, rows: fit.rows, tileWidth: fit.tileWidth, tileHeight: fit.tileHeight, trace };
+  const frame = { scale, tiles, rows: fit.rows, tileWidth: fit.tileWidth, tileHeight: fit.tileHeight, trace };
   const sides = [0, 2 * half].flatMap((u) =>
     trace([
       [u, -seatLength / 2],
@@ -37,7 +42,7 @@ export function tilePlace(tile: FlatTile, asWorn: boolean, [mx, my]: Point2): Ti
   );
   const [xs, ys] = [sides.map(([x]) => x), sides.map(([, y]) => y)];
   const box = { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
-  return { trace, frame, box, width: box.right - box.left, height: box.bottom - box.top };
+  return { trace, frame, scale, box, width: box.right - box.left, height: box.bottom - box.top };
 }
 
 function subdivide(line: readonly Point2[]): Point2[] {
