@@ -20,6 +20,7 @@ import type { Mesh } from "./mesh/mesh.js";
 import { noticesOf } from "./report/notices.js";
 import { type FinishedReport, makeReport, type Report } from "./report/report.js";
 import type { Bead } from "./solids/bead.js";
+import type { Detail } from "./solids/detail.js";
 import { makeParts } from "./solids/parts.js";
 import { MAX_BEADS } from "./solids/place-runs.js";
 import { type StageOptions, Stages } from "./stages.js";
@@ -42,6 +43,8 @@ export interface BuildOptions extends StageOptions {
    * as it was built.
    */
   readonly decimate?: number;
+  /** `draft` for looking at a design while it changes: a coarser mesh of the same ring, closed too. Default full. */
+  readonly detail?: Detail;
   /** Whether the result carries a three BufferGeometry too. Default false. */
   readonly geometry?: boolean;
 }
@@ -52,6 +55,7 @@ export const BUILD_DEFAULTS = {
   maxBeads: MAX_BEADS,
   piece: "master",
   decimate: 0,
+  detail: "full",
   geometry: false,
 } as const;
 
@@ -100,6 +104,7 @@ export interface Piece extends Layout {
 /** Builds a ring without scaling it, finished or with what finishing takes off. */
 export async function buildPiece(document: unknown, options: BuildOptions, finishing?: Finishing): Promise<Piece> {
   const { kernel = BUILD_DEFAULTS.kernel, maxBeads = BUILD_DEFAULTS.maxBeads } = options;
+  const { detail = BUILD_DEFAULTS.detail } = options;
   const deviation = requireDeviation(options.decimate ?? BUILD_DEFAULTS.decimate);
   const stages = new Stages(options);
   const { warn } = stages;
@@ -108,7 +113,7 @@ export async function buildPiece(document: unknown, options: BuildOptions, finis
   const { design, size, fit, width, profile, pattern, wrap, marks } = layout;
   const { tolerance, beads: beadRuns } = design;
   const parts = await stages.run("solids", () =>
-    makeParts({ profile, wrap, pattern, marks, beadRuns, tolerance, maxBeads, warn }),
+    makeParts({ profile, wrap, pattern, marks, beadRuns, tolerance, maxBeads, detail, warn }),
   );
   const headroom = checkHeadroom(profile.rails?.top, parts.reliefRadius, design.proud);
   const union = await stages.run("union", () =>
@@ -138,7 +143,7 @@ export async function buildPiece(document: unknown, options: BuildOptions, finis
 
   for (const notice of noticesOf({ profile, union })) warn(notice);
   const report = makeReport({
-    ...{ design, size, width, fit, headroom, union, decimation, check, measure, genusExpected: genus },
+    ...{ design, detail, size, width, fit, headroom, union, decimation, check, measure, genusExpected: genus },
     lambda: measureStretch(wrap, pattern.height),
     runs: parts.runs,
     mass: massOf(measure.volume, findAlloy(design.material, { alloys: materialsOf(design) })),

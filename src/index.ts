@@ -97,6 +97,7 @@ export { sizeAdvice } from "./sizing/size-advice.js";
 export type { SizeSystem } from "./sizing/size-system.js";
 export { type SizeRow, sizeTable } from "./sizing/size-table.js";
 export type { BeadChoice, BeadRunReport } from "./solids/bead-report.js";
+export { type Detail, type DetailLevel, detailLevels } from "./solids/detail.js";
 export type { Progress } from "./stages.js";
 export { bvhKernel } from "./union/kernels/bvh.js";
 export type { Kernel } from "./union/kernels/kernel.js";

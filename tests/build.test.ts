@@ -186,6 +186,26 @@ describe("what is refused", () => {
   });
 });
 
+describe("a draft", () => {
+  it.each(SMOOTH_FORMS)("of a band with the outside $name is the same closed ring, coarser", async ({ profile }) => {
+    const document = {
+      ...patterned,
+      profile,
+      pattern: { ...beaded, fit: { hold: "band" } },
+      tolerance: 0.01,
+      proud: true,
+    };
+    const [full, draft] = [await build(document), await build(document, { detail: "draft" })];
+    expect(draft.report).toMatchObject({ closed: true, components: 1, genus: full.report.genus, detail: "draft" });
+    expect(full.report.detail).toBe("full");
+    expect(draft.report.triangles).toBeLessThan(0.7 * full.report.triangles);
+    expect(draft.report.beads).toEqual(full.report.beads);
+    expect(draft.report.size).toEqual(full.report.size);
+    // Chords of 0.05 mm at most under the whole surface.
+    expect(Math.abs(draft.report.volume - full.report.volume)).toBeLessThan(0.05 * full.report.area);
+  });
+});
+
 describe("kernels", () => {
   const leaky: Kernel = {
     ...manifoldKernel,

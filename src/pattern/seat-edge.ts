@@ -10,6 +10,9 @@ import { type Strip, steps } from "./strip.js";
 /** Art within this of the seat's edge touches it, mm. */
 const EDGE_REACH = 2e-3;
 
+/** Art that ends this near to a rail goes on beneath it, mm: so narrow a gap can be neither printed nor cast. */
+const NO_GAP = 0.01;
+
 /** @throws AnnuletError `region-outside-seat` where the region reaches beyond the seat's edge */
 export function requireOnSeat(strip: Strip, region: GridRegion, path: string): void {
   let most = 0;
@@ -49,7 +52,7 @@ export function reachUnder(
   [low, high]: RailSides = [true, true],
 ): GridRegion {
   if (under === 0) return region;
-  const limit = strip.halfSeat - steps(strip, EDGE_REACH);
+  const limit = strip.halfSeat - steps(strip, NO_GAP);
   const beyond = Math.round(strip.halfSeat + steps(strip, under));
   return region.map((ring) =>
     ring.map((point, i) => {

@@ -12,6 +12,7 @@ import type { WeightTable } from "../measure/weights/weight-table.js";
 import type { Fit } from "../pattern/fit.js";
 import type { ResolvedSize } from "../sizing/size.js";
 import type { BeadRunReport } from "../solids/bead-report.js";
+import type { Detail } from "../solids/detail.js";
 import type { StageName } from "../stages.js";
 import type { UnionResult } from "../union/union.js";
 import { degrees } from "../units.js";
@@ -64,7 +65,9 @@ export interface FinishedReport {
   readonly warnings: readonly Warning[];
   /** Stage → milliseconds. */
   readonly timings: Readonly<Partial<Record<StageName, number>>>;
-  /** The kernel whose result it is, and the road that was taken. */
+  /** How coarse the mesh was let be. */
+  readonly detail: Detail;
+  /** The kernel whose result it is, the road that was taken (`plain`, `mirror`, `turn`, `whole`), and why. */
   readonly kernel: string;
   readonly road: string;
   readonly roadReason: string;
@@ -79,6 +82,7 @@ export interface FitReport extends Fit {
 /** What the stages of a build came to. */
 export interface Findings {
   readonly design: Design;
+  readonly detail: Detail;
   readonly size: ResolvedSize;
   readonly width: number;
   readonly fit: Fit | undefined;
@@ -122,6 +126,7 @@ export function makeReport(found: Findings): FinishedReport {
     },
     warnings: found.warnings,
     timings: found.timings,
+    detail: found.detail,
     kernel: found.union.kernel,
     road: found.union.road,
     roadReason: found.union.roadReason,

@@ -6,36 +6,30 @@ import type { Mesh } from "../mesh/mesh.js";
 import { TURN } from "../units.js";
 import { type Bead, beadMesh, geodesicSphere } from "./bead.js";
 
-/**
- * Largest deviation of a bead's mesh as a share of its radius, however large the tolerance: at the default pitch of 1.05
- * neighbours keep a tenth of the radius between them, which two meshes that stand out must not close.
- */
-const COARSEST_BEAD = 0.04;
-
-/** A bead's mesh stands out beyond its sphere by less than this share of its radius. */
-const STANDS_OUT = 1 + COARSEST_BEAD;
-
 export interface BeadBodiesOptions {
   /** Largest chordal deviation, mm. */
   readonly tolerance: number;
+  /** Largest deviation as a share of the radius. */
+  readonly coarsest: number;
   /** Default the whole round. */
   readonly stretch?: Stretch | undefined;
 }
 
-export function buildBeads(beads: readonly Bead[], { tolerance, stretch }: BeadBodiesOptions): Mesh[] {
+export function buildBeads(beads: readonly Bead[], { tolerance, coarsest, stretch }: BeadBodiesOptions): Mesh[] {
   const spheres = new Map<number, Mesh>();
   const unit = (radius: number) => {
-    const known = spheres.get(radius) ?? geodesicSphere(Math.min(tolerance / radius, COARSEST_BEAD));
+    const known = spheres.get(radius) ?? geodesicSphere(Math.min(tolerance / radius, coarsest));
     spheres.set(radius, known);
     return known;
   };
-  const own = stretch === undefined ? beads : beads.filter((bead) => reaches(bead, stretch));
+  const own = stretch === undefined ? beads : beads.filter((bead) => reaches(bead, coarsest, stretch));
   return own.map((bead) => beadMesh(bead, unit(bead.radius)));
 }
 
 /** Whether a bead reaches into a stretch. */
-function reaches({ centre: [x, y, z], radius }: Bead, { from, to, upper = false }: Stretch): boolean {
-  const reach = radius * STANDS_OUT;
+function reaches({ centre: [x, y, z], radius }: Bead, coarsest: number, { from, to, upper = false }: Stretch): boolean {
+  // A bead's mesh stands out beyond its sphere by its deviation.
+  const reach = radius * (1 + coarsest);
   if (upper && z < -reach) return false;
   const beside = Math.asin(Math.min(1, reach / Math.hypot(x, y)));
   const angle = Math.atan2(y, x) - (from - beside);

@@ -12,6 +12,7 @@ import type { Bead } from "./bead.js";
 import { buildBeads } from "./bead-bodies.js";
 import type { BeadRunReport } from "./bead-report.js";
 import { clearBeads, clearField } from "./clear-field.js";
+import { type Detail, detailLevels } from "./detail.js";
 import { ACROSS_SHARE, AROUND_SHARE, chordsAcross, facetCount } from "./facets.js";
 import { buildFinish, type Finish } from "./finish.js";
 import { requireFloorWall } from "./floor-wall.js";
@@ -63,13 +64,17 @@ export interface PartsOptions extends PlaceRunsOptions {
   readonly marks?: Marks;
   /** Largest chordal deviation, mm. */
   readonly tolerance: number;
+  /** How coarse the mesh may be beyond that. Default full. */
+  readonly detail?: Detail;
 }
 
 const NO_MARKS: Marks = { marks: [], field: undefined };
 
 /** Builds every body of the ring. */
 export function makeParts(options: PartsOptions): Parts {
-  const { profile, wrap, pattern, tolerance, warn } = options;
+  const { profile, wrap, pattern, warn } = options;
+  const level = detailLevels[options.detail ?? "full"];
+  const tolerance = Math.max(options.tolerance, level.tolerance);
   const { marks, field } = options.marks ?? NO_MARKS;
   const { runs, reports, beads: placed } = placeRuns(options);
   const left = clearBeads(placed, field, warn);
@@ -78,7 +83,13 @@ export function makeParts(options: PartsOptions): Parts {
   const top = Math.max(pattern.height, ...outer.map(({ shape }) => shape.height));
   const radius = profile.outsideRadius + top;
   const facetsFor = (copies: number) => facetCount(radius, tolerance * AROUND_SHARE, copies);
-  const likeness = findLikeness({ pattern, beads: left, wrap, polyline: profile.polyline, tolerance });
+  const likeness = findLikeness({
+    pattern,
+    beads: left,
+    wrap,
+    polyline: profile.polyline,
+    tolerance: options.tolerance,
+  });
   const { beads } = likeness;
   const facets = facetsFor(pattern.reliefs.length + pattern.carvings.length > 0 ? pattern.repeats : likeness.units);
   const deepest = Math.max(0, ...pattern.carvings.flatMap(({ sunk }) => sunk.map((shape) => shape.height)));
@@ -114,13 +125,16 @@ export function makeParts(options: PartsOptions): Parts {
     );
     const cuts = pattern.carvings.map((carving, i): Cut => {
       const begin = i === 0 ? 0 : pattern.carvings[i - 1].after;
-      return { under: reliefs.slice(begin, carving.after).flat(), tools: buildTools(carving, options, bend) };
+      return {
+        under: reliefs.slice(begin, carving.after).flat(),
+        tools: buildTools(carving, { ...options, tolerance }, bend),
+      };
     });
     return {
       band: buildBand(profile.polyline, { facets, startAngle: wrap.startAngle, stretch }),
       cuts,
       reliefs: reliefs.slice(pattern.carvings.at(-1)?.after ?? 0).flat(),
-      beads: buildBeads(beads, { tolerance, stretch }),
+      beads: buildBeads(beads, { tolerance, coarsest: level.bead, stretch }),
       clear: clearing?.body,
     };
   });
