@@ -18,21 +18,28 @@ interface Outcome {
   readonly memory: readonly { readonly ring: number; readonly rss: number }[];
 }
 
+/** Twenty-five seconds of work; a machine with much else to do may take long over it, ms. */
+const PATIENCE = 600_000;
+
 describe.skipIf(!existsSync(LIBRARY))("300 rings in one process", () => {
-  it("hold at the last what they held at the 50th, within a tenth, though some fail and some are stopped", async () => {
-    const words = ["--expose-gc", MANY_RINGS, `${RINGS}`, `${FIRST}`];
-    const { stdout } = await promisify(execFile)(process.execPath, words);
-    const { counts, memory }: Outcome = JSON.parse(stdout);
-    expect(counts).toEqual({
-      // Those of a kernel that fails are united by the other one.
-      closed: RINGS + RINGS / 20,
-      AbortError: RINGS / 5,
-      "value-invalid": RINGS / 15,
-      headroom: RINGS / 15,
-      "font-file-missing": RINGS / 15,
-    });
-    const [first, last] = [memory[0], memory[memory.length - 1]];
-    expect([first.ring, last.ring]).toEqual([FIRST, RINGS]);
-    expect(Math.abs(last.rss / first.rss - 1), JSON.stringify(memory)).toBeLessThan(0.1);
-  });
+  it(
+    "hold at the last what they held at the 50th, within a tenth, though some fail and some are stopped",
+    async () => {
+      const words = ["--expose-gc", MANY_RINGS, `${RINGS}`, `${FIRST}`];
+      const { stdout } = await promisify(execFile)(process.execPath, words);
+      const { counts, memory }: Outcome = JSON.parse(stdout);
+      expect(counts).toEqual({
+        // Those of a kernel that fails are united by the other one.
+        closed: RINGS + RINGS / 20,
+        AbortError: RINGS / 5,
+        "value-invalid": RINGS / 15,
+        headroom: RINGS / 15,
+        "font-file-missing": RINGS / 15,
+      });
+      const [first, last] = [memory[0], memory[memory.length - 1]];
+      expect([first.ring, last.ring]).toEqual([FIRST, RINGS]);
+      expect(Math.abs(last.rss / first.rss - 1), JSON.stringify(memory)).toBeLessThan(0.1);
+    },
+    PATIENCE,
+  );
 });
