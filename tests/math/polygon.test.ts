@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Point2 } from "../../src/math/point.js";
-import { findCrossing, polygonArea } from "../../src/math/polygon.js";
+import { encloses, findCrossing, polygonArea } from "../../src/math/polygon.js";
+import { SEED } from "../profile/specs.js";
 
 const square: Point2[] = [
   [0, 0],
@@ -96,3 +97,44 @@ function crossesByParameters(points: readonly Point2[]): boolean {
   }
   return false;
 }
+
+test("a polygon encloses what lies inside it", () => {
+  const bay: Point2[] = [
+    [0, 0],
+    [4, 0],
+    [4, 4],
+    [2, 1],
+    [0, 4],
+  ];
+  const inside: Point2[] = [
+    [1, 1],
+    [3, 1],
+    [2, 0.5],
+    [0.2, 3],
+    [3.8, 3],
+  ];
+  const outside: Point2[] = [
+    [2, 2],
+    [2, 1.2],
+    [-1, 1],
+    [5, 1],
+    [2, -0.1],
+    [1, 5],
+  ];
+  for (const points of [bay, [...bay].reverse()]) {
+    expect(inside.map((point) => encloses(points, point))).toEqual(inside.map(() => true));
+    expect(outside.map((point) => encloses(points, point))).toEqual(outside.map(() => false));
+  }
+});
+
+test("a triangle encloses the points whose three shares are positive", () => {
+  const point = fc.tuple(fc.integer({ min: -50, max: 50 }), fc.integer({ min: -50, max: 50 }));
+  fc.assert(
+    fc.property(point, point, point, point, (a, b, c, p) => {
+      const shares = [polygonArea([a, b, p]), polygonArea([b, c, p]), polygonArea([c, a, p])];
+      fc.pre(shares.every((share) => share !== 0));
+      expect(encloses([a, b, c], p)).toBe(new Set(shares.map(Math.sign)).size === 1);
+    }),
+    { seed: SEED },
+  );
+});
