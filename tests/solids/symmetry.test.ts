@@ -1,0 +1,123 @@
+import { describe, expect, it } from "vitest";
+import { bodiesOf } from "../support/stages.js";
+
+const TOLERANCE = 0.02;
+
+const band = {
+  annulet: 1,
+  size: { diameter: 17 },
+  tolerance: TOLERANCE,
+  profile: {
+    width: 6,
+    thickness: 2,
+    bore: { form: "comfort", rise: 0.2, edge: 0.2 },
+    outside: { form: "domed", rise: 0.3, edge: 0.2 },
+  },
+};
+
+const [REPEATS, TILE] = [9, (Math.PI * 2 * 10.4) / 9];
+
+/** A pattern of one region in general position, or of others. */
+const patterned = (
+  symmetry: string,
+  regions: readonly object[] = [{ path: "M 0.08 0.1 L 0.2 0.16 L 0.12 0.3 Z", height: 0.4 }],
+) => ({
+  ...band,
+  pattern: { fit: { repeats: REPEATS, hold: "band" }, symmetry, regions },
+});
+
+const symmetryOf = (document: object) => bodiesOf(document).parts.symmetry;
+
+describe("how a ring comes again", () => {
+  it.each([
+    ["p1", false, false],
+    ["p11g", false, false],
+    ["p2", false, false],
+    ["p11m", false, false],
+    ["p1m1", true, false],
+    ["p2mg", true, false],
+    ["p2mm", true, true],
+  ])("%s: in as many units as tiles, mirrored %s, and above the middle plane alone %s", (group, mirrored, middle) => {
+    const found = symmetryOf(patterned(group));
+    expect(found).toMatchObject({ units: REPEATS, mirrored });
+    const wide = (2 * Math.PI) / REPEATS / (mirrored ? 2 : 1);
+    for (const { from, to } of found?.stretches ?? []) expect(to - from).toBeCloseTo(wide, 12);
+    expect(found?.stretches.some(({ upper }) => upper === true)).toBe(middle);
+  });
+
+  it("is seen of art that is more symmetric than its group", () => {
+    const circle = { path: "M 0.4 0 A 0.1 0.1 0 0 1 0.6 0 A 0.1 0.1 0 0 1 0.4 0 Z", height: 0.4 };
+    expect(symmetryOf(patterned("p1", [circle]))).toMatchObject({ units: REPEATS, mirrored: true });
+    expect(symmetryOf(patterned("p1", [circle]))?.stretches[0].upper).toBe(true);
+  });
+
+  it.each([
+    [0.25, true],
+    [4, false],
+  ])("art %f tolerances beside its mirror image: mirrored %s", (tolerances, mirrored) => {
+    const aside = (tolerances * TOLERANCE) / TILE;
+    const triangle = (sign: number) =>
+      [
+        [0.2, 0.1],
+        [0.35, 0.16],
+        [0.27, 0.3],
+      ].map(([x, y]) => [0.5 + sign * x + (sign > 0 ? aside : 0), y]);
+    const path = [-1, 1]
+      .map(
+        (sign) =>
+          `M ${triangle(sign)
+            .map((point) => point.join(" "))
+            .join(" L ")} Z`,
+      )
+      .join(" ");
+    expect(symmetryOf(patterned("p1", [{ path, height: 0.4 }]))).toMatchObject({ units: REPEATS, mirrored });
+  });
+
+  it("has no middle plane where the band leans, for all its art has", () => {
+    const outside = { form: "free", path: "M -3 1.8 L -2 2 L 2 2 L 3 2", seat: [-2, 2] };
+    const leaning = { ...patterned("p2mm"), profile: { ...band.profile, outside } };
+    expect(symmetryOf(leaning)?.stretches.some(({ upper }) => upper === true)).toBe(false);
+  });
+
+  it("is none where a pattern stops", () => {
+    const { pattern } = patterned("p2mm");
+    expect(symmetryOf({ ...band, pattern: { ...pattern, cover: 200 } })).toBeUndefined();
+  });
+
+  it.each([
+    [9, 9],
+    [18, 9],
+    [24, 3],
+    [25, 1],
+    [91, 1],
+  ])("of a pattern of nine tiles with %i beads round it is in %i units", (count, units) => {
+    const document = { ...patterned("p1"), beads: [{ along: { v: -1 }, diameter: 0.3, count }] };
+    expect(symmetryOf(document)?.units ?? 1).toBe(units);
+  });
+
+  it.each([
+    [32, 32],
+    [64, 32],
+    [66, 22],
+    [37, 1],
+    [129, 3],
+  ])("of a bare band with %i beads round it is in %i units, mirrored", (count, units) => {
+    const document = { ...band, beads: [{ along: { v: 0 }, diameter: 0.3, count }] };
+    expect(symmetryOf(document)).toMatchObject({ units, mirrored: true });
+  });
+
+  it("of a band alone is not asked", () => {
+    expect(symmetryOf(band)).toBeUndefined();
+  });
+
+  it("begins a unit where fewest beads are cut", () => {
+    const document = { ...patterned("p1"), beads: [{ along: { path: "M 0.1 -0.3 H 0.5" }, diameter: 0.3 }] };
+    const { parts } = bodiesOf(document);
+    const cut = (angle: number) =>
+      parts.spheres.filter(({ centre: [x, y], radius }) => {
+        const away = Math.abs(y * Math.cos(angle) - x * Math.sin(angle));
+        return away < radius && x * Math.cos(angle) + y * Math.sin(angle) > 0;
+      }).length;
+    expect(cut(parts.symmetry?.stretches[0].from as number)).toBe(0);
+  });
+});
