@@ -46,7 +46,10 @@ it("GLB is valid glTF 2.0, in metres, with a metal", async () => {
   );
   expect(json.nodes).toMatchObject([{ name: design.name, scale: [0.001, 0.001, 0.001] }]);
   expect(json.materials).toMatchObject([
-    { name: "18 K red gold", pbrMetallicRoughness: { baseColorFactor: [0.95, 0.68, 0.5, 1] } },
+    {
+      name: "18 K red gold",
+      pbrMetallicRoughness: { baseColorFactor: [...lookOf(findAlloy(design.material)).colour, 1] },
+    },
   ]);
   expect(Object.keys(json.meshes[0].primitives[0].attributes).sort()).toEqual(["NORMAL", "POSITION"]);
 });
