@@ -192,6 +192,7 @@ describe("a draft", () => {
       ...patterned,
       profile,
       pattern: { ...beaded, fit: { hold: "band" } },
+      beads: [{ along: { v: 0 }, diameter: 0.4 }],
       tolerance: 0.01,
       proud: true,
     };

@@ -27,13 +27,16 @@ const MAX_FREQUENCY = 64;
 /**
  * A unit sphere within `deviation` (a share of the radius) of the true one: its vertices stand out by as much as its
  * faces fall short, which halves the deviation of an inscribed one and keeps the volume nearly true.
+ *
+ * @param standsOut most by which vertices stand out all the same, as a share of the radius; default no less than that
  */
-export function geodesicSphere(deviation: number): Mesh {
+export function geodesicSphere(deviation: number, standsOut = deviation): Mesh {
   for (let frequency = 1; ; frequency++) {
     const { positions, triangles } = divideIcosahedron(frequency);
     const scale = 2 / (1 + leastFaceDistance({ positions, triangles }));
     if (scale - 1 <= deviation || frequency === MAX_FREQUENCY) {
-      return { positions: positions.map((value) => value * scale), triangles };
+      const least = Math.min(scale, 1 + standsOut);
+      return { positions: positions.map((value) => value * least), triangles };
     }
   }
 }

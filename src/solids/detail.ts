@@ -5,17 +5,11 @@
 export interface DetailLevel {
   /** The mesh's tolerance is at least this, mm. */
   readonly tolerance: number;
-  /**
-   * Largest deviation of a bead's mesh as a share of its radius, however large the tolerance: at the default pitch of 1.05
-   * neighbours keep a tenth of the radius between them, which two meshes that stand out must not close.
-   */
+  /** Largest deviation of a bead's mesh as a share of its radius, however large the tolerance. */
   readonly bead: number;
 }
 
-/**
- * `full` keeps the design's tolerance; `draft` is for looking at a design while it changes. A draft's beads are icosahedra,
- * whose corners stand out by 11 %, but not along the band, where their neighbours are.
- */
+/** `full` keeps the design's tolerance; `draft` is for looking at a design while it changes: its beads are icosahedra. */
 export const detailLevels = {
   full: { tolerance: 0, bead: 0.04 },
   draft: { tolerance: 0.05, bead: 0.12 },
