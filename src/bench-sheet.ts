@@ -11,7 +11,7 @@ import { layOut } from "./lay-out.js";
 import { findAlloy } from "./measure/alloys/catalogue.js";
 import { lookOf } from "./measure/alloys/look.js";
 import type { Mesh } from "./mesh/mesh.js";
-import { takePicture } from "./picture/picture.js";
+import { openStudio } from "./picture/picture.js";
 import { encodePng } from "./picture/png.js";
 import type { ViewName } from "./picture/views.js";
 import { stackFigures } from "./report/drawing/figure.js";
@@ -93,9 +93,10 @@ async function layTilesFlat(
 function takePictures(mesh: Mesh, design: Design, width: number): SheetPicture[] {
   const material = lookOf(findAlloy(design.material, { alloys: materialsOf(design) }));
   const height = Math.round((width * 3) / 4);
+  const shoot = openStudio(mesh);
   return PICTURES.map(({ title, view }) => ({
     title,
-    png: encodePng(takePicture(mesh, { width, height, view, material })),
+    png: encodePng(shoot({ width, height, view, material })),
   }));
 }
 

@@ -78,7 +78,7 @@ export { type FriezeGroup, friezeGroups, type TileOperation } from "./pattern/sy
 export { type FundamentalRegion, type SymmetryElements, symmetryElements } from "./pattern/symmetry-elements.js";
 export type { Stance, View } from "./picture/camera.js";
 export { type Finish, PICTURE_DEFAULTS, type PictureGround, type PictureOptions } from "./picture/options.js";
-export { type Picture, takePicture } from "./picture/picture.js";
+export { openStudio, type Picture, takePicture } from "./picture/picture.js";
 export { encodePng } from "./picture/png.js";
 export { turntable, type ViewName, views } from "./picture/views.js";
 export { type PlanBeadsOptions, planBeads } from "./plan-beads.js";

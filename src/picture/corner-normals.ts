@@ -12,15 +12,28 @@ import type { Mesh } from "../mesh/mesh.js";
 /** Triangles less high than this over their longest side are slivers, mm: about what float32 rounds a ring's points by. */
 const SLIVER = 5e-6;
 
+/** What the normals of any view are made from. */
+export interface MeshFaces {
+  /** Unit normal of each face, three numbers a face. */
+  readonly normals: Float32Array;
+  /** Angle at each corner, radians; 0 for slivers. */
+  readonly angles: Float32Array;
+  /** The corners at vertex v are around[starts[v]] up to around[starts[v + 1] - 1]. */
+  readonly starts: Uint32Array;
+  readonly around: Uint32Array;
+}
+
+export function facesOf(mesh: Mesh): MeshFaces {
+  return { ...measureFaces(mesh), ...cornersAtVertices(mesh.triangles, mesh.positions.length / 3) };
+}
+
 /**
  * Three normals a triangle, nine numbers each, of unit length; zeros for triangles that are not seen.
  *
  * @param crease radians
  */
-export function cornerNormals(mesh: Mesh, seen: Uint8Array, crease: number): Float32Array {
-  const { positions, triangles } = mesh;
-  const { faces, angles } = facesOf(mesh);
-  const { starts, around } = cornersAtVertices(triangles, positions.length / 3);
+export function cornerNormals({ triangles }: Mesh, faces: MeshFaces, seen: Uint8Array, crease: number): Float32Array {
+  const { normals: facing, angles, starts, around } = faces;
   const least = Math.cos(crease);
   const normals = new Float32Array(triangles.length * 3);
   for (let corner = 0; corner < triangles.length; corner++) {
@@ -30,20 +43,20 @@ export function cornerNormals(mesh: Mesh, seen: Uint8Array, crease: number): Flo
       continue;
     }
     const vertex = triangles[corner];
-    const fx = faces[3 * own];
-    const fy = faces[3 * own + 1];
-    const fz = faces[3 * own + 2];
+    const fx = facing[3 * own];
+    const fy = facing[3 * own + 1];
+    const fz = facing[3 * own + 2];
     const limit = angles[corner] > 0 ? least : -1;
     let x = 0;
     let y = 0;
     let z = 0;
     for (let k = starts[vertex]; k < starts[vertex + 1]; k++) {
       const other = 3 * ((around[k] / 3) | 0);
-      if (fx * faces[other] + fy * faces[other + 1] + fz * faces[other + 2] < limit) continue;
+      if (fx * facing[other] + fy * facing[other + 1] + fz * facing[other + 2] < limit) continue;
       const weight = angles[around[k]];
-      x += faces[other] * weight;
-      y += faces[other + 1] * weight;
-      z += faces[other + 2] * weight;
+      x += facing[other] * weight;
+      y += facing[other + 1] * weight;
+      z += facing[other + 2] * weight;
     }
     const length = Math.sqrt(x * x + y * y + z * z);
     const scale = length > 0 ? 1 / length : 0;
@@ -54,9 +67,8 @@ export function cornerNormals(mesh: Mesh, seen: Uint8Array, crease: number): Flo
   return normals;
 }
 
-/** Unit normal of each face, three numbers a face, and the angle at each corner, radians; 0 for slivers. */
-function facesOf({ positions, triangles }: Mesh) {
-  const faces = new Float32Array(triangles.length);
+function measureFaces({ positions, triangles }: Mesh) {
+  const normals = new Float32Array(triangles.length);
   const angles = new Float32Array(triangles.length);
   for (let t = 0; t < triangles.length; t += 3) {
     const a = triangles[t] * 3;
@@ -74,9 +86,9 @@ function facesOf({ positions, triangles }: Mesh) {
     const doubled = Math.sqrt(x * x + y * y + z * z);
     if (!(doubled > 0)) continue;
     const scale = 1 / doubled;
-    faces[t] = x * scale;
-    faces[t + 1] = y * scale;
-    faces[t + 2] = z * scale;
+    normals[t] = x * scale;
+    normals[t + 1] = y * scale;
+    normals[t + 2] = z * scale;
     const uu = ux * ux + uy * uy + uz * uz;
     const vv = vx * vx + vy * vy + vz * vz;
     const uv = ux * vx + uy * vy + uz * vz;
@@ -87,7 +99,7 @@ function facesOf({ positions, triangles }: Mesh) {
     angles[t + 1] = atB;
     angles[t + 2] = Math.max(0, Math.PI - atA - atB);
   }
-  return { faces, angles };
+  return { normals, angles };
 }
 
 /** Within 7e-5 (M. Abramowitz, I. Stegun, Handbook of mathematical functions, 4.4.45): enough to weigh by. */
@@ -97,7 +109,6 @@ function arcCosine(cosine: number): number {
   return cosine < 0 ? Math.PI - angle : angle;
 }
 
-/** The corners at vertex v are around[starts[v]] up to around[starts[v + 1] - 1]. */
 function cornersAtVertices(triangles: Uint32Array, vertices: number) {
   const starts = new Uint32Array(vertices + 1);
   for (let corner = 0; corner < triangles.length; corner++) starts[triangles[corner] + 1]++;

@@ -8,11 +8,11 @@ import type { Mesh } from "../mesh/mesh.js";
 import { requireSound } from "../mesh/sound.js";
 import { radians } from "../units.js";
 import { makeCamera, projectPoints } from "./camera.js";
-import { cornerNormals } from "./corner-normals.js";
+import { cornerNormals, facesOf } from "./corner-normals.js";
 import { develop } from "./develop.js";
 import { makeEchoGrid } from "./echo.js";
 import { makeGround } from "./ground.js";
-import { type LightMap, makeLightMap } from "./light-map.js";
+import { makeLightMap } from "./light-map.js";
 import { mirrored } from "./mirrored.js";
 import { openness } from "./openness.js";
 import { type PictureOptions, settingsOf } from "./options.js";
@@ -39,12 +39,21 @@ const BLUR = { polished: 0, satin: 1.7 } as const;
  * Takes a picture. Corners of triangles must share vertices for the surface to look smooth, as those of built and read
  * meshes do. The same mesh and options give the same pixels.
  *
- * @throws AnnuletError `mesh-malformed`, `mesh-without-extent`, and for options `option-invalid`, `material-unknown`, `view-unknown`
+ * @throws AnnuletError `mesh-malformed`, `mesh-without-extent`, and for options `option-invalid`, `material-unknown`,
+ *   `view-unknown`
  */
 export function takePicture(mesh: Mesh, options: PictureOptions = {}): Picture {
-  const settings = settingsOf(options);
+  return openStudio(mesh)(options);
+}
+
+/**
+ * Sets a mesh up for several pictures: what they have in common is worked out once.
+ *
+ * @returns what takes a picture; it throws as `takePicture` does for options
+ * @throws AnnuletError `mesh-malformed`, `mesh-without-extent`
+ */
+export function openStudio(mesh: Mesh): (options?: PictureOptions) => Picture {
   requireSound(mesh);
-  const { width, height, view, zoom, supersample, look } = settings;
   const ball = boundingBall(mesh);
   if (!(ball.radius > 0)) {
     throw new AnnuletError({
@@ -52,43 +61,41 @@ export function takePicture(mesh: Mesh, options: PictureOptions = {}): Picture {
       message: "there is nothing to be seen: the mesh has no triangles, or all of it is one point",
     });
   }
-  const camera = makeCamera({ view, width: width * supersample, height: height * supersample, zoom, ...ball });
-  const projected = projectPoints(camera, mesh.positions);
-  const seen = rasterize(mesh.triangles, projected, camera, settings.backs === "magenta");
-  const normals = cornerNormals(mesh, whichSeen(seen.triangle, mesh), radians(settings.crease));
-  const surface = surfaceOf(mesh, seen, { projected, normals, camera, supersample });
-  const open = openness(surface, HOLLOW_REACH * ball.radius);
-  // From below the ground would hide the ring, so it is left out.
-  const ground = view.elevation < 0 ? undefined : makeGround(mesh, camera, ball);
-  const map = studioMap();
-  const reflections = mirrored(surface, camera, { grid: makeEchoGrid(mesh), ground, map });
-  const blur = BLUR[settings.finish];
-  const shade = makeShade({
-    mesh,
-    camera,
-    supersample,
-    projected,
-    normals,
-    map,
-    look,
-    blur,
-    open,
-    mirrored: reflections,
-  });
-  const pixels = develop({
-    ...{ seen, camera, supersample, shade, exposure: settings.exposure },
-    ground: settings.ground === "shadow" ? ground : undefined,
-    clear: settings.ground === "clear",
-  });
-  return { width, height, pixels };
-}
-
-/** The studio never changes: its map is made once, when it is first wanted. */
-let studio: LightMap | undefined;
-
-function studioMap(): LightMap {
-  studio ??= makeLightMap(studioLight);
-  return studio;
+  const faces = facesOf(mesh);
+  const grid = makeEchoGrid(mesh);
+  const map = makeLightMap(studioLight);
+  return (options = {}) => {
+    const settings = settingsOf(options);
+    const { width, height, view, zoom, supersample, look } = settings;
+    const camera = makeCamera({ view, width: width * supersample, height: height * supersample, zoom, ...ball });
+    const projected = projectPoints(camera, mesh.positions);
+    const seen = rasterize(mesh.triangles, projected, camera, settings.backs === "magenta");
+    const normals = cornerNormals(mesh, faces, whichSeen(seen.triangle, mesh), radians(settings.crease));
+    const surface = surfaceOf(mesh, seen, { projected, normals, camera, supersample });
+    const open = openness(surface, HOLLOW_REACH * ball.radius);
+    // From below the ground would hide the ring, so it is left out.
+    const ground = view.elevation < 0 ? undefined : makeGround(mesh, camera, ball);
+    const reflections = mirrored(surface, camera, { grid, ground, map });
+    const blur = BLUR[settings.finish];
+    const shade = makeShade({
+      mesh,
+      camera,
+      supersample,
+      projected,
+      normals,
+      map,
+      look,
+      blur,
+      open,
+      mirrored: reflections,
+    });
+    const pixels = develop({
+      ...{ seen, camera, supersample, shade, exposure: settings.exposure },
+      ground: settings.ground === "shadow" ? ground : undefined,
+      clear: settings.ground === "clear",
+    });
+    return { width, height, pixels };
+  };
 }
 
 /** A ball about the middle of the mesh's box. */

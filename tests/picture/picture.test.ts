@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { transformMesh } from "../../src/mesh/transform.js";
 import { PICTURE_DEFAULTS, type PictureOptions } from "../../src/picture/options.js";
-import { type Picture, takePicture } from "../../src/picture/picture.js";
+import { openStudio, type Picture, takePicture } from "../../src/picture/picture.js";
 import { encodePng } from "../../src/picture/png.js";
 import { turntable, views } from "../../src/picture/views.js";
 import { failureOf } from "../support/failure-of.js";
@@ -76,6 +76,13 @@ describe("takePicture", () => {
     const other = takePicture(turned, SMALL);
     const apart = picture.pixels.map((value, i) => Math.abs(value - other.pixels[i]));
     expect(Math.max(...apart)).toBeLessThanOrEqual(2);
+  });
+
+  it("gives the same from a studio that took other pictures before", () => {
+    const ring = torus(9, 1.5, 60, 24);
+    const shoot = openStudio(ring);
+    shoot({ ...SMALL, view: "top", material: "wax" });
+    expect(shoot(SMALL)).toEqual(takePicture(ring, SMALL));
   });
 
   it("follows the ring when it is turned or scaled", () => {

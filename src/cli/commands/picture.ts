@@ -10,12 +10,12 @@ import {
   lookOf,
   type Mesh,
   materialsOf,
+  openStudio,
   PICTURE_DEFAULTS,
   type PictureOptions,
   type Problem,
   readableEndings,
   readDesign,
-  takePicture,
   turntable,
   type View,
   type ViewName,
@@ -132,11 +132,12 @@ export const pictureCommand: Command<Options> = {
       ...{ ground: options.ground, exposure: options.exposure, supersample: options.samples },
       backs: options.backs === true ? "magenta" : "hidden",
     };
+    const shoot = openStudio(mesh);
     const frames = turntable(viewOf(options), names.length);
     const written = await writeOutputs(
       targets.map((target, i) => ({
         target,
-        chunks: () => [encodePng(takePicture(mesh, { ...wanted, view: frames[i] }))],
+        chunks: () => [encodePng(shoot({ ...wanted, view: frames[i] }))],
       })),
     );
     for (const { path: name, size: bytes } of written) print(io, `written: ${name} (${showBytes(bytes)})`);
