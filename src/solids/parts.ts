@@ -19,7 +19,7 @@ import { requireFloorWall } from "./floor-wall.js";
 import { buildHole } from "./hole.js";
 import { type PlaceRunsOptions, placeRuns, type Run } from "./place-runs.js";
 import { type BendOptions, buildReliefs, buildSunk } from "./relief.js";
-import { findLikeness, symmetryOf } from "./symmetry.js";
+import { angleAt, findLikeness, symmetryOf } from "./symmetry.js";
 
 /** The bodies, ready to be united, with what is known of them. */
 export interface Parts {
@@ -98,7 +98,7 @@ export function makeParts(options: PartsOptions): Parts {
   );
   // Bodies that come round more often than the whole pattern have facets of their own, alike in each of their copies.
   const bending = ({ copies = pattern.repeats }: { readonly copies?: number }): BendOptions => {
-    const mirrors = likeness.mirrored ? { middle: likeness.middle } : undefined;
+    const mirrors = likeness.mirrored ? likeness : undefined;
     return { wrap, facets: facetsFor(copies), stations, repeats: copies, mirrors };
   };
   const clear = clearance(tolerance);
@@ -116,7 +116,7 @@ export function makeParts(options: PartsOptions): Parts {
       },
     });
   // What is kept clear at one place makes all units differ.
-  const symmetry = clearing ? undefined : symmetryOf(likeness, { beads, startAngle: wrap.startAngle, facets });
+  const symmetry = clearing ? undefined : symmetryOf(likeness, { wrap, facets });
 
   const bodies = remember((stretch: Stretch | undefined): Bodies => {
     const bend = (shape: { readonly copies?: number }) => ({ ...bending(shape), stretch });
@@ -131,7 +131,7 @@ export function makeParts(options: PartsOptions): Parts {
       };
     });
     return {
-      band: buildBand(profile.polyline, { facets, startAngle: wrap.startAngle, stretch }),
+      band: buildBand(profile.polyline, { facets, startAngle: angleAt(wrap, likeness.axis), stretch }),
       cuts,
       reliefs: reliefs.slice(pattern.carvings.at(-1)?.after ?? 0).flat(),
       beads: buildBeads(beads, { tolerance, coarsest: level.bead, stretch }),

@@ -17,7 +17,7 @@ import { fadeBody, fadedRise } from "./fade.js";
 import { FlatBody } from "./flat-body.js";
 import { liftBody } from "./rise.js";
 import { cutStretch, flatStretch } from "./stretch.js";
-import { type FlatMirrors, mirroredTile, plainTile, type Tile } from "./tile.js";
+import { type FlatMirrors, loneTile, mirroredTile, plainTile, type Tile } from "./tile.js";
 
 export interface BendOptions {
   readonly wrap: Wrap;
@@ -96,23 +96,26 @@ export function bendBody(
     const split = splitAtLines(across, 1, options.stations);
     return options.rise === undefined ? split : liftBody(split, options.rise);
   };
-  if (seam === undefined) return bend(refine(flat), forward);
-  const tile = mirrors === undefined ? plainTile(refine(flat), seam) : mirroredTile(flat, seam, mirrors, refine);
+  if (seam === undefined && mirrors === undefined) return bend(refine(flat), forward);
+  const asTile = (mesh: Mesh) =>
+    seam === undefined ? loneTile(mesh, TURN * wrap.referenceRadius) : plainTile(mesh, seam);
+  const tile = mirrors === undefined ? asTile(refine(flat)) : mirroredTile(asTile(flat), mirrors, refine);
   if (stretch === undefined) return bendRound(tile, { forward, repeats });
   return cutStretch(tile, flatStretch(stretch, wrap), (mesh) => bend(mesh, forward));
 }
 
 /** u of lines that the band's facets have within the mesh, mm, moved by a share of a facet. */
-function facetLines(flat: Mesh, { wrap, facets, aside = HALF_FACET }: BendOptions): number[] {
+function facetLines(flat: Mesh, { wrap, facets, aside = HALF_FACET, mirrors }: BendOptions): number[] {
   let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (let i = 0; i < flat.positions.length; i += 3) {
     low = Math.min(low, flat.positions[i]);
     high = Math.max(high, flat.positions[i]);
   }
   const step = (TURN * wrap.referenceRadius) / facets;
-  const first = Math.ceil(low / step - aside);
-  const count = Math.max(0, Math.floor(high / step - aside) - first + 1);
-  return Array.from({ length: count }, (_, i) => (first + i + aside) * step);
+  const origin = mirrors?.axis ?? 0;
+  const first = Math.ceil((low - origin) / step - aside);
+  const count = Math.max(0, Math.floor((high - origin) / step - aside) - first + 1);
+  return Array.from({ length: count }, (_, i) => origin + (first + i + aside) * step);
 }
 
 /** Top, walls and foot in (u, v, h). */

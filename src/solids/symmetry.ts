@@ -2,6 +2,7 @@
  * How a ring comes again, found in its flat shapes and its beads themselves: nothing is taken on trust from the
  * document, so art or beads that are less symmetric than their group cost time, not truth.
  */
+import { extent } from "../math/extent.js";
 import { greatestCommon } from "../math/greatest-common.js";
 import { nearestShare } from "../math/nearest-share.js";
 import type { Point2 } from "../math/point.js";
@@ -34,8 +35,10 @@ export interface SymmetryOptions {
 export interface Likeness {
   /** Alike units of the round. */
   readonly units: number;
-  /** Whether the half plane at u = 0 is a mirror. */
+  /** Whether the half plane at the axis is a mirror. */
   readonly mirrored: boolean;
+  /** Where that is, mm along the band: at 0, or in the middle of what does not go all the way round. */
+  readonly axis: number;
   /** Whether z = 0 is. */
   readonly middle: boolean;
   /** The beads, as symmetric as that. */
@@ -53,7 +56,9 @@ export function findLikeness({ pattern, beads, wrap, polyline, tolerance }: Symm
     ...shapes.map(({ outline, seam, copies }) => ({ outline, seam, copies })),
     ...carvings.flatMap(({ pierced }) => pierced.map(({ mouth, seam, copies }) => ({ outline: mouth, seam, copies }))),
   ];
-  if (outlines.length + beads.length === 0) return { units: 1, mirrored: false, middle: false, beads };
+  const ends = extent(outlines.flatMap(({ outline, seam }) => (seam ? [] : outline.flat(2).map(([u]) => u))));
+  const axis = ends[0] <= ends[1] ? (ends[0] + ends[1]) / 2 : 0;
+  if (outlines.length + beads.length === 0) return { units: 1, mirrored: false, axis, middle: false, beads };
   const alike = outlines.reduce((all, { copies = pattern.repeats }) => greatestCommon(all, copies), pattern.repeats);
   const bare = outlines.length === 0;
   let units = bare ? MOST_BARE_UNITS : alike;
@@ -62,28 +67,35 @@ export function findLikeness({ pattern, beads, wrap, polyline, tolerance }: Symm
     do units--;
     while (!bare && alike % units !== 0);
   }
-  const even = shapes.every((shape) => hasPlainTop(shape));
-  const across =
-    even && outlines.every((one) => isMirrored(one, ([u, v]) => [-u, v], tolerance))
-      ? mirrorBeads(turned, flip(wrap), tolerance)
-      : undefined;
-  if (across === undefined) return { units, mirrored: false, middle: false, beads: turned };
+  const round = TURN * wrap.referenceRadius;
+  const mirrors = (image: (point: Point2) => Point2) =>
+    shapes.every((shape) => hasPlainTop(shape, axis, tolerance)) &&
+    outlines.every((one) => isMirrored(one, image, { round, same: tolerance }));
+  const across = mirrors(([u, v]) => [2 * axis - u, v]) ? mirrorBeads(turned, flip(wrap, axis), tolerance) : undefined;
+  if (across === undefined) return { units, mirrored: false, axis, middle: false, beads: turned };
   const along =
     polyline.every(([w, r]) => polyline.some(([x, y]) => Math.abs(x + w) <= SAME && Math.abs(y - r) <= SAME)) &&
-    outlines.every((one) => isMirrored(one, ([u, v]) => [u, -v], tolerance))
+    mirrors(([u, v]) => [u, -v])
       ? mirrorBeads(across, ([x, y, z]) => [x, y, -z], tolerance)
       : undefined;
-  return { units, mirrored: true, middle: along !== undefined, beads: along ?? across };
+  return { units, mirrored: true, axis, middle: along !== undefined, beads: along ?? across };
 }
 
-function flip({ startAngle }: Wrap): (point: Bead["centre"]) => Bead["centre"] {
-  const [cos, sin] = [Math.cos(2 * startAngle), Math.sin(2 * startAngle)];
+function flip(wrap: Wrap, axis: number): (point: Bead["centre"]) => Bead["centre"] {
+  const angle = angleAt(wrap, axis);
+  const [cos, sin] = [Math.cos(2 * angle), Math.sin(2 * angle)];
   return ([x, y, z]) => [x * cos + y * sin, x * sin - y * cos, z];
 }
 
-/** Whether a shape's surface follows from its outline alone, and comes again from seam to seam. */
-function hasPlainTop({ seam, surface, rise, fade }: ReliefShape): boolean {
-  return seam !== undefined && surface === undefined && rise === undefined && fade === undefined;
+/** The angle at so many mm along the band, radians. */
+export function angleAt({ startAngle, referenceRadius }: Wrap, u: number): number {
+  return startAngle + u / referenceRadius;
+}
+
+/** Whether a shape's surface follows from its outline alone, and fades alike on both sides of an axis. */
+function hasPlainTop({ surface, rise, fade, period }: ReliefShape, axis: number, same: number): boolean {
+  if (surface !== undefined || rise !== undefined || period !== undefined) return false;
+  return fade === undefined || Math.abs((fade.ends[0] + fade.ends[1]) / 2 - axis) <= same;
 }
 
 interface Outline {
@@ -94,10 +106,13 @@ interface Outline {
 /** Columns into which a tile's sides are sorted. */
 const COLUMNS = 256;
 
-/** Whether the image of every corner of an outline that comes again from seam to seam lies on it. */
-function isMirrored({ outline, seam }: Outline, image: (point: Point2) => Point2, same: number): boolean {
-  if (seam === undefined) return false;
-  const [left, right] = seam;
+/** Whether the image of every corner of an outline, which comes again from seam to seam or once a round, lies on it. */
+function isMirrored(
+  { outline, seam }: Outline,
+  image: (point: Point2) => Point2,
+  { round, same }: { readonly round: number; readonly same: number },
+): boolean {
+  const [left, right] = seam ?? [0, round];
   const period = right - left;
   const column = (u: number) => Math.floor(((u - left) / period) * COLUMNS);
   const sides: (readonly [Point2, Point2])[][] = Array.from({ length: COLUMNS }, () => []);
@@ -105,7 +120,7 @@ function isMirrored({ outline, seam }: Outline, image: (point: Point2) => Point2
   for (const ring of rings) {
     ring.forEach(([au, av], i) => {
       const [bu, bv] = ring[(i + 1) % ring.length];
-      if ((au === left && bu === left) || (au === right && bu === right)) return;
+      if (seam !== undefined && ((au === left && bu === left) || (au === right && bu === right))) return;
       const [low, high] = [column(Math.min(au, bu) - same), column(Math.max(au, bu) + same)];
       for (let c = low; c <= high; c++) {
         const shift = Math.floor(c / COLUMNS);
@@ -145,13 +160,10 @@ const GRAZE = 0.01;
  * @param facets of the band
  */
 export function symmetryOf(
-  { units, mirrored, middle }: Likeness,
-  {
-    beads,
-    startAngle,
-    facets,
-  }: { readonly beads: readonly Bead[]; readonly startAngle: number; readonly facets: number },
+  { units, mirrored, axis, middle, beads }: Likeness,
+  { wrap, facets }: { readonly wrap: Wrap; readonly facets: number },
 ): RoundSymmetry | undefined {
+  const startAngle = angleAt(wrap, axis);
   if (mirrored) {
     const half: Stretch = { from: startAngle, to: startAngle + TURN / units / 2 };
     return { units, mirrored, stretches: middle ? [{ ...half, upper: true }, half] : [half] };

@@ -15,14 +15,22 @@ export interface Tile extends TurnPart {
   readonly period: number;
 }
 
-/** Mirrors of a flat body: the lines u = 0 and half a tile from it, and with `middle` the line v = 0. */
+/** Mirrors of a flat body: the lines at u = `axis`, mm, and half a tile from it, and with `middle` the line v = 0. */
 export interface FlatMirrors {
+  readonly axis: number;
   readonly middle: boolean;
 }
 
 /** A tile as it is. */
 export function plainTile(mesh: Mesh, seam: readonly [number, number]): Tile {
   return { mesh, follows: seamTwins(mesh, seam), left: seam[0], period: seam[1] - seam[0] };
+}
+
+/** The one tile, as wide as the round, of a body that ends by itself. */
+export function loneTile(mesh: Mesh, round: number): Tile {
+  let left = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < mesh.positions.length; i += 3) left = Math.min(left, mesh.positions[i]);
+  return { mesh, follows: new Int32Array(mesh.positions.length / 3).fill(-1), left, period: round };
 }
 
 const LEFT = 1;
@@ -35,33 +43,29 @@ const ON_MIRROR = 1e-5;
 /**
  * A tile made of half of it, or a quarter, and mirror images, so that its triangles are as symmetric as its shape.
  *
- * @param flat the body from seam to seam
+ * @param tile the body as it is, before it is refined
  * @param refine makes the part fine enough to be bent; it leaves the sides plane
  */
-export function mirroredTile(
-  flat: Mesh,
-  seam: readonly [number, number],
-  { middle }: FlatMirrors,
-  refine: (mesh: Mesh) => Mesh,
-): Tile {
-  const period = seam[1] - seam[0];
+export function mirroredTile(tile: Tile, { axis, middle }: FlatMirrors, refine: (mesh: Mesh) => Mesh): Tile {
+  const { period } = tile;
+  const far = axis + period / 2;
   const planes: [HalfSpace, number][] = [
-    [{ normal: [-1, 0, 0], offset: 0 }, LEFT],
-    [{ normal: [1, 0, 0], offset: period / 2 }, RIGHT],
+    [{ normal: [-1, 0, 0], offset: -axis }, LEFT],
+    [{ normal: [1, 0, 0], offset: far }, RIGHT],
   ];
   if (middle) planes.push([{ normal: [0, -1, 0], offset: 0 }, BELOW]);
   const part = planes.reduce(
     ({ mesh }, [plane, bit]) => clipMesh(mesh, plane, { reach: ON_MIRROR, bit }),
-    unmarked(tilesOver(plainTile(flat, seam), 0, period / 2)),
+    unmarked(tilesOver(tile, axis, far)),
   );
-  const refined = markSides(refine(part.mesh), period / 2, middle);
+  const refined = markSides(refine(part.mesh), [axis, far], middle);
   const across = middle ? addImage(refined, BELOW, (u, v, h) => [u, -v, h]).whole : refined;
-  const { whole, imageOf } = addImage(across, RIGHT, (u, v, h) => [period - u, v, h]);
+  const { whole, imageOf } = addImage(across, RIGHT, (u, v, h) => [2 * far - u, v, h]);
   const follows = new Int32Array(whole.marks.length).fill(-1);
   across.marks.forEach((mark, vertex) => {
     if ((mark & LEFT) !== 0) follows[imageOf[vertex]] = vertex;
   });
-  return { mesh: whole.mesh, follows, left: 0, period };
+  return { mesh: whole.mesh, follows, left: axis, period };
 }
 
 function unmarked(mesh: Mesh): Clipped {
@@ -69,16 +73,16 @@ function unmarked(mesh: Mesh): Clipped {
 }
 
 /** Puts the points of the part's sides exactly on them: refining has added some. */
-function markSides({ positions, triangles }: Mesh, half: number, middle: boolean): Clipped {
+function markSides({ positions, triangles }: Mesh, [left, right]: readonly [number, number], middle: boolean): Clipped {
   const marks = new Uint8Array(positions.length / 3);
   const placed = positions.slice();
   for (let vertex = 0; vertex < marks.length; vertex++) {
     const [u, v] = [positions[3 * vertex], positions[3 * vertex + 1]];
-    if (Math.abs(u) <= ON_MIRROR) marks[vertex] |= LEFT;
-    if (Math.abs(u - half) <= ON_MIRROR) marks[vertex] |= RIGHT;
+    if (Math.abs(u - left) <= ON_MIRROR) marks[vertex] |= LEFT;
+    if (Math.abs(u - right) <= ON_MIRROR) marks[vertex] |= RIGHT;
     if (middle && Math.abs(v) <= ON_MIRROR) marks[vertex] |= BELOW;
-    if ((marks[vertex] & LEFT) !== 0) placed[3 * vertex] = 0;
-    if ((marks[vertex] & RIGHT) !== 0) placed[3 * vertex] = half;
+    if ((marks[vertex] & LEFT) !== 0) placed[3 * vertex] = left;
+    if ((marks[vertex] & RIGHT) !== 0) placed[3 * vertex] = right;
     if ((marks[vertex] & BELOW) !== 0) placed[3 * vertex + 1] = 0;
   }
   return { mesh: { positions: placed, triangles }, marks };

@@ -1,4 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { checkSolid } from "../../src/checks/gate.js";
+import { manifoldKernel } from "../../src/union/kernels/manifold.js";
+import { uniteRing } from "../../src/union/union.js";
 import { bodiesOf } from "../support/stages.js";
 
 const TOLERANCE = 0.02;
@@ -79,9 +82,28 @@ describe("how a ring comes again", () => {
     expect(symmetryOf(leaning)?.stretches.some(({ upper }) => upper === true)).toBe(false);
   });
 
-  it("is none where a pattern stops", () => {
-    const { pattern } = patterned("p2mm");
-    expect(symmetryOf({ ...band, pattern: { ...pattern, cover: 200 } })).toBeUndefined();
+  it("is that of one mirror, in the middle of what it covers, where a pattern stops; none where it leans", () => {
+    const cover = 200;
+    const stopped = (group: string) => symmetryOf({ ...band, pattern: { ...patterned(group).pattern, cover } });
+    const [half] = stopped("p1m1")?.stretches ?? [];
+    const whole = symmetryOf(patterned("p1m1"))?.stretches[0].from ?? Number.NaN;
+    expect(stopped("p1m1")).toMatchObject({ units: 1, mirrored: true });
+    expect(half.to - half.from).toBeCloseTo(Math.PI, 12);
+    // A pattern that stops is centred on the top of the ring, and one that goes all the way round begins there or opposite.
+    expect(Math.abs(Math.cos(half.from))).toBeLessThan(1e-9);
+    expect(Math.abs(Math.cos(whole))).toBeLessThan(1e-9);
+    expect(stopped("p2mm")?.stretches.map(({ upper }) => upper === true)).toEqual([true, false]);
+    for (const group of ["p1", "p2", "p11g", "p11m"]) expect(stopped(group)).toBeUndefined();
+  });
+
+  it.each(["p1m1", "p2mm"])("of a pattern of %s that stops: half of it makes the whole ring", async (group) => {
+    const { parts } = bodiesOf({ ...band, pattern: { ...patterned(group).pattern, cover: 200 } });
+    const options = { kernel: manifoldKernel, fallback: manifoldKernel, check: checkSolid };
+    const half = await uniteRing(parts, options);
+    const whole = await uniteRing({ ...parts, symmetry: undefined }, options);
+    expect([half.road, whole.road]).toEqual(["mirror", "whole"]);
+    expect(half.check).toMatchObject({ closed: true, components: 1, genus: whole.check.genus });
+    expect(Math.abs(half.check.volume / whole.check.volume - 1)).toBeLessThan(1e-6);
   });
 
   it.each([
