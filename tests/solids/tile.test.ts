@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { buildEdgeTable } from "../../src/mesh/edges.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
-import { mirroredTile, plainTile, type Tile, tilesOver } from "../../src/solids/tile.js";
+import { turnRound } from "../../src/mesh/turn-round.js";
+import { loneTile, mirroredTile, plainTile, type Tile, tilesOver } from "../../src/solids/tile.js";
 import { splitAtLines } from "../../src/wrap/refine.js";
 import { failureOf } from "../support/failure-of.js";
 import { box } from "../support/meshes.js";
@@ -80,19 +81,33 @@ describe("a tile made of mirror images", () => {
     const plain = beam(0);
     expect(facesOf(plain, ([u, v, h]) => [PERIOD - u, v, h])).not.toEqual(facesOf(plain, (point) => point));
     const refine = (mesh: Mesh) => splitAtLines(mesh, 0, [0.4, 0.9]);
-    const tile = mirroredTile(plain, [0, PERIOD], { middle }, refine);
+    const tile = mirroredTile(plainTile(plain, [0, PERIOD]), { axis: 0, middle }, refine);
     isAsItsImage(tile, ([u, v, h]) => [PERIOD - u, v, h]);
     if (middle) isAsItsImage(tile, ([u, v, h]) => [u, -v, h]);
     const tiles = tilesOver(tile, 0.1, 2 * PERIOD - 0.1);
     expect(openEdges(tiles)).toBe(openEdges(tile.mesh));
   });
 
-  it("begins at the mirror, wherever the seam lies, and is the same body", () => {
-    const tile = mirroredTile(beam(-0.7), [-0.7, PERIOD - 0.7], { middle: false }, same);
-    expect(tile).toMatchObject({ left: 0, period: PERIOD });
+  it.each([0, 0.4])("begins at the mirror, here at %f, wherever the seam lies, and is the same body", (axis) => {
+    const seam = [-0.7, PERIOD - 0.7] as const;
+    const tile = mirroredTile(plainTile(beam(-0.7), seam), { axis, middle: false }, same);
+    expect(tile).toMatchObject({ left: axis, period: PERIOD });
     const along = cornersOf(tile.mesh).map(([u]) => u);
-    expect([Math.min(...along), Math.max(...along)]).toEqual([0, PERIOD]);
+    expect(Math.min(...along)).toBeCloseTo(axis, 12);
+    expect(Math.max(...along)).toBeCloseTo(axis + PERIOD, 12);
     expect(volumeAlong(tile.mesh)).toBeCloseTo(PERIOD * WIDTH * HEIGHT, 9);
+  });
+});
+
+describe("a body that ends by itself", () => {
+  it("is the one tile of a round, and closed where it is made of mirror images too", () => {
+    const block = box([PERIOD, WIDTH, HEIGHT], [1, -WIDTH / 2, 0]);
+    const tile = loneTile(block, 20);
+    expect(tile).toMatchObject({ left: 1, period: 20 });
+    expect(openEdges(tilesOver(tile, 0, 25))).toBe(0);
+    const halves = mirroredTile(tile, { axis: 1 + PERIOD / 2, middle: false }, same);
+    expect(openEdges(turnRound(halves, 1))).toBe(0);
+    expect(volumeAlong(halves.mesh)).toBeCloseTo(PERIOD * WIDTH * HEIGHT, 9);
   });
 });
 
