@@ -5,7 +5,6 @@
 import { AnnuletError } from "../errors.js";
 import { borderLoops } from "../mesh/border.js";
 import type { Clipped } from "../mesh/clip.js";
-import { nextEdge } from "../mesh/edges.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { TurnPart } from "../mesh/turn-round.js";
 import { END, START } from "./complete.js";
@@ -173,7 +172,7 @@ class Seam {
     const fans = new Map<number, number[]>();
     for (const h of this.#added.keys()) {
       const t = h - (h % 3);
-      fans.set(t, this.#fan([t, t + 1, t + 2].filter((edge) => this.#added.has(edge))));
+      fans.set(t, this.#fan(t));
     }
     // A fan's first triangle takes the place of the one that was split; the others come last.
     const more = [...fans.values()].flatMap((fan) => fan.slice(3));
@@ -189,16 +188,23 @@ class Seam {
     return { mesh: { positions, triangles }, follows };
   }
 
-  /** A triangle with more points on one of its edges; on more than one, those are cut off one after the other. */
-  #fan([edge, ...others]: readonly number[]): number[] {
-    if (others.length > 0) throw mismatch(1, 1 + others.length);
+  /** A triangle with more points on some of its edges. */
+  #fan(first: number): number[] {
     const { triangles } = this.#mesh;
-    const [a, b] = [triangles[edge], triangles[nextEdge(edge)]];
-    const apex = triangles[nextEdge(nextEdge(edge))];
-    const added = this.#added.get(edge) as number[];
-    const line = [a, ...(this.#against.has(edge) ? added.toReversed() : added), b];
-    return line.slice(1).flatMap((vertex, i) => [line[i], vertex, apex]);
+    const sides = [first, first + 1, first + 2].map((edge) => {
+      const added = this.#added.get(edge) ?? [];
+      return this.#against.has(edge) ? added.toReversed() : added;
+    });
+    return fill([triangles[first], triangles[first + 1], triangles[first + 2]], sides);
   }
+}
+
+/** Triangles of a triangle abc with points on its sides ab, bc and ca: the points of a side are joined to the corner opposite. */
+function fill([a, b, c]: readonly number[], [ab, bc, ca]: readonly (readonly number[])[]): number[] {
+  if (ab.length === 0) return bc.length + ca.length === 0 ? [a, b, c] : fill([b, c, a], [bc, ca, ab]);
+  const line = [a, ...ab, b];
+  const last = line.length - 2;
+  return line.slice(1).flatMap((to, i) => fill([line[i], to, c], [[], i === last ? bc : [], i === 0 ? ca : []]));
 }
 
 /** Indices of the two points of the rims that are nearest to each other. */

@@ -44,6 +44,12 @@ function unitWith(
   };
 }
 
+/** The triangles with other ones in place of those at a vertex. */
+function retriangulated(triangles: Uint32Array, vertex: number, instead: readonly number[]): Uint32Array {
+  const kept = triangles.filter((_, i) => !triangles.subarray(i - (i % 3), i - (i % 3) + 3).includes(vertex));
+  return Uint32Array.from([...kept, ...instead]);
+}
+
 const TURN = (2 * Math.PI) / UNITS;
 
 describe("the seam of a unit", () => {
@@ -77,6 +83,28 @@ describe("the seam of a unit", () => {
       [true, false].map((end, i) => ({ end, side: 2 + 3 * i, share, aside: 0 })),
     );
     const ring = turnRound(joinSeam(unitWith(points), TURN), UNITS);
+    expect(ring.positions.length / 3).toBe(whole.positions.length / 3 + UNITS * points.length);
+  });
+
+  it("puts points into two sides of one triangle", () => {
+    // Points of its own for each of the end's sides; the start's rim runs from 1 over 2 to 3.
+    const points = [0, 1, 2, 3, 4, 5, 6].map((side) => ({ end: true, side: 2 * side, share: 0.5, aside: 0 }));
+    const unit = unitWith(points);
+    const next = new Map<number, number>();
+    const { triangles } = unit.mesh;
+    triangles.forEach((vertex, h) => {
+      if (vertex === 2) next.set(triangles[h % 3 === 2 ? h - 2 : h + 1], triangles[h % 3 === 0 ? h + 2 : h - 1]);
+    });
+    const ends = [...next.values()];
+    const around = [...next.keys()].filter((from) => !ends.includes(from));
+    while (next.has(around[around.length - 1])) around.push(next.get(around[around.length - 1]) as number);
+    const [first, last] = [around[0], around[around.length - 1]];
+    expect([first, last].sort()).toEqual([1, 3]);
+    // The triangles at the vertex give way to others, of which one alone has it, with two sides in the rim.
+    const instead = [2, first, last, ...around.slice(1, -1).flatMap((_, i) => [first, around[i + 1], around[i + 2]])];
+    const mesh = { ...unit.mesh, triangles: retriangulated(triangles, 2, instead) };
+    const ring = turnRound(joinSeam({ mesh, marks: unit.marks }, TURN), UNITS);
+    expect(checkSolid(ring)).toMatchObject({ faults: [], components: 1, genus: 1 });
     expect(ring.positions.length / 3).toBe(whole.positions.length / 3 + UNITS * points.length);
   });
 
