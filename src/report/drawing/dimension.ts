@@ -5,7 +5,7 @@
 import type { Point2 } from "../../math/point.js";
 import { COLOURS, PENS } from "./pens.js";
 import { element, group, pathData } from "./svg.js";
-import { SIZES, textAt } from "./text.js";
+import { SIZES, textAt, textWidth } from "./text.js";
 
 /** Arrowhead, mm: length, and width at an angle of about 20°. */
 const ARROW = { length: 1.4, width: 0.5 } as const;
@@ -27,6 +27,11 @@ export const DIMENSION_DEPTH = BEYOND + TEXT_GAP + 2 * SIZES.body + 0.6;
 
 /** Room that an upright dimension takes beside its line for texts of up to ten characters, mm. */
 export const DIMENSION_WIDTH = BEYOND + TEXT_GAP + 14;
+
+/** Room that an upright dimension takes beside its line for its own texts, mm. */
+export function uprightWidth({ label, value }: Pick<DimensionOptions, "label" | "value">): number {
+  return BEYOND + TEXT_GAP + Math.max(textWidth(value, SIZES.body), textWidth(label, SIZES.small));
+}
 
 export interface DimensionOptions {
   /** Where the dimension line runs: y of a level one, x of an upright one. */

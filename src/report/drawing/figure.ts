@@ -25,6 +25,17 @@ export function figureElement({ name, title, width, height, content }: Figure): 
   return element("svg", { xmlns: "http://www.w3.org/2000/svg", ...size, ...label }, ...content);
 }
 
+/** Widest figure that a sheet of A4 or Letter holds between its margins, mm. */
+export const WIDEST = 178;
+
+/** The figure itself, or, where it is too wide, turned by a quarter so that it reads from the right. */
+export function fitted(figure: Figure): Figure {
+  if (figure.width <= WIDEST) return figure;
+  const { width, height, content } = figure;
+  const transform = `translate(${Number(height.toFixed(4))} 0) rotate(90)`;
+  return { ...figure, width: height, height: width, content: [element("g", { transform }, ...content)] };
+}
+
 /** Round the figures of a drawing of their own, mm. */
 const MARGIN = 8;
 const GAP = 6;

@@ -14,14 +14,8 @@ import {
 } from "../../math/curve.js";
 import type { Point2 } from "../../math/point.js";
 import type { ExactProfile } from "../../profile/profile.js";
-import {
-  DIMENSION_DEPTH,
-  DIMENSION_WIDTH,
-  levelDimension,
-  UPRIGHT_TEXT,
-  uprightDimension,
-} from "../drawing/dimension.js";
-import type { Figure } from "../drawing/figure.js";
+import { DIMENSION_DEPTH, levelDimension, UPRIGHT_TEXT, uprightDimension, uprightWidth } from "../drawing/dimension.js";
+import { type Figure, WIDEST } from "../drawing/figure.js";
 import { type Leader, leaderRow } from "../drawing/leader.js";
 import { COLOURS, PENS } from "../drawing/pens.js";
 import { element, group, pathData } from "../drawing/svg.js";
@@ -35,12 +29,12 @@ export interface SectionFigureOptions {
   readonly depth?: number;
 }
 
-/** Room for the section itself, mm on paper. */
-const ROOM: Point2 = [122, 70];
+/** Most height of the section itself, mm on paper. */
+const MOST_HEIGHT = 70;
 
-/** From the section to the first dimension line beside it, and from line to line, mm. */
+/** From the section to the first dimension line beside it, and from a dimension's text to the next line, mm. */
 const FIRST = 5;
-const NEXT = DIMENSION_WIDTH + 1;
+const NEXT = 1.5;
 
 /** From the section to the row of leaders' texts, and from there to the dimension line, mm. */
 const LEADER_GAP = 8.5;
@@ -57,10 +51,10 @@ const SAME_RADIUS = 5e-4;
 
 /** Draws the section as large as it has room. */
 export function drawSection(profile: ExactProfile, options: SectionFigureOptions): Figure {
-  const { width, boreRadius, outsideRadius } = profile;
-  const height = outsideRadius - boreRadius;
-  const scale = scaleFor([width, height], ROOM);
+  const { width, boreRadius } = profile;
+  const height = crestOf(profile, options) - boreRadius;
   const sides = { left: sideRoom(leftSizes(profile)), right: sideRoom(rightSizes(profile, options)) };
+  const scale = scaleFor([width, height], [WIDEST - sides.left - sides.right, MOST_HEIGHT]);
   const above = LEADER_GAP + (options.rail === undefined ? 2 : ROW_TO_LINE + DIMENSION_DEPTH);
   const middle = sides.left + (width * scale) / 2;
   const base = above + height * scale;
@@ -151,9 +145,16 @@ interface UprightSize {
   readonly label: string;
 }
 
-/** mm on paper that a side takes with its sizes. */
+/** mm on paper that a side takes with its sizes; leaders' texts stand out by some at least. */
 function sideRoom(sizes: readonly UprightSize[]): number {
-  return FIRST + Math.max(1, sizes.length) * NEXT;
+  return Math.max(LEADER_ROOM, FIRST + sizes.reduce((sum, size) => sum + uprightWidth(textsOf(size)) + NEXT, 0));
+}
+
+/** How far leaders' texts may stand out beyond the section, mm. */
+const LEADER_ROOM = 22;
+
+function textsOf({ from, to, label }: UprightSize) {
+  return { label, value: (to - from).toFixed(3) };
 }
 
 function leftSizes(profile: ExactProfile): UprightSize[] {
@@ -177,6 +178,11 @@ function rightSizes(profile: ExactProfile, { relief, rail, depth }: SectionFigur
   ];
 }
 
+/** The largest radius of all that is drawn: the band's, or the relief's where it stands above. */
+function crestOf(profile: ExactProfile, { relief }: SectionFigureOptions): number {
+  return Math.max(profile.outsideRadius, middleOfSeat(profile) + relief);
+}
+
 /** Radius of the seat at its middle. */
 function middleOfSeat({ seat, seatLength }: ExactProfile): number {
   let left = seatLength / 2;
@@ -197,15 +203,17 @@ function edgeOfBore({ boreFace, boreRadius }: ExactProfile): number {
 /** Upright dimensions beside each other, the shortest next to the section. */
 function uprightSizes(sizes: readonly UprightSize[], edge: number, side: number, put: Put): string[] {
   const sorted = [...sizes].sort((a, b) => a.to - a.from - (b.to - b.from));
-  return sorted.map(({ from, to, label }, i) => {
-    const [low, high] = [put([0, from])[1], put([0, to])[1]];
+  let away = FIRST;
+  return sorted.map((size, i) => {
+    const [low, high] = [put([0, size.from])[1], put([0, size.to])[1]];
+    const at = edge + side * away;
+    away += uprightWidth(textsOf(size)) + NEXT;
     // The extension lines of those that stand further out pass beside the text.
     const lines = sorted.slice(i + 1).flatMap((other) => [put([0, other.from])[1], put([0, other.to])[1]]);
     return uprightDimension(low, high, {
-      at: edge + side * (FIRST + i * NEXT),
+      ...textsOf(size),
+      at,
       start: edge + side,
-      label,
-      value: (to - from).toFixed(3),
       shift: shiftClear((low + high) / 2, lines),
     });
   });
@@ -231,10 +239,10 @@ function railLines({ width }: ExactProfile, { rail }: SectionFigureOptions): num
 }
 
 function levelSizes(profile: ExactProfile, options: SectionFigureOptions, put: Put): string[] {
-  const { width, boreRadius, outsideRadius } = profile;
+  const { width, boreRadius } = profile;
   const x = (w: number) => put([w, 0])[0];
   const below = put([0, boreRadius])[1];
-  const above = put([0, outsideRadius])[1];
+  const above = put([0, crestOf(profile, options)])[1];
   const lower = { at: below + LEADER_GAP + ROW_TO_LINE, start: below + 1 };
   const drawn = [
     levelDimension(x(-width / 2), x(width / 2), { ...lower, label: "band width", value: width.toFixed(3) }),
@@ -285,7 +293,7 @@ function leaders(profile: ExactProfile, options: SectionFigureOptions, put: Put)
   const lines = railLines(profile, options).map((w) => put([w, 0])[0]);
   const sides = [-width / 2, width / 2].map((w) => put([w, 0])[0]);
   return [
-    ...leaderRow(onPaper(upper), { y: put([0, outsideRadius])[1] - LEADER_GAP + 1.5, lines, from, to }),
+    ...leaderRow(onPaper(upper), { y: put([0, crestOf(profile, options)])[1] - LEADER_GAP + 1.5, lines, from, to }),
     ...leaderRow(onPaper(lower), { y: put([0, boreRadius])[1] + LEADER_GAP, lines: sides, from, to }),
   ];
 }

@@ -7,7 +7,7 @@ import { describeProblem } from "../../errors.js";
 import type { FlatTile } from "../../flat-tile.js";
 import type { ExactProfile } from "../../profile/profile.js";
 import { cautions } from "../cautions.js";
-import { type Figure, figureElement } from "../drawing/figure.js";
+import { type Figure, figureElement, fitted } from "../drawing/figure.js";
 import { escapeText } from "../drawing/svg.js";
 import type { Report } from "../report.js";
 import { base64 } from "./base64.js";
@@ -57,7 +57,7 @@ export function sheetFigures({ report, design, profile, tiles, unrolled }: Sheet
     drawSection(profile, { relief: report.allowances.finished.relief ?? 0, ...channel }),
     ...unrolled.map(drawPatternFigure),
     ...tiles.map(drawTileFigure),
-  ];
+  ].map(fitted);
 }
 
 /** The sheet as HTML. */

@@ -4,7 +4,7 @@ import type { z } from "zod";
 import { readDesign } from "../../../src/design/read.js";
 import { outlineMoments } from "../../../src/profile/moments.js";
 import { buildProfile, profileSchema } from "../../../src/profile/profile.js";
-import { figureElement, stackFigures } from "../../../src/report/drawing/figure.js";
+import { figureElement, stackFigures, WIDEST } from "../../../src/report/drawing/figure.js";
 import { drawSection } from "../../../src/report/sheet/section-figure.js";
 import { resolveSize } from "../../../src/sizing/size.js";
 import { covered, onlyClass, parseSvg } from "../raster.js";
@@ -43,6 +43,7 @@ describe("the cross-section", () => {
   it.each(designs)("of %s has no text over another or beyond the figure", (_, design) => {
     for (const relief of [0, 0.2, 0.5]) {
       const { figure } = sectionOf(design.profile, relief);
+      expect(figure.width).toBeLessThanOrEqual(WIDEST);
       const boxes = textBoxes(figureElement(figure));
       expect(boxes.length).toBeGreaterThan(5);
       boxes.forEach((a, i) => {

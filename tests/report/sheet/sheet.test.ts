@@ -127,6 +127,17 @@ describe("the pattern at true size and the tile enlarged", () => {
     expect(covered(onlyClass(stackFigures([figure], "tile"), "regions"), 10).area / (100 * area)).toBeCloseTo(1, 2);
   });
 
+  it("turns a pattern that is too long for the paper, and leaves others", async () => {
+    const bangle = await benchSheet({ ...CHANNEL, size: { circumference: 185 } }, { pictureWidth: 0 });
+    const size = (html: string) =>
+      /<svg[^>]*width="([\d.]+)mm" height="([\d.]+)mm"[^>]*class="pattern-figure"/.exec(html)?.slice(1).map(Number) ??
+      [];
+    const [width, height] = size(bangle.html);
+    expect(height).toBeGreaterThan(185);
+    expect(width).toBeLessThan(60);
+    expect(size((await benchSheet(CHANNEL, { pictureWidth: 0 })).html)[0]).toBeGreaterThan(60);
+  });
+
   it("keeps its axes and marks within the figure at any scale", async () => {
     const figure = drawTileFigure(await flatTile(example("saltmarsh-lattice")));
     const svg = stackFigures([figure], "tile");
