@@ -7,7 +7,9 @@ import { makeParts, type Parts } from "../../src/solids/parts.js";
 import { Stages } from "../../src/stages.js";
 import { uniteBodies } from "../../src/union/bodies.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
+import { partCoincident } from "../../src/union/part-coincident.js";
 import { dropSpecks } from "../../src/union/specks.js";
+import { tidyMesh } from "../../src/union/tidy.js";
 import { uniteRing } from "../../src/union/union.js";
 import { makeUnit } from "../../src/union/unit.js";
 import { FILES } from "./road-designs.js";
@@ -37,11 +39,13 @@ export async function failureOn(parts: Parts, stretch: Stretch): Promise<string 
   try {
     const united = await uniteBodies(manifoldKernel, parts.bodies(stretch));
     const { mesh } = dropSpecks(turnRound(makeUnit(united, stretch, parts.symmetry), parts.symmetry.units));
-    const { closed, faults, float32 } = checkSolid(mesh);
+    const tried = [mesh, partCoincident(tidyMesh(mesh))].map((one) => checkSolid(one));
+    if (tried.some(({ closed }) => closed)) return undefined;
+    const [{ faults, float32 }] = tried;
     const told = [...faults, ...float32.faults].map(
       ({ code, count, places }) => `${count} ${code} ${JSON.stringify(places[0])}`,
     );
-    return closed ? undefined : told.join(", ");
+    return told.join(", ");
   } catch (error) {
     return error instanceof Error
       ? `${error.message} ${"value" in error ? JSON.stringify(error.value) : ""}`
