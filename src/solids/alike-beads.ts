@@ -52,14 +52,23 @@ function moved(bead: Bead, map: (point: Bead["centre"]) => Bead["centre"]): Bead
 
 /** One bead for several that nearly coincide. */
 function meanBead(beads: readonly Bead[]): Bead {
-  const mean = (of: (bead: Bead) => number) => beads.reduce((sum, bead) => sum + of(bead), 0) / beads.length;
-  const [x, y, z] = [0, 1, 2].map((k) => mean(({ outward }) => outward[k]));
-  const length = Math.hypot(x, y, z);
+  const [centre, outward] = [
+    [0, 0, 0],
+    [0, 0, 0],
+  ];
+  let radius = 0;
+  for (const bead of beads) {
+    for (let k = 0; k < 3; k++) {
+      centre[k] += bead.centre[k] / beads.length;
+      outward[k] += bead.outward[k];
+    }
+    radius += bead.radius / beads.length;
+  }
+  const length = Math.hypot(outward[0], outward[1], outward[2]);
   return {
-    ...beads[0],
-    centre: [mean(({ centre }) => centre[0]), mean(({ centre }) => centre[1]), mean(({ centre }) => centre[2])],
-    outward: [x / length, y / length, z / length],
-    radius: mean(({ radius }) => radius),
+    centre: [centre[0], centre[1], centre[2]],
+    outward: [outward[0] / length, outward[1] / length, outward[2] / length],
+    radius,
   };
 }
 

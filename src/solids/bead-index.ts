@@ -20,7 +20,7 @@ export class BeadIndex {
     this.#beads = beads;
     this.#same = same;
     beads.forEach(({ centre }, i) => {
-      const key = this.#key(centre, 0, 0, 0);
+      const key = pack(...this.#cellOf(centre, 0));
       const there = this.#cells.get(key);
       if (there === undefined) this.#cells.set(key, [i]);
       else there.push(i);
@@ -39,12 +39,14 @@ export class BeadIndex {
   }
 
   #at(point: Point3, radius: number): number | undefined {
-    const ends = [-this.#same, this.#same];
+    const [low, high] = [this.#cellOf(point, -this.#same), this.#cellOf(point, this.#same)];
     let [best, nearest] = [undefined as number | undefined, this.#same];
-    for (const dx of ends) {
-      for (const dy of ends) {
-        for (const dz of ends) {
-          for (const i of this.#cells.get(this.#key(point, dx, dy, dz)) ?? []) {
+    for (let x = low[0]; x <= high[0]; x++) {
+      for (let y = low[1]; y <= high[1]; y++) {
+        for (let z = low[2]; z <= high[2]; z++) {
+          const there = this.#cells.get(pack(x, y, z));
+          if (there === undefined) continue;
+          for (const i of there) {
             const { centre, radius: other } = this.#beads[i];
             const away = Math.hypot(centre[0] - point[0], centre[1] - point[1], centre[2] - point[2]);
             if (away <= nearest && Math.abs(other - radius) <= this.#same) [best, nearest] = [i, away];
@@ -55,9 +57,13 @@ export class BeadIndex {
     return best;
   }
 
-  #key([x, y, z]: Point3, dx: number, dy: number, dz: number): number {
+  #cellOf([x, y, z]: Point3, aside: number): Point3 {
     const cell = this.#same * CELL;
-    const [i, j, k] = [x + dx, y + dy, z + dz].map((value) => Math.floor(value / cell) + RADIX / 2);
-    return (i * RADIX + j) * RADIX + k;
+    return [Math.floor((x + aside) / cell), Math.floor((y + aside) / cell), Math.floor((z + aside) / cell)];
   }
+}
+
+function pack(x: number, y: number, z: number): number {
+  const half = RADIX / 2;
+  return ((x + half) * RADIX + y + half) * RADIX + z + half;
 }
