@@ -7,7 +7,7 @@ import type { DesignInput } from "../src/design/schema.js";
 export interface TimedDesign {
   readonly name: string;
   /** A design, or its text. */
-  readonly document: DesignInput | string;
+  readonly document: unknown;
 }
 
 /** Two beaded rails and a beaded wave between them. */
@@ -45,6 +45,67 @@ export const middle: TimedDesign = { name: "tideline wave", document: TIDELINE }
 export const large: TimedDesign = { name: "saltmarsh lattice", document: example("saltmarsh-lattice.json") };
 
 export const designs: readonly TimedDesign[] = [small, middle, large];
+
+/** Bead diameter of the designs with ever more beads, mm: small enough that the densest of them has 4 000. */
+const FINE_BEAD = 0.12;
+
+/** Spacings over diameter: each has about twice the beads of the one before it. */
+const PITCHES = [20, 9, 4.4, 2.15, 1.06];
+
+/** The README's design with about 200 to 4 000 beads; all else is the same. */
+export const beadier: readonly TimedDesign[] = PITCHES.map((pitch) => ({
+  name: `beads every ${pitch} diameters`,
+  document: latticeWith((design) => {
+    for (const run of [...design.pattern.regions.map(({ beads }) => beads), ...design.beads]) {
+      if (run !== undefined) Object.assign(run, { diameter: FINE_BEAD, pitch });
+    }
+  }),
+}));
+
+/** About the README's tile along the band: 28 make the largest bore. How far its reference radius lies outside the bore, mm. */
+const [TILE, DEPTH] = [7, 1.35];
+
+/** The README's design on a ring that takes so many of its tiles: 7 is a child's finger, 28 a bangle. */
+export const larger: readonly TimedDesign[] = [7, 14, 28].map((repeats) => ({
+  name: `${repeats} repeats`,
+  document: withRepeats(repeats),
+}));
+
+/** More than two million triangles: 28 repeats at a tolerance that a printer does not ask for. */
+export const finest: TimedDesign = {
+  name: "saltmarsh lattice, 28 repeats, tolerance 0.0015",
+  document: { ...withRepeats(28), tolerance: 0.0015 },
+};
+
+/** A design's document as text. */
+export function text({ document }: TimedDesign): string {
+  return typeof document === "string" ? document : JSON.stringify(document);
+}
+
+function withRepeats(repeats: number): Lattice {
+  return latticeWith((design) => {
+    design.size = { diameter: (repeats * TILE) / Math.PI - 2 * DEPTH };
+    design.pattern.fit.repeats = repeats;
+  });
+}
+
+/** As much of the README's document as is changed here. */
+interface Lattice {
+  size: object;
+  pattern: { fit: { repeats: number | string }; regions: { beads?: Beads }[] };
+  beads: Beads[];
+}
+
+interface Beads {
+  diameter: number;
+  pitch?: number;
+}
+
+function latticeWith(change: (design: Lattice) => void): Lattice {
+  const design = JSON.parse(text(large));
+  change(design);
+  return design;
+}
 
 /** Found by the package's own name, so that it does not matter where this file was compiled to. */
 function example(file: string): string {

@@ -1,5 +1,5 @@
 /**
- * Peak memory of building the README's design, in a fresh process.
+ * Peak memory of fresh processes: one that builds the README's design, and `annulet make` of two million triangles.
  *
  * Linux counts the memory of the process that starts it as the new one's, so this is asked before anything large is
  * made here; `before` shows that it was.
@@ -7,7 +7,8 @@
 import { execFileSync } from "node:child_process";
 import { fileURLToPath } from "node:url";
 import type { Checksum } from "./checksum.js";
-import { large } from "./designs.js";
+import { finest, large, text } from "./designs.js";
+import { type Made, make } from "./make.js";
 
 export interface Memory {
   readonly design: string;
@@ -16,10 +17,14 @@ export interface Memory {
   /** The same after the build, KiB. */
   readonly peak: number;
   readonly checksum: Checksum;
+  /** The design of two million triangles, and what its file took. */
+  readonly finest: string;
+  readonly made: Made;
 }
 
 export function measureMemory(): Memory {
-  process.stderr.write(`memory of ${large.name}\n`);
+  process.stderr.write(`memory of ${large.name} and of ${finest.name}\n`);
   const child = fileURLToPath(new URL("peak-child.js", import.meta.url));
-  return { design: large.name, ...JSON.parse(execFileSync(process.execPath, [child], { encoding: "utf8" })) };
+  const built = JSON.parse(execFileSync(process.execPath, [child], { encoding: "utf8" }));
+  return { design: large.name, ...built, finest: finest.name, made: make(text(finest)) };
 }

@@ -3,10 +3,12 @@
  */
 import os from "node:os";
 import type { Flat } from "./flat.js";
+import type { Growth } from "./growth.js";
 import type { Memory } from "./memory.js";
 import type { PictureTimings } from "./picture.js";
 import type { Reading } from "./reading.js";
 import type { DesignTimings } from "./time-design.js";
+import type { WholeTiming } from "./whole.js";
 import type { Writing } from "./writing.js";
 
 export interface Machine {
@@ -21,7 +23,10 @@ export interface Machine {
 export interface Results {
   readonly machine: Machine;
   readonly memory: Memory;
+  /** Of the README's design. */
+  readonly whole: readonly WholeTiming[];
   readonly designs: readonly DesignTimings[];
+  readonly growth: Growth;
   readonly flat: Flat;
   readonly writing: Writing;
   readonly reading: Reading;

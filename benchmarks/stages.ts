@@ -13,7 +13,7 @@ import { completePattern, noPattern } from "../src/pattern/pattern.js";
 import { buildProfile } from "../src/profile/profile.js";
 import { resolveSize } from "../src/sizing/size.js";
 import { ACROSS_SHARE } from "../src/solids/facets.js";
-import { type Bodies, makeParts, type Parts } from "../src/solids/parts.js";
+import { makeParts } from "../src/solids/parts.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
 import { uniteRing } from "../src/union/union.js";
 import { fitBand } from "../src/wrap/fit-band.js";
@@ -21,11 +21,11 @@ import { wrapSeat } from "../src/wrap/wrap-seat.js";
 import { drain } from "./drain.js";
 import type { Effort } from "./effort.js";
 import { type Timing, timeTask } from "./time-task.js";
+import type { UnionParts } from "./unions.js";
 
 export interface StageTimings {
   readonly timings: readonly Timing[];
-  /** With the bodies of the whole ring. */
-  readonly parts: Parts & Bodies;
+  readonly parts: UnionParts;
   readonly mesh: Mesh;
 }
 
@@ -59,7 +59,7 @@ export async function timeStages(document: unknown, effort: Effort): Promise<Sta
   await stage("measure", () => measureMesh(mesh));
   for (const format of formats)
     await stage(`export ${format.name}`, () => drain(format.write(mesh, { name: design.name })));
-  return { timings, parts: { ...parts, ...parts.bodies() }, mesh };
+  return { timings, parts: { ...parts, ...parts.bodies(), wrap }, mesh };
 }
 
 /** Warnings are for makers; the benchmark's designs have some on purpose. */

@@ -15,6 +15,8 @@ export interface Timing {
   readonly median: number;
   /** Median distance of the calls' times from their median, ms. */
   readonly spread: number;
+  /** Median time of all threads together on a processor, ms: other programs make it longer by less than the other. */
+  readonly cpu: number;
   /** Number of timed calls. */
   readonly calls: number;
 }
@@ -38,10 +40,30 @@ export async function timeTask<Result>(
     warmupIterations: 1,
     throws: true,
   });
-  bench.add(name, run, { async: outcome instanceof Promise });
+  const used: number[] = [];
+  let before = process.cpuUsage();
+  bench.add(name, run, {
+    async: outcome instanceof Promise,
+    beforeEach: () => {
+      before = process.cpuUsage();
+    },
+    afterEach: (mode) => {
+      if (mode === "run") used.push(cpuTime(process.cpuUsage(before)));
+    },
+  });
   const [task] = await bench.run();
   if (task.result.state !== "completed") throw new Error(`${name} was not timed: ${task.result.state}`);
   const { p50, mad, samplesCount } = task.result.latency;
   process.stderr.write(`${p50.toPrecision(3)} ms\n`);
-  return { timing: { name, median: p50, spread: mad, calls: samplesCount }, result };
+  return { timing: { name, median: p50, spread: mad, cpu: median(used), calls: samplesCount }, result };
+}
+
+/** ms */
+export function cpuTime({ user, system }: { readonly user: number; readonly system: number }): number {
+  return (user + system) / 1e3;
+}
+
+export function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  return (sorted[(sorted.length - 1) >> 1] + sorted[sorted.length >> 1]) / 2;
 }

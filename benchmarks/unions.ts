@@ -2,25 +2,42 @@
  * Unites the very same parts: by annulet's road, and by each kernel all of the ring at once, its beads put into classes
  * before the timing. The bodies of a unit are built before the timing like those of the whole ring.
  */
+import type { RoundSymmetry, Stretch } from "../src/math/round.js";
 import type { Mesh } from "../src/mesh/mesh.js";
 import { turnRound } from "../src/mesh/turn-round.js";
 import type { Bodies, Parts } from "../src/solids/parts.js";
+import { symmetryOf } from "../src/solids/symmetry.js";
 import { uniteBodies } from "../src/union/bodies.js";
 import { groupDisjoint } from "../src/union/groups.js";
 import { bvhKernel } from "../src/union/kernels/bvh.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
 import { tidyMesh } from "../src/union/tidy.js";
 import { makeUnit } from "../src/union/unit.js";
+import { TURN } from "../src/units.js";
+import type { Wrap } from "../src/wrap/wrap.js";
 import { type Checksum, checksumOf } from "./checksum.js";
 import type { Effort } from "./effort.js";
 import { manifoldUnion } from "./manifold-union.js";
 import { type Task, type Timing, timeTask } from "./time-task.js";
+import { WANTED } from "./wanted.js";
 
 export interface UnionTiming extends Timing {
   /** Number of meshes that were united. */
   readonly bodies: number;
   /** Of the result after tidying, which is not timed. */
   readonly checksum: Checksum;
+  /** How many times faster than the reference it is to be on the README's design; undefined where nothing is asked. */
+  readonly wanted?: number | undefined;
+}
+
+/** A ring's parts, with the bodies of the whole ring. */
+export interface UnionParts extends Parts, Bodies {
+  readonly wrap: Wrap;
+}
+
+interface UnionTask extends Task<Mesh> {
+  readonly bodies: number;
+  readonly wanted?: number;
 }
 
 /** What all other times are told as multiples of. */
@@ -30,11 +47,11 @@ export const REFERENCE = "manifold, merged classes";
 export const BVH_MOST_BEADS = 600;
 
 /** The reference comes first. */
-export async function timeUnions(parts: Parts & Bodies, effort: Effort): Promise<UnionTiming[]> {
+export async function timeUnions(parts: UnionParts, effort: Effort): Promise<UnionTiming[]> {
   const solid = [parts.band, ...parts.reliefs];
   const merged = [...solid, ...groupDisjoint(parts.beads)];
   const single = [...solid, ...parts.beads];
-  const tasks: (Task<Mesh> & { readonly bodies: number })[] = [
+  const tasks: UnionTask[] = [
     { name: REFERENCE, bodies: merged.length, run: () => manifoldUnion(merged) },
     ...unitTasks(parts),
     { name: "manifold, bead by bead", bodies: single.length, run: () => manifoldUnion(single) },
@@ -45,22 +62,59 @@ export async function timeUnions(parts: Parts & Bodies, effort: Effort): Promise
   const timings: UnionTiming[] = [];
   for (const task of tasks) {
     const { timing, result } = await timeTask(task, effort);
-    timings.push({ ...timing, bodies: task.bodies, checksum: checksumOf(tidyMesh(result)) });
+    timings.push({ ...timing, bodies: task.bodies, wanted: task.wanted, checksum: checksumOf(tidyMesh(result)) });
   }
   return timings;
 }
 
-/** One task for each stretch that is enough: united, tidied and repeated. */
-function unitTasks({ bodies, symmetry }: Parts): (Task<Mesh> & { readonly bodies: number })[] {
+/** One task for each road by a unit: what is enough of it united, tidied and repeated. */
+function unitTasks(parts: UnionParts): UnionTask[] {
+  const { symmetry } = parts;
   if (symmetry === undefined) return [];
-  const { mirrored, stretches } = symmetry;
-  return stretches.slice(0, mirrored ? 2 : 1).map((stretch) => {
-    const unit = bodies(stretch);
-    const half = stretch.upper === true ? "a quarter of a unit" : "half a unit";
-    return {
-      name: `annulet, ${mirrored ? `mirror road, ${half}` : "turn road"}`,
-      bodies: 1 + unit.reliefs.length + unit.beads.length,
-      run: async () => turnRound(makeUnit(await uniteBodies(manifoldKernel, unit), stretch, symmetry), symmetry.units),
-    };
-  });
+  const mirrors = symmetry.mirrored ? symmetry.stretches : [];
+  const turned = symmetry.mirrored ? withoutMirrors(parts, symmetry) : symmetry;
+  return [
+    ...mirrors.map((stretch) => {
+      const half = stretch.upper === true ? "a quarter of a unit" : "half a unit";
+      return unitTask(parts, { name: `annulet, mirror road, ${half}`, stretch, symmetry, wanted: WANTED.mirrorRoad });
+    }),
+    ...(turned?.stretches.slice(0, 1) ?? []).map((stretch) => {
+      const road = { name: "annulet, turn road, a unit", wanted: WANTED.turnRoad };
+      return unitTask(parts, { ...road, stretch, symmetry: turned ?? symmetry });
+    }),
+  ];
+}
+
+interface UnitRoad {
+  readonly name: string;
+  readonly stretch: Stretch;
+  readonly symmetry: RoundSymmetry;
+  readonly wanted: number;
+}
+
+function unitTask({ bodies }: Parts, { name, stretch, symmetry, wanted }: UnitRoad): UnionTask {
+  const unit = bodies(stretch);
+  return {
+    ...{ name, wanted },
+    bodies: 1 + unit.reliefs.length + unit.beads.length,
+    run: async () => turnRound(makeUnit(await uniteBodies(manifoldKernel, unit), stretch, symmetry), symmetry.units),
+  };
+}
+
+/** The same ring as if its mirrors were not known: a whole unit has to be united. */
+function withoutMirrors({ band, spheres, wrap }: UnionParts, { units }: RoundSymmetry) {
+  const likeness = { units, mirrored: false, axis: 0, middle: false, beads: spheres };
+  return symmetryOf(likeness, { wrap, facets: facetsOf(band) });
+}
+
+/** Angles that differ by less are one, radians: rounding. */
+const SAME_ANGLE = 1e-6;
+
+/** Facets round a whole band: the different angles of its vertices. */
+function facetsOf({ positions }: Mesh): number {
+  const angles = Float64Array.from({ length: positions.length / 3 }, (_, i) =>
+    Math.atan2(positions[3 * i + 1], positions[3 * i]),
+  ).sort();
+  const last = angles[angles.length - 1] - TURN;
+  return angles.filter((angle, i) => angle - (i === 0 ? last : angles[i - 1]) > SAME_ANGLE).length;
 }
