@@ -20,7 +20,7 @@ import { makeSheet, type SheetContent, type SheetPicture, sheetFigures } from ".
 import { MAX_BEADS, placeRuns } from "./solids/place-runs.js";
 import { Stages } from "./stages.js";
 
-export interface BenchSheetOptions extends Omit<BuildOptions, "piece" | "geometry"> {
+export interface BenchSheetOptions extends Omit<BuildOptions, "piece" | "geometry" | "print"> {
   /** Program and version for the sheet's foot. Default annulet. */
   readonly tool?: string;
   /** Width of each picture, pixels; 0 leaves them out. Default 640: 58 mm at 280 pixels an inch. */
@@ -51,7 +51,7 @@ const PICTURES: readonly { readonly title: string; readonly view: ViewName }[] =
  */
 export async function benchSheet(document: unknown, options: BenchSheetOptions = {}): Promise<BenchSheet> {
   const { tool = BENCH_SHEET_DEFAULTS.tool, pictureWidth = BENCH_SHEET_DEFAULTS.pictureWidth, ...how } = options;
-  const { mesh, report, design } = await build(document, { ...how, piece: "finished" });
+  const { mesh, report, design } = await build(document, { ...how, piece: "finished", print: { stance: "built" } });
   const layout = await layOut(document, new Stages({ signal: how.signal }), how.files);
   const rules = rulesOf(design.rules);
   const { beads } = placeRuns({

@@ -4,7 +4,7 @@
  */
 import { applyCasting, type PieceTime } from "./apply-casting.js";
 import { decimateSolid, requireDeviation } from "./checks/decimate-solid.js";
-import { checkSolid } from "./checks/gate.js";
+import { assertSolid, checkSolid } from "./checks/gate.js";
 import { checkHeadroom } from "./checks/headroom.js";
 import { gateRing } from "./checks/ring.js";
 import { materialsOf } from "./design/materials.js";
@@ -17,6 +17,9 @@ import { findAlloy } from "./measure/alloys/catalogue.js";
 import { massOf } from "./measure/mass.js";
 import { measureMesh } from "./measure/measure.js";
 import type { Mesh } from "./mesh/mesh.js";
+import { printFigures } from "./print/figures.js";
+import { layDown } from "./print/lay-down.js";
+import { type PrintSettings, printSettings } from "./print/settings.js";
 import { noticesOf } from "./report/notices.js";
 import { type FinishedReport, makeReport, type Report } from "./report/report.js";
 import type { Bead } from "./solids/bead.js";
@@ -45,6 +48,8 @@ export interface BuildOptions extends StageOptions {
   readonly decimate?: number;
   /** `draft` for looking at a design while it changes: a coarser mesh of the same ring, closed too. Default full. */
   readonly detail?: Detail;
+  /** How the mesh is turned for the printer, and what it is judged by, in place of the document's `print`. Default: that. */
+  readonly print?: Partial<PrintSettings>;
   /** Whether the result carries a three BufferGeometry too. Default false. */
   readonly geometry?: boolean;
 }
@@ -80,6 +85,7 @@ export interface BuildResult {
 export async function build(document: unknown, options: BuildOptions = {}): Promise<BuildResult> {
   const { piece = BUILD_DEFAULTS.piece, geometry = BUILD_DEFAULTS.geometry } = options;
   const finished = await buildPiece(document, options);
+  const settings = printSettings(options.print, printSettings(finished.design.print));
   // The casting before it is finished is a ring of its own sizes.
   const warnings = [...finished.report.warnings];
   const buildCast = async (finishing: Finishing) => {
@@ -87,8 +93,10 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
     warnings.push(...cast.report.warnings.filter(({ code }) => warnings.every((known) => known.code !== code)));
     return cast;
   };
-  const { mesh, allowances, weights } = await applyCasting(finished, buildCast, piece);
-  const report: Report = { ...finished.report, piece, allowances, weights, warnings };
+  const { mesh: upright, allowances, weights } = await applyCasting(finished, buildCast, piece);
+  const mesh = turn(upright, settings);
+  const print = printFigures(mesh, settings);
+  const report: Report = { ...finished.report, piece, allowances, weights, print, warnings };
   options.onProgress?.({ stage: "done", share: 1 });
   return { mesh, report, design: finished.design, ...(geometry ? { geometry: await toGeometry(mesh) } : {}) };
 }
@@ -154,6 +162,13 @@ export async function buildPiece(document: unknown, options: BuildOptions, finis
 }
 
 const accept = (mesh: Mesh) => checkSolid(mesh).closed;
+
+/** Turned, its points round to others in float32 than those that passed the gate before. */
+function turn(mesh: Mesh, settings: PrintSettings): Mesh {
+  const turned = layDown(mesh, settings);
+  if (turned !== mesh) assertSolid(turned);
+  return turned;
+}
 
 /** Loads three only where a geometry is asked for. */
 async function toGeometry(mesh: Mesh): Promise<BufferGeometry> {

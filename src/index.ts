@@ -82,6 +82,16 @@ export { openStudio, type Picture, takePicture } from "./picture/picture.js";
 export { encodePng } from "./picture/png.js";
 export { turntable, type ViewName, views } from "./picture/views.js";
 export { type PlanBeadsOptions, planBeads } from "./plan-beads.js";
+export { type PrintFigures, printFigures, type UndersideFigures } from "./print/figures.js";
+export { layDown } from "./print/lay-down.js";
+export {
+  PRINT_DEFAULTS,
+  PRINT_STANCES,
+  type PrintSettings,
+  type PrintStance,
+  printSettings,
+} from "./print/settings.js";
+export { findUndersides, type UndersideOptions, type UndersidePlace, type Undersides } from "./print/undersides.js";
 export { bandSurface, bandVolume } from "./profile/moments.js";
 export { buildProfile, type Profile, type ProfileSpec } from "./profile/profile.js";
 export { type Caution, cautions } from "./report/cautions.js";

@@ -20,6 +20,7 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
     ["closed", report.closed ? "yes" : "no"],
     ["triangles", describeTriangles(report)],
     ["volume", `${fixed(report.volume)} mm³`],
+    ["print", describePrint(report)],
     ...Object.entries(report.mass).map(([material, grams]): [string, string] => [
       "mass",
       `${fixed(grams)} g in ${material}, finished`,
@@ -32,6 +33,13 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
 function describeTriangles({ triangles, mesh: { decimation } }: Report): string {
   if (decimation === null) return String(triangles);
   return `${triangles} of ${decimation.trianglesBefore}, within ${decimation.deviation.toFixed(4)} mm`;
+}
+
+function describePrint({ print: { stance, tilt, height, layer, layers, undersides } }: Report): string {
+  const how =
+    stance === "tilted" ? `tilted by ${tilt}°` : { built: "as built", lying: "lying", standing: "standing" }[stance];
+  const steep = `${fixed(undersides.area, 1)} mm² of undersides over ${undersides.support}°`;
+  return `${how}, ${fixed(height)} mm high, ${layers} layers of ${fixed(layer)} mm, ${steep}`;
 }
 
 function describeSize({ size }: Report): string {

@@ -9,6 +9,7 @@ import { profileSchema } from "../profile/schema.js";
 import { sizeSchema } from "../sizing/size.js";
 import { CASTING_DEFAULTS, castingSchema } from "./casting.js";
 import { costingSchema, materialsRule, ownAlloysSchema } from "./materials.js";
+import { printSchema } from "./print.js";
 import { rulesSchema } from "./rules.js";
 import { DESIGN_VERSION } from "./versions.js";
 
@@ -77,6 +78,9 @@ export const designSchema = z
       .describe(
         "what the master is made larger by, so that the finished piece has the design's sizes after casting and finishing; default none",
       ),
+    print: printSchema
+      .optional()
+      .describe("how the mesh is turned before it is written, layers and steep undersides; default as it is built"),
     proud: z
       .boolean()
       .default(DESIGN_DEFAULTS.proud)

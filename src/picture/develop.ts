@@ -14,11 +14,17 @@ const BACKDROP = [0.957, 0.955, 0.95].map(fromSrgb);
 /** So strong that it comes out full: a colour that metal and paper never take. */
 const MAGENTA = [100, 0, 100] as const;
 
+/** What marked triangles are painted in, and how much of it shows in the dark: shading tells shapes apart. */
+const MARK = [0.85, 0.06, 0.04] as const;
+const MARK_GLOW = 0.35;
+
 export interface DevelopOptions {
   readonly seen: Seen;
   readonly camera: Camera;
   readonly supersample: number;
   readonly shade: Shade;
+  /** One entry a triangle, 1 for those that are painted; undefined where none is. */
+  readonly marked: Uint8Array | undefined;
   /** The shadow's map; without it the paper is plain. */
   readonly ground: Ground | undefined;
   /** Whether there is no paper at all. */
@@ -28,7 +34,7 @@ export interface DevelopOptions {
 
 /** Red, green, blue, alpha of each pixel, line by line from the top; colours are not multiplied by alpha. */
 export function develop(options: DevelopOptions): Uint8Array {
-  const { seen, camera, supersample, shade, ground, clear, exposure } = options;
+  const { seen, camera, supersample, shade, marked, ground, clear, exposure } = options;
   const width = camera.width / supersample;
   const height = camera.height / supersample;
   const pixels = new Uint8Array(4 * width * height);
@@ -57,6 +63,7 @@ export function develop(options: DevelopOptions): Uint8Array {
       if (t === NOTHING) continue;
       if (t === BACK) for (let i = from; i < x; i++) light.set(MAGENTA, 3 * i);
       else shade(t, from, x, y, light);
+      if (t !== BACK && marked !== undefined && marked[t] === 1) for (let i = from; i < x; i++) paint(light, 3 * i);
       for (let i = from; i < x; i++) {
         const to = 4 * ((i / supersample) | 0);
         sums[to] += roll(light[3 * i] * exposure);
@@ -79,6 +86,11 @@ export function develop(options: DevelopOptions): Uint8Array {
     pixels[to + 2] = toByte((sums[from + 2] + bare * BACKDROP[2]) * share);
     pixels[to + 3] = clear ? Math.round((255 * hit) / samples) : 255;
   }
+}
+
+function paint(light: Float32Array, at: number): void {
+  const grey = (light[at] + light[at + 1] + light[at + 2]) / 3;
+  for (let k = 0; k < 3; k++) light[at + k] = MARK[k] * (MARK_GLOW + (1 - MARK_GLOW) * Math.min(1, grey));
 }
 
 /** The share of light on the paper in the middle of a pixel. */

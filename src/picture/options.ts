@@ -30,6 +30,8 @@ export interface PictureOptions {
   readonly crease?: number;
   /** What is seen of triangles from behind, as through a hole: nothing (default), or magenta, so that none is missed. */
   readonly backs?: "hidden" | "magenta";
+  /** One entry for each triangle of the mesh: those with 1 are painted red, shaded as the others are. Default none. */
+  readonly marked?: Uint8Array;
 }
 
 export type Finish = "polished" | "satin";
@@ -48,7 +50,7 @@ export const PICTURE_DEFAULTS = {
   supersample: 2,
   crease: 42,
   backs: "hidden",
-} as const satisfies Required<PictureOptions>;
+} as const satisfies Required<Omit<PictureOptions, "marked">>;
 
 /** Longest side, pixels, and most samples in all: four bytes a sample are held several times over. */
 const LONGEST_SIDE = 8192;
@@ -67,6 +69,7 @@ export interface PictureSettings {
   readonly supersample: number;
   readonly crease: number;
   readonly backs: "hidden" | "magenta";
+  readonly marked: Uint8Array | undefined;
 }
 
 /**
@@ -76,9 +79,9 @@ export interface PictureSettings {
  */
 export function settingsOf(options: PictureOptions): PictureSettings {
   const given = Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined));
-  const all: Required<PictureOptions> = { ...PICTURE_DEFAULTS, ...given };
+  const all: Required<Omit<PictureOptions, "marked">> = { ...PICTURE_DEFAULTS, ...given };
   const problems: Problem[] = [];
-  const expect = (path: keyof PictureOptions, holds: boolean, allowed: string) => {
+  const expect = (path: keyof typeof all, holds: boolean, allowed: string) => {
     if (holds) return;
     problems.push({ code: "option-invalid", message: `the picture's ${path} is off`, path, value: all[path], allowed });
   };
@@ -97,7 +100,7 @@ export function settingsOf(options: PictureOptions): PictureSettings {
   const view = findView(all.view, problems);
   const look = findLook(all.material, problems);
   if (view === undefined || look === undefined || problems.length > 0) throw new AnnuletError(problems);
-  return { ...all, view, look };
+  return { ...all, view, look, marked: options.marked };
 }
 
 function findView(view: ViewName | View, problems: Problem[]): View | undefined {

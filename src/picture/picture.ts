@@ -66,6 +66,7 @@ export function openStudio(mesh: Mesh): (options?: PictureOptions) => Picture {
   const map = makeLightMap(studioLight);
   return (options = {}) => {
     const settings = settingsOf(options);
+    requireMarks(settings.marked, mesh);
     const { width, height, view, zoom, supersample, look } = settings;
     const camera = makeCamera({ view, width: width * supersample, height: height * supersample, zoom, ...ball });
     const projected = projectPoints(camera, mesh.positions);
@@ -90,12 +91,24 @@ export function openStudio(mesh: Mesh): (options?: PictureOptions) => Picture {
       mirrored: reflections,
     });
     const pixels = develop({
-      ...{ seen, camera, supersample, shade, exposure: settings.exposure },
+      ...{ seen, camera, supersample, shade, marked: settings.marked, exposure: settings.exposure },
       ground: settings.ground === "shadow" ? ground : undefined,
       clear: settings.ground === "clear",
     });
     return { width, height, pixels };
   };
+}
+
+function requireMarks(marked: Uint8Array | undefined, mesh: Mesh): void {
+  const triangles = mesh.triangles.length / 3;
+  if (marked === undefined || marked.length === triangles) return;
+  throw new AnnuletError({
+    code: "option-invalid",
+    message: "the picture's marks are not those of this mesh",
+    path: "marked",
+    value: marked.length,
+    allowed: `${triangles} entries, one for each triangle`,
+  });
 }
 
 /** A ball about the middle of the mesh's box. */

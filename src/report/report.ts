@@ -10,6 +10,7 @@ import type { Allowances } from "../measure/allowances/columns.js";
 import type { Measure } from "../measure/measure.js";
 import type { WeightTable } from "../measure/weights/weight-table.js";
 import type { Fit } from "../pattern/fit.js";
+import type { PrintFigures } from "../print/figures.js";
 import type { ResolvedSize } from "../sizing/size.js";
 import type { BeadRunReport } from "../solids/bead-report.js";
 import type { Detail } from "../solids/detail.js";
@@ -20,12 +21,14 @@ import type { StretchReport } from "../wrap/stretch.js";
 
 /** Everything measured on one ring. Lengths in mm, masses in g. */
 export interface Report extends FinishedReport {
-  /** Which piece the mesh is; all but `allowances` is of the finished one. */
+  /** Which piece the mesh is; all but `allowances` and `print` is of the finished one. */
   readonly piece: keyof Pick<Allowances, "finished" | "cast" | "master">;
   /** Sizes and weights of the finished piece, the casting and the master. */
   readonly allowances: Allowances;
   /** Weight and cost in every material. */
   readonly weights: WeightTable;
+  /** How the mesh lies for the printer: of the mesh as it is written. */
+  readonly print: PrintFigures;
 }
 
 /** What is measured on the finished piece. */

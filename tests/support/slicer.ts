@@ -55,17 +55,25 @@ export function slicerInfo(bytes: Uint8Array, ending: string): SlicerInfo {
 
 /** Volume of resin in all slices, mm³. */
 export function curedVolume(bytes: Uint8Array, ending: string): number {
+  const config = strFromU8(slice(bytes, ending)["config.ini"]);
+  const used = /^usedMaterial = (\S+)$/m.exec(config);
+  if (used === null) throw new Error(`the slicer did not say what it uses:\n${config}`);
+  // Millilitres.
+  return 1000 * Number(used[1]);
+}
+
+/** Slices of 0.05 mm that it makes: the images of them that it writes. */
+export function slicedLayers(bytes: Uint8Array, ending: string): number {
+  return Object.keys(slice(bytes, ending)).filter((name) => /^[^/]*\d{5}\.png$/.test(name)).length;
+}
+
+/** The slicer's archive, file by file. */
+function slice(bytes: Uint8Array, ending: string): Record<string, Uint8Array> {
   return inFolder((folder) => {
     const printer = put(folder, "printer.ini", new TextEncoder().encode(PRINTER));
     const sliced = join(folder, "slices.sl1");
     run(["--export-sla", "--load", printer, "--output", sliced, put(folder, `ring${ending}`, bytes)]);
-    const config = strFromU8(
-      unzipSync(readFileSync(sliced), { filter: ({ name }) => name === "config.ini" })["config.ini"],
-    );
-    const used = /^usedMaterial = (\S+)$/m.exec(config);
-    if (used === null) throw new Error(`the slicer did not say what it uses:\n${config}`);
-    // Millilitres.
-    return 1000 * Number(used[1]);
+    return unzipSync(readFileSync(sliced));
   });
 }
 

@@ -10,6 +10,7 @@ import { inspectCommand } from "./inspect.js";
 import { makeCommand } from "./make.js";
 import { motifsCommand } from "./motifs.js";
 import { pictureCommand } from "./picture.js";
+import { printCommand } from "./print.js";
 import { schemaCommand } from "./schema.js";
 import { sheetCommand } from "./sheet.js";
 import { sizesCommand } from "./sizes.js";
@@ -23,6 +24,7 @@ export const commands: readonly Command[] = [
   beadsCommand,
   tileCommand,
   pictureCommand,
+  printCommand,
   sheetCommand,
   motifsCommand,
   sizesCommand,

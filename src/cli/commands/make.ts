@@ -18,7 +18,11 @@ import {
   type Mesh,
   manifoldKernel,
   materialsOf,
+  PICTURE_DEFAULTS,
   type PieceTime,
+  PRINT_DEFAULTS,
+  PRINT_STANCES,
+  type PrintStance,
   type Problem,
   takePicture,
 } from "../../index.js";
@@ -49,6 +53,8 @@ interface MakeOptions {
   readonly kernel?: string;
   readonly maxBeads?: number;
   readonly piece?: string;
+  readonly stance?: PrintStance;
+  readonly tilt?: number;
   readonly decimate?: number;
   readonly draft?: boolean;
   readonly json?: boolean;
@@ -96,6 +102,16 @@ export const makeCommand: Command<MakeOptions> = {
       flags: "--piece <which>",
       description: `which piece the mesh is: the master to print, with all casting allowances; the casting before it is finished; or the finished piece (default: ${BUILD_DEFAULTS.piece})`,
       choices: PIECES,
+    },
+    {
+      flags: "--stance <stance>",
+      description: `how the mesh is turned for the printer: lying, standing and tilted are set down on z = 0 (default: the design's, or ${PRINT_DEFAULTS.stance})`,
+      choices: PRINT_STANCES,
+    },
+    {
+      flags: "--tilt <degrees>",
+      description: `of a tilted ring, from lying, 0, to standing, 90 (default: ${PRINT_DEFAULTS.tilt})`,
+      number: true,
     },
     {
       flags: "--decimate <mm>",
@@ -161,6 +177,7 @@ async function buildRing(text: string, path: string, options: MakeOptions, io: I
       maxBeads: options.maxBeads,
       decimate: options.decimate,
       detail: options.draft ? "draft" : BUILD_DEFAULTS.detail,
+      print: { stance: options.stance, tilt: options.tilt },
       piece: PIECES.find((piece) => piece === options.piece),
       files: filesBeside(path),
       onProgress: ({ stage, share }) => progress.update(stage, share),
@@ -179,7 +196,7 @@ function makeContents({ mesh, report, design }: BuildResult, files: readonly Mes
         format.write(mesh, {
           name: report.name,
           material,
-          thumbnail: format.carriesPicture === true ? thumbnailOf(mesh, material) : undefined,
+          thumbnail: format.carriesPicture === true ? thumbnailOf(mesh, material, report.print.stance) : undefined,
         }),
   );
   if (withReport) contents.push(() => [new TextEncoder().encode(`${JSON.stringify(report, null, 2)}\n`)]);
@@ -189,8 +206,10 @@ function makeContents({ mesh, report, design }: BuildResult, files: readonly Mes
 /** Pixels of the picture that a file carries; viewers of files show about as many. */
 const THUMBNAIL = 256;
 
-function thumbnailOf(mesh: Mesh, material: Look): Uint8Array {
-  return encodePng(takePicture(mesh, { width: THUMBNAIL, height: THUMBNAIL, material, ground: "clear" }));
+/** A ring that was turned is shown as it lies on the plate. */
+function thumbnailOf(mesh: Mesh, material: Look, stance: PrintStance): Uint8Array {
+  const view = stance === "built" ? PICTURE_DEFAULTS.view : "lying";
+  return encodePng(takePicture(mesh, { width: THUMBNAIL, height: THUMBNAIL, view, material, ground: "clear" }));
 }
 
 function tell({ report }: BuildResult, written: readonly WrittenFile[], options: MakeOptions, io: Io): void {

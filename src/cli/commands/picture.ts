@@ -198,6 +198,7 @@ async function loadMesh(path: string, { tolerance, material }: Options, io: Io):
   try {
     const { mesh, report } = await build(tolerance === undefined ? design : { ...design, tolerance }, {
       piece: "finished",
+      print: { stance: "built" },
       files: filesBeside(path),
       onProgress: ({ stage, share }) => progress.update(stage, share),
     });

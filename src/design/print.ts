@@ -1,0 +1,48 @@
+/**
+ * The `print` part of the document: how the mesh is turned before it is written, and what it is judged by.
+ */
+import { z } from "zod";
+import { PRINT_DEFAULTS, PRINT_RANGES, PRINT_STANCES, UNTILTED } from "../print/settings.js";
+
+const [leastTilt, mostTilt] = PRINT_RANGES.tilt;
+const [leastLayer, mostLayer] = PRINT_RANGES.layer;
+const [leastSupport, mostSupport] = PRINT_RANGES.support;
+
+export const printSchema = z
+  .strictObject({
+    stance: z
+      .enum(PRINT_STANCES)
+      .default(PRINT_DEFAULTS.stance)
+      .describe(
+        "how the written mesh is turned: built (not at all), or set down on z = 0 lying (finger axis upright), standing (axis level, top of the ring up) or tilted; default built",
+      ),
+    tilt: z
+      .number()
+      .min(leastTilt)
+      .max(mostTilt)
+      .optional()
+      .describe(
+        `of a tilted ring, degrees from lying (0) to standing (90), ${leastTilt} to ${mostTilt}; default ${PRINT_DEFAULTS.tilt}`,
+      ),
+    layer: z
+      .number()
+      .min(leastLayer)
+      .max(mostLayer)
+      .default(PRINT_DEFAULTS.layer)
+      .describe(
+        `thickness of a layer, mm, ${leastLayer} to ${mostLayer}; default ${PRINT_DEFAULTS.layer} (common practice, no source)`,
+      ),
+    support: z
+      .number()
+      .min(leastSupport)
+      .max(mostSupport)
+      .default(PRINT_DEFAULTS.support)
+      .describe(
+        `undersides that lean further from the upright than this are marked as steep, degrees, ${leastSupport} to ${mostSupport}; default ${PRINT_DEFAULTS.support} (common practice, no source)`,
+      ),
+  })
+  .refine(({ stance, tilt }) => tilt === undefined || stance === "tilted", {
+    path: ["tilt"],
+    message: UNTILTED.message,
+    params: { allowed: UNTILTED.allowed },
+  });
