@@ -122,7 +122,7 @@ export const printCommand: Command<Options> = {
       const turned = layDown(mesh, settings);
       const { steep } = findUndersides(turned, settings);
       const view = { stance: "lying", azimuth, elevation } as const;
-      return [encodePng(takePicture(turned, { view, marked: steep, finish: "satin", material: "resin" }))];
+      return [encodePng(takePicture(turned, { view, marked: steep, finish: "satin" }))];
     };
     const written = await writeOutputs(targets.map((target) => ({ target, chunks: shoot })));
     if (options.json) printJson(io, figures);
