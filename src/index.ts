@@ -94,6 +94,7 @@ export {
 export { findUndersides, type UndersideOptions, type UndersidePlace, type Undersides } from "./print/undersides.js";
 export { bandSurface, bandVolume } from "./profile/moments.js";
 export { buildProfile, type Profile, type ProfileSpec } from "./profile/profile.js";
+export { allowanceRows } from "./report/allowance-rows.js";
 export { type Caution, cautions } from "./report/cautions.js";
 export { drawFindings, type FindingsDrawing } from "./report/findings-drawing.js";
 export { drawFriezeGroups } from "./report/frieze-drawing.js";

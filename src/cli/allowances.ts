@@ -1,7 +1,7 @@
 /**
  * Casting allowances as a table: the piece finished, as cast and as the master.
  */
-import type { AllowanceColumn, Allowances } from "../index.js";
+import { type Allowances, allowanceRows } from "../index.js";
 import { fixed, NOTHING } from "./show.js";
 import { type Column, showTable } from "./table.js";
 
@@ -13,23 +13,10 @@ const COLUMNS: readonly Column[] = [
 ];
 
 /** The table and what is to be known of it; without allowances that alone. */
-export function describeAllowances({ any, finished, cast, master, scale, notes }: Allowances): string {
+export function describeAllowances(allowances: Allowances): string {
+  const { any, scale, notes } = allowances;
   if (!any) return notes.join("\n");
-  const row = (name: string, show: (column: AllowanceColumn) => string) => [
-    name,
-    ...[finished, cast, master].map(show),
-  ];
-  const length = (value: number | null) => (value === null ? NOTHING : fixed(value));
-  const rows = [
-    row("bore, mm", ({ bore }) => length(bore)),
-    row("width, mm", ({ width }) => length(width)),
-    row("thickness, mm", ({ thickness }) => length(thickness)),
-    row("wall under the seat, mm", ({ wall }) => length(wall)),
-    row("relief, mm", ({ relief }) => length(relief)),
-    row("volume, mm³", ({ volume }) => length(volume)),
-    row("weight, g", ({ weight }) => length(weight)),
-    row("weighed in", ({ material }) => material),
-  ];
+  const rows = allowanceRows(allowances, (value) => (value === null ? NOTHING : fixed(value)));
   const factors = `The master is ${fixed(scale.radial, 5)} times the casting across the finger axis, ${fixed(scale.axial, 5)} times along it.`;
   return [showTable(COLUMNS, rows), "", factors, ...notes].join("\n");
 }

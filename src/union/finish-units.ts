@@ -55,12 +55,12 @@ export async function finishUnits(by: Kernel, ring: RingUnits, finish: RingFinis
 /** The fewest neighbouring units that hold all bodies. */
 function touchedUnits(bodies: readonly Mesh[], { units, from }: RingUnits): { first: number; count: number } {
   const touched = new Uint8Array(units);
-  const step = TURN / units;
+  const unitAt = (angle: number) => Math.floor(((angle - TURN * Math.floor(angle / TURN)) / TURN) * units) % units;
   for (const { positions } of bodies) {
     for (let i = 0; i < positions.length; i += 3) {
       const angle = Math.atan2(positions[i + 1], positions[i]) - from;
-      for (const room of [-ROOM, ROOM])
-        touched[Math.floor((angle + room) / step - units * Math.floor((angle + room) / TURN)) % units] = 1;
+      touched[unitAt(angle - ROOM)] = 1;
+      touched[unitAt(angle + ROOM)] = 1;
     }
   }
   // The widest gap between units that are touched is left out.

@@ -1,9 +1,10 @@
 /**
  * The sheet's tables: sizes, fit, beads, allowances, weights.
  */
-import type { AllowanceColumn, Allowances } from "../../measure/allowances/columns.js";
+import type { Allowances } from "../../measure/allowances/columns.js";
 import type { WeightRow, WeightTable } from "../../measure/weights/weight-table.js";
 import { sizeTable } from "../../sizing/size-table.js";
+import { allowanceRows } from "../allowance-rows.js";
 import type { Report } from "../report.js";
 import { type Column, paragraph, table } from "./html.js";
 
@@ -74,22 +75,9 @@ export function beadTable({ beads }: Report): string {
 }
 
 /** The piece finished, as cast and as the master. */
-export function allowanceTable({ finished, cast, master, scale, notes, any }: Allowances): string {
-  const row = (name: string, show: (column: AllowanceColumn) => string) => [
-    name,
-    ...[finished, cast, master].map(show),
-  ];
-  const length = (value: number | null) => (value === null ? NOTHING : mm(value));
-  const rows = [
-    row("bore, mm", ({ bore }) => length(bore)),
-    row("width, mm", ({ width }) => length(width)),
-    row("thickness, mm", ({ thickness }) => length(thickness)),
-    row("wall under the seat, mm", ({ wall }) => length(wall)),
-    row("relief, mm", ({ relief }) => length(relief)),
-    row("volume, mm³", ({ volume }) => length(volume)),
-    row("weight, g", ({ weight }) => length(weight)),
-    row("weighed in", ({ material }) => material),
-  ];
+export function allowanceTable(allowances: Allowances): string {
+  const { scale, notes, any } = allowances;
+  const rows = allowanceRows(allowances, (value) => (value === null ? NOTHING : mm(value)));
   const factors = any
     ? [`Master over casting: ${scale.radial.toFixed(5)} across the finger axis, ${scale.axial.toFixed(5)} along it.`]
     : [];
