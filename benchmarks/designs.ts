@@ -52,18 +52,29 @@ const FINE_BEAD = 0.12;
 /** Spacings over diameter: each has about twice the beads of the one before it. */
 const PITCHES = [20, 9, 4.4, 2.15, 1.06];
 
+/** Beads of a rail on each of its 9 tiles at the densest spacing. They are counted, so that every tile has as many. */
+const [TILES, RAIL_BEADS] = [9, 58];
+
 /** The README's design with about 200 to 4 000 beads; all else is the same. */
 export const beadier: readonly TimedDesign[] = PITCHES.map((pitch) => ({
   name: `beads every ${pitch} diameters`,
   document: latticeWith((design) => {
-    for (const run of [...design.pattern.regions.map(({ beads }) => beads), ...design.beads]) {
-      if (run !== undefined) Object.assign(run, { diameter: FINE_BEAD, pitch });
-    }
+    for (const { beads } of design.pattern.regions) if (beads) Object.assign(beads, { diameter: FINE_BEAD, pitch });
+    const count = TILES * evenNear((RAIL_BEADS * PITCHES[PITCHES.length - 1]) / pitch);
+    design.beads = design.beads.map(() => ({ along: "rail", diameter: FINE_BEAD, count }));
   }),
 }));
 
+/** The even number nearest to one: a tile's halves have as many. */
+function evenNear(value: number): number {
+  return 2 * Math.max(1, Math.round(value / 2));
+}
+
 /** About the README's tile along the band: 28 make the largest bore. How far its reference radius lies outside the bore, mm. */
 const [TILE, DEPTH] = [7, 1.35];
+
+/** Beads of a rail on each tile of those rings, so that every tile has as many. */
+const RAIL_BEADS_WIDE = 16;
 
 /** The README's design on a ring that takes so many of its tiles: 7 is a child's finger, 28 a bangle. */
 export const larger: readonly TimedDesign[] = [7, 14, 28].map((repeats) => ({
@@ -86,6 +97,7 @@ function withRepeats(repeats: number): Lattice {
   return latticeWith((design) => {
     design.size = { diameter: (repeats * TILE) / Math.PI - 2 * DEPTH };
     design.pattern.fit.repeats = repeats;
+    design.beads = design.beads.map(({ diameter }) => ({ along: "rail", diameter, count: RAIL_BEADS_WIDE * repeats }));
   });
 }
 
@@ -97,8 +109,10 @@ interface Lattice {
 }
 
 interface Beads {
+  along?: string;
   diameter: number;
   pitch?: number;
+  count?: number;
 }
 
 function latticeWith(change: (design: Lattice) => void): Lattice {
