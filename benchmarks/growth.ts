@@ -5,13 +5,11 @@
  */
 import { turnRound } from "../src/mesh/turn-round.js";
 import { uniteBodies } from "../src/union/bodies.js";
-import { groupDisjoint } from "../src/union/groups.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
 import { makeUnit } from "../src/union/unit.js";
 import { type Checksum, checksumOf } from "./checksum.js";
 import { beadier, larger, type TimedDesign } from "./designs.js";
 import { atLeastFew, type Effort } from "./effort.js";
-import { manifoldUnion } from "./manifold-union.js";
 import { partsOf } from "./parts-of.js";
 import { type Timing, timeTask } from "./time-task.js";
 
@@ -23,8 +21,6 @@ export interface GrowthRow {
   readonly unitBeads: number;
   readonly unite: Timing;
   readonly copy: Timing;
-  /** The reference: the whole ring by manifold-3d. */
-  readonly whole: Timing;
   /** Of the ring. */
   readonly checksum: Checksum;
 }
@@ -59,9 +55,6 @@ async function timeOne({ name, document }: TimedDesign, effort: Effort): Promise
     { name: "its copies", run: () => turnRound(part, units) },
     effort,
   );
-  const all = parts.bodies();
-  const merged = [all.band, ...all.reliefs, ...groupDisjoint(all.beads)];
-  const { timing: whole } = await timeTask({ name: "the whole ring", run: () => manifoldUnion(merged) }, effort);
   const counts = { units, beads: spheres.length, unitBeads: unit.beads.length };
-  return { name, ...counts, unite, copy, whole, checksum: checksumOf(ring) };
+  return { name, ...counts, unite, copy, checksum: checksumOf(ring) };
 }

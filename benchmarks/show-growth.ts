@@ -2,7 +2,7 @@
  * The tables of growth.
  */
 import { type Column, showTable } from "../src/cli/table.js";
-import { FASTER, faster, microseconds, milliseconds, ratio, show, TIMES, times } from "./cells.js";
+import { microseconds, milliseconds, ratio, show, TIMES, times } from "./cells.js";
 import type { Growth } from "./growth.js";
 
 /** The reference is that the CPU time grows no faster than the beads: each further bead costs no more than those before. */
@@ -14,16 +14,12 @@ export function showByBeads({ byBeads }: Growth): string {
     ...TIMES,
     { head: "µs CPU a bead", align: "right" },
     { head: "a further bead", align: "right" },
-    { head: "whole ring ms", align: "right" },
-    ...FASTER,
     { head: "result" },
   ];
-  const rows = byBeads.map(({ name, beads, unitBeads, unite, copy, whole, checksum }, i) => [
+  const rows = byBeads.map(({ name, beads, unitBeads, unite, checksum }, i) => [
     ...[name, String(beads), String(unitBeads), ...times(unite)],
     microseconds(unite.cpu / unitBeads),
     i === 0 ? "" : microseconds((unite.cpu - byBeads[i - 1].unite.cpu) / (unitBeads - byBeads[i - 1].unitBeads)),
-    milliseconds(whole.median),
-    ...faster(whole, unite, copy),
     show(checksum),
   ]);
   const [first, last] = [byBeads[0], byBeads[byBeads.length - 1]];
@@ -39,19 +35,15 @@ export function showByUnits({ byUnits }: Growth): string {
     { head: "beads", align: "right" },
     ...timesOf("unit"),
     ...timesOf("copies"),
-    { head: "whole ring ms", align: "right" },
-    ...FASTER,
     { head: "result" },
   ];
-  const rows = byUnits.map(({ name, beads, unite, copy, whole, checksum }) => [
+  const rows = byUnits.map(({ name, beads, unite, copy, checksum }) => [
     ...[name, String(beads)],
     ...[unite, copy].flatMap((timing) => [
       milliseconds(timing.median),
       milliseconds(timing.cpu),
       ratio(timing.cpu / (timing === unite ? byUnits[0].unite : byUnits[0].copy).cpu),
     ]),
-    milliseconds(whole.median),
-    ...faster(whole, unite, copy),
     show(checksum),
   ]);
   const what = "the same tile, ever more of them; wanted: a unit takes as long in all, only copying grows";
