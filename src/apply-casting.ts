@@ -40,12 +40,14 @@ export interface Casting {
  * Works out a piece's allowances and its mesh at one time.
  *
  * @param build builds it with a finishing allowance
+ * @param dress what the casting carries beside the ring, and the master with it; no size or weight counts that
  * @throws what that throws, said of the unfinished casting; `not-closed` where the scaled mesh fails the gate
  */
 export async function applyCasting(
   finished: Built,
   build: (finishing: Finishing) => Promise<Built>,
   time: PieceTime,
+  dress: (cast: Built) => Promise<Mesh> = async ({ mesh }) => mesh,
 ): Promise<Casting> {
   const { casting, costing, material } = finished.design;
   const alloys = materialsOf(finished.design);
@@ -61,8 +63,9 @@ export async function applyCasting(
     pattern: cast.volume * radial ** 2 * axial,
   };
   const weights = weighPiece(volumes, { alloys, pattern, ...costing });
-  const meshes = { finished: () => finished.mesh, cast: () => cast.mesh, master: () => scaleMesh(cast.mesh, scale) };
-  return { mesh: meshes[time](), allowances, weights };
+  if (time === "finished") return { mesh: finished.mesh, allowances, weights };
+  const dressed = await dress(cast);
+  return { mesh: time === "cast" ? dressed : scaleMesh(dressed, scale), allowances, weights };
 }
 
 function sizesOf({ profile, pattern, volume }: Built): PieceSizes {

@@ -2,7 +2,8 @@
  * The whole pipeline: document → size → fit → profile → pattern → wrap → marks (all laid out flat) → solids → union →
  * checks → measure.
  */
-import { applyCasting, type PieceTime } from "./apply-casting.js";
+import { addSprue, type SprueReport } from "./add-sprue.js";
+import { applyCasting, type Built, type PieceTime } from "./apply-casting.js";
 import { decimateSolid, requireDeviation } from "./checks/decimate-solid.js";
 import { assertSolid, checkSolid } from "./checks/gate.js";
 import { checkHeadroom } from "./checks/headroom.js";
@@ -93,12 +94,22 @@ export async function build(document: unknown, options: BuildOptions = {}): Prom
     warnings.push(...cast.report.warnings.filter(({ code }) => warnings.every((known) => known.code !== code)));
     return cast;
   };
-  const { mesh: upright, allowances, weights } = await applyCasting(finished, buildCast, piece);
+  const { design } = finished;
+  let sprue: SprueReport | null = null;
+  const dress = async ({ mesh, profile }: Built): Promise<Mesh> => {
+    if (design.sprue === undefined) return mesh;
+    const { kernel = BUILD_DEFAULTS.kernel, signal } = options;
+    const metal = findAlloy(design.material, { alloys: materialsOf(design) });
+    const sprued = await addSprue(mesh, design.sprue, metal, { profile, tolerance: design.tolerance, kernel, signal });
+    sprue = sprued.report;
+    return sprued.mesh;
+  };
+  const { mesh: upright, allowances, weights } = await applyCasting(finished, buildCast, piece, dress);
   const mesh = turn(upright, settings);
   const print = printFigures(mesh, settings);
-  const report: Report = { ...finished.report, piece, allowances, weights, print, warnings };
+  const report: Report = { ...finished.report, piece, allowances, weights, print, sprue, warnings };
   options.onProgress?.({ stage: "done", share: 1 });
-  return { mesh, report, design: finished.design, ...(geometry ? { geometry: await toGeometry(mesh) } : {}) };
+  return { mesh, report, design, ...(geometry ? { geometry: await toGeometry(mesh) } : {}) };
 }
 
 /** A ring as it was built, with what was laid out for it. */

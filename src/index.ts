@@ -1,5 +1,6 @@
 /** annulet's public names. */
 
+export type { SprueReport } from "./add-sprue.js";
 export type { PieceTime } from "./apply-casting.js";
 export { BENCH_SHEET_DEFAULTS, type BenchSheet, type BenchSheetOptions, benchSheet } from "./bench-sheet.js";
 export { BUILD_DEFAULTS, type BuildOptions, type BuildResult, build } from "./build.js";

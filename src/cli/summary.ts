@@ -20,6 +20,7 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
     ["closed", report.closed ? "yes" : "no"],
     ["triangles", describeTriangles(report)],
     ["volume", `${fixed(report.volume)} mm³`],
+    ...describeSprue(report),
     ["print", describePrint(report)],
     ...Object.entries(report.mass).map(([material, grams]): [string, string] => [
       "mass",
@@ -33,6 +34,17 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
 function describeTriangles({ triangles, mesh: { decimation } }: Report): string {
   if (decimation === null) return String(triangles);
   return `${triangles} of ${decimation.trianglesBefore}, within ${decimation.deviation.toFixed(4)} mm`;
+}
+
+function describeSprue({ sprue }: Report): [string, string][] {
+  if (sprue === null) return [];
+  const { volume, weight, material, covers } = sprue;
+  return [
+    [
+      "sprue",
+      `${fixed(volume)} mm³, ${fixed(weight)} g in ${material}, over ${fixed(covers)} mm of the band; not counted above or below`,
+    ],
+  ];
 }
 
 function describePrint({ print: { stance, tilt, height, layer, layers, undersides } }: Report): string {

@@ -11,6 +11,7 @@ import { CASTING_DEFAULTS, castingSchema } from "./casting.js";
 import { costingSchema, materialsRule, ownAlloysSchema } from "./materials.js";
 import { printSchema } from "./print.js";
 import { rulesSchema } from "./rules.js";
+import { sprueSchema } from "./sprue.js";
 import { DESIGN_VERSION } from "./versions.js";
 
 /** Defaults of the document's own fields; lengths in mm. */
@@ -78,6 +79,9 @@ export const designSchema = z
       .describe(
         "what the master is made larger by, so that the finished piece has the design's sizes after casting and finishing; default none",
       ),
+    sprue: sprueSchema
+      .optional()
+      .describe("a stem for casting that stands on the casting and the master, and is cut off later; default none"),
     print: printSchema
       .optional()
       .describe("how the mesh is turned before it is written, layers and steep undersides; default as it is built"),

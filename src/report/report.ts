@@ -1,6 +1,7 @@
 /**
  * The report of a build: what a workshop reads, as plain JSON.
  */
+import type { SprueReport } from "../add-sprue.js";
 import type { Decimation } from "../checks/decimate-solid.js";
 import type { SolidCheck } from "../checks/gate.js";
 import type { Design } from "../design/schema.js";
@@ -29,6 +30,8 @@ export interface Report extends FinishedReport {
   readonly weights: WeightTable;
   /** How the mesh lies for the printer: of the mesh as it is written. */
   readonly print: PrintFigures;
+  /** The drawn sprue at the casting's size; null where the mesh carries none. No other figure of the ring counts it. */
+  readonly sprue: SprueReport | null;
 }
 
 /** What is measured on the finished piece. */

@@ -50,6 +50,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   stages: [...BASE, "pause"],
   "lay-out": [...BASE, "files", "lettering", "marks", "stages", "design", "measure (types)", ...BODY],
   "apply-casting": [...BASE, "mesh", "design", "profile", "pattern (types)", "checks", "measure"],
+  "add-sprue": [...BASE, "mesh", "design (types)", "profile (types)", "solids", "union", "checks", "measure"],
   castability: [
     ...BASE,
     "mesh",
@@ -68,6 +69,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     "stages",
     "lay-out",
     "apply-casting",
+    "add-sprue",
     "design",
     ...BODY,
     "union",
@@ -97,6 +99,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   report: [
     ...BASE,
     "mesh",
+    "add-sprue (types)",
     "design (types)",
     "sizing",
     ...BODY.filter((part) => part !== "sizing").map((part) => `${part} (types)`),
@@ -120,6 +123,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
     "measure",
     "stages",
     "apply-casting (types)",
+    "add-sprue (types)",
     "check-design",
     "build",
     "fit-design",

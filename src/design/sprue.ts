@@ -1,0 +1,43 @@
+/**
+ * The `sprue` part of the document: the stem that metal flows in by, drawn on the casting and the master.
+ */
+import { z } from "zod";
+
+/** Defaults; mm and degrees. The back of the band and a rounded root: common practice, no source. */
+export const SPRUE_DEFAULTS = { at: 270, across: 0, fillet: 0.5 } as const;
+
+export const sprueSchema = z.strictObject({
+  diameter: z
+    .number()
+    .min(0.5)
+    .max(10)
+    .describe("of the stem where it stands on the band, without its fillet, mm, 0.5 to 10; ask your caster"),
+  length: z.number().min(1).max(60).describe("from the band's surface to the stem's end, mm, 1 to 60"),
+  end: z
+    .number()
+    .min(0.5)
+    .max(20)
+    .optional()
+    .describe("diameter at the stem's end, mm, 0.5 to 20; default as where it stands, a plain cylinder"),
+  at: z
+    .number()
+    .min(-360)
+    .max(360)
+    .default(SPRUE_DEFAULTS.at)
+    .describe("where it stands round the band, degrees, -360 to 360, 90 is the top of the ring; default 270, the back"),
+  across: z
+    .number()
+    .min(-50)
+    .max(50)
+    .default(SPRUE_DEFAULTS.across)
+    .describe("where its middle stands along the finger axis, mm from the band's middle, -50 to 50; default 0"),
+  fillet: z
+    .number()
+    .min(0)
+    .max(5)
+    .default(SPRUE_DEFAULTS.fillet)
+    .describe("radius by which it widens where it joins the band, mm, 0 to 5; default 0.5"),
+});
+
+/** A sprue as the pipeline takes it. */
+export type SprueSpec = z.output<typeof sprueSchema>;
