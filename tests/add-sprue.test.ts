@@ -92,6 +92,20 @@ describe("a ring with its sprue", () => {
     expect(checkSolid(mesh)).toMatchObject({ closed: true, components: 1 });
   });
 
+  it.each([
+    [{ ...sprue, diameter: 0.2 }, "sprue.diameter"],
+    [{ ...sprue, length: 0 }, "sprue.length"],
+    [{ diameter: 2 }, "sprue.length"],
+    [{ ...sprue, taper: 3 }, "sprue.taper"],
+    [{ ...sprue, length: 1, fillet: 4 }, "sprue.fillet"],
+  ])("%j is refused with its place and what is allowed", async (spec, path) => {
+    const reason: unknown = await build({ ...plain, sprue: spec }).catch((error) => error);
+    expect(reason).toBeInstanceOf(AnnuletError);
+    const { problems } = reason as AnnuletError;
+    expect(problems).toMatchObject([{ path }]);
+    expect(String(problems[0].allowed ?? problems[0].hint)).not.toBe("undefined");
+  });
+
   it("is refused where the band does not carry it", async () => {
     const reason: unknown = await build({ ...plain, sprue: { ...sprue, diameter: 5 } }).catch((error) => error);
     expect(reason).toBeInstanceOf(AnnuletError);
