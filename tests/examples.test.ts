@@ -25,7 +25,7 @@ it("there are examples", () => {
  * Triangles that cross are let pass, for now, where they are few and cross by less than tidying moves points, 2 µm: one pair
  * in so many triangles, and so deep in mm. Measured over the examples: 1 in 1 382, 0.00012 mm.
  */
-const CROSSING = { triangles: 700, depth: 0.001 };
+const CROSSING = { triangles: 500, depth: 0.001 };
 
 let checker: Checker | undefined;
 beforeAll(() => {
