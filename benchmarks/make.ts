@@ -29,7 +29,7 @@ export function make(text: string): Made {
     const [design, stl, report] = ["design.json", "ring.stl", "report.json"].map((name) => path.join(folder, name));
     writeFileSync(design, text);
     const usage = new URL("child-usage.js", import.meta.url).href;
-    const program = fileURLToPath(new URL("dist/cli/main.js", import.meta.resolve("annulet/package.json")));
+    const program = fileURLToPath(new URL("dist/bin/main.js", import.meta.resolve("annulet/package.json")));
     const args = ["--import", usage, program, "make", design, "-o", stl, "--report", report, "--quiet"];
     const start = performance.now();
     const { status, stderr, output } = spawnSync(process.execPath, args, {

@@ -9,7 +9,7 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, it, onTestFinished } from "vitest";
 import { namesIn, PLAIN, PROUD, put, tempFolder } from "./support.js";
 
-const MAIN = fileURLToPath(new URL("../../dist/cli/main.js", import.meta.url));
+const MAIN = fileURLToPath(new URL("../../dist/bin/main.js", import.meta.url));
 
 /** A ring that takes seconds: the finest mesh a document may ask for, under 4 000 beads. */
 const SLOW = {
