@@ -13,6 +13,16 @@ const MANY_RINGS = fileURLToPath(new URL("support/many-rings.mjs", import.meta.u
 const RINGS = 300;
 const FIRST = 50;
 
+/** Rings from one look at the memory to the next, and looks of which the middle one counts: single ones scatter by 2 %. */
+const EVERY = 10;
+const LOOKS = 5;
+
+/**
+ * Without these the engine's own young generation grows by up to 30 MB when it likes, on a loaded machine another time than
+ * on a quiet one, and hides what is asked here: what rings leave behind. What is not deleted grows beyond that all the same.
+ */
+const FLAGS = ["--expose-gc", "--max-semi-space-size=1"];
+
 interface Outcome {
   readonly counts: Readonly<Record<string, number>>;
   readonly memory: readonly { readonly ring: number; readonly rss: number }[];
@@ -25,7 +35,7 @@ describe.skipIf(!existsSync(LIBRARY))("300 rings in one process", () => {
   it(
     "hold at the last what they held at the 50th, within a tenth, though some fail and some are stopped",
     async () => {
-      const words = ["--expose-gc", MANY_RINGS, `${RINGS}`, `${FIRST}`];
+      const words = [...FLAGS, MANY_RINGS, `${RINGS}`, `${EVERY}`];
       const { stdout } = await promisify(execFile)(process.execPath, words);
       const { counts, memory }: Outcome = JSON.parse(stdout);
       expect(counts).toEqual({
@@ -36,10 +46,15 @@ describe.skipIf(!existsSync(LIBRARY))("300 rings in one process", () => {
         headroom: RINGS / 15,
         "font-file-missing": RINGS / 15,
       });
-      const [first, last] = [memory[0], memory[memory.length - 1]];
-      expect([first.ring, last.ring]).toEqual([FIRST, RINGS]);
-      expect(Math.abs(last.rss / first.rss - 1), JSON.stringify(memory)).toBeLessThan(0.1);
+      expect(memory.map(({ ring }) => ring)).toEqual(Array.from({ length: RINGS / EVERY }, (_, i) => (i + 1) * EVERY));
+      const around = memory.findIndex(({ ring }) => ring === FIRST) - (LOOKS - 1) / 2;
+      const [first, last] = [memory.slice(around, around + LOOKS), memory.slice(-LOOKS)].map(middle);
+      expect(Math.abs(last / first - 1), JSON.stringify(memory)).toBeLessThan(0.1);
     },
     PATIENCE,
   );
 });
+
+function middle(looks: Outcome["memory"]): number {
+  return looks.map(({ rss }) => rss).sort((a, b) => a - b)[(looks.length - 1) / 2];
+}
