@@ -10,6 +10,7 @@ import { MeshBVH } from "three-mesh-bvh";
 import type { Point3 } from "../math/point.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { unitFaceNormals } from "../mesh/normals.js";
+import { triangleAreas } from "../mesh/triangle-areas.js";
 
 /** Metal between two faces of a solid. */
 export interface Wall {
@@ -142,16 +143,6 @@ export function distance(a: Point3, b: Point3): number {
 /** Two shares of a square as two shares of the triangle that is half of it. */
 function folded(a: number, b: number): readonly [number, number] {
   return a + b > 1 ? [1 - a, 1 - b] : [a, b];
-}
-
-/** mm² of each triangle. */
-function triangleAreas({ positions: p, triangles }: Mesh): Float64Array {
-  return Float64Array.from({ length: triangles.length / 3 }, (_, t) => {
-    const [a, b, c] = [3 * triangles[3 * t], 3 * triangles[3 * t + 1], 3 * triangles[3 * t + 2]];
-    const [ux, uy, uz] = [p[b] - p[a], p[b + 1] - p[a + 1], p[b + 2] - p[a + 2]];
-    const [vx, vy, vz] = [p[c] - p[a], p[c + 1] - p[a + 1], p[c + 2] - p[a + 2]];
-    return Math.hypot(uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx) / 2;
-  });
 }
 
 /** Below this share of its length a vector counts as upright. */

@@ -2,6 +2,7 @@
  * Repeats a part of the round about the z axis, by index: each part ends in points of the next one, so no gap can open.
  */
 import { TURN } from "../units.js";
+import type { Clipped } from "./clip.js";
 import type { Mesh } from "./mesh.js";
 
 /** A part that the next one follows. */
@@ -11,16 +12,9 @@ export interface TurnPart {
   readonly follows: Int32Array;
 }
 
-/** Some of the places of a part, one after the other, open at both ends. */
-export interface TurnChain {
-  readonly mesh: Mesh;
-  /** For each vertex 1 where it lies at the chain's start, 2 where at its end, 0 elsewhere. */
-  readonly ends: Uint8Array;
-}
-
-/** Bits of a chain's ends. */
-export const CHAIN_START = 1;
-export const CHAIN_END = 2;
+/** Bits of the points at the start and at the end of a part of the round. */
+export const START = 1;
+export const END = 2;
 
 /** The part turned to so many places round the axis. */
 export function turnRound(part: TurnPart, places: number): Mesh {
@@ -28,17 +22,17 @@ export function turnRound(part: TurnPart, places: number): Mesh {
 }
 
 /**
- * The part turned to some of so many places round the axis.
+ * The part turned to some of so many places round the axis, open at both ends.
  *
  * @param first number of the first of them
  * @param count at least 1, fewer than all
  */
-export function turnChain(part: TurnPart, places: number, first: number, count: number): TurnChain {
+export function turnChain(part: TurnPart, places: number, first: number, count: number): Clipped {
   const { mesh, own } = turnTo(part, places, first, count, false);
-  const ends = new Uint8Array(mesh.positions.length / 3).fill(CHAIN_END, own * count);
+  const marks = new Uint8Array(mesh.positions.length / 3).fill(END, own * count);
   const slot = slotsOf(part.follows).slot;
-  for (const start of part.follows) if (start !== -1) ends[slot[start]] |= CHAIN_START;
-  return { mesh, ends };
+  for (const start of part.follows) if (start !== -1) marks[slot[start]] |= START;
+  return { mesh, marks };
 }
 
 /** New numbers of the vertices that a part has for itself; −1 for those of the next part. */

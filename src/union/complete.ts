@@ -3,11 +3,9 @@
  */
 import { addImage } from "../mesh/add-image.js";
 import type { Clipped } from "../mesh/clip.js";
-import type { TurnPart } from "../mesh/turn-round.js";
+import { END, START, type TurnPart } from "../mesh/turn-round.js";
 
-/** Bits of the planes that bound a unit. */
-export const START = 1;
-export const END = 2;
+/** Bit of the points on the middle plane, beside those of a unit's start and end. */
 export const MIDDLE = 4;
 
 /** A unit and its mirror image in the plane z = 0. */

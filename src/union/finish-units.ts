@@ -6,10 +6,9 @@ import { after, before, type HalfSpace } from "../math/half-space.js";
 import { capMesh } from "../mesh/cap.js";
 import type { Clipped } from "../mesh/clip.js";
 import { concatMeshes, type Mesh } from "../mesh/mesh.js";
-import { CHAIN_END, CHAIN_START, type TurnChain, type TurnPart, turnChain } from "../mesh/turn-round.js";
+import { END, START, type TurnPart, turnChain } from "../mesh/turn-round.js";
 import { TURN } from "../units.js";
 import { finishRing, type RingFinish } from "./bodies.js";
-import { END, START } from "./complete.js";
 import type { Kernel } from "./kernels/kernel.js";
 import { joinSeam } from "./seam.js";
 import { tidyOpen } from "./tidy.js";
@@ -43,13 +42,7 @@ export async function finishUnits(by: Kernel, ring: RingUnits, finish: RingFinis
   const closed = closeEnds(turnChain(part, units, first, count), stretch);
   const worked = tidyOpen(openStretch(await finishRing(by, closed, finish), stretch));
   const rest = turnChain(part, units, first + count, units - count);
-  return joinRound(
-    {
-      mesh: worked.mesh,
-      ends: worked.marks.map((mark) => (mark & START ? CHAIN_START : 0) | (mark & END ? CHAIN_END : 0)),
-    },
-    rest,
-  );
+  return joinRound(worked, rest);
 }
 
 /** The fewest neighbouring units that hold all bodies. */
@@ -75,31 +68,29 @@ function touchedUnits(bodies: readonly Mesh[], { units, from }: RingUnits): { fi
 }
 
 /** A chain closed by flat faces at both its ends. */
-function closeEnds({ mesh, ends }: TurnChain, { from, to }: { readonly from: number; readonly to: number }): Mesh {
+function closeEnds({ mesh, marks }: Clipped, { from, to }: { readonly from: number; readonly to: number }): Mesh {
   const planes: [HalfSpace, number][] = [
-    [after(from), CHAIN_START],
-    [before(to), CHAIN_END],
+    [after(from), START],
+    [before(to), END],
   ];
-  return planes.reduce((open, [plane, bit]) => capMesh(open, plane, (vertex) => (ends[vertex] & bit) !== 0), mesh);
+  return planes.reduce((open, [plane, bit]) => capMesh(open, plane, (vertex) => (marks[vertex] & bit) !== 0), mesh);
 }
 
 /** Two chains that go on in each other, as one ring. */
-function joinRound(a: TurnChain, b: TurnChain): Mesh {
-  const count = a.ends.length;
+function joinRound(a: Clipped, b: Clipped): Mesh {
   const both = concatMeshes([a.mesh, b.mesh]);
   const marksOf = (ofA: number, ofB: number) => {
-    const marks = new Uint8Array(both.positions.length / 3);
-    a.ends.forEach((bits, vertex) => {
-      if ((bits & ofA) !== 0) marks[vertex] = ofA === CHAIN_END ? END : START;
-    });
-    b.ends.forEach((bits, vertex) => {
-      if ((bits & ofB) !== 0) marks[count + vertex] = ofB === CHAIN_END ? END : START;
-    });
+    const marks = new Uint8Array(a.marks.length + b.marks.length);
+    marks.set(a.marks.map((mark) => mark & ofA));
+    marks.set(
+      b.marks.map((mark) => mark & ofB),
+      a.marks.length,
+    );
     return marks;
   };
-  const first = join({ mesh: both, marks: marksOf(CHAIN_END, CHAIN_START) });
+  const first = join({ mesh: both, marks: marksOf(END, START) });
   const marks = new Uint8Array(first.positions.length / 3);
-  marks.set(marksOf(CHAIN_START, CHAIN_END));
+  marks.set(marksOf(START, END));
   return join({ mesh: first, marks });
 }
 

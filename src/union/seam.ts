@@ -6,8 +6,7 @@ import { AnnuletError } from "../errors.js";
 import { borderLoops } from "../mesh/border.js";
 import type { Clipped } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";
-import type { TurnPart } from "../mesh/turn-round.js";
-import { END, START } from "./complete.js";
+import { END, START, type TurnPart } from "../mesh/turn-round.js";
 
 /** Points of the two rims this near are one, mm: the kernel's single precision and its cleaning move them by less. */
 const MEET = 1e-3;

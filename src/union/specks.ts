@@ -8,6 +8,7 @@
 import type { Point3 } from "../math/point.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { vertexShells } from "../mesh/shells.js";
+import { triangleAreas } from "../mesh/triangle-areas.js";
 import { volumesByLabel } from "../mesh/volume.js";
 
 /** Shells thinner than this are specks, mm: the default chordal tolerance, within which facets decide, not the design. */
@@ -54,19 +55,10 @@ function pointOf({ positions }: Mesh, vertex: number): Point3 {
   return [positions[3 * vertex], positions[3 * vertex + 1], positions[3 * vertex + 2]];
 }
 
-function areasByLabel({ positions: p, triangles }: Mesh, label: Int32Array, count: number): Float64Array {
+function areasByLabel(mesh: Mesh, label: Int32Array, count: number): Float64Array {
   const areas = new Float64Array(count);
-  for (let t = 0; t < label.length; t++) {
-    const a = 3 * triangles[3 * t];
-    const b = 3 * triangles[3 * t + 1];
-    const c = 3 * triangles[3 * t + 2];
-    const ux = p[b] - p[a];
-    const uy = p[b + 1] - p[a + 1];
-    const uz = p[b + 2] - p[a + 2];
-    const vx = p[c] - p[a];
-    const vy = p[c + 1] - p[a + 1];
-    const vz = p[c + 2] - p[a + 2];
-    areas[label[t]] += Math.sqrt((uy * vz - uz * vy) ** 2 + (uz * vx - ux * vz) ** 2 + (ux * vy - uy * vx) ** 2) / 2;
-  }
+  triangleAreas(mesh).forEach((area, t) => {
+    areas[label[t]] += area;
+  });
   return areas;
 }

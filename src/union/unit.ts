@@ -6,9 +6,9 @@ import type { RoundSymmetry, Stretch } from "../math/round.js";
 import { type Clipped, clipMesh } from "../mesh/clip.js";
 import { buildEdgeTable, nextEdge } from "../mesh/edges.js";
 import type { Mesh } from "../mesh/mesh.js";
-import type { TurnPart } from "../mesh/turn-round.js";
+import { END, START, type TurnPart } from "../mesh/turn-round.js";
 import { TURN } from "../units.js";
-import { END, MIDDLE, mirrorEnd, mirrorMiddle, START } from "./complete.js";
+import { MIDDLE, mirrorEnd, mirrorMiddle } from "./complete.js";
 import { joinSeam } from "./seam.js";
 import { tidyOpen } from "./tidy.js";
 

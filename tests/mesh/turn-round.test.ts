@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../src/checks/gate.js";
 import { after, before } from "../../src/math/half-space.js";
 import { capMesh } from "../../src/mesh/cap.js";
-import { CHAIN_END, CHAIN_START, turnChain, turnRound } from "../../src/mesh/turn-round.js";
+import { END, START, turnChain, turnRound } from "../../src/mesh/turn-round.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import { surfaceKey, torus } from "../support/meshes.js";
 import { sectorOf } from "./sectors.js";
@@ -36,14 +36,14 @@ describe("a part turned to some places", () => {
     [2, 3],
     [4, 5],
   ])("from place %i, %i of them, is their share of the whole, and marked at its ends", (first, count) => {
-    const { mesh, ends } = turnChain(part, PLACES, first, count);
+    const { mesh, marks } = turnChain(part, PLACES, first, count);
     const at = (place: number) => (2 * Math.PI * place) / PLACES;
-    const closed = [[after(at(first)), CHAIN_START] as const, [before(at(first + count)), CHAIN_END] as const].reduce(
-      (open, [plane, bit]) => capMesh(open, plane, (v) => (ends[v] & bit) !== 0),
+    const closed = [[after(at(first)), START] as const, [before(at(first + count)), END] as const].reduce(
+      (open, [plane, bit]) => capMesh(open, plane, (v) => (marks[v] & bit) !== 0),
       mesh,
     );
     expect(checkSolid(closed)).toMatchObject({ closed: true, genus: 0 });
     expect(signedVolume(closed)).toBeCloseTo((signedVolume(whole) * count) / PLACES, 10);
-    for (const bit of [CHAIN_START, CHAIN_END]) expect(ends.filter((end) => end === bit)).toHaveLength(ACROSS);
+    for (const bit of [START, END]) expect(marks.filter((mark) => mark === bit)).toHaveLength(ACROSS);
   });
 });

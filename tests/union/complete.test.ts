@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../src/checks/gate.js";
 import { before, type HalfSpace, after as past } from "../../src/math/half-space.js";
 import { type Clipped, clipMesh } from "../../src/mesh/clip.js";
-import { turnRound } from "../../src/mesh/turn-round.js";
+import { END, START, turnRound } from "../../src/mesh/turn-round.js";
 import { signedVolume } from "../../src/mesh/volume.js";
-import { END, MIDDLE, mirrorEnd, mirrorMiddle, START } from "../../src/union/complete.js";
+import { MIDDLE, mirrorEnd, mirrorMiddle } from "../../src/union/complete.js";
 import { torus } from "../support/meshes.js";
 
 const whole = torus(6, 1.4, 36, 8);

@@ -1,9 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../src/checks/gate.js";
-import { turnRound } from "../../src/mesh/turn-round.js";
+import { END, START, turnRound } from "../../src/mesh/turn-round.js";
 import { signedVolume } from "../../src/mesh/volume.js";
-import { END, START } from "../../src/union/complete.js";
 import { joinSeam } from "../../src/union/seam.js";
 import { sectorOf } from "../mesh/sectors.js";
 import { SEED } from "../profile/specs.js";
