@@ -154,6 +154,9 @@ const PLACES_KEPT = 3;
 /** A plane that touches a bead nearer than this to its pole cuts off a sliver, mm. */
 const GRAZE = 0.01;
 
+/** What that costs, in beads that are cut: more than any ring has. */
+const GRAZE_COST = 1e9;
+
 /**
  * The stretches of a ring that are enough; undefined where nothing comes again.
  *
@@ -184,5 +187,5 @@ function cutCost({ centre: [x, y], radius }: Bead, angle: number): number {
     Math.abs(y * Math.cos(angle) - x * Math.sin(angle)),
   ];
   if (along < 0 || away > radius + GRAZE) return 0;
-  return Math.abs(away - radius) < GRAZE ? Number.MAX_SAFE_INTEGER / 2 ** 16 : 1;
+  return Math.abs(away - radius) < GRAZE ? GRAZE_COST : 1;
 }
