@@ -1,7 +1,7 @@
 /**
  * What a result is told by: a wrong one differs in its triangles, its volume, or does not close.
  */
-import { checkSolid } from "../src/checks/gate.js";
+import { checkSolid } from "../src/judge/gate.js";
 import { type Mesh, triangleCount } from "../src/mesh/mesh.js";
 import { signedVolume } from "../src/mesh/volume.js";
 

@@ -1,7 +1,7 @@
 /**
  * Takes all chunks of a file, as a writer to a disk would, but keeps none.
  */
-import type { Chunks } from "../src/export/format.js";
+import type { Chunks } from "../src/output/files/format.js";
 
 /** Number of bytes. Chunks of a synchronous writer are taken without waiting. */
 export function drain(chunks: Chunks): number | Promise<number> {

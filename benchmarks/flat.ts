@@ -2,11 +2,11 @@
  * Times what is done before any solid: the flat work of the richest design, and the import of many SVG files in one go.
  */
 import { readdirSync, readFileSync } from "node:fs";
-import { ringArea } from "../src/pattern/polygons.js";
-import { outlineDrawing } from "../src/pattern/svg/outline.js";
-import { placeDrawing } from "../src/pattern/svg/place.js";
-import { readSvg } from "../src/pattern/svg/read.js";
-import { planBeads } from "../src/plan-beads.js";
+import { outlineDrawing } from "../src/art/svg/outline.js";
+import { placeDrawing } from "../src/art/svg/place.js";
+import { readSvg } from "../src/art/svg/read.js";
+import { ringArea } from "../src/flat/polygons.js";
+import { planBeads } from "../src/ring/plan-beads.js";
 import { large } from "./designs.js";
 import type { Effort } from "./effort.js";
 import { type Timing, timeTask } from "./time-task.js";

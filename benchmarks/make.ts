@@ -8,7 +8,7 @@ import { mkdtempSync, readFileSync, rmSync, statSync, writeFileSync } from "node
 import os from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
-import type { Report } from "../src/report/report.js";
+import type { Report } from "../src/output/report/report.js";
 
 export interface Made {
   /** From start to end of the process, ms. */

@@ -1,10 +1,10 @@
 /**
  * The bodies of a design, by the first half of a build.
  */
-import { BUILD_DEFAULTS } from "../src/build.js";
-import { layOut } from "../src/lay-out.js";
+import { BUILD_DEFAULTS } from "../src/ring/build.js";
+import { layOut } from "../src/ring/lay-out.js";
+import { Stages } from "../src/ring/stages.js";
 import { makeParts, type Parts } from "../src/solids/parts.js";
-import { Stages } from "../src/stages.js";
 
 export async function partsOf(document: unknown): Promise<Parts> {
   const stages = new Stages({});

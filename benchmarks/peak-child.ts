@@ -1,7 +1,7 @@
 /**
  * Builds the README's design once in a process of its own and tells the memory that took, as JSON.
  */
-import { build } from "../src/build.js";
+import { build } from "../src/ring/build.js";
 import { checksumOf } from "./checksum.js";
 import { large } from "./designs.js";
 

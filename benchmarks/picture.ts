@@ -2,8 +2,8 @@
  * Times a picture of half a million triangles, and the PNG that is made of it.
  */
 import { type Mesh, triangleCount } from "../src/mesh/mesh.js";
-import { type Picture, takePicture } from "../src/picture/picture.js";
-import { encodePng } from "../src/picture/png.js";
+import { type Picture, takePicture } from "../src/output/picture/picture.js";
+import { encodePng } from "../src/output/picture/png.js";
 import type { Effort } from "./effort.js";
 import { type Timing, timeTask } from "./time-task.js";
 import { torus } from "./torus.js";

@@ -2,22 +2,23 @@
  * Times the stages of a build one by one, each on what those before it made; the order is that of src/build.ts. The
  * files come after: a build does not write any.
  */
-import { BUILD_DEFAULTS } from "../src/build.js";
-import { checkSolid } from "../src/checks/gate.js";
-import { gateRing } from "../src/checks/ring.js";
+
+import { fitBand } from "../src/band/fit/fit-band.js";
+import { buildProfile } from "../src/band/profile/profile.js";
+import { wrapSeat } from "../src/band/surface/wrap-seat.js";
 import { readDesign } from "../src/design/read.js";
-import { formats } from "../src/export/catalogue.js";
+import { checkSolid } from "../src/judge/gate.js";
+import { gateRing } from "../src/judge/ring.js";
 import { measureMesh } from "../src/measure/measure.js";
 import type { Mesh } from "../src/mesh/mesh.js";
+import { formats } from "../src/output/files/catalogue.js";
 import { completePattern, noPattern } from "../src/pattern/pattern.js";
-import { buildProfile } from "../src/profile/profile.js";
-import { resolveSize } from "../src/sizing/size.js";
+import { BUILD_DEFAULTS } from "../src/ring/build.js";
+import { resolveSize } from "../src/size/size.js";
 import { ACROSS_SHARE } from "../src/solids/facets.js";
 import { makeParts } from "../src/solids/parts.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
 import { uniteRing } from "../src/union/union.js";
-import { fitBand } from "../src/wrap/fit-band.js";
-import { wrapSeat } from "../src/wrap/wrap-seat.js";
 import { drain } from "./drain.js";
 import type { Effort } from "./effort.js";
 import { type Timing, timeTask } from "./time-task.js";

@@ -1,7 +1,7 @@
 /**
  * Everything that is timed on one design: its stages, its whole build, and the unions it is held against.
  */
-import { build } from "../src/build.js";
+import { build } from "../src/ring/build.js";
 import { type Checksum, checksumOf } from "./checksum.js";
 import type { TimedDesign } from "./designs.js";
 import type { Effort } from "./effort.js";

@@ -2,7 +2,10 @@
  * Unites the very same parts: by annulet's road, and by each kernel all of the ring at once, its beads put into classes
  * before the timing. The bodies of a unit are built before the timing like those of the whole ring.
  */
-import type { RoundSymmetry, Stretch } from "../src/math/round.js";
+
+import type { Wrap } from "../src/band/surface/wrap.js";
+import type { RoundSymmetry, Stretch } from "../src/base/math/round.js";
+import { TURN } from "../src/base/units.js";
 import type { Mesh } from "../src/mesh/mesh.js";
 import { turnRound } from "../src/mesh/turn-round.js";
 import type { Bodies, Parts } from "../src/solids/parts.js";
@@ -13,8 +16,6 @@ import { bvhKernel } from "../src/union/kernels/bvh.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
 import { tidyMesh } from "../src/union/tidy.js";
 import { makeUnit } from "../src/union/unit.js";
-import { TURN } from "../src/units.js";
-import type { Wrap } from "../src/wrap/wrap.js";
 import { type Checksum, checksumOf } from "./checksum.js";
 import type { Effort } from "./effort.js";
 import { manifoldUnion } from "./manifold-union.js";

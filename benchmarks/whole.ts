@@ -1,7 +1,7 @@
 /**
  * Times the README's design from document to mesh, gate included: warm in this process, and cold by `annulet make`.
  */
-import { BUILD_DEFAULTS, build } from "../src/build.js";
+import { BUILD_DEFAULTS, build } from "../src/ring/build.js";
 import type { Detail } from "../src/solids/detail.js";
 import { type Checksum, checksumOf } from "./checksum.js";
 import { large, text } from "./designs.js";

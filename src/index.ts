@@ -1,22 +1,14 @@
 /** annulet's public names. */
 
-export type { SprueReport } from "./add-sprue.js";
-export type { PieceTime } from "./apply-casting.js";
-export { BENCH_SHEET_DEFAULTS, type BenchSheet, type BenchSheetOptions, benchSheet } from "./bench-sheet.js";
-export { BUILD_DEFAULTS, type BuildOptions, type BuildResult, build } from "./build.js";
-export { type CheckDesignOptions, checkDesign, type DesignCheck } from "./check-design.js";
-export type { Decimation } from "./checks/decimate-solid.js";
-export type { Fault, FaultCode } from "./checks/faults.js";
-export type { Finding, FindingPlace, RuleResult } from "./checks/finding.js";
-export { checkForm, type FormCheck } from "./checks/form.js";
-export { assertSolid, checkSolid, describeFault, type SolidCheck, type SolidOptions } from "./checks/gate.js";
-export { findRuleSet, ruleSets } from "./checks/rules/catalogue.js";
-export type { RuleLimit, RuleName, RuleSet, Severity } from "./checks/rules/rule-set.js";
-export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./checks/walls.js";
-export { designJsonSchema } from "./design/json-schema.js";
-export { materialsOf } from "./design/materials.js";
-export { readDesign } from "./design/read.js";
-export { type Design, type DesignInput, designSchema } from "./design/schema.js";
+export { listMotifs, type MotifEntry, type MotifParameterEntry } from "./art/motifs/list.js";
+export type { MotifAspects, MotifRibbon } from "./art/motifs/motif.js";
+export { type SampleOptions, sampleDesign } from "./art/motifs/sample.js";
+export type { Fit, FitCandidate, LaneFit } from "./band/fit/fit.js";
+export { bandSurface, bandVolume } from "./band/profile/moments.js";
+export { buildProfile, type Profile, type ProfileSpec } from "./band/profile/profile.js";
+export type { Develop } from "./band/surface/develop.js";
+export type { StretchRange, StretchReport } from "./band/surface/stretch.js";
+export { makeWrap, type Wrap, type WrapOptions } from "./band/surface/wrap.js";
 export {
   AnnuletError,
   type AnnuletErrorOptions,
@@ -24,22 +16,13 @@ export {
   type Problem,
   type Warn,
   type Warning,
-} from "./errors.js";
-export { formatForFile, formats } from "./export/catalogue.js";
-export { type Chunks, type EncodeOptions, encodeMesh, type FileMaterial, type Format } from "./export/format.js";
-export { type GeometryOptions, toBufferGeometry } from "./export/geometry.js";
-export { readableEndings, readMesh, requireReadable } from "./export/read.js";
-export type { FileSource } from "./files.js";
-export { type FitDesignOptions, fitDesign } from "./fit-design.js";
-export {
-  type FlatBead,
-  type FlatRegion,
-  type FlatTile,
-  type FlatTileOptions,
-  flatTile,
-  type TilePart,
-} from "./flat-tile.js";
-export type { HalfSpace } from "./math/half-space.js";
+} from "./base/errors.js";
+export type { FileSource } from "./base/files.js";
+export { type FriezeGroup, friezeGroups, type TileOperation } from "./base/frieze/symmetry.js";
+export { type FundamentalRegion, type SymmetryElements, symmetryElements } from "./base/frieze/symmetry-elements.js";
+export type { HalfSpace } from "./base/math/half-space.js";
+export type { BeadChoice, BeadRunReport } from "./beads/bead-report.js";
+export type { SprueReport } from "./casting/add-sprue.js";
 export {
   type AxisScale,
   type CastingAllowance,
@@ -48,8 +31,21 @@ export {
   type Finishing,
   type Shrinkage,
   scaleAgainst,
-} from "./measure/allowances/allowance.js";
-export type { AllowanceColumn, Allowances, PieceSizes } from "./measure/allowances/columns.js";
+} from "./casting/allowances/allowance.js";
+export type { AllowanceColumn, Allowances, PieceSizes } from "./casting/allowances/columns.js";
+export type { PieceTime } from "./casting/apply-casting.js";
+export { designJsonSchema } from "./design/json-schema.js";
+export { materialsOf } from "./design/materials.js";
+export { readDesign } from "./design/read.js";
+export { type Design, type DesignInput, designSchema } from "./design/schema.js";
+export type { Decimation } from "./judge/decimate-solid.js";
+export type { Fault, FaultCode } from "./judge/faults.js";
+export type { Finding, FindingPlace, RuleResult } from "./judge/finding.js";
+export { checkForm, type FormCheck } from "./judge/form.js";
+export { assertSolid, checkSolid, describeFault, type SolidCheck, type SolidOptions } from "./judge/gate.js";
+export { findRuleSet, ruleSets } from "./judge/rules/catalogue.js";
+export type { RuleLimit, RuleName, RuleSet, Severity } from "./judge/rules/rule-set.js";
+export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./judge/walls.js";
 export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
 export { alloys, findAlloy } from "./measure/alloys/catalogue.js";
 export { type Look, lookOf } from "./measure/alloys/look.js";
@@ -71,49 +67,58 @@ export { type Decimated, type DecimateOptions, decimate } from "./mesh/decimate.
 export { concatMeshes, type Mesh, triangleCount, vertexCount } from "./mesh/mesh.js";
 export { reverseMesh, transformMesh } from "./mesh/transform.js";
 export { type WeldOptions, weldMesh } from "./mesh/weld.js";
-export type { Fit, FitCandidate, LaneFit } from "./pattern/fit.js";
-export { listMotifs, type MotifEntry, type MotifParameterEntry } from "./pattern/motifs/list.js";
-export type { MotifAspects, MotifRibbon } from "./pattern/motifs/motif.js";
-export { type SampleOptions, sampleDesign } from "./pattern/motifs/sample.js";
-export { type FriezeGroup, friezeGroups, type TileOperation } from "./pattern/symmetry.js";
-export { type FundamentalRegion, type SymmetryElements, symmetryElements } from "./pattern/symmetry-elements.js";
-export type { Stance, View } from "./picture/camera.js";
-export { type Finish, PICTURE_DEFAULTS, type PictureGround, type PictureOptions } from "./picture/options.js";
-export { openStudio, type Picture, takePicture } from "./picture/picture.js";
-export { encodePng } from "./picture/png.js";
-export { turntable, type ViewName, views } from "./picture/views.js";
-export { type PlanBeadsOptions, planBeads } from "./plan-beads.js";
-export { type PrintFigures, printFigures, type UndersideFigures } from "./print/figures.js";
-export { layDown } from "./print/lay-down.js";
+export { drawFindings, type FindingsDrawing } from "./output/drawing/findings-drawing.js";
+export { drawFriezeGroups } from "./output/drawing/frieze-drawing.js";
+export { drawMotifs, type MotifSample } from "./output/drawing/motif-drawing.js";
+export { drawTile, type TileDrawingOptions } from "./output/drawing/tile-drawing.js";
+export { formatForFile, formats } from "./output/files/catalogue.js";
+export { type Chunks, type EncodeOptions, encodeMesh, type FileMaterial, type Format } from "./output/files/format.js";
+export { type GeometryOptions, toBufferGeometry } from "./output/files/geometry.js";
+export { readableEndings, readMesh, requireReadable } from "./output/files/read.js";
+export type { Stance, View } from "./output/picture/camera.js";
+export { type Finish, PICTURE_DEFAULTS, type PictureGround, type PictureOptions } from "./output/picture/options.js";
+export { openStudio, type Picture, takePicture } from "./output/picture/picture.js";
+export { encodePng } from "./output/picture/png.js";
+export { turntable, type ViewName, views } from "./output/picture/views.js";
+export { type PrintFigures, printFigures, type UndersideFigures } from "./output/print/figures.js";
+export { layDown } from "./output/print/lay-down.js";
 export {
   PRINT_DEFAULTS,
   PRINT_STANCES,
   type PrintSettings,
   type PrintStance,
   printSettings,
-} from "./print/settings.js";
-export { findUndersides, type UndersideOptions, type UndersidePlace, type Undersides } from "./print/undersides.js";
-export { bandSurface, bandVolume } from "./profile/moments.js";
-export { buildProfile, type Profile, type ProfileSpec } from "./profile/profile.js";
-export { allowanceRows } from "./report/allowance-rows.js";
-export { type Caution, cautions } from "./report/cautions.js";
-export { drawFindings, type FindingsDrawing } from "./report/findings-drawing.js";
-export { drawFriezeGroups } from "./report/frieze-drawing.js";
-export { drawMotifs, type MotifSample } from "./report/motif-drawing.js";
-export type { FitReport, Report } from "./report/report.js";
-export { drawTile, type TileDrawingOptions } from "./report/tile-drawing.js";
-export { findSizeSystem, sizeSystems } from "./sizing/catalogue.js";
-export { type Scale, scaleSystem } from "./sizing/scale.js";
-export { type ResolvedSize, resolveSize, type SizeSpec } from "./sizing/size.js";
-export { sizeAdvice } from "./sizing/size-advice.js";
-export type { SizeSystem } from "./sizing/size-system.js";
-export { type SizeRow, sizeTable } from "./sizing/size-table.js";
-export type { BeadChoice, BeadRunReport } from "./solids/bead-report.js";
+} from "./output/print/settings.js";
+export {
+  findUndersides,
+  type UndersideOptions,
+  type UndersidePlace,
+  type Undersides,
+} from "./output/print/undersides.js";
+export { allowanceRows } from "./output/report/allowance-rows.js";
+export { type Caution, cautions } from "./output/report/cautions.js";
+export type { FitReport, Report } from "./output/report/report.js";
+export { BENCH_SHEET_DEFAULTS, type BenchSheet, type BenchSheetOptions, benchSheet } from "./ring/bench-sheet.js";
+export { BUILD_DEFAULTS, type BuildOptions, type BuildResult, build } from "./ring/build.js";
+export { type CheckDesignOptions, checkDesign, type DesignCheck } from "./ring/check-design.js";
+export { type FitDesignOptions, fitDesign } from "./ring/fit-design.js";
+export {
+  type FlatBead,
+  type FlatRegion,
+  type FlatTile,
+  type FlatTileOptions,
+  flatTile,
+  type TilePart,
+} from "./ring/flat-tile.js";
+export { type PlanBeadsOptions, planBeads } from "./ring/plan-beads.js";
+export type { Progress } from "./ring/stages.js";
+export { findSizeSystem, sizeSystems } from "./size/catalogue.js";
+export { type Scale, scaleSystem } from "./size/scale.js";
+export { type ResolvedSize, resolveSize, type SizeSpec } from "./size/size.js";
+export { sizeAdvice } from "./size/size-advice.js";
+export type { SizeSystem } from "./size/size-system.js";
+export { type SizeRow, sizeTable } from "./size/size-table.js";
 export { type Detail, type DetailLevel, detailLevels } from "./solids/detail.js";
-export type { Progress } from "./stages.js";
 export { bvhKernel } from "./union/kernels/bvh.js";
 export type { Kernel } from "./union/kernels/kernel.js";
 export { manifoldKernel } from "./union/kernels/manifold.js";
-export type { Develop } from "./wrap/develop.js";
-export type { StretchRange, StretchReport } from "./wrap/stretch.js";
-export { makeWrap, type Wrap, type WrapOptions } from "./wrap/wrap.js";

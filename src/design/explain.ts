@@ -2,9 +2,9 @@
  * What is wrong with a document, in words that a maker understands.
  */
 import type { z } from "zod";
-import { type Path, showKey, showPath } from "../errors/document-path.js";
-import { nearest } from "../errors/nearest.js";
-import type { Problem } from "../errors.js";
+import { type Path, showKey, showPath } from "../base/errors/document-path.js";
+import { nearest } from "../base/errors/nearest.js";
+import type { Problem } from "../base/errors.js";
 import {
   bare,
   chooseBranch,

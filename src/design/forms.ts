@@ -2,7 +2,7 @@
  * Walks the schema beside a value: which keys are known at a place, and which branch of a union was meant.
  */
 import type { z } from "zod";
-import type { Path } from "../errors/document-path.js";
+import type { Path } from "../base/errors/document-path.js";
 
 import { isPlainObject, type Plain } from "./plain.js";
 

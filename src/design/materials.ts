@@ -2,8 +2,8 @@
  * The parts of the document that say what the ring is weighed in and what that costs.
  */
 import { z } from "zod";
-import { nearest } from "../errors/nearest.js";
-import { AnnuletError, type Problem } from "../errors.js";
+import { nearest } from "../base/errors/nearest.js";
+import { AnnuletError, type Problem } from "../base/errors.js";
 import type { Alloy } from "../measure/alloys/alloy.js";
 import { alloys } from "../measure/alloys/catalogue.js";
 import { ownAlloy, PURE_METALS } from "../measure/alloys/own.js";

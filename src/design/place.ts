@@ -1,5 +1,5 @@
 /** Lines and columns in a document's text. */
-import type { Path } from "../errors/document-path.js";
+import type { Path } from "../base/errors/document-path.js";
 
 /** Line and column, both from 1. */
 export interface Place {

@@ -1,8 +1,8 @@
 /**
  * A plain copy of a value from a program: what JSON could carry, or problems with their paths.
  */
-import { type Path, showPath } from "../errors/document-path.js";
-import { AnnuletError, type Problem } from "../errors.js";
+import { type Path, showPath } from "../base/errors/document-path.js";
+import { AnnuletError, type Problem } from "../base/errors.js";
 import { limits } from "./limits.js";
 
 export type Plain = null | boolean | number | string | readonly Plain[] | PlainObject;

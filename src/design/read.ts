@@ -1,7 +1,7 @@
 /**
  * Reads a design document, from JSON text or from a plain object, and says everything that is wrong with it at once.
  */
-import { AnnuletError, type Problem } from "../errors.js";
+import { AnnuletError, type Problem } from "../base/errors.js";
 import { explain } from "./explain.js";
 import type { Locate, Place } from "./place.js";
 import { copyPlain, isPlainObject, type Plain } from "./plain.js";

@@ -2,8 +2,8 @@
  * The `rules` part of the document: the limits that `annulet check` judges by.
  */
 import { z } from "zod";
-import { findRuleSet, ruleSets } from "../checks/rules/catalogue.js";
-import { RULE_NAMES, RULES, type RuleLimit, type RuleSet } from "../checks/rules/rule-set.js";
+import { findRuleSet, ruleSets } from "../judge/rules/catalogue.js";
+import { RULE_NAMES, RULES, type RuleLimit, type RuleSet } from "../judge/rules/rule-set.js";
 
 /** Largest limit, in the rule's unit: far above any. Chosen. */
 const MOST = 100;

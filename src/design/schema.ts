@@ -2,13 +2,13 @@
  * The design document: everything that one ring is made from. Lengths in mm, angles in degrees.
  */
 import { z } from "zod";
+import { profileSchema } from "../band/profile/schema.js";
 import { hallmarkSchema, letteringSchema } from "../marks/schema.js";
 import { alloys } from "../measure/alloys/catalogue.js";
-import { beadRunSchema, patternSchema } from "../pattern/schema.js";
-import { profileSchema } from "../profile/schema.js";
-import { sizeSchema } from "../sizing/size.js";
+import { sizeSchema } from "../size/size.js";
 import { CASTING_DEFAULTS, castingSchema } from "./casting.js";
 import { costingSchema, materialsRule, ownAlloysSchema } from "./materials.js";
+import { beadRunSchema, patternSchema } from "./pattern.js";
 import { printSchema } from "./print.js";
 import { rulesSchema } from "./rules.js";
 import { sprueSchema } from "./sprue.js";

@@ -2,7 +2,7 @@
  * JSON text (RFC 8259) with the place of every key and value.
  */
 import { type DocumentNode, parse } from "@humanwhocodes/momoa";
-import { AnnuletError } from "../errors.js";
+import { AnnuletError } from "../base/errors.js";
 import { limits } from "./limits.js";
 import { type Place, placeAt } from "./place.js";
 import { type PlacedData, readTree } from "./tree.js";

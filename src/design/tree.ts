@@ -2,8 +2,8 @@
  * Turns the parser's syntax tree into plain data, and keeps where everything stood.
  */
 import type { DocumentNode, ValueNode } from "@humanwhocodes/momoa";
-import { type Path, showKey, showPath } from "../errors/document-path.js";
-import type { Problem } from "../errors.js";
+import { type Path, showKey, showPath } from "../base/errors/document-path.js";
+import type { Problem } from "../base/errors.js";
 import { valueAt } from "./forms.js";
 import type { Locate, Place } from "./place.js";
 import type { Plain } from "./plain.js";

@@ -1,7 +1,7 @@
 /**
  * Versions of the design document: which one this tool reads, and the way up from earlier ones.
  */
-import type { Problem } from "../errors.js";
+import type { Problem } from "../base/errors.js";
 import type { PlainObject } from "./plain.js";
 
 /** The version that documents are written in now. */

@@ -1,13 +1,14 @@
 /**
  * A plain field for a hallmark: a rounded rectangle on a surface, sunk or level with it, that nothing else stands in.
  */
-import { flattenPath } from "../math/path-data.js";
-import type { Point2 } from "../math/point.js";
-import { shiftPath, toGrid } from "../pattern/grid.js";
-import { type HoleShape, pierceRegion } from "../pattern/hole.js";
-import { steps } from "../pattern/strip.js";
-import type { Profile } from "../profile/profile.js";
-import { TURN } from "../units.js";
+
+import type { Profile } from "../band/profile/profile.js";
+import { flattenPath } from "../base/math/path-data.js";
+import type { Point2 } from "../base/math/point.js";
+import { TURN } from "../base/units.js";
+import { shiftPath, toGrid } from "../flat/grid.js";
+import { steps } from "../flat/strip.js";
+import { type HoleShape, pierceRegion } from "../relief/hole.js";
 import { type Mark, makeMark, placeRound, shiftPolygons, surfaceStrip } from "./mark.js";
 import type { HallmarkSpec } from "./schema.js";
 import { type Surface, surfaceAt } from "./surface.js";

@@ -1,19 +1,20 @@
 /**
  * Lettering on a surface of the band: the text's outlines laid by arc length about its place.
  */
-import { AnnuletError, type Warn } from "../errors.js";
-import { setText } from "../lettering/set-text.js";
-import type { Typeface } from "../lettering/typeface.js";
-import { scaling } from "../math/affine.js";
-import { shiftPath } from "../pattern/grid.js";
-import { PX_PER_MM, textDrawing } from "../pattern/lettering/text-drawing.js";
-import type { GridRegion } from "../pattern/polygons.js";
-import { type Strip, steps } from "../pattern/strip.js";
-import type { Drawing } from "../pattern/svg/drawing.js";
-import { outlineDrawing } from "../pattern/svg/outline.js";
-import { tidy } from "../pattern/tidy.js";
-import type { Profile } from "../profile/profile.js";
-import { showLength } from "../units.js";
+
+import type { Drawing } from "../art/svg/drawing.js";
+import { outlineDrawing } from "../art/svg/outline.js";
+import { setText } from "../art/text/set-text.js";
+import { PX_PER_MM, textDrawing } from "../art/text/text-drawing.js";
+import type { Typeface } from "../art/text/typeface.js";
+import type { Profile } from "../band/profile/profile.js";
+import { AnnuletError, type Warn } from "../base/errors.js";
+import { scaling } from "../base/math/affine.js";
+import { showLength } from "../base/units.js";
+import { shiftPath } from "../flat/grid.js";
+import type { GridRegion } from "../flat/polygons.js";
+import { type Strip, steps } from "../flat/strip.js";
+import { tidy } from "../flat/tidy.js";
 import { boxOf, type Mark, makeMark, surfaceStrip } from "./mark.js";
 import { type LetteringSpec, MARK_DEFAULTS } from "./schema.js";
 import { surfaceAt } from "./surface.js";

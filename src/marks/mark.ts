@@ -1,14 +1,14 @@
 /**
  * A mark: a flat region on one surface of the band, raised or sunk there once.
  */
-import { AnnuletError } from "../errors.js";
-import { extent } from "../math/extent.js";
-import type { Point3 } from "../math/point.js";
-import { ringBox } from "../pattern/box.js";
-import type { GridRegion } from "../pattern/polygons.js";
-import { type ReliefPolygon, type ReliefShape, raiseRegion } from "../pattern/section.js";
-import { makeStrip, type Strip } from "../pattern/strip.js";
-import { radians, showLength, TURN } from "../units.js";
+import { AnnuletError } from "../base/errors.js";
+import { extent } from "../base/math/extent.js";
+import type { Point3 } from "../base/math/point.js";
+import { radians, showLength, TURN } from "../base/units.js";
+import { ringBox } from "../flat/box.js";
+import type { GridRegion } from "../flat/polygons.js";
+import { makeStrip, type Strip } from "../flat/strip.js";
+import { type ReliefPolygon, type ReliefShape, raiseRegion } from "../relief/section.js";
 import type { Surface } from "./surface.js";
 
 export interface Mark {

@@ -1,11 +1,12 @@
 /**
  * All marks of a design.
  */
-import type { Warn } from "../errors.js";
-import type { FontUse } from "../lettering/load.js";
-import type { Typeface } from "../lettering/typeface.js";
-import type { Profile } from "../profile/profile.js";
-import { showLength, TURN } from "../units.js";
+
+import type { FontUse } from "../art/text/load.js";
+import type { Typeface } from "../art/text/typeface.js";
+import type { Profile } from "../band/profile/profile.js";
+import type { Warn } from "../base/errors.js";
+import { showLength, TURN } from "../base/units.js";
 import { type Field, makeField } from "./field.js";
 import { inscribe } from "./inscribe.js";
 import type { Mark } from "./mark.js";

@@ -3,8 +3,8 @@
  * hallmark.
  */
 import { z } from "zod";
-import { complainTo } from "../errors/complain.js";
-import { textFields } from "../lettering/schema.js";
+import { textFields } from "../art/text/schema.js";
+import { complainTo } from "../base/errors/complain.js";
 
 /** Defaults; mm and degrees. Sizes: common practice, no source. */
 export const MARK_DEFAULTS = {

@@ -5,10 +5,11 @@
  * that its normal points to the finger axis; v grows towards −z there, and u and v, seen from inside, are right and up as
  * they are on the seat seen from outside.
  */
-import { AnnuletError } from "../errors.js";
-import { reverseSegment, type Segment } from "../math/curve.js";
-import type { Profile } from "../profile/profile.js";
-import { makeWrap, type Wrap } from "../wrap/wrap.js";
+
+import type { Profile } from "../band/profile/profile.js";
+import { makeWrap, type Wrap } from "../band/surface/wrap.js";
+import { AnnuletError } from "../base/errors.js";
+import { reverseSegment, type Segment } from "../base/math/curve.js";
 
 export type SurfaceName = "seat" | "rail" | "bore";
 

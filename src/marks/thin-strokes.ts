@@ -1,12 +1,12 @@
 /**
  * Whether the strokes of a text are wide enough to be cast, and where they are narrowest.
  */
-import type { Warn } from "../errors.js";
-import { narrowestPlace } from "../pattern/narrowest.js";
-import { keepsParts } from "../pattern/parts.js";
-import { type GridRegion, shrink } from "../pattern/polygons.js";
-import { type Strip, steps } from "../pattern/strip.js";
-import { showLength } from "../units.js";
+import type { Warn } from "../base/errors.js";
+import { showLength } from "../base/units.js";
+import { narrowestPlace } from "../flat/narrowest.js";
+import { keepsParts } from "../flat/parts.js";
+import { type GridRegion, shrink } from "../flat/polygons.js";
+import { type Strip, steps } from "../flat/strip.js";
 
 /**
  * Narrowest strokes, mm. Raised ones are ribs: a wire's print limit in a castable-resin maker's guide of July 2019. Sunk

@@ -1,8 +1,8 @@
 /**
  * Mass from volume: m = ρ V, and the weights of the trade.
  */
-import { AnnuletError } from "../errors.js";
-import { MM3_PER_CM3 } from "../units.js";
+import { AnnuletError } from "../base/errors.js";
+import { MM3_PER_CM3 } from "../base/units.js";
 import type { Alloy } from "./alloys/alloy.js";
 
 /** Grams in a troy ounce: 480 grains of 64.79891 mg, exact by the international pound of 1959. */

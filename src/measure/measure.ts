@@ -6,8 +6,8 @@
  * tetrahedron inertia tensor, 2005). The point is the middle of the mesh's box, so that a mesh far from the origin
  * loses no digits; moments move to the centroid by the parallel-axis theorem.
  */
-import { AnnuletError } from "../errors.js";
-import type { Point3 } from "../math/point.js";
+import { AnnuletError } from "../base/errors.js";
+import type { Point3 } from "../base/math/point.js";
 import { type Bounds, boundsCentre, meshBounds } from "../mesh/bounds.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { requireSound } from "../mesh/sound.js";

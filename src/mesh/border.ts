@@ -1,7 +1,7 @@
 /**
  * The border of an open mesh: the edges of one triangle alone, and the loops they make.
  */
-import { AnnuletError } from "../errors.js";
+import { AnnuletError } from "../base/errors.js";
 import { nextEdge } from "./edges.js";
 import type { Mesh } from "./mesh.js";
 

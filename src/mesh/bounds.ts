@@ -1,7 +1,7 @@
 /**
  * The box round a mesh.
  */
-import type { Point3 } from "../math/point.js";
+import type { Point3 } from "../base/math/point.js";
 import type { Mesh } from "./mesh.js";
 
 export interface Bounds {

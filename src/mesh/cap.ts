@@ -1,9 +1,9 @@
 /**
  * Closes a mesh that is open at a plane by flat faces in that plane.
  */
-import { type HalfSpace, planeCoordinates } from "../math/half-space.js";
-import type { Point2 } from "../math/point.js";
-import { encloses, polygonArea } from "../math/polygon.js";
+import { type HalfSpace, planeCoordinates } from "../base/math/half-space.js";
+import type { Point2 } from "../base/math/point.js";
+import { encloses, polygonArea } from "../base/math/polygon.js";
 import { borderLoops } from "./border.js";
 import type { Mesh } from "./mesh.js";
 import { triangulatePolygon } from "./triangulate.js";

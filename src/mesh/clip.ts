@@ -2,7 +2,7 @@
  * Cuts a mesh at a plane and leaves it open there. Points near the plane are put exactly on it, and both triangles of an
  * edge are cut at the same point, so the rim is a clean line in the plane.
  */
-import { distanceTo, type HalfSpace } from "../math/half-space.js";
+import { distanceTo, type HalfSpace } from "../base/math/half-space.js";
 import type { Mesh } from "./mesh.js";
 
 export interface Clipped {

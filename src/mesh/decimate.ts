@@ -8,8 +8,8 @@
  * link condition: Dey, Edelsbrunner, Guha, Nekhayev, Topology preserving edge contraction, 1999; from memory), so the
  * surface keeps its shells and handles. Sharp edges are taken out along themselves only, and corners stay.
  */
-import { AnnuletError } from "../errors.js";
-import { pause } from "../pause.js";
+import { AnnuletError } from "../base/errors.js";
+import { pause } from "../base/pause.js";
 import { buildEdgeTable, nextEdge, previousEdge } from "./edges.js";
 import { Fan, MOST_SPOKES } from "./fan.js";
 import type { Mesh } from "./mesh.js";

@@ -1,7 +1,7 @@
 /**
  * What any mesh must be before its numbers mean something: whole triples, finite coordinates, indices in range.
  */
-import { AnnuletError } from "../errors.js";
+import { AnnuletError } from "../base/errors.js";
 import type { Mesh } from "./mesh.js";
 
 /**

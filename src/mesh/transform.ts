@@ -2,7 +2,7 @@
  * Affine maps of meshes, with the winding kept outward.
  */
 import type { ReadonlyMat4 } from "gl-matrix";
-import { AnnuletError } from "../errors.js";
+import { AnnuletError } from "../base/errors.js";
 import type { Mesh } from "./mesh.js";
 
 /**

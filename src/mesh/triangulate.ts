@@ -7,7 +7,7 @@
  * across it, not along it, so that its surface follows both contours.
  */
 import earcut, { refine } from "earcut";
-import { AnnuletError } from "../errors.js";
+import { AnnuletError } from "../base/errors.js";
 
 /** A point whose first two coordinates lie in the plane of the triangulation; further ones are carried along. */
 export type PlanePoint = readonly [number, number, ...number[]];

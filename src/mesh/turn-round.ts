@@ -1,7 +1,7 @@
 /**
  * Repeats a part of the round about the z axis, by index: each part ends in points of the next one, so no gap can open.
  */
-import { TURN } from "../units.js";
+import { TURN } from "../base/units.js";
 import type { Clipped } from "./clip.js";
 import type { Mesh } from "./mesh.js";
 

@@ -1,7 +1,7 @@
 /**
  * Welding: equal or near points become one vertex, and what collapses is left out.
  */
-import { AnnuletError } from "../errors.js";
+import { AnnuletError } from "../base/errors.js";
 import { mergeEqualPoints, mixBits, tableSize } from "./merge.js";
 import type { Mesh } from "./mesh.js";
 

@@ -3,7 +3,7 @@
  * O. Sorkine-Hornung, Robust inside-outside segmentation using generalized winding numbers, 2013), each solid angle by
  * A. Van Oosterom and J. Strackee, The solid angle of a plane triangle, 1983.
  */
-import type { Point3 } from "../math/point.js";
+import type { Point3 } from "../base/math/point.js";
 import type { Mesh } from "./mesh.js";
 
 /**

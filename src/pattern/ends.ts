@@ -1,13 +1,13 @@
 /**
  * How a pattern that stops ends: what it asks of the strip, the line across the seat, and the stretch that fades.
  */
-import { AnnuletError } from "../errors.js";
-import { showLength } from "../units.js";
-import type { DrawnRegion } from "./bead-lines.js";
-import { boxRing } from "./box.js";
-import type { EndsSpec } from "./schema.js";
-import type { Fade } from "./section.js";
-import type { Strip, StripOptions } from "./strip.js";
+import { AnnuletError } from "../base/errors.js";
+import { showLength } from "../base/units.js";
+import type { DrawnRegion } from "../beads/bead-lines.js";
+import type { EndsSpec } from "../design/pattern.js";
+import { boxRing } from "../flat/box.js";
+import type { Strip, StripOptions } from "../flat/strip.js";
+import type { Fade } from "../relief/section.js";
 
 /** What the ends ask of the strip: art is cut off in the middle of a line, beads keep clear of it and of a fade. */
 export function endOptions(ends: EndsSpec | undefined): StripOptions {

@@ -1,11 +1,12 @@
 /**
  * A pattern whose relief stands higher by the same amount everywhere, on upright walls.
  */
-import type { Point3 } from "../math/point.js";
-import type { BeadLines } from "./bead-lines.js";
-import type { Surface } from "./image/surface.js";
+
+import type { Surface } from "../art/image/surface.js";
+import type { Point3 } from "../base/math/point.js";
+import type { BeadLines } from "../beads/bead-lines.js";
+import type { ReliefPolygon, ReliefShape } from "../relief/section.js";
 import type { Pattern } from "./pattern.js";
-import type { ReliefPolygon, ReliefShape } from "./section.js";
 
 /** The pattern with its relief lifted, and with it the beads that stand on regions; what is cut stays where it is. */
 export function liftPattern(pattern: Pattern, by: number): Pattern {

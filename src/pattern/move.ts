@@ -1,13 +1,14 @@
 /**
  * Moves completed patterns to their places on the seat, and puts several together.
  */
-import { greatestCommon } from "../math/greatest-common.js";
-import type { Point2, Point3 } from "../math/point.js";
-import type { BeadLines } from "./bead-lines.js";
-import type { HoleShape } from "./hole.js";
-import type { Surface } from "./image/surface.js";
+
+import type { Surface } from "../art/image/surface.js";
+import { greatestCommon } from "../base/math/greatest-common.js";
+import type { Point2, Point3 } from "../base/math/point.js";
+import type { BeadLines } from "../beads/bead-lines.js";
+import type { HoleShape } from "../relief/hole.js";
+import type { ReliefPolygon, ReliefShape } from "../relief/section.js";
 import type { Carving, Pattern } from "./pattern.js";
-import type { ReliefPolygon, ReliefShape } from "./section.js";
 
 /** Where a pattern goes: u becomes `u` + u, or `u` − u where it is mirrored; v becomes `v` + v. mm. */
 export interface Placement {

@@ -5,37 +5,44 @@
  * later is laid over it.
  */
 
-import { AnnuletError, type Warn } from "../errors.js";
-import type { Profile } from "../profile/profile.js";
-import { showLength } from "../units.js";
-import { type BeadLines, type DrawnRegion, followsTile, regionBeads, type TileRun, tileRuns } from "./bead-lines.js";
-import { countHoles, requireEdgeWall } from "./cut-place.js";
-import type { TilesSpec } from "./cycle.js";
+import { imageOf } from "../art/image/load.js";
+import type { Picture } from "../art/image/picture.js";
+import { readField } from "../art/image/read-field.js";
+import { ShapeDrawer } from "../art/shapes/draw-shape.js";
+import type { Drawing } from "../art/svg/drawing.js";
+import { type Fit, FULL_COVER, type LaneFit } from "../band/fit/fit.js";
+import { laneFits } from "../band/fit/fit-lanes.js";
+import type { Profile } from "../band/profile/profile.js";
+import { AnnuletError, type Warn } from "../base/errors.js";
+import type { FriezeName } from "../base/frieze/symmetry.js";
+import { showLength } from "../base/units.js";
+import {
+  type BeadLines,
+  type DrawnRegion,
+  followsTile,
+  regionBeads,
+  type TileRun,
+  tileRuns,
+} from "../beads/bead-lines.js";
+import { type RailSides, reachUnder, requireOnSeat } from "../beads/seat-edge.js";
+import type { TilesSpec } from "../design/cycle.js";
+import { type Lane, lanesOf, noSuchLane } from "../design/lanes.js";
+import type { BeadRunSpec, EndsSpec, PatternSpec, RegionSpec } from "../design/pattern.js";
+import { countHoles, requireEdgeWall } from "../flat/cut-place.js";
+import { takePeriod } from "../flat/period.js";
+import { type GridRegion, unite } from "../flat/polygons.js";
+import { makeStrip, type Strip, type StripFit } from "../flat/strip.js";
+import { tidy } from "../flat/tidy.js";
+import { type HoleShape, pierceRegion } from "../relief/hole.js";
+import { raiseField } from "../relief/image/raise-field.js";
+import { sectionOf } from "../relief/region-section.js";
+import { Regions } from "../relief/regions.js";
+import { type ReliefPolygon, type ReliefShape, raiseRegion } from "../relief/section.js";
+import type { SectionSpec } from "../relief/sections/index.js";
+import { weaveRegions } from "../relief/weave/weave.js";
 import { endLines, endOptions, fadeOf } from "./ends.js";
-import { type Fit, FULL_COVER, type LaneFit } from "./fit.js";
-import { laneFits } from "./fit-lanes.js";
-import { type HoleShape, pierceRegion } from "./hole.js";
-import { imageOf } from "./image/load.js";
-import type { Picture } from "./image/picture.js";
-import { raiseField } from "./image/raise-field.js";
-import { readField } from "./image/read-field.js";
-import { type Lane, lanesOf, noSuchLane } from "./lanes.js";
 import { joinPatterns, placePattern } from "./move.js";
-import { takePeriod } from "./period.js";
-import { type GridRegion, unite } from "./polygons.js";
-import { sectionOf } from "./region-section.js";
-import { Regions } from "./regions.js";
-import type { BeadRunSpec, EndsSpec, PatternSpec, RegionSpec } from "./schema.js";
-import { type RailSides, reachUnder, requireOnSeat } from "./seat-edge.js";
-import { type ReliefPolygon, type ReliefShape, raiseRegion } from "./section.js";
-import type { SectionSpec } from "./sections/index.js";
-import { ShapeDrawer } from "./shapes/draw-shape.js";
 import { oneTile, stretchesOf } from "./stretches.js";
-import { makeStrip, type Strip, type StripFit } from "./strip.js";
-import type { Drawing } from "./svg/drawing.js";
-import type { FriezeName } from "./symmetry.js";
-import { tidy } from "./tidy.js";
-import { weaveRegions } from "./weave/weave.js";
 
 /** A completed pattern. */
 export interface Pattern {

@@ -4,8 +4,8 @@
  * The medallion's middle is the middle of what is covered, the top of the ring. A pattern that goes all the way round then
  * begins beside it and ends on its other side; one that stops is parted in two like stretches.
  */
-import { type Fit, FULL_COVER } from "./fit.js";
-import type { StripFit } from "./strip.js";
+import { type Fit, FULL_COVER } from "../band/fit/fit.js";
+import type { StripFit } from "../flat/strip.js";
 
 export interface Stretches {
   /** One stretch: all tiles where the pattern goes all the way round. */

@@ -1,11 +1,11 @@
 /**
  * The band, or the part of it over a stretch.
  */
-import type { HalfSpace } from "../math/half-space.js";
-import type { Point2 } from "../math/point.js";
-import type { Stretch } from "../math/round.js";
+import type { HalfSpace } from "../base/math/half-space.js";
+import type { Point2 } from "../base/math/point.js";
+import type { Stretch } from "../base/math/round.js";
+import { TURN } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
-import { TURN } from "../units.js";
 import { BEYOND, cutOff } from "./stretch.js";
 import { type SweepOptions, sweepBand, sweepPart } from "./sweep.js";
 

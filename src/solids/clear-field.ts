@@ -1,13 +1,13 @@
 /**
  * Keeps a field clear of the pattern: the body that is taken from its relief and from its cuts, and the beads left out.
  */
-import type { Warn } from "../errors.js";
+import type { Warn } from "../base/errors.js";
+import type { Point3 } from "../base/math/point.js";
+import type { Bead } from "../beads/bead.js";
 import { distanceToField, type Field } from "../marks/field.js";
-import type { Point3 } from "../math/point.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { vertexShells } from "../mesh/shells.js";
 import type { Pattern } from "../pattern/pattern.js";
-import type { Bead } from "./bead.js";
 import { buildHole, type HoleOptions } from "./hole.js";
 
 export interface ClearOptions extends Omit<HoleOptions, "reach"> {

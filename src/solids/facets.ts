@@ -1,8 +1,8 @@
 /**
  * How many flat facets the band has round the finger.
  */
-import { chordCount, type Segment } from "../math/curve.js";
-import { TURN } from "../units.js";
+import { chordCount, type Segment } from "../base/math/curve.js";
+import { TURN } from "../base/units.js";
 
 /** Shares of the tolerance for chords round the band and across it: where both are at their worst they add up. */
 export const AROUND_SHARE = 0.5;

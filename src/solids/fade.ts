@@ -2,11 +2,12 @@
  * Relief that sinks into the seat towards its ends, smoothly: h becomes h · s − dip · (1 − s), where s rises from 0 at the
  * end to 1 as 3t² − 2t³, whose curvature is at most 6 / length².
  */
-import { smoothStep } from "../math/smooth-step.js";
+
+import { splitAtLines } from "../band/surface/refine.js";
+import { smoothStep } from "../base/math/smooth-step.js";
 import type { Mesh } from "../mesh/mesh.js";
-import type { Fade, ReliefShape } from "../pattern/section.js";
-import type { Rise } from "../pattern/weave/rise.js";
-import { splitAtLines } from "../wrap/refine.js";
+import type { Fade, ReliefShape } from "../relief/section.js";
+import type { Rise } from "../relief/weave/rise.js";
 
 /** What is raised ends this share of the foot's depth below the seat, so that it passes through the seat at a slope. */
 const DIP_SHARE = 0.5;

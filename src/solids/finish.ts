@@ -1,12 +1,13 @@
 /**
  * The bodies of marks: what is cut out of the ring when all else stands, and what is then laid on.
  */
+
+import { LEAST_WALL } from "../band/profile/limits.js";
+import type { Profile } from "../band/profile/profile.js";
+import { seatStations } from "../band/surface/wrap.js";
+import { TURN } from "../base/units.js";
 import type { Mark } from "../marks/mark.js";
 import type { Mesh } from "../mesh/mesh.js";
-import { LEAST_WALL } from "../profile/limits.js";
-import type { Profile } from "../profile/profile.js";
-import { TURN } from "../units.js";
-import { seatStations } from "../wrap/wrap.js";
 import { ACROSS_SHARE, chordsAcross } from "./facets.js";
 import { requireFloorWall } from "./floor-wall.js";
 import { buildRelief, buildSunk } from "./relief.js";

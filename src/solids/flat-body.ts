@@ -1,12 +1,13 @@
 /**
  * Closed bodies over the flat seat, in (u, v, h), before they are bent.
  */
-import type { Point3 } from "../math/point.js";
+
+import type { Surface } from "../art/image/surface.js";
+import type { Point3 } from "../base/math/point.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { triangulatePolygon } from "../mesh/triangulate.js";
 import { weldMesh } from "../mesh/weld.js";
-import type { Surface } from "../pattern/image/surface.js";
-import type { ReliefPolygon } from "../pattern/section.js";
+import type { ReliefPolygon } from "../relief/section.js";
 
 /** Where a point of an outline goes. */
 export type Place = (point: Point3) => Point3;

@@ -1,16 +1,17 @@
 /**
  * Whether enough metal stays beneath what is sunk into the seat.
  */
-import { AnnuletError } from "../errors.js";
-import { extent } from "../math/extent.js";
-import { largestWhere } from "../math/largest.js";
-import { nearestShare } from "../math/nearest-share.js";
-import type { Point2 } from "../math/point.js";
-import type { ReliefShape } from "../pattern/section.js";
-import { LEAST_WALL } from "../profile/limits.js";
-import type { Profile } from "../profile/profile.js";
-import { showLength } from "../units.js";
-import type { Wrap } from "../wrap/wrap.js";
+
+import { LEAST_WALL } from "../band/profile/limits.js";
+import type { Profile } from "../band/profile/profile.js";
+import type { Wrap } from "../band/surface/wrap.js";
+import { AnnuletError } from "../base/errors.js";
+import { extent } from "../base/math/extent.js";
+import { largestWhere } from "../base/math/largest.js";
+import { nearestShare } from "../base/math/nearest-share.js";
+import type { Point2 } from "../base/math/point.js";
+import { showLength } from "../base/units.js";
+import type { ReliefShape } from "../relief/section.js";
 
 /** Places across a sunk region where its floor is measured. */
 const PLACES = 64;

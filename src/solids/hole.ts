@@ -4,14 +4,15 @@
  * The flat body's h is a share of the wall: 0 on the seat, −1 on the bore, so that r = seat + h · (seat − bore) at the
  * place's w; refinement along straight lines of h then bends both ends true.
  */
-import { AnnuletError } from "../errors.js";
-import { largestWhere } from "../math/largest.js";
-import type { Point3 } from "../math/point.js";
+
+import type { Profile } from "../band/profile/profile.js";
+import type { Wrap } from "../band/surface/wrap.js";
+import { AnnuletError } from "../base/errors.js";
+import { largestWhere } from "../base/math/largest.js";
+import type { Point3 } from "../base/math/point.js";
+import { showLength } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
-import type { HoleShape } from "../pattern/hole.js";
-import type { Profile } from "../profile/profile.js";
-import { showLength } from "../units.js";
-import type { Wrap } from "../wrap/wrap.js";
+import type { HoleShape } from "../relief/hole.js";
 import { FlatBody, type Place } from "./flat-body.js";
 import { type BendOptions, bendBody } from "./relief.js";
 

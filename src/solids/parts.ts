@@ -1,23 +1,24 @@
 /**
  * The bodies of a ring: band, relief, beads; with what is known of each bead run.
  */
+
+import type { Profile } from "../band/profile/profile.js";
+import { seatStations } from "../band/surface/wrap.js";
+import type { RoundSymmetry, Stretch } from "../base/math/round.js";
+import type { Bead } from "../beads/bead.js";
+import { buildBeads } from "../beads/bead-bodies.js";
+import type { BeadRunReport } from "../beads/bead-report.js";
+import { type PlaceRunsOptions, placeRuns, type Run } from "../beads/place-runs.js";
 import type { Marks } from "../marks/marks.js";
-import type { RoundSymmetry, Stretch } from "../math/round.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Carving, Pattern } from "../pattern/pattern.js";
-import type { Profile } from "../profile/profile.js";
-import { seatStations } from "../wrap/wrap.js";
 import { buildBand } from "./band.js";
-import type { Bead } from "./bead.js";
-import { buildBeads } from "./bead-bodies.js";
-import type { BeadRunReport } from "./bead-report.js";
 import { clearBeads, clearField } from "./clear-field.js";
 import { type Detail, detailLevels } from "./detail.js";
 import { ACROSS_SHARE, AROUND_SHARE, chordsAcross, facetCount } from "./facets.js";
 import { buildFinish, type Finish } from "./finish.js";
 import { requireFloorWall } from "./floor-wall.js";
 import { buildHole } from "./hole.js";
-import { type PlaceRunsOptions, placeRuns, type Run } from "./place-runs.js";
 import { type BendOptions, buildReliefs, buildSunk } from "./relief.js";
 import { angleAt, findLikeness, symmetryOf } from "./symmetry.js";
 

@@ -2,17 +2,18 @@
  * Relief bodies: the flat section closed by walls and a foot, refined, repeated and bent round the band. What is sunk is
  * such a body upside down.
  */
-import { extent } from "../math/extent.js";
-import type { Point3 } from "../math/point.js";
-import type { Stretch } from "../math/round.js";
+
+import { splitAtLines } from "../band/surface/refine.js";
+import type { Wrap } from "../band/surface/wrap.js";
+import { extent } from "../base/math/extent.js";
+import type { Point3 } from "../base/math/point.js";
+import type { Stretch } from "../base/math/round.js";
+import { TURN } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { reverseMesh, transformMesh } from "../mesh/transform.js";
 import { turnRound } from "../mesh/turn-round.js";
-import type { ReliefShape } from "../pattern/section.js";
-import type { Rise } from "../pattern/weave/rise.js";
-import { TURN } from "../units.js";
-import { splitAtLines } from "../wrap/refine.js";
-import type { Wrap } from "../wrap/wrap.js";
+import type { ReliefShape } from "../relief/section.js";
+import type { Rise } from "../relief/weave/rise.js";
 import { fadeBody, fadedRise } from "./fade.js";
 import { FlatBody } from "./flat-body.js";
 import { liftBody } from "./rise.js";

@@ -4,7 +4,7 @@
  * An edge is judged by itself and halved once, whichever triangle comes first, so no T-junction appears.
  */
 import type { Mesh } from "../mesh/mesh.js";
-import type { Rise } from "../pattern/weave/rise.js";
+import type { Rise } from "../relief/weave/rise.js";
 
 /** Edges shorter than this are not halved, mm: a jump of the lift is left as steep as that. */
 const SHORTEST = 0.03;

@@ -2,12 +2,13 @@
  * The part of a body that lies over a stretch of the round, ended by faces that were flat before it was bent. It is cut
  * once its points are bent: a bent triangle is cut as it is, so that up to its ends the part is the body's own surface.
  */
-import type { HalfSpace } from "../math/half-space.js";
-import type { Stretch } from "../math/round.js";
+
+import type { Wrap } from "../band/surface/wrap.js";
+import type { HalfSpace } from "../base/math/half-space.js";
+import type { Stretch } from "../base/math/round.js";
 import { capMesh } from "../mesh/cap.js";
 import { clipMesh } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";
-import type { Wrap } from "../wrap/wrap.js";
 import { type Tile, tilesOver } from "./tile.js";
 
 /** How far bodies go on beyond a stretch, mm, so that their ends do not matter. */

@@ -1,10 +1,10 @@
 /**
  * The band: its cross-section turned once round the finger axis.
  */
-import type { Point2 } from "../math/point.js";
+import type { Point2 } from "../base/math/point.js";
+import { TURN } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { triangulatePolygon } from "../mesh/triangulate.js";
-import { TURN } from "../units.js";
 
 export interface SweepOptions {
   /** Facets round the axis, 3 or more. */

@@ -2,17 +2,18 @@
  * How a ring comes again, found in its flat shapes and its beads themselves: nothing is taken on trust from the
  * document, so art or beads that are less symmetric than their group cost time, not truth.
  */
-import { extent } from "../math/extent.js";
-import { greatestCommon } from "../math/greatest-common.js";
-import { nearestShare } from "../math/nearest-share.js";
-import type { Point2 } from "../math/point.js";
-import type { RoundSymmetry, Stretch } from "../math/round.js";
+
+import type { Wrap } from "../band/surface/wrap.js";
+import { extent } from "../base/math/extent.js";
+import { greatestCommon } from "../base/math/greatest-common.js";
+import { nearestShare } from "../base/math/nearest-share.js";
+import type { Point2 } from "../base/math/point.js";
+import type { RoundSymmetry, Stretch } from "../base/math/round.js";
+import { TURN } from "../base/units.js";
+import { mirrorBeads, turnBeads } from "../beads/alike-beads.js";
+import type { Bead } from "../beads/bead.js";
 import type { Pattern } from "../pattern/pattern.js";
-import type { ReliefPolygon, ReliefShape } from "../pattern/section.js";
-import { TURN } from "../units.js";
-import type { Wrap } from "../wrap/wrap.js";
-import { mirrorBeads, turnBeads } from "./alike-beads.js";
-import type { Bead } from "./bead.js";
+import type { ReliefPolygon, ReliefShape } from "../relief/section.js";
 
 /** Corners of the cross-section this near to an image are that image, mm: they differ by rounding alone. */
 const SAME = 1e-6;

@@ -1,8 +1,8 @@
 /**
  * One tile of a flat body that goes on in the next tile: its two sides have the same vertices.
  */
-import { AnnuletError } from "../errors.js";
-import type { HalfSpace } from "../math/half-space.js";
+import { AnnuletError } from "../base/errors.js";
+import type { HalfSpace } from "../base/math/half-space.js";
 import { addImage } from "../mesh/add-image.js";
 import { type Clipped, clipMesh } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";

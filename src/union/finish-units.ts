@@ -2,12 +2,12 @@
  * Marks on a ring of alike units: they are cut out of, and laid on, the few units that they touch, and these are joined
  * to the rest again.
  */
-import { after, before, type HalfSpace } from "../math/half-space.js";
+import { after, before, type HalfSpace } from "../base/math/half-space.js";
+import { TURN } from "../base/units.js";
 import { capMesh } from "../mesh/cap.js";
 import type { Clipped } from "../mesh/clip.js";
 import { concatMeshes, type Mesh } from "../mesh/mesh.js";
 import { END, START, type TurnPart, turnChain } from "../mesh/turn-round.js";
-import { TURN } from "../units.js";
 import { finishRing, type RingFinish } from "./bodies.js";
 import type { Kernel } from "./kernels/kernel.js";
 import { joinSeam } from "./seam.js";

@@ -1,8 +1,8 @@
 /**
  * Gathers many small bodies into few meshes of bodies that do not touch: a kernel then unites a handful of parts.
  */
-import type { Point3 } from "../math/point.js";
-import { PointGrid } from "../math/point-grid.js";
+import type { Point3 } from "../base/math/point.js";
+import { PointGrid } from "../base/math/point-grid.js";
 import { concatMeshes, type Mesh } from "../mesh/mesh.js";
 
 /** Bodies nearer than this are held to touch, mm: as far as tidying may move points, so that rounding brings none together. */

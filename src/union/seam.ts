@@ -2,7 +2,7 @@
  * Joins a unit's end to the start of the next one. Both rims are the same line, cut out of different triangles, so their
  * points differ: they are walked side by side in order; points that meet become one, all others are put into both rims.
  */
-import { AnnuletError } from "../errors.js";
+import { AnnuletError } from "../base/errors.js";
 import { borderLoops } from "../mesh/border.js";
 import type { Clipped } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";

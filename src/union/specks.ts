@@ -5,7 +5,7 @@
  * the true surfaces leave none. A larger hollow sealed in, between beads and what they stand on, is filled too: nothing
  * could be printed, cast or cleaned in it.
  */
-import type { Point3 } from "../math/point.js";
+import type { Point3 } from "../base/math/point.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { vertexShells } from "../mesh/shells.js";
 import { triangleAreas } from "../mesh/triangle-areas.js";

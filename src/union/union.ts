@@ -5,10 +5,10 @@
  * at the end. A road whose result does not pass the caller's check gives way to the next one, and a kernel that has none
  * left to the fallback; the result says so.
  */
-import type { RoundSymmetry, Stretch } from "../math/round.js";
+import type { RoundSymmetry, Stretch } from "../base/math/round.js";
+import { pause } from "../base/pause.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { turnRound } from "../mesh/turn-round.js";
-import { pause } from "../pause.js";
 import { finishRing, type RingBodies, type RingFinish, uniteBodies } from "./bodies.js";
 import { finishUnits } from "./finish-units.js";
 import type { Kernel } from "./kernels/kernel.js";

@@ -1,13 +1,13 @@
 /**
  * One symmetry unit of a ring: what of its united bodies lies between the planes that bound it, tidied, and its images.
  */
-import { after, before, type HalfSpace } from "../math/half-space.js";
-import type { RoundSymmetry, Stretch } from "../math/round.js";
+import { after, before, type HalfSpace } from "../base/math/half-space.js";
+import type { RoundSymmetry, Stretch } from "../base/math/round.js";
+import { TURN } from "../base/units.js";
 import { type Clipped, clipMesh } from "../mesh/clip.js";
 import { buildEdgeTable, nextEdge } from "../mesh/edges.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { END, START, type TurnPart } from "../mesh/turn-round.js";
-import { TURN } from "../units.js";
 import { MIDDLE, mirrorEnd, mirrorMiddle } from "./complete.js";
 import { joinSeam } from "./seam.js";
 import { tidyOpen } from "./tidy.js";

@@ -4,7 +4,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { filesBeside } from "../../src/cli/design-folder.js";
-import { failureOf } from "../pattern/strips.js";
+import { failureOf } from "../flat/strips.js";
 
 let folder: string;
 let design: string;

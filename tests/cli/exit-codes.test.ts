@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
+import { AnnuletError } from "../../src/base/errors.js";
 import { EXIT, exitCodeOfError, exitCodeOfSignal } from "../../src/cli/exit-codes.js";
-import { AnnuletError } from "../../src/errors.js";
 
 function failure(...codes: string[]): AnnuletError {
   return new AnnuletError(codes.map((code) => ({ code, message: code })));

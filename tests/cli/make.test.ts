@@ -3,9 +3,9 @@ import { join } from "node:path";
 import { decode } from "fast-png";
 import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
-import { readMesh } from "../../src/export/read.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import { measureMesh } from "../../src/measure/measure.js";
+import { readMesh } from "../../src/output/files/read.js";
 import { annulet, namesIn, PLAIN, PROUD, put, tempFolder } from "./support.js";
 
 /**

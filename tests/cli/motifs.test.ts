@@ -1,8 +1,8 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { listMotifs } from "../../src/pattern/motifs/list.js";
-import { ofClass, parseSvg } from "../report/raster.js";
+import { listMotifs } from "../../src/art/motifs/list.js";
+import { ofClass, parseSvg } from "../output/drawing/raster.js";
 import { annulet, tempFolder } from "./support.js";
 
 describe("annulet motifs", () => {

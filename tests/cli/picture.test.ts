@@ -2,8 +2,8 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { decode } from "fast-png";
 import { describe, expect, it } from "vitest";
-import { encodeMesh } from "../../src/export/format.js";
-import { stlBinary } from "../../src/export/formats/stl-binary.js";
+import { encodeMesh } from "../../src/output/files/format.js";
+import { stlBinary } from "../../src/output/files/formats/stl-binary.js";
 import { torus } from "../support/meshes.js";
 import { annulet, namesIn, PLAIN, put, tempFolder } from "./support.js";
 

@@ -3,9 +3,9 @@ import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { decode } from "fast-png";
 import { describe, expect, it } from "vitest";
-import { build } from "../../src/build.js";
 import { findChromium } from "../../src/cli/print-pdf.js";
-import { CHANNEL } from "../report/tiles.js";
+import { build } from "../../src/ring/build.js";
+import { CHANNEL } from "../output/drawing/tiles.js";
 import { annulet, namesIn, put, tempFolder } from "./support.js";
 
 /** Poppler reads what Chromium printed. */

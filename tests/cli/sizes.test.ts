@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sizeSystems } from "../../src/sizing/catalogue.js";
+import { sizeSystems } from "../../src/size/catalogue.js";
 import { annulet } from "./support.js";
 
 describe("annulet sizes", () => {

@@ -1,6 +1,6 @@
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { DOMED } from "../report/tiles.js";
+import { DOMED } from "../output/drawing/tiles.js";
 import { annulet, tempFolder } from "./support.js";
 
 describe("the summary of a ring", () => {

@@ -1,8 +1,8 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { parseSvg } from "../report/raster.js";
-import { CHANNEL, DOMED } from "../report/tiles.js";
+import { parseSvg } from "../output/drawing/raster.js";
+import { CHANNEL, DOMED } from "../output/drawing/tiles.js";
 import { annulet, namesIn, PLAIN, put, tempFolder } from "./support.js";
 
 describe("annulet tile", () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { build } from "../../src/build.js";
 import { materialsOf } from "../../src/design/materials.js";
 import { readDesign } from "../../src/design/read.js";
+import { build } from "../../src/ring/build.js";
 import { failureOf } from "../support/failure-of.js";
 import { plainBand } from "./documents.js";
 

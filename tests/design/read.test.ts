@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { AnnuletError, type Problem } from "../../src/base/errors.js";
 import { MAX_DESIGN_LENGTH, MAX_DESIGN_VALUES } from "../../src/design/limits.js";
 import { readDesign } from "../../src/design/read.js";
-import { AnnuletError, type Problem } from "../../src/errors.js";
 import { fullDesign, plainBand } from "./documents.js";
 
 const SEED = 20261125;

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { build, type DesignInput } from "annulet";
 import { describe, expect, it } from "vitest";
-import { AnnuletError } from "../../src/errors.js";
+import { AnnuletError } from "../../src/base/errors.js";
 import { fontFiles } from "../support/fonts.js";
 
 const FIELD = { at: "seat", angle: 270, width: 5, height: 2.4, corner: 0.5, depth: 0 } as const;

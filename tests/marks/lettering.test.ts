@@ -1,9 +1,9 @@
 import { type BuildOptions, build, type DesignInput } from "annulet";
 import { describe, expect, it } from "vitest";
-import { AnnuletError } from "../../src/errors.js";
-import { layOut } from "../../src/lay-out.js";
-import { ringArea } from "../../src/pattern/polygons.js";
-import { Stages } from "../../src/stages.js";
+import { AnnuletError } from "../../src/base/errors.js";
+import { ringArea } from "../../src/flat/polygons.js";
+import { layOut } from "../../src/ring/lay-out.js";
+import { Stages } from "../../src/ring/stages.js";
 import { fontFiles } from "../support/fonts.js";
 
 const CHANNEL = { form: "channel", rail: 2, depth: 0.4, edge: 0.1 } as const;

@@ -3,10 +3,10 @@
  * set by resvg (not ours: rustybuzz and its own rasteriser) from the same font file.
  */
 import { describe, expect, it } from "vitest";
-import { layOut } from "../../src/lay-out.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
+import { layOut } from "../../src/ring/lay-out.js";
+import { Stages } from "../../src/ring/stages.js";
 import { makeParts } from "../../src/solids/parts.js";
-import { Stages } from "../../src/stages.js";
 import { type FontName, fontFiles, nameOf, typefaceOf } from "../support/fonts.js";
 import { centreOf, type Frame, overlap, raster, textElement } from "../support/raster.js";
 

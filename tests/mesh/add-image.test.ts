@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import { addImage } from "../../src/mesh/add-image.js";
 import { clipMesh } from "../../src/mesh/clip.js";
 import { signedVolume } from "../../src/mesh/volume.js";

@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
-import { distanceTo, type HalfSpace } from "../../src/math/half-space.js";
-import type { Point3 } from "../../src/math/point.js";
+import { distanceTo, type HalfSpace } from "../../src/base/math/half-space.js";
+import type { Point3 } from "../../src/base/math/point.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import { capMesh } from "../../src/mesh/cap.js";
 import { type Clipped, clipMesh } from "../../src/mesh/clip.js";
 import { signedVolume } from "../../src/mesh/volume.js";
-import { SEED } from "../profile/specs.js";
+import { SEED } from "../band/profile/specs.js";
 import { box, sphere, torus } from "../support/meshes.js";
 
 const capped = ({ mesh, marks }: Clipped, keep: HalfSpace) =>

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import { decimate } from "../../src/mesh/decimate.js";
 import { concatMeshes, type Mesh } from "../../src/mesh/mesh.js";
 import { reverseMesh, transformMesh } from "../../src/mesh/transform.js";

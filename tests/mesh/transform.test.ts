@@ -1,6 +1,6 @@
 import { mat4 } from "gl-matrix";
 import { describe, expect, it } from "vitest";
-import { AnnuletError } from "../../src/errors.js";
+import { AnnuletError } from "../../src/base/errors.js";
 import { reverseMesh, transformMesh } from "../../src/mesh/transform.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import { box, torus } from "../support/meshes.js";

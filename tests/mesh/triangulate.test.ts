@@ -2,7 +2,7 @@ import { deviation } from "earcut";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { type PlanePoint, triangulatePolygon } from "../../src/mesh/triangulate.js";
-import { failureOf, SEED } from "../profile/specs.js";
+import { failureOf, SEED } from "../band/profile/specs.js";
 
 type Ring = readonly PlanePoint[];
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
-import { after, before } from "../../src/math/half-space.js";
+import { after, before } from "../../src/base/math/half-space.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import { capMesh } from "../../src/mesh/cap.js";
 import { END, START, turnChain, turnRound } from "../../src/mesh/turn-round.js";
 import { signedVolume } from "../../src/mesh/volume.js";

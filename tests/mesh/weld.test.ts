@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { AnnuletError } from "../../src/errors.js";
+import { AnnuletError } from "../../src/base/errors.js";
 import { triangleCount, vertexCount } from "../../src/mesh/mesh.js";
 import { weldMesh } from "../../src/mesh/weld.js";
 import { meshOf, soup, surfaceKey, torus } from "../support/meshes.js";

@@ -10,11 +10,11 @@ import { Resvg } from "@resvg/resvg-js";
 import { AnnuletError, build } from "annulet";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { Warning } from "../../src/errors.js";
-import { ringArea } from "../../src/pattern/polygons.js";
-import { outlineDrawing } from "../../src/pattern/svg/outline.js";
-import { placeDrawing } from "../../src/pattern/svg/place.js";
-import { readSvg } from "../../src/pattern/svg/read.js";
+import { outlineDrawing } from "../../src/art/svg/outline.js";
+import { placeDrawing } from "../../src/art/svg/place.js";
+import { readSvg } from "../../src/art/svg/read.js";
+import type { Warning } from "../../src/base/errors.js";
+import { ringArea } from "../../src/flat/polygons.js";
 
 const SEED = 20261125;
 const RINGS = Number(process.env.ANNULET_REAL_ART ?? 40);

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { build } from "../../src/build.js";
-import { patternSchema } from "../../src/pattern/schema.js";
-import { planBeads } from "../../src/plan-beads.js";
+import { patternSchema } from "../../src/design/pattern.js";
+import { build } from "../../src/ring/build.js";
+import { planBeads } from "../../src/ring/plan-beads.js";
+import { circle } from "../flat/strips.js";
 import { bodiesOf } from "../support/stages.js";
-import { circle } from "./strips.js";
 
 const BAND = {
   annulet: 1,

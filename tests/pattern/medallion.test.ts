@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { build } from "../../src/build.js";
-import { flatTile } from "../../src/flat-tile.js";
-import { polygonArea } from "../../src/math/polygon.js";
-import { solveFit } from "../../src/pattern/fit.js";
-import { fitSchema, patternSchema } from "../../src/pattern/schema.js";
+import { solveFit } from "../../src/band/fit/fit.js";
+import { polygonArea } from "../../src/base/math/polygon.js";
+import { fitSchema, patternSchema } from "../../src/design/pattern.js";
 import { stretchesOf } from "../../src/pattern/stretches.js";
-import { circle, failureOf, fitOf } from "./strips.js";
+import { build } from "../../src/ring/build.js";
+import { flatTile } from "../../src/ring/flat-tile.js";
+import { circle, failureOf, fitOf } from "../flat/strips.js";
 
 const BAND = {
   annulet: 1,

@@ -1,13 +1,13 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import type { Point3 } from "../../src/math/point.js";
-import type { Fit } from "../../src/pattern/fit.js";
+import type { Fit } from "../../src/band/fit/fit.js";
+import { fitBand } from "../../src/band/fit/fit-band.js";
+import { buildProfile, type Profile, profileSchema } from "../../src/band/profile/profile.js";
+import type { Point3 } from "../../src/base/math/point.js";
+import { beadRunSchema, patternSchema } from "../../src/design/pattern.js";
 import { completePattern, noPattern, type Pattern } from "../../src/pattern/pattern.js";
-import { beadRunSchema, patternSchema } from "../../src/pattern/schema.js";
-import type { ReliefPolygon } from "../../src/pattern/section.js";
-import { buildProfile, type Profile, profileSchema } from "../../src/profile/profile.js";
-import { fitBand } from "../../src/wrap/fit-band.js";
-import { circle, collector, deepFreeze, failureOf } from "./strips.js";
+import type { ReliefPolygon } from "../../src/relief/section.js";
+import { circle, collector, deepFreeze, failureOf } from "../flat/strips.js";
 
 const BORE = 55 / (2 * Math.PI);
 const TOLERANCE = 0.01;

@@ -3,8 +3,8 @@ import { fileURLToPath } from "node:url";
 import { AnnuletError, build } from "annulet";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { SEED } from "../band/profile/specs.js";
 import { fullDesign } from "../design/documents.js";
-import { SEED } from "../profile/specs.js";
 
 /** Documents to change: each uses other parts of the schema. */
 const bases: readonly unknown[] = [

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { signedVolume } from "../../src/mesh/volume.js";
-import { SEED } from "../profile/specs.js";
+import { SEED } from "../band/profile/specs.js";
 import { bodiesOf } from "../support/stages.js";
 import { carvedDesign, design } from "./designs.js";
 

@@ -3,9 +3,9 @@
  * all that a pattern can hold.
  */
 import fc from "fast-check";
-import { motifs } from "../../src/pattern/motifs/index.js";
-import { sampleRegion } from "../../src/pattern/motifs/sample.js";
-import { greyPng } from "../pattern/image/pngs.js";
+import { motifs } from "../../src/art/motifs/index.js";
+import { sampleRegion } from "../../src/art/motifs/sample.js";
+import { greyPng } from "../art/image/pngs.js";
 import { beads, between, COARSE, curve, cut, filled, profile, region, shaped, symmetry, through } from "./designs.js";
 
 /** An image that meets itself at its sides, for height maps. */

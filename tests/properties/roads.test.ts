@@ -6,9 +6,9 @@
 import { AnnuletError } from "annulet";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { gateRing } from "../../src/checks/ring.js";
+import { gateRing } from "../../src/judge/ring.js";
 import { signedVolume } from "../../src/mesh/volume.js";
-import { SEED } from "../profile/specs.js";
+import { SEED } from "../band/profile/specs.js";
 import { farthest } from "../support/farthest.js";
 import { COARSE } from "./designs.js";
 import { roadDesign } from "./road-designs.js";

@@ -1,10 +1,11 @@
 /** The roads by which a design's parts become one, for tests of each by itself. */
-import { checkSolid } from "../../src/checks/gate.js";
-import { layOut } from "../../src/lay-out.js";
-import type { Stretch } from "../../src/math/round.js";
+
+import type { Stretch } from "../../src/base/math/round.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import { turnRound } from "../../src/mesh/turn-round.js";
+import { layOut } from "../../src/ring/lay-out.js";
+import { Stages } from "../../src/ring/stages.js";
 import { makeParts, type Parts } from "../../src/solids/parts.js";
-import { Stages } from "../../src/stages.js";
 import { uniteBodies } from "../../src/union/bodies.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 import { partCoincident } from "../../src/union/part-coincident.js";

@@ -4,10 +4,10 @@
 import { build } from "annulet";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { type FriezeName, friezeGroups } from "../../src/base/frieze/symmetry.js";
 import { transformMesh } from "../../src/mesh/transform.js";
 import { signedVolume } from "../../src/mesh/volume.js";
-import { type FriezeName, friezeGroups } from "../../src/pattern/symmetry.js";
-import { SEED } from "../profile/specs.js";
+import { SEED } from "../band/profile/specs.js";
 import { bodiesOf } from "../support/stages.js";
 import { between, COARSE, pathOf, polygon, profile, symmetry } from "./designs.js";
 

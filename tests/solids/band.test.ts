@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
-import { before, type HalfSpace, after as past } from "../../src/math/half-space.js";
-import type { Point2 } from "../../src/math/point.js";
+import { before, type HalfSpace, after as past } from "../../src/base/math/half-space.js";
+import type { Point2 } from "../../src/base/math/point.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import { buildBand } from "../../src/solids/band.js";

@@ -1,9 +1,9 @@
 /** What is sunk or pierced, against exact volumes, and the rings that it leaves. */
 import { build, encodeMesh, formatForFile } from "annulet";
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
+import { type FriezeName, friezeGroups } from "../../src/base/frieze/symmetry.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import { signedVolume } from "../../src/mesh/volume.js";
-import { type FriezeName, friezeGroups } from "../../src/pattern/symmetry.js";
 import { admesh, hasAdmesh } from "../support/admesh.js";
 import { bodiesOf } from "../support/stages.js";
 

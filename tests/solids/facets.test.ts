@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { facetCount } from "../../src/solids/facets.js";
-import { SEED } from "../profile/specs.js";
+import { SEED } from "../band/profile/specs.js";
 
 describe("the number of facets", () => {
   it("keeps the sagitta r (1 − cos π/n) under the tolerance, is whole a tile, and not more than one tile's too many", () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
-import { failureOf } from "../profile/specs.js";
+import { checkSolid } from "../../src/judge/gate.js";
+import { failureOf } from "../band/profile/specs.js";
 import { bodiesOf } from "../support/stages.js";
 
 const channelBand = {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
+import type { Wrap } from "../../src/band/surface/wrap.js";
+import { type FriezeName, friezeGroups } from "../../src/base/frieze/symmetry.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
-import { type FriezeName, friezeGroups } from "../../src/pattern/symmetry.js";
-import type { Wrap } from "../../src/wrap/wrap.js";
+import { SMOOTH_FORMS } from "../band/surface/forms.js";
 import { bodiesOf } from "../support/stages.js";
-import { SMOOTH_FORMS } from "../wrap/forms.js";
 
 const TOLERANCE = 0.02;
 

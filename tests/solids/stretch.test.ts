@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
-import { before, type HalfSpace, after as past } from "../../src/math/half-space.js";
-import type { Stretch } from "../../src/math/round.js";
+import { before, type HalfSpace, after as past } from "../../src/base/math/half-space.js";
+import type { Stretch } from "../../src/base/math/round.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import { cutOff, flatStretch } from "../../src/solids/stretch.js";

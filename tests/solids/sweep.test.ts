@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
-import type { Point2 } from "../../src/math/point.js";
+import { bandVolume } from "../../src/band/profile/moments.js";
+import type { Point2 } from "../../src/base/math/point.js";
+import { TURN } from "../../src/base/units.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import { surfaceArea } from "../../src/measure/measure.js";
 import { signedVolume } from "../../src/mesh/volume.js";
-import { bandVolume } from "../../src/profile/moments.js";
 import { sweepBand } from "../../src/solids/sweep.js";
-import { TURN } from "../../src/units.js";
-import { SEED } from "../profile/specs.js";
-import { profileOf, SMOOTH_FORMS } from "../wrap/forms.js";
+import { SEED } from "../band/profile/specs.js";
+import { profileOf, SMOOTH_FORMS } from "../band/surface/forms.js";
 
 /** Share of a circle's area that its inscribed n-gon covers; a swept solid has that share of its body's volume. */
 const inscribed = (n: number) => (n / TURN) * Math.sin(TURN / n);

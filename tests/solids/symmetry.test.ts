@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 import { uniteRing } from "../../src/union/union.js";
 import { bodiesOf } from "../support/stages.js";

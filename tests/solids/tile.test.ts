@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { splitAtLines } from "../../src/band/surface/refine.js";
 import { buildEdgeTable } from "../../src/mesh/edges.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { turnRound } from "../../src/mesh/turn-round.js";
 import { loneTile, mirroredTile, plainTile, type Tile, tilesOver } from "../../src/solids/tile.js";
-import { splitAtLines } from "../../src/wrap/refine.js";
 import { failureOf } from "../support/failure-of.js";
 import { box } from "../support/meshes.js";
 

@@ -1,4 +1,4 @@
-import { AnnuletError } from "../../src/errors.js";
+import { AnnuletError } from "../../src/base/errors.js";
 
 /** The error that a call throws. */
 export function failureOf(call: () => unknown): AnnuletError {

@@ -1,7 +1,7 @@
 /** Fonts under the SIL Open Font License that packages in node_modules carry. */
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { openTypeface, type Typeface } from "../../src/lettering/typeface.js";
+import { openTypeface, type Typeface } from "../../src/art/text/typeface.js";
 
 /** Family, weight and path of each. */
 export const FONTS = {

@@ -1,16 +1,17 @@
 /** Takes a design as far as its bodies, for tests of what they are before they are united. */
+
+import type { Fit } from "../../src/band/fit/fit.js";
+import { fitBand } from "../../src/band/fit/fit-band.js";
+import { buildProfile, type Profile } from "../../src/band/profile/profile.js";
+import type { Wrap } from "../../src/band/surface/wrap.js";
+import { wrapSeat } from "../../src/band/surface/wrap-seat.js";
+import type { Warning } from "../../src/base/errors.js";
 import { readDesign } from "../../src/design/read.js";
 import type { Design } from "../../src/design/schema.js";
-import type { Warning } from "../../src/errors.js";
-import type { Fit } from "../../src/pattern/fit.js";
 import { completePattern, noPattern, type Pattern } from "../../src/pattern/pattern.js";
-import { buildProfile, type Profile } from "../../src/profile/profile.js";
-import { resolveSize } from "../../src/sizing/size.js";
+import { resolveSize } from "../../src/size/size.js";
 import { ACROSS_SHARE } from "../../src/solids/facets.js";
 import { makeParts, type Parts, type Bodies as RingBodies } from "../../src/solids/parts.js";
-import { fitBand } from "../../src/wrap/fit-band.js";
-import type { Wrap } from "../../src/wrap/wrap.js";
-import { wrapSeat } from "../../src/wrap/wrap-seat.js";
 
 export interface Bodies {
   readonly design: Design;

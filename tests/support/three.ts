@@ -4,8 +4,8 @@ import { ThreeMFLoader } from "three/examples/jsm/loaders/3MFLoader.js";
 import { GLTFLoader } from "three/examples/jsm/loaders/GLTFLoader.js";
 import { OBJLoader } from "three/examples/jsm/loaders/OBJLoader.js";
 import { STLLoader } from "three/examples/jsm/loaders/STLLoader.js";
-import type { Format } from "../../src/export/format.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
+import type { Format } from "../../src/output/files/format.js";
 import { withDomParser } from "./dom-parser.js";
 
 /** glTF's unit is the metre. */

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
-import { before, type HalfSpace, after as past } from "../../src/math/half-space.js";
+import { before, type HalfSpace, after as past } from "../../src/base/math/half-space.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import { type Clipped, clipMesh } from "../../src/mesh/clip.js";
 import { END, START, turnRound } from "../../src/mesh/turn-round.js";
 import { signedVolume } from "../../src/mesh/volume.js";

@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
-import { layOut } from "../../src/lay-out.js";
+import { checkSolid } from "../../src/judge/gate.js";
+import { layOut } from "../../src/ring/lay-out.js";
+import { Stages } from "../../src/ring/stages.js";
 import { makeParts, type Parts } from "../../src/solids/parts.js";
-import { Stages } from "../../src/stages.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 import { uniteRing } from "../../src/union/union.js";
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import { groupDisjoint } from "../../src/union/groups.js";
-import { SEED } from "../profile/specs.js";
+import { SEED } from "../band/profile/specs.js";
 import { box } from "../support/meshes.js";
 
 const cube = (size: number, x: number, y: number, z: number) => box([size, size, size], [x, y, z]);

@@ -1,6 +1,6 @@
 /** Two pyramids whose tips a float32 file would make one, and a mesh that needs nothing. */
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import { partCoincident } from "../../src/union/part-coincident.js";

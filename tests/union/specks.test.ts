@@ -1,6 +1,6 @@
 import { build } from "annulet";
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import { concatMeshes } from "../../src/mesh/mesh.js";
 import { reverseMesh } from "../../src/mesh/transform.js";
 import { dropSpecks } from "../../src/union/specks.js";

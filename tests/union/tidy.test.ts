@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { checkForm } from "../../src/checks/form.js";
-import { checkSolid } from "../../src/checks/gate.js";
+import { checkForm } from "../../src/judge/form.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { tidyMesh } from "../../src/union/tidy.js";
-import { SEED } from "../profile/specs.js";
+import { SEED } from "../band/profile/specs.js";
 import { box, meshOf, sphere, surfaceKey, torus } from "../support/meshes.js";
 
 /** What the tidying may move a point by, mm. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { checkSolid, type SolidCheck } from "../../src/checks/gate.js";
+import { checkSolid, type SolidCheck } from "../../src/judge/gate.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import type { Kernel } from "../../src/union/kernels/kernel.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/checks/gate.js";
-import type { RoundSymmetry, Stretch } from "../../src/math/round.js";
+import type { RoundSymmetry, Stretch } from "../../src/base/math/round.js";
+import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { transformMesh } from "../../src/mesh/transform.js";
 import { turnRound } from "../../src/mesh/turn-round.js";

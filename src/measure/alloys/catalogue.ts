@@ -3,7 +3,7 @@
  * A file holds a family of close alloys, because they share their source and differ in little but one number.
  */
 import { closest } from "fastest-levenshtein";
-import { AnnuletError } from "../../errors.js";
+import { AnnuletError } from "../../base/errors.js";
 import type { Alloy } from "./alloy.js";
 import { brass, bronze } from "./copper.js";
 import { au375Yellow } from "./gold-9ct.js";

@@ -6,7 +6,7 @@
  * Palladium: from memory; a second published table has 0.736, 0.702, 0.660. Alloys: chosen by eye between their metals, no
  * source; white golds as cast and polished, without a plating of rhodium. Wax and resin: common practice, no source.
  */
-import type { Point3 } from "../../math/point.js";
+import type { Point3 } from "../../base/math/point.js";
 import type { Alloy } from "./alloy.js";
 
 export interface Look {

@@ -1,7 +1,7 @@
 /**
  * Density of a mixture from its parts: 1/ρ = Σ wᵢ/ρᵢ, wᵢ by mass (the rule of mixtures: volumes add up).
  */
-import { AnnuletError } from "../../errors.js";
+import { AnnuletError } from "../../base/errors.js";
 
 /** One part of a mixture. */
 export interface MixPart {

@@ -1,7 +1,7 @@
 /**
  * Materials of the user's own, by their density or by their composition.
  */
-import { AnnuletError } from "../../errors.js";
+import { AnnuletError } from "../../base/errors.js";
 import type { Alloy } from "./alloy.js";
 import { alloys } from "./catalogue.js";
 import { mixDensity } from "./mix.js";

@@ -1,7 +1,7 @@
 /**
  * Metal to melt for a wax: m = m_wax × ρ / ρ_wax (riogrande.com).
  */
-import { AnnuletError } from "../../errors.js";
+import { AnnuletError } from "../../base/errors.js";
 
 /**
  * Mass of metal that fills what the wax filled, g. Weigh the sprue with the wax; no allowance is added.

@@ -1,7 +1,7 @@
 /**
  * The axes that a ring's hole may lie along: those of the file, and the principal axis of inertia that stands alone.
  */
-import type { Point3 } from "../../math/point.js";
+import type { Point3 } from "../../base/math/point.js";
 
 export const FILE_AXES: readonly Point3[] = [
   [0, 0, 1],

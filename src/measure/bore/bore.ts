@@ -3,8 +3,8 @@
  * x, y, z and the principal axis of inertia that stands alone, as the largest circle in a hole of the mesh's shadow; the
  * circle is exact, held by the shadow's edges.
  */
-import { type Circle, growCircle } from "../../math/empty-circle.js";
-import type { Point2, Point3 } from "../../math/point.js";
+import { type Circle, growCircle } from "../../base/math/empty-circle.js";
+import type { Point2, Point3 } from "../../base/math/point.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { requireSound } from "../../mesh/sound.js";
 import { FILE_AXES, loneAxis } from "./axes.js";

@@ -1,7 +1,7 @@
 /**
  * The edges of a mesh's shadow, millions of them, seen from one place after another.
  */
-import type { Point2 } from "../../math/point.js";
+import type { Point2 } from "../../base/math/point.js";
 
 /** Directions that are told apart: a bore has fewer facets than this. */
 const DIRECTIONS = 2048;

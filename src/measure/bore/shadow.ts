@@ -1,7 +1,7 @@
 /**
  * The shadow of a mesh on a plane, on a grid: which cells it touches, and where the middles of the holes in it lie.
  */
-import type { Point2 } from "../../math/point.js";
+import type { Point2 } from "../../base/math/point.js";
 
 /** Cells along the longer side of the shadow. A hole of fewer than about four is not seen. */
 const CELLS = 400;

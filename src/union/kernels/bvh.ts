@@ -7,9 +7,9 @@
 import { Box3, BoxGeometry, BufferAttribute, BufferGeometry, Matrix4, Quaternion, Vector3 } from "three";
 // The package's main entry is a UMD bundle; its source is the ES module.
 import type { Brush, CSGOperation } from "three-bvh-csg/src/index.js";
+import { pause } from "../../base/pause.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { weldMesh } from "../../mesh/weld.js";
-import { pause } from "../../pause.js";
 import type { Kernel } from "./kernel.js";
 
 /** Points of a cut's two sides differ by less than this, mm; measured, see DEVELOPERS.md. */

@@ -1,7 +1,7 @@
 /**
  * The kernel interface: what annulet asks of a boolean library, mesh in, mesh out.
  */
-import type { HalfSpace } from "../../math/half-space.js";
+import type { HalfSpace } from "../../base/math/half-space.js";
 import type { Mesh } from "../../mesh/mesh.js";
 
 /** A boolean library. Any value of this shape will do; the built-in ones have no privilege. */

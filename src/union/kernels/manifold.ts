@@ -4,9 +4,9 @@
  * Its results come in float32. WASM objects are not garbage: every one is deleted, also when an operation throws.
  */
 import loadManifold, { type Manifold, type ManifoldToplevel } from "manifold-3d";
-import { AnnuletError } from "../../errors.js";
+import { AnnuletError } from "../../base/errors.js";
+import { pause } from "../../base/pause.js";
 import type { Mesh } from "../../mesh/mesh.js";
-import { pause } from "../../pause.js";
 import type { Kernel } from "./kernel.js";
 
 export const manifoldKernel: Kernel = {

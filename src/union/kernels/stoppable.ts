@@ -1,7 +1,7 @@
 /**
  * A kernel that can be stopped between its operations: each gives way to other work first, so that a signal can be raised.
  */
-import { pause } from "../../pause.js";
+import { pause } from "../../base/pause.js";
 import type { Kernel } from "./kernel.js";
 
 /** The same kernel, whose operations throw the signal's reason instead of beginning once it is raised. */

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { alloys, findAlloy } from "../../../src/measure/alloys/catalogue.js";
 import { lookOf } from "../../../src/measure/alloys/look.js";
-import { toSrgb } from "../../../src/picture/tone.js";
+import { toSrgb } from "../../../src/output/picture/tone.js";
 
 /** CIE XYZ of linear sRGB, white at Y = 1 (IEC 61966-2-1). */
 function toXyz([r, g, b]: readonly [number, number, number]) {

@@ -1,18 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../../src/checks/gate.js";
-import type { HalfSpace } from "../../../src/math/half-space.js";
-import type { RoundSymmetry } from "../../../src/math/round.js";
+import type { HalfSpace } from "../../../src/base/math/half-space.js";
+import type { RoundSymmetry } from "../../../src/base/math/round.js";
+import { TURN } from "../../../src/base/units.js";
+import { geodesicSphere } from "../../../src/beads/bead.js";
+import { checkSolid } from "../../../src/judge/gate.js";
 import { surfaceArea } from "../../../src/measure/measure.js";
 import { concatMeshes, type Mesh } from "../../../src/mesh/mesh.js";
 import { transformMesh } from "../../../src/mesh/transform.js";
 import { signedVolume } from "../../../src/mesh/volume.js";
-import { geodesicSphere } from "../../../src/solids/bead.js";
 import type { RingBodies } from "../../../src/union/bodies.js";
 import { bvhKernel } from "../../../src/union/kernels/bvh.js";
 import type { Kernel } from "../../../src/union/kernels/kernel.js";
 import { manifoldKernel } from "../../../src/union/kernels/manifold.js";
 import { type Road, uniteRing } from "../../../src/union/union.js";
-import { TURN } from "../../../src/units.js";
 import { box, revolve, sphere, torus } from "../../support/meshes.js";
 
 const ball = (radius: number, at: readonly [number, number, number], deviation = 2e-3): Mesh => {

@@ -1,0 +1,27 @@
+/**
+ * Which SVG files a design's pattern and bead runs name, and where.
+ */
+import { showPath } from "../base/errors/document-path.js";
+import { regionLists } from "../design/areas.js";
+import type { BeadRunSpec, PatternSpec } from "../design/pattern.js";
+import { type SvgName, svgNames } from "./shapes/svg-names.js";
+
+/** Every name, in the order of the document. */
+export function drawingNames(pattern: PatternSpec, runs: readonly BeadRunSpec[]): SvgName[] {
+  const { shapes = {} } = pattern;
+  return [
+    ...Object.entries(shapes).flatMap(([name, shape]) =>
+      svgNames(shape, showPath(["pattern", "shapes", name]) as string),
+    ),
+    ...regionLists(pattern).flatMap(({ regions, where: owner }) =>
+      regions.flatMap(({ svg, shape }, i) => {
+        const where = `${owner}.regions[${i}]`;
+        if (svg !== undefined) return [{ name: svg, where: `${where}.svg` }];
+        return shape === undefined ? [] : svgNames(shape, `${where}.shape`);
+      }),
+    ),
+    ...runs.flatMap(({ along }, i) => {
+      return typeof along === "object" && "shape" in along ? svgNames(along.shape, `beads[${i}].along.shape`) : [];
+    }),
+  ];
+}

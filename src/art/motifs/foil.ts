@@ -1,0 +1,45 @@
+/**
+ * Foils: the outline of circles set in a ring, as in tracery, round a boss.
+ */
+import { z } from "zod";
+import { TURN } from "../../base/units.js";
+import { LEAST_DETAIL, type Motif } from "./motif.js";
+import { around, disc, repeat } from "./outlines.js";
+import { evenCount, share } from "./parameter.js";
+
+const parameters = z.strictObject({
+  foils: evenCount("lobes", [4, 8, 4]),
+  line: share("width of the outline, share of the lobes' radius", [0.42, 0.52, 0.45]),
+  boss: share("diameter of the boss, share of the room in the middle", [0.4, 0.9, 0.7]),
+});
+
+/** Share of the tile's lesser side that the foils take up. */
+const SPAN = 0.93;
+
+/** Radius of the circles over that at which neighbours would touch. */
+const OVERLAP = 1.2;
+
+export const foil: Motif<typeof parameters.shape> = {
+  name: "foil",
+  summary: "a lobed outline, as tracery has it, round a boss",
+  group: "p2mm",
+  aspect: { natural: 1, least: 0.9, most: 2 },
+  parameters,
+  draw({ foils, line, boss }, { aspect }) {
+    const radius = (SPAN * Math.min(1, aspect)) / 2;
+    const touch = OVERLAP * Math.sin(TURN / (2 * foils));
+    // Circles of radius touch · d about points d from the middle reach out to the radius.
+    const d = radius / (1 + touch);
+    const lobes = (r: number) => ({
+      path: repeat(foils, (i) => disc(around([0.5, 0], (i * TURN) / foils, d), r)),
+    });
+    const [outer, inner] = [touch * d, (1 - line) * touch * d];
+    // The inner circles meet on the line between two lobes, or end short of it: the boss keeps clear of there.
+    const half = d * Math.sin(TURN / (2 * foils));
+    const waist = d * Math.cos(TURN / (2 * foils)) - Math.sqrt(Math.max(inner ** 2 - half ** 2, 0));
+    const middle = disc([0.5, 0], Math.max(waist, 0.1));
+    const room = Math.max(waist, 0.1) - LEAST_DETAIL;
+    const hollow = { union: [lobes(inner), { path: middle }] };
+    return { union: [{ difference: [lobes(outer), hollow] }, { path: disc([0.5, 0], boss * room) }] };
+  },
+};

@@ -1,0 +1,45 @@
+/**
+ * What an SVG file draws, as exact curves: each painted shape with its map to the page, its stroke and its clips.
+ */
+import type { Affine } from "../../base/math/affine.js";
+import type { Subpath } from "../../base/math/path-data.js";
+import type { Box } from "./viewport.js";
+
+export type FillRule = "nonzero" | "evenodd";
+
+export interface Stroke {
+  /** Width in the shape's own coordinates, above 0. */
+  readonly width: number;
+  readonly cap: "butt" | "round" | "square";
+  readonly join: "miter" | "round" | "bevel";
+  /** Longest miter over the width, at least 1. */
+  readonly miterLimit: number;
+}
+
+/** A shape in its own coordinates. */
+export interface DrawnShape {
+  readonly subpaths: readonly Subpath[];
+  /** From the shape's coordinates to the page, px. */
+  readonly map: Affine;
+  /** The rule that fills it; undefined where only its stroke is painted. */
+  readonly fill: FillRule | undefined;
+  readonly stroke: Stroke | undefined;
+  /** What shows is inside all of these. */
+  readonly clips: readonly Clip[];
+  /** The element, for messages. */
+  readonly what: string;
+}
+
+/** A clip path, or the edge of a viewport: what is inside any of its shapes, and inside its own clips. */
+export interface Clip {
+  readonly shapes: readonly DrawnShape[];
+  readonly clips: readonly Clip[];
+}
+
+export interface Drawing {
+  /** Name of the file. */
+  readonly name: string;
+  /** The page, px: the outermost viewport. Undefined where the file names neither size nor viewBox. */
+  readonly page: Box | undefined;
+  readonly shapes: readonly DrawnShape[];
+}

@@ -1,0 +1,56 @@
+/**
+ * What a form of bore or outside gives: its stretch of the cross-section with sharp corners, and the radii for them.
+ */
+import type { Link } from "../../base/math/round-corners.js";
+
+/** The sizes that a form is drawn into. */
+export interface Frame {
+  /** mm, half the band's width. */
+  readonly halfWidth: number;
+  /** mm, radius of the bore's narrowest circle. */
+  readonly boreRadius: number;
+  /** mm, radius of the outside's highest nominal point. */
+  readonly top: number;
+  /** mm, how far arcs may lie from a curve that is neither line nor circle. */
+  readonly tolerance: number;
+}
+
+/** One segment of the outside and the corner at its end. */
+export interface OutsideLink extends Link {
+  /** Field of the form that holds the corner's radius, e.g. `edge`. */
+  readonly field?: string;
+  /** Whether it carries the pattern. Seat links stand in one run. */
+  readonly seat?: boolean;
+  /** Whether it is the flat top of a rail. */
+  readonly rail?: boolean;
+}
+
+/** The outside from its right end (+w) to its left end (−w). The last link's radius is not used: `edge` holds it. */
+export interface OutsideSketch {
+  readonly links: readonly OutsideLink[];
+  /** mm, radius of the corners between the outside and the side walls. */
+  readonly edge: number;
+  /** The field that takes metal away where it grows, if any; blamed when the wall gets too thin. */
+  readonly thins?: string;
+  /** For an outside that is drawn point by point: the field with the drawing. It may run down to the bore at its ends. */
+  readonly drawnAs?: string;
+}
+
+/** A form of the outside. `sketch` throws a Misfit where the sizes leave no such form. */
+export interface OutsideForm<Spec> {
+  sketch(spec: Spec, frame: Frame): OutsideSketch;
+}
+
+/** The bore from its left end (−w) to its right end (+w). */
+export interface BoreSketch {
+  readonly link: Link;
+  /** Radius of the nominal bore at w, mm. */
+  radiusAt(w: number): number;
+  /** The field that takes metal away where it grows, if any. */
+  readonly thins?: string;
+}
+
+/** A form of the bore. */
+export interface BoreForm<Spec> {
+  sketch(spec: Spec, frame: Frame): BoreSketch;
+}

@@ -1,0 +1,78 @@
+/**
+ * Beads made exactly as alike as they are meant to be: beads spaced along curves are so only within the tolerance.
+ */
+import { TURN } from "../base/units.js";
+import type { Bead } from "./bead.js";
+import { BeadIndex } from "./bead-index.js";
+
+/**
+ * The beads as alike as their images under turns by so manyth parts of the round: each of them stands in the mean of what
+ * the turns bring to its place. Undefined where one has no image, or comes back to itself too soon: then there are some
+ * more or fewer of them than the units could share.
+ */
+export function turnBeads(beads: readonly Bead[], units: number, same: number): readonly Bead[] | undefined {
+  if (units === 1) return beads;
+  const images = new BeadIndex(beads, same).images(turn(TURN / units));
+  if (images === undefined) return undefined;
+  const placed = beads.slice();
+  const seen = new Uint8Array(beads.length);
+  for (let first = 0; first < beads.length; first++) {
+    if (seen[first] === 1) continue;
+    const orbit = [first];
+    for (let bead = images[first]; bead !== first; bead = images[bead]) {
+      if (seen[bead] === 1 || orbit.length === units) return undefined;
+      orbit.push(bead);
+      seen[bead] = 1;
+    }
+    seen[first] = 1;
+    if (orbit.length !== units) return undefined;
+    const mean = meanBead(orbit.map((bead, k) => moved(beads[bead], turn((-TURN * k) / units))));
+    orbit.forEach((bead, k) => {
+      placed[bead] = moved(mean, turn((TURN * k) / units));
+    });
+  }
+  return placed;
+}
+
+/** The beads half way to their images under a mirror; undefined where one has none. */
+export function mirrorBeads(
+  beads: readonly Bead[],
+  mirror: (point: Bead["centre"]) => Bead["centre"],
+  same: number,
+): Bead[] | undefined {
+  const images = new BeadIndex(beads, same).images(mirror);
+  if (images?.some((image, i) => images[image] !== i)) return undefined;
+  return images?.map((image, i) => meanBead([beads[i], moved(beads[image], mirror)]));
+}
+
+/** @param map keeps the origin where it is */
+function moved(bead: Bead, map: (point: Bead["centre"]) => Bead["centre"]): Bead {
+  return { ...bead, centre: map(bead.centre), outward: map(bead.outward) };
+}
+
+/** One bead for several that nearly coincide. */
+function meanBead(beads: readonly Bead[]): Bead {
+  const [centre, outward] = [
+    [0, 0, 0],
+    [0, 0, 0],
+  ];
+  let radius = 0;
+  for (const bead of beads) {
+    for (let k = 0; k < 3; k++) {
+      centre[k] += bead.centre[k] / beads.length;
+      outward[k] += bead.outward[k];
+    }
+    radius += bead.radius / beads.length;
+  }
+  const length = Math.hypot(outward[0], outward[1], outward[2]);
+  return {
+    centre: [centre[0], centre[1], centre[2]],
+    outward: [outward[0] / length, outward[1] / length, outward[2] / length],
+    radius,
+  };
+}
+
+function turn(angle: number): (point: Bead["centre"]) => Bead["centre"] {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  return ([x, y, z]) => [x * cos - y * sin, x * sin + y * cos, z];
+}

@@ -1,0 +1,243 @@
+/**
+ * The bead runs of a ring, placed: those of the pattern and those of the document, shared beads merged.
+ */
+
+import type { Profile } from "../band/profile/profile.js";
+import type { Wrap } from "../band/surface/wrap.js";
+import { AnnuletError, type Warn } from "../base/errors.js";
+import { showLength, TURN } from "../base/units.js";
+import type { BeadRunSpec } from "../design/pattern.js";
+import type { RunLine } from "../flat/runs.js";
+import { unrollLine } from "../flat/unroll.js";
+import type { Pattern } from "../pattern/pattern.js";
+import type { Bead } from "./bead.js";
+import { type BeadSize, beadSize, followsTile } from "./bead-lines.js";
+import {
+  type BeadRunReport,
+  type PlacedLine,
+  reportRun,
+  warnCrowded,
+  warnPinched,
+  warnSpacing,
+} from "./bead-report.js";
+import { placeOnCircle, placeOnSeat, repeatBeads, requireAtMost } from "./bead-run.js";
+import { mergeRuns } from "./bead-set.js";
+import type { BeadCircle } from "./bead-track.js";
+import { findJunctions } from "./junctions.js";
+
+/** The runs with all their beads. */
+export interface PlacedRuns {
+  readonly runs: readonly Run[];
+  /** What each run came to, in the same order. */
+  readonly reports: readonly BeadRunReport[];
+  /** All beads of the ring; where two runs share one it is here once. */
+  readonly beads: readonly Bead[];
+}
+
+/** One run: its beads before those shared with other runs are merged. */
+export interface Run extends Pick<BeadRunReport, "run" | "path" | "onRail"> {
+  readonly beads: readonly Bead[];
+  readonly bead: BeadSize;
+}
+
+export interface PlaceRunsOptions {
+  readonly profile: Pick<Profile, "rails">;
+  readonly wrap: Wrap;
+  readonly pattern: Pick<Pattern, "beadLines" | "repeats">;
+  /** The document's own runs; those along paths are in the pattern. */
+  readonly beadRuns: readonly BeadRunSpec[];
+  /** Largest number of beads that is placed. */
+  readonly maxBeads: number;
+  readonly warn: Warn;
+}
+
+/** Most beads that are placed where nothing else is said: over ten times what the richest demo band carries. */
+export const MAX_BEADS = 20_000;
+
+/**
+ * Places every bead run; warns of beads that overlap, gap or crowd.
+ *
+ * @throws AnnuletError `too-many-beads`, `no-rails`, `beads-off-seat`, `bead-sizes`, `bead-count`,
+ *   `bead-line-too-short`
+ */
+export function placeRuns(options: PlaceRunsOptions): PlacedRuns {
+  const { wrap, maxBeads, warn } = options;
+  const plans = alikeWhereShared([...patternPlans(options), ...documentPlans(options)], options);
+  const junctions = junctionsOf(plans, options);
+  const placed = plans.map((plan) => plan.lines.map((line) => placeLine(line, plan, junctions.get(line), options)));
+  const runs = plans.map(({ run, path, onRail, bead }, i): Run => {
+    const count = placed[i].reduce((sum, line) => sum + line.copies * line.placed.beads.length, 0);
+    requireAtMost(count, { most: maxBeads, path });
+    const beads = placed[i].flatMap((line) => repeatBeads(line.placed.beads, line.copies));
+    return { run, path, onRail, bead, beads };
+  });
+  const total = runs.reduce((sum, run) => sum + run.beads.length, 0);
+  requireAtMost(total, { most: maxBeads, path: "beads" });
+  const set = mergeRuns(runs.map((run) => run.beads));
+  const reports = runs.map((run, i) => reportRun({ ...run, ...sizesOf(run.bead) }, placed[i], set.merged[i]));
+  reports.forEach((report, i) => {
+    warnSpacing(report, warn);
+    warnPinched(
+      report,
+      placed[i].flatMap((line) => line.placed.pinched),
+      wrap,
+      warn,
+    );
+  });
+  warnCrowded(set.crowded, wrap, warn);
+  return { runs, reports, beads: set.beads };
+}
+
+function sizesOf({
+  diameter,
+  to,
+  alternate,
+}: BeadSize): Pick<BeadRunReport, "diameter" | "diameterMin" | "diameterMax"> {
+  const other = to ?? alternate ?? diameter;
+  return { diameter, diameterMin: Math.min(diameter, other), diameterMax: Math.max(diameter, other) };
+}
+
+/** A run before its beads are placed. */
+interface Plan extends Pick<Run, "run" | "path" | "onRail" | "bead"> {
+  /** mm above the seat of the surface that carries the beads. */
+  readonly height: number;
+  readonly lines: readonly PlannedLine[];
+}
+
+/** A line of a run: on the seat in every tile, or a whole circle, with its stretch in one tile where others may meet it. */
+interface PlannedLine {
+  readonly circle?: BeadCircle;
+  readonly line?: RunLine;
+  readonly copies: number;
+}
+
+function patternPlans({ pattern }: PlaceRunsOptions): Plan[] {
+  return pattern.beadLines.map(({ lines, copies, ...rest }) => ({
+    ...rest,
+    onRail: false,
+    lines: lines.map((line) => ({ line, copies })),
+  }));
+}
+
+function documentPlans({ beadRuns, profile, wrap, pattern }: PlaceRunsOptions): Plan[] {
+  const { startAngle } = wrap;
+  return beadRuns.flatMap((spec, i): Plan[] => {
+    const { along, height } = spec;
+    if (followsTile(along)) return [];
+    const path = `beads[${i}]`;
+    const bead = beadSize(spec, path);
+    const circle = (v: number): PlannedLine => {
+      const [w, r] = wrap.section(v, height);
+      const line = bead.shares ? { line: tileLine(v, wrap, pattern.repeats) } : {};
+      return { circle: { w, radius: r, outward: wrap.normal(v), startAngle }, ...line, copies: pattern.repeats };
+    };
+    if (along === "rail") {
+      const { faces, top } = requireRails(profile, path);
+      const lines = faces.map(([low, high]): PlannedLine => {
+        return { circle: { w: (low + high) / 2, radius: top, outward: [0, 1], startAngle }, copies: 1 };
+      });
+      return [{ run: "rail", path, onRail: true, bead, height, lines }];
+    }
+    if (along === "seat-edge") {
+      const inset = spec.inset ?? EDGE_INSET * bead.diameter;
+      const v = wrap.seatLength / 2 - inset;
+      if (v < 0) throw pastMiddle(inset, wrap, path);
+      return [{ run: "seat-edge", path, onRail: false, bead, height, lines: [circle(-v), circle(v)] }];
+    }
+    if (Math.abs(along.v) > wrap.seatLength / 2) throw offSeat(along.v, wrap, path);
+    return [{ run: `v ${along.v}`, path, onRail: false, bead, height, lines: [circle(along.v)] }];
+  });
+}
+
+/** Diameters from the seat's edge to a seat-edge bead's centre: it bites into the rail, not merely touches it. */
+const EDGE_INSET = 0.45;
+
+/** The stretch of a circle that lies in the first of so many tiles. */
+function tileLine(v: number, wrap: Wrap, repeats: number): RunLine {
+  const points = [
+    [0, v],
+    [(TURN * wrap.referenceRadius) / repeats, v],
+  ] as const;
+  return { points, kind: "strand", even: false };
+}
+
+/** Where runs share beads, lines that come again more often than the whole pattern are taken as often as it does. */
+function alikeWhereShared(plans: readonly Plan[], { wrap, pattern: { repeats } }: PlaceRunsOptions): readonly Plan[] {
+  if (!plans.some(({ bead }) => bead.shares)) return plans;
+  const round = TURN * wrap.referenceRadius;
+  return plans.map((plan) => ({
+    ...plan,
+    lines: plan.lines.flatMap((planned): PlannedLine[] => {
+      const { line, circle, copies } = planned;
+      if (line === undefined || circle !== undefined || copies === repeats) return [planned];
+      const times = copies / repeats;
+      return unrollLine(line, times, round / copies).map((longer) => ({ line: longer, copies: repeats }));
+    }),
+  }));
+}
+
+/** The junctions of every line that has some. */
+function junctionsOf(
+  plans: readonly Plan[],
+  { wrap, pattern }: PlaceRunsOptions,
+): ReadonlyMap<PlannedLine, readonly number[]> {
+  if (!plans.some(({ bead }) => bead.shares)) return new Map();
+  const meeting = plans.flatMap(({ bead, height, lines }) => {
+    const { diameterMin: diameter } = sizesOf(bead);
+    const level = height + diameter * (0.5 - bead.embed);
+    return lines.flatMap((planned) => {
+      const { line } = planned;
+      return line === undefined ? [] : [{ planned, line, diameter, level, shares: bead.shares }];
+    });
+  });
+  const found = findJunctions(meeting, (TURN * wrap.referenceRadius) / pattern.repeats);
+  return new Map(meeting.flatMap(({ planned }, i) => (found[i].length > 0 ? [[planned, found[i]] as const] : [])));
+}
+
+function placeLine(
+  { circle, line, copies }: PlannedLine,
+  { bead, height, path }: Plan,
+  junctions: readonly number[] | undefined,
+  { wrap, maxBeads }: PlaceRunsOptions,
+): PlacedLine {
+  const how = { ...bead, height, most: maxBeads, path, junctions };
+  if (circle !== undefined && (line === undefined || junctions === undefined)) {
+    return { placed: placeOnCircle(circle, how), copies: 1 };
+  }
+  return { placed: placeOnSeat(line as RunLine, wrap, how), copies };
+}
+
+function requireRails(profile: PlaceRunsOptions["profile"], path: string): NonNullable<Profile["rails"]> {
+  if (profile.rails !== undefined) return profile.rails;
+  throw new AnnuletError({
+    code: "no-rails",
+    message: "the band has no rails for beads to stand on",
+    path: `${path}.along`,
+    value: "rail",
+    allowed: '"seat-edge", {"v": …} or {"path": …}; "rail" on a channel band',
+    hint: "choose a channel outside, or another line for the run",
+  });
+}
+
+function pastMiddle(inset: number, wrap: Wrap, path: string): AnnuletError {
+  return new AnnuletError({
+    code: "beads-off-seat",
+    message: "the two runs along the seat's edges lie beyond its middle",
+    path: `${path}.inset`,
+    value: inset,
+    allowed: `0 to ${showLength(wrap.seatLength / 2)}, half the seat`,
+    hint: 'place them nearer to the edges, or one run in the middle with "along": {"v": 0}',
+  });
+}
+
+function offSeat(v: number, wrap: Wrap, path: string): AnnuletError {
+  const half = wrap.seatLength / 2;
+  return new AnnuletError({
+    code: "beads-off-seat",
+    message: `the bead run lies ${showLength(Math.abs(v) - half)} beyond the edge of the seat`,
+    path: `${path}.along.v`,
+    value: v,
+    allowed: `within ±${showLength(half)}`,
+    hint: "move the run towards the middle of the band",
+  });
+}

@@ -1,0 +1,83 @@
+/**
+ * Finds where a region nearly touches itself: a vertex that outlines share, a neck or part that a hair's shrinking loses,
+ * a gap or hole that a hair's growing closes.
+ */
+import { largestWhere } from "../base/math/largest.js";
+import { boxRing, ringBox } from "./box.js";
+import type { GridPoint } from "./grid.js";
+import { narrowestPlace } from "./narrowest.js";
+import { keepsParts } from "./parts.js";
+import { type GridRegion, type Join, offset, subtract } from "./polygons.js";
+import { type Strip, steps } from "./strip.js";
+
+/** The narrowest such place, and its width. */
+export interface Hairline {
+  readonly kind: "touch" | "neck" | "gap";
+  /** Tile widths: x from the tile's left edge, y from the strip's middle line. */
+  readonly x: number;
+  readonly y: number;
+  /** mm; 0 where outlines touch in a point. */
+  readonly width: number;
+}
+
+/** mm to which widths are sought: half the last digit shown. */
+const SOUGHT = 5e-5;
+
+/**
+ * The first found of a touch, the narrowest neck, the narrowest gap.
+ *
+ * @param sample the region, over one period
+ * @param reach necks and gaps narrower than twice this are sought, mm
+ */
+export function findHairline(strip: Strip, sample: GridRegion, reach: number): Hairline | undefined {
+  const touch = sharedVertex(sample);
+  if (touch !== undefined) {
+    const { tile } = strip.grid;
+    const x = touch.x / tile;
+    return { kind: "touch", x: x - Math.floor(x), y: touch.y / tile, width: 0 };
+  }
+  const grown = (mm: number, join: Join) => offset(sample, steps(strip, mm), join, steps(strip, reach) * ROUNDNESS);
+  const keepsShrunk = (mm: number, join: Join = "round") => keepsParts(sample, grown(-mm, join));
+  const keepsGrown = (mm: number, join: Join = "round") => keepsParts(grown(mm, join), sample);
+  // Sharp corners meet sooner than round ones: these find, those measure.
+  const far = FARTHER * reach;
+  if (!keepsShrunk(reach, "miter")) {
+    const half = largestWhere(0, far, keepsShrunk, SOUGHT);
+    return { kind: "neck", ...narrowestPlace(strip, sample, half), width: 2 * half };
+  }
+  if (!keepsGrown(reach, "miter")) {
+    const half = largestWhere(0, far, keepsGrown, SOUGHT);
+    return { kind: "gap", ...narrowestPlace(strip, around(strip, sample), half), width: 2 * half };
+  }
+  return undefined;
+}
+
+/** A corner's miter is at most so many distances long. */
+const FARTHER = 4;
+
+/** Distance of a round corner from its chords, in reaches. */
+const ROUNDNESS = 0.01;
+
+/** A vertex at which outlines meet, their own or each other's. */
+function sharedVertex(region: GridRegion): GridPoint | undefined {
+  const met = new Set<string>();
+  for (const ring of region) {
+    for (const point of ring) {
+      const key = `${point.x} ${point.y}`;
+      if (met.has(key)) return point;
+      met.add(key);
+    }
+  }
+  return undefined;
+}
+
+/** Room about the region, mm, far wider than any gap that is sought. */
+const ROOM = 1;
+
+/** What the region leaves of a box about it: its gaps are necks there. */
+function around(strip: Strip, region: GridRegion): GridRegion {
+  const { left, right, low, high } = ringBox(region.flat());
+  const room = Math.round(steps(strip, ROOM));
+  const about = { left: left - room, right: right + room, low: low - room, high: high + room };
+  return subtract([boxRing(about)], region);
+}

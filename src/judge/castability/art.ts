@@ -1,0 +1,121 @@
+/**
+ * What is measured on the flat pattern: lines, gaps, islands, grooves, holes; and the beads.
+ */
+
+import { TURN } from "../../base/units.js";
+import { boxRing, ringBox } from "../../flat/box.js";
+import { type GridRegion, offset, ringArea, subtract } from "../../flat/polygons.js";
+import { type FlatArt, flatArt } from "../details/flat-art.js";
+import { type NarrowPlace, narrowest } from "../details/narrow.js";
+import type { RuleName } from "../rules/rule-set.js";
+import type { JudgedPiece, Measured, Place } from "./piece.js";
+
+type ArtRule = Extract<RuleName, "line" | "gap" | "island" | "groove" | "groove-depth" | "hole" | "bead">;
+
+export type ArtMeasures = Readonly<Record<ArtRule, Measured | undefined>>;
+
+/** Limits up to which is looked, in each rule's unit: what is kept by far is not measured. */
+export type ArtLimits = Readonly<Record<ArtRule, number>>;
+
+/** Places that are told of each. */
+const PLACES = 10;
+
+export function measureArt(piece: JudgedPiece, limits: ArtLimits): ArtMeasures {
+  const { pattern, profile, wrap } = piece;
+  const art = flatArt(pattern, { around: TURN * wrap.referenceRadius, seatLength: profile.seatLength });
+  const width = (region: GridRegion, limit: number) => narrowWidth(art, region, limit);
+  const railed = profile.rails !== undefined;
+  const sunk = art.sunk.flatMap(({ region }) => region);
+  return {
+    line: width(art.raised, limits.line),
+    gap: art.raised.length === 0 ? undefined : width(besides(art, art.raised, railed), limits.gap),
+    island: smallestIsland(art),
+    groove: width(sunk, limits.groove),
+    "groove-depth": deepest(art, railed, limits["groove-depth"]),
+    hole: width(art.pierced, limits.hole),
+    bead: smallestBead(piece),
+  };
+}
+
+function narrowWidth(art: FlatArt, region: GridRegion, limit: number): Measured | undefined {
+  const found = narrowest(region, limit, { scale: art.grid.scale, within: art.core });
+  if (found === undefined) return undefined;
+  const more = found.tip ? { more: "on average where it runs out to a point" } : {};
+  return { figure: found.width, places: placesOf(art, found.places), ...more };
+}
+
+function placesOf({ start }: FlatArt, places: readonly NarrowPlace[]): Place[] {
+  return places.slice(0, PLACES).map(({ at: [u, v] }) => ({ flat: [u + start, v] }));
+}
+
+/** How far a band without rails goes on beyond its seat, mm: no gap is there. */
+const BEYOND = 5;
+
+/** Gaps narrower than twice this are closed, mm: no printer and no mould shows them. Chosen. */
+const HAIRLINE = 5e-3;
+
+/** What of the seat is not in a region; rails close it on both sides. */
+function besides({ grid, length, halfSeat }: FlatArt, region: GridRegion, railed: boolean): GridRegion {
+  const reach = Math.round((railed ? halfSeat : halfSeat + BEYOND) * grid.scale);
+  const seat = boxRing({ left: 0, right: Math.round(length * grid.scale), low: -reach, high: reach });
+  const hairline = HAIRLINE * grid.scale;
+  return offset(offset(subtract([seat], region), -hairline, "miter", hairline), hairline, "miter", hairline);
+}
+
+/** The smallest part that stands alone and lies whole within the stretch. */
+function smallestIsland({ grid, raised, core, length, start }: FlatArt): Measured | undefined {
+  const scale = grid.scale;
+  const whole = raised
+    .filter((ring) => ringArea(ring) > 0)
+    .map((ring) => ({ box: ringBox(ring), area: ringArea(ring) / scale ** 2 }))
+    .filter(({ box: { left, right } }) => left > 0 && right < Math.round(length * scale))
+    .map(({ box: { left, right, low, high }, area }) => ({
+      at: [(left + right) / 2 / scale, (low + high) / 2 / scale] as const,
+      across: 2 * Math.sqrt(area / Math.PI),
+    }))
+    .filter(({ at: [u] }) => u >= core[0] && u < core[1])
+    .sort((a, b) => a.across - b.across);
+  if (whole.length === 0) return undefined;
+  const [{ across }] = whole;
+  const alike = whole.filter((one) => one.across < across * ALIKE);
+  return {
+    figure: across,
+    places: alike.slice(0, PLACES).map(({ at: [u, v] }) => ({ flat: [u + start, v] as const })),
+  };
+}
+
+/** Islands up to this much larger than the smallest are told beside it. */
+const ALIKE = 1.05;
+
+/** The gap or sunk line that is deepest for its width. */
+function deepest(art: FlatArt, railed: boolean, limit: number): Measured | undefined {
+  const grooves = [
+    ...art.levels.map(({ height, region }) => ({ depth: height, region: besides(art, region, railed) })),
+    ...art.sunk,
+  ];
+  return grooves
+    .flatMap(({ depth, region }): Measured[] => {
+      const found = narrowest(region, depth / limit, { scale: art.grid.scale, within: art.core, tips: false });
+      if (found === undefined) return [];
+      const more = `${depth.toFixed(2)} mm deep and ${found.width.toFixed(2)} mm wide`;
+      return [{ figure: depth / found.width, places: placesOf(art, found.places), more }];
+    })
+    .reduce<Measured | undefined>(
+      (most, one) => (most === undefined || one.figure > most.figure ? one : most),
+      undefined,
+    );
+}
+
+function smallestBead({ runs, beads }: JudgedPiece): Measured | undefined {
+  if (runs.length === 0 || beads.length === 0) return undefined;
+  const smallest = beads.reduce((least, bead) => (bead.radius < least.radius ? bead : least));
+  const run = runs.find(({ diameterMin }) => Math.abs(diameterMin - 2 * smallest.radius) < SAME_DIAMETER);
+  return {
+    figure: 2 * smallest.radius,
+    places: [{ space: smallest.centre }],
+    ...(run === undefined ? {} : { more: `in ${run.run}` }),
+  };
+}
+
+/** Rounding, mm. */
+const SAME_DIAMETER = 1e-6;

@@ -1,0 +1,81 @@
+/**
+ * Castability: what was measured on a piece against a rule set.
+ */
+
+import type { Wrap } from "../../band/surface/wrap.js";
+import { degrees, showLength } from "../../base/units.js";
+import type { Finding, FindingPlace, RuleResult } from "../finding.js";
+import { RULE_NAMES, RULES, type RuleName, type RuleSet } from "../rules/rule-set.js";
+import { measureArt } from "./art.js";
+import type { JudgedPiece, Measured, Place } from "./piece.js";
+import { measureSolid } from "./solid.js";
+
+export interface Judgement {
+  /** Every rule with its figure, kept or not. */
+  readonly results: readonly RuleResult[];
+  /** Limits that are not kept, the gravest first. */
+  readonly findings: readonly Finding[];
+}
+
+const GRAVITY = { error: 0, warning: 1, note: 2 } as const;
+
+/** Figures this near to a limit keep it, in the rule's unit: the search for the narrowest place stops there. */
+const CLOSE = 2e-3;
+
+export function judge(piece: JudgedPiece, { limits }: RuleSet): Judgement {
+  const limitOf = (rule: RuleName) => limits[rule].limit;
+  const art = measureArt(piece, {
+    ...{ line: limitOf("line"), gap: limitOf("gap"), island: limitOf("island"), groove: limitOf("groove") },
+    ...{ "groove-depth": limitOf("groove-depth"), hole: limitOf("hole"), bead: limitOf("bead") },
+  });
+  const measures: Readonly<Record<RuleName, Measured | undefined>> = { ...measureSolid(piece), ...art };
+  const results: RuleResult[] = [];
+  const findings: Finding[] = [];
+  for (const rule of RULE_NAMES) {
+    const { what, unit, keep } = RULES[rule];
+    const { limit, severity, source } = limits[rule];
+    const found = measures[rule];
+    const kept =
+      found === undefined || (keep === "at least" ? found.figure >= limit - CLOSE : found.figure <= limit + CLOSE);
+    results.push({ rule, what, figure: found?.figure ?? null, limit, unit, severity, source, kept });
+    if (kept) continue;
+    const places = found.places.map((place) => placeOf(place, piece.wrap));
+    findings.push({
+      rule,
+      severity,
+      figure: found.figure,
+      limit,
+      unit,
+      source,
+      places,
+      message: inWords(rule, limit, found),
+    });
+  }
+  return { results, findings: findings.sort((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]) };
+}
+
+const SUBJECTS: Readonly<Record<RuleName, string>> = {
+  shank: "the metal over the bore is down to",
+  wall: "a wall is down to",
+  line: "a raised line is down to",
+  gap: "a gap between raised parts, or beside a rail, is down to",
+  island: "a raised part that stands alone is as small as a circle of",
+  groove: "a sunk line is down to",
+  "groove-depth": "a gap or a sunk line is as deep as",
+  hole: "a hole is down to",
+  bead: "beads are as small as",
+  corner: "inner corners are sharp, of radius",
+};
+
+function inWords(rule: RuleName, limit: number, { figure, more }: Measured): string {
+  const { unit, keep } = RULES[rule];
+  const show = (value: number) => (unit === "mm" ? showLength(value) : `${value.toFixed(1)} times its width`);
+  const added = more === undefined ? "" : `, ${more}`;
+  return `${SUBJECTS[rule]} ${show(figure)}${added}; the rule asks for ${keep} ${show(limit)}`;
+}
+
+function placeOf(place: Place, wrap: Wrap): FindingPlace {
+  const [u, v] = "flat" in place ? place.flat : wrap.inverse(...place.space);
+  const angle = degrees(wrap.startAngle + u / wrap.referenceRadius);
+  return { angle: angle - 360 * Math.floor(angle / 360), v, ...("space" in place ? { point: place.space } : {}) };
+}

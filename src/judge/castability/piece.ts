@@ -1,0 +1,36 @@
+/**
+ * What castability is judged on: the finished piece, as a solid and as what was laid out for it.
+ */
+
+import type { Profile } from "../../band/profile/profile.js";
+import type { Wrap } from "../../band/surface/wrap.js";
+import type { Bead } from "../../beads/bead.js";
+import type { BeadRunReport } from "../../beads/bead-report.js";
+import type { Marks } from "../../marks/marks.js";
+import type { Mesh } from "../../mesh/mesh.js";
+import type { Pattern } from "../../pattern/pattern.js";
+
+export interface JudgedPiece {
+  readonly mesh: Mesh;
+  readonly profile: Profile;
+  readonly wrap: Wrap;
+  readonly pattern: Pattern;
+  readonly marks: Marks;
+  readonly beads: readonly Bead[];
+  readonly runs: readonly BeadRunReport[];
+  /** Largest chordal deviation of the mesh, mm. */
+  readonly tolerance: number;
+}
+
+/** One thing measured: the worst figure with its places. */
+export interface Measured {
+  readonly figure: number;
+  readonly places: readonly Place[];
+  /** What is added to the message. Default nothing. */
+  readonly more?: string;
+}
+
+/** A place as it was found: on the flat pattern, (u, v) in mm, or in space. */
+export type Place =
+  | { readonly flat: readonly [u: number, v: number] }
+  | { readonly space: readonly [number, number, number] };

@@ -1,0 +1,114 @@
+/**
+ * What is measured on the solid: the metal over the bore, other walls, inner corners.
+ *
+ * Raised detail and beads are not walls: rays that pass through them alone are left out, since lines and beads have limits
+ * of their own.
+ */
+
+import type { Wrap } from "../../band/surface/wrap.js";
+import type { Point3 } from "../../base/math/point.js";
+import { PointGrid } from "../../base/math/point-grid.js";
+import { radians } from "../../base/units.js";
+import type { Bead } from "../../beads/bead.js";
+import { findSharpCorners } from "../sharp-corners.js";
+import { distance, type Wall, WallRays } from "../wall-rays.js";
+import { thinnestApart, WALL_DEFAULTS } from "../walls.js";
+import type { JudgedPiece, Measured } from "./piece.js";
+
+/** Rays through a ring: about 0.3 mm apart on 1000 mm², each thin place then walked to its least. */
+const RAYS = 12_000;
+
+/** Inner edges that turn by more are sharp, degrees: a fillet of 0.125 mm in chords of the tolerance turns by less. */
+const SHARP = 60;
+
+/** A ray this near to straight out from the axis, by its cosine, measures the metal over the bore. */
+const STRAIGHT_OUT = 0.8;
+
+/** What is less than this below a surface stands on it, mm: facets lie that deep, and relief has its foot there. */
+const ABOVE = 0.02;
+
+export interface SolidMeasures {
+  readonly shank: Measured | undefined;
+  readonly wall: Measured | undefined;
+  readonly corner: Measured | undefined;
+}
+
+export function measureSolid(piece: JudgedPiece): SolidMeasures {
+  const through = new WallRays(piece.mesh, radians(WALL_DEFAULTS.lean));
+  const rays = through.sample(RAYS);
+  const detail = isDetail(piece);
+  const { places, apart } = WALL_DEFAULTS;
+  const thinnest = (kind: (wall: Wall) => boolean) => {
+    const counts = (wall: Wall) => kind(wall) && !detail(wall);
+    return measured(thinnestApart(rays, { through, places, apart, counts }));
+  };
+  const over = isOverBore(piece);
+  const shank = thinnest(over);
+  const other = thinnest((wall) => !over(wall));
+  const wall = shank === undefined || (other !== undefined && other.figure < shank.figure) ? other : shank;
+  return { shank, wall, corner: cornersOf(piece) };
+}
+
+function measured(walls: readonly Wall[]): Measured | undefined {
+  if (walls.length === 0) return undefined;
+  const places = walls.map(({ from, to }) => ({
+    space: [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2, (from[2] + to[2]) / 2] as const,
+  }));
+  return { figure: walls[0].thickness, places };
+}
+
+/** Whether a wall lies between the bore and what is straight above it. */
+function isOverBore({ profile, wrap }: JudgedPiece): (wall: Wall) => boolean {
+  const middle = (profile.boreRadius + wrap.section(0, 0)[1]) / 2;
+  return ({ from, to, thickness }) => {
+    const [x, y] = [(to[0] - from[0]) / thickness, (to[1] - from[1]) / thickness];
+    const radius = Math.hypot(from[0], from[1]);
+    const out = Math.abs(x * from[0] + y * from[1]) / radius;
+    return out >= STRAIGHT_OUT && Math.min(radius, Math.hypot(to[0], to[1])) < middle;
+  };
+}
+
+/** Whether a ray passes through nothing but relief or letters, or begins or ends on a bead: that only adds metal. */
+function isDetail(piece: JudgedPiece): (wall: Wall) => boolean {
+  const standing = standingOn(piece);
+  const isBead = onBeads(piece);
+  return ({ from, to }) => standing.some((on) => on(from) && on(to)) || isBead(from) || isBead(to);
+}
+
+type On = (point: Point3) => boolean;
+
+/**
+ * Whether a point stands on a surface: the seat, the rails' tops, the bore, each where marks are sunk into it also beside
+ * them, down to their floor.
+ */
+function standingOn({ profile, wrap, marks }: JudgedPiece): On[] {
+  const above = (map: Wrap, depth: number): On => {
+    const half = map.seatLength / 2 + ABOVE;
+    return (point) => {
+      const [, v, h] = map.inverse(...point);
+      return h > -ABOVE - depth && Math.abs(v) <= half;
+    };
+  };
+  const carved = [...marks.marks, ...(marks.field?.mark === undefined ? [] : [marks.field.mark])];
+  const radius = ([x, y]: Point3) => Math.hypot(x, y);
+  return [
+    above(wrap, 0),
+    (point) => profile.rails !== undefined && radius(point) > profile.rails.top - ABOVE,
+    (point) => radius(point) < profile.boreRadius + ABOVE,
+    ...carved.map(({ surface, mode, shape }) => above(surface.wrap, mode === "sunk" ? shape.height : 0)),
+  ];
+}
+
+function onBeads({ beads, tolerance }: JudgedPiece): On {
+  const grid = new PointGrid<Bead>(beads.reduce((most, { radius }) => Math.max(most, radius), 0) + ABOVE);
+  for (const bead of beads) grid.add(bead.centre, bead);
+  const reach = Math.max(ABOVE, 2 * tolerance);
+  return (point) => grid.near(point).some(({ centre, radius }) => Math.abs(distance(point, centre) - radius) <= reach);
+}
+
+function cornersOf({ mesh }: JudgedPiece): Measured | undefined {
+  const { length, sharpest } = findSharpCorners(mesh, radians(SHARP));
+  if (sharpest === undefined) return undefined;
+  const more = `${length.toFixed(0)} mm of them in all, the feet of relief and beads among them`;
+  return { figure: 0, places: [{ space: sharpest }], more };
+}

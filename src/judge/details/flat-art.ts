@@ -1,0 +1,105 @@
+/**
+ * One unit of a completed pattern as flat regions: what is raised, how high, what is sunk and what goes through.
+ */
+import type { Point2 } from "../../base/math/point.js";
+import { type Grid, gridFor, toGrid } from "../../flat/grid.js";
+import { type GridRegion, offset, simplify, subtract, unite } from "../../flat/polygons.js";
+import type { Pattern } from "../../pattern/pattern.js";
+import type { ReliefShape } from "../../relief/section.js";
+import { tileOutlines } from "../../relief/tile-outlines.js";
+
+/** Regions of one unit and some of its neighbours, on a grid; u from the stretch's left end. */
+export interface FlatArt {
+  readonly grid: Grid;
+  /** Where the unit itself lies, from u to u, mm. */
+  readonly core: readonly [low: number, high: number];
+  /** Half the seat's length, mm. */
+  readonly halfSeat: number;
+  /** Length of the stretch, mm. */
+  readonly length: number;
+  /** u of the whole band at which the stretch begins, mm. */
+  readonly start: number;
+  /** All that is raised, after what was cut out of it. Height maps, whose outline fades, are left out here and below. */
+  readonly raised: GridRegion;
+  /** What is raised at least so high, mm, for each height there is. */
+  readonly levels: readonly { readonly height: number; readonly region: GridRegion }[];
+  readonly sunk: readonly { readonly depth: number; readonly region: GridRegion }[];
+  readonly pierced: GridRegion;
+}
+
+/** Neighbours on either side, mm: more than the widest gap or line that is looked for. */
+const MARGIN = 2;
+
+/** Gaps narrower than twice this are rounding, mm. */
+const HAIRLINE = 1e-3;
+
+/** Vertices this near to the line through their neighbours are dropped, mm. */
+const SIMPLIFY = 1e-3;
+
+export interface FlatArtOptions {
+  /** Length of the band at the reference radius, mm. */
+  readonly around: number;
+  /** mm */
+  readonly seatLength: number;
+}
+
+export function flatArt(pattern: Pattern, { around, seatLength }: FlatArtOptions): FlatArt {
+  const unit = around / pattern.repeats;
+  const margin = Math.min(MARGIN, unit);
+  const [start, length] = [-margin, unit + 2 * margin];
+  const grid = gridFor(length);
+  const stretch = { tileWidth: length, seatLength, tiles: 1 };
+  type Shape = Pick<ReliefShape, "outline" | "seam" | "period">;
+  // What stands once comes round again after the whole band, and may reach over the unit's left end.
+  const place = (shape: Shape): readonly (readonly Point2[])[] => {
+    const alone = shape.seam === undefined && shape.period === undefined;
+    return tileOutlines(alone ? { ...shape, period: around } : shape, { ...stretch, origin: [start, 0] });
+  };
+  const placed = new Map<Shape["outline"], GridRegion>();
+  const ringsOf = (shape: Shape): GridRegion => {
+    const known = placed.get(shape.outline) ?? place(shape).map((ring) => toGrid(grid, ring));
+    placed.set(shape.outline, known);
+    return known;
+  };
+  const onGrid = (shapes: readonly Shape[]) => smooth(unite(shapes.flatMap(ringsOf)), grid);
+  const { reliefs, carvings } = pattern;
+  const holes = carvings.flatMap(({ pierced }) => pierced.map(({ mouth, seam }) => ({ outline: mouth, seam })));
+  /** What of some reliefs is left when all that is cut after each of them is cut. */
+  const left = (counts: (shape: ReliefShape) => boolean): GridRegion => {
+    let region: GridRegion = [];
+    let from = 0;
+    for (const { after, sunk, pierced } of carvings) {
+      region = unite([...region, ...onGrid(reliefs.slice(from, after).filter(counts))]);
+      const cut = [...sunk, ...pierced.map(({ mouth, seam }) => ({ outline: mouth, seam }))];
+      region = subtract(region, onGrid(cut));
+      from = after;
+    }
+    return unite([...region, ...onGrid(reliefs.slice(from).filter(counts))]);
+  };
+  const plain = reliefs.filter(({ surface }) => surface === undefined);
+  const heights = [...new Set(plain.map(({ height }) => Number(height.toFixed(3))))].sort((a, b) => a - b);
+  return {
+    ...{ grid, core: [margin, margin + unit], halfSeat: seatLength / 2, length, start },
+    raised: left(({ surface }) => surface === undefined),
+    levels: heights.map((height) => ({
+      height,
+      region: left((shape) => shape.surface === undefined && shape.height >= height - HEIGHT_SLACK),
+    })),
+    sunk: carvings.flatMap(({ sunk }) =>
+      sunk
+        .filter(({ surface }) => surface === undefined)
+        .map((shape) => ({ depth: shape.height, region: onGrid([shape]) })),
+    ),
+    pierced: onGrid(holes),
+  };
+}
+
+/** Without the hairlines between periods that were rounded apart, and without vertices that say nothing. */
+function smooth(region: GridRegion, grid: Grid): GridRegion {
+  const reach = HAIRLINE * grid.scale;
+  const closed = offset(offset(region, reach, "miter", reach), -reach, "miter", reach);
+  return simplify(closed, SIMPLIFY * grid.scale);
+}
+
+/** Heights nearer than this are one, mm: what they were rounded to. */
+const HEIGHT_SLACK = 1e-3;

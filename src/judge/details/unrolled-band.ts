@@ -1,0 +1,32 @@
+/**
+ * The whole band laid flat: the outlines of all that is raised, sunk and pierced.
+ */
+import type { Point2 } from "../../base/math/point.js";
+import type { Pattern } from "../../pattern/pattern.js";
+import { type FlatRings, tileOutlines } from "../../relief/tile-outlines.js";
+
+export interface UnrolledBand {
+  /** Length at the reference radius, and of the seat across, mm. */
+  readonly around: number;
+  readonly seatLength: number;
+  /** Degrees on the ring where u = 0 lies. */
+  readonly start: number;
+  readonly raised: readonly FlatRings[];
+  readonly cut: readonly FlatRings[];
+}
+
+/** Lays the pattern out over the whole band, u from 0. */
+export function unrollBand(
+  { reliefs, carvings }: Pattern,
+  { around, seatLength, start }: Pick<UnrolledBand, "around" | "seatLength" | "start">,
+): UnrolledBand {
+  const whole = { tileWidth: around, seatLength, tiles: 1, origin: [0, 0] as Point2 };
+  const outlines = (shape: Parameters<typeof tileOutlines>[0]) =>
+    tileOutlines(shape.seam === undefined && shape.period === undefined ? { ...shape, period: around } : shape, whole);
+  const holes = carvings.flatMap(({ pierced }) => pierced.map(({ mouth, seam }) => ({ outline: mouth, seam })));
+  return {
+    ...{ around, seatLength, start },
+    raised: reliefs.map(outlines),
+    cut: [...carvings.flatMap(({ sunk }) => sunk), ...holes].map(outlines),
+  };
+}

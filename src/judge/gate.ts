@@ -1,0 +1,84 @@
+/**
+ * The gate: whether a mesh bounds a solid, in double precision and again as a single-precision file holds it.
+ */
+import { AnnuletError } from "../base/errors.js";
+import type { Point3 } from "../base/math/point.js";
+import { roundToFloat32 } from "../mesh/float32.js";
+import type { Mesh } from "../mesh/mesh.js";
+import { requireTriples } from "../mesh/sound.js";
+import type { Fault } from "./faults.js";
+import { checkForm, type FormCheck } from "./form.js";
+import { readTopology } from "./topology.js";
+
+export interface SolidOptions {
+  /** How many shells the mesh should have, sealed voids among them. 1 or more, whole. Default 1. */
+  readonly components?: number;
+}
+
+/** The exact mesh's check, and the rounded one's beside it. */
+export interface SolidCheck extends FormCheck {
+  /** Whether neither form has a fault. */
+  readonly closed: boolean;
+  /** The same mesh with its points rounded to float32 and equal ones merged. */
+  readonly float32: FormCheck;
+}
+
+/**
+ * Checks that a mesh is the surface of a solid: every directed edge occurs once and its reverse once; no triangle has
+ * zero area or a repeated vertex; no vertex is pinched; the shells are as many as expected and face outward. All of it
+ * is checked by index on the mesh as given, and again after rounding to float32 and merging equal points.
+ *
+ * A shell of negative volume inside the rest is a sealed void: it counts as a component (so it is a fault unless
+ * `components` allows for it), in `voids`, and against the volume. A shell of negative volume that is not inside the
+ * rest is inside-out. Shells or faces that cross each other are not looked for.
+ *
+ * @throws AnnuletError `mesh-malformed` when the arrays do not hold whole triples, `option-invalid`
+ */
+export function checkSolid(mesh: Mesh, { components = 1 }: SolidOptions = {}): SolidCheck {
+  if (!Number.isInteger(components) || components < 1) {
+    throw new AnnuletError({
+      code: "option-invalid",
+      message: "the number of pieces to expect is not a count",
+      path: "components",
+      value: components,
+      allowed: "a whole number from 1",
+    });
+  }
+  requireTriples(mesh);
+  const topology = readTopology(mesh);
+  const exact = checkForm(mesh, components, topology);
+  const rounded = roundToFloat32(mesh);
+  // Where rounding makes no two points one, the indices stay what they were; what depends on lengths is looked at again.
+  const float32 = checkForm(rounded, components, rounded.triangles === mesh.triangles ? topology : undefined);
+  return { ...exact, closed: exact.closed && float32.closed, float32 };
+}
+
+/**
+ * Hands the check back when the mesh is closed.
+ *
+ * @throws AnnuletError `not-closed` with every fault, its count and its places; those of `checkSolid`
+ */
+export function assertSolid(mesh: Mesh, options: SolidOptions = {}): SolidCheck {
+  const check = checkSolid(mesh, options);
+  if (check.closed) return check;
+  const lines = [
+    ...check.faults.map((fault) => describeFault(fault)),
+    ...check.float32.faults.map((fault) => `rounded to float32: ${describeFault(fault)}`),
+  ];
+  throw new AnnuletError({
+    code: "not-closed",
+    message: `the mesh is not the surface of a solid:\n${lines.map((line) => `  ${line}`).join("\n")}`,
+    allowed: "every edge between two triangles, no triangle without area, every piece facing outward",
+  });
+}
+
+/** One fault as a line: its code, what was found, and its places in mm. */
+export function describeFault({ code, count, places, message }: Fault): string {
+  if (places.length === 0) return `${code}: ${message}`;
+  const more = count > places.length ? " …" : "";
+  return `${code}: ${message}, at ${places.map(showPlace).join(" ")}${more}`;
+}
+
+function showPlace(place: Point3): string {
+  return `(${place.map((value) => Number(value.toPrecision(6))).join(", ")})`;
+}

@@ -1,0 +1,64 @@
+/**
+ * The ring's gate: closed, in one piece, and with no more handles than the design implies.
+ */
+import { AnnuletError, type Warn } from "../base/errors.js";
+import type { Mesh } from "../mesh/mesh.js";
+import { type Ball, findBridges } from "./bridges.js";
+import { assertSolid, type SolidCheck } from "./gate.js";
+
+export interface RingGateOptions {
+  /** Handles that the design implies: 1 for a band, one more for each clean hole. */
+  readonly genus: number;
+  /** The beads, to find the places where one bridges a gap. */
+  readonly balls: readonly Ball[];
+  /** How far the mesh may lie from the true surface, mm. */
+  readonly tolerance: number;
+  readonly warn: Warn;
+}
+
+/** Places of bridges that are told. */
+const PLACES_SHOWN = 10;
+
+/**
+ * Judges a finished ring by what the gate found of it. A genus that differs from the design's is a warning with the places where beads bridge gaps.
+ *
+ * @throws AnnuletError `loose-pieces` where closed parts hang in the air, `not-closed`
+ */
+export function gateRing(
+  mesh: Mesh,
+  check: SolidCheck,
+  { genus, balls, tolerance, warn }: RingGateOptions,
+): SolidCheck & { genus: number } {
+  if (!check.closed) {
+    requireOnePiece(check);
+    assertSolid(mesh);
+  }
+  if (check.genus === undefined) throw new AnnuletError({ code: "not-closed", message: "the ring has no genus" });
+  if (check.genus !== genus) {
+    const bridges = findBridges(mesh, balls, tolerance);
+    warn({
+      code: "genus-differs",
+      message: `the ring has ${check.genus} handles where the design implies ${genus}: ${check.genus > genus ? "parts bridge a gap, which traps investment" : "parts close holes"}`,
+      value: { genus: check.genus, places: bridges.slice(0, PLACES_SHOWN).map(({ centre }) => centre) },
+      allowed: `a genus of ${genus}`,
+      hint:
+        check.genus > genus
+          ? "keep beads from touching across a gap: make them smaller, or move the runs apart"
+          : "keep raised regions and beads clear of the holes",
+    });
+  }
+  return { ...check, genus: check.genus };
+}
+
+/** A ring whose only fault is that it is in pieces has parts with nothing to stand on: that lies in the design. */
+function requireOnePiece({ faults, float32, components, voids }: SolidCheck): void {
+  if (components < 2 || voids > 0 || [...faults, ...float32.faults].some(({ code }) => code !== "components")) return;
+  const places = faults.flatMap((fault) => fault.places);
+  throw new AnnuletError({
+    code: "loose-pieces",
+    message: `${components - 1} part${components === 2 ? "" : "s"} of the ring touch${components === 2 ? "es" : ""} nothing: beads or relief hang over a pit or a hole, or beside the band`,
+    value: { pieces: components, places: places.slice(0, PLACES_SHOWN) },
+    allowed: "a ring in one piece",
+    hint: "move them on to the metal, make the pit or hole smaller, or set the beads lower",
+  });
+}

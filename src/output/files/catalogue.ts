@@ -1,0 +1,44 @@
+/**
+ * The formats that annulet writes, and how a file name chooses one.
+ */
+import { AnnuletError } from "../../base/errors.js";
+import type { Format } from "./format.js";
+import { glb } from "./formats/glb.js";
+import { obj } from "./formats/obj.js";
+import { stlAscii } from "./formats/stl-ascii.js";
+import { stlBinary } from "./formats/stl-binary.js";
+import { threemf } from "./formats/threemf.js";
+
+/** In order of preference: the first that has an ending is the one it stands for. */
+export const formats: readonly Format[] = [stlBinary, stlAscii, obj, threemf, glb];
+
+/**
+ * The format for a file name.
+ *
+ * @param fileName its ending decides, upper or lower case
+ * @param choice name of one of the formats that share the ending, e.g. `stl-ascii`; default the first of them
+ * @param from the formats to choose from; default the built-in ones
+ * @throws AnnuletError `format-unknown` with the endings, or the names for this ending, that are allowed
+ */
+export function formatForFile(fileName: string, choice?: string, from: readonly Format[] = formats): Format {
+  const lower = fileName.toLowerCase();
+  const fitting = from.filter((format) => format.extensions.some((extension) => lower.endsWith(extension)));
+  if (fitting.length === 0) {
+    throw new AnnuletError({
+      code: "format-unknown",
+      message: "no format goes by this file name's ending",
+      value: fileName,
+      allowed: [...new Set(from.flatMap((format) => format.extensions))].join(", "),
+    });
+  }
+  const chosen = choice === undefined ? fitting[0] : fitting.find((format) => format.name === choice);
+  if (chosen === undefined) {
+    throw new AnnuletError({
+      code: "format-unknown",
+      message: `${fileName} cannot be written as ${choice}`,
+      value: choice,
+      allowed: fitting.map((format) => format.name).join(", "),
+    });
+  }
+  return chosen;
+}

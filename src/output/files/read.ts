@@ -1,0 +1,63 @@
+/**
+ * Reads a mesh from STL (binary or text), OBJ, 3MF or GLB.
+ */
+import { AnnuletError } from "../../base/errors.js";
+import { mergeEqualPoints, mergeRoundedPoints } from "../../mesh/merge.js";
+import type { Mesh } from "../../mesh/mesh.js";
+import { glbReader } from "./reading/glb.js";
+import { objReader } from "./reading/obj.js";
+import type { Broken, FileMesh, MeshReader } from "./reading/reader.js";
+import { stlReader } from "./reading/stl.js";
+import { threemfReader } from "./reading/threemf.js";
+
+const readers: readonly MeshReader[] = [stlReader, objReader, threemfReader, glbReader];
+
+/** Endings of the files that are read, lower case, with the dot. */
+export const readableEndings: readonly string[] = readers.flatMap((reader) => reader.extensions);
+
+/**
+ * Reads a file's bytes. Equal points become one vertex; triangles that repeat a vertex stay, for the gate to see. 3MF and
+ * GLB say their unit; lengths in STL and OBJ are taken as mm. At most 10 million triangles are read.
+ *
+ * @param fileName its ending tells the kind: .stl, .obj, .3mf or .glb
+ * @throws AnnuletError `format-unknown` for another ending, `mesh-file-broken` with what is wrong
+ */
+export async function readMesh(bytes: Uint8Array, fileName: string): Promise<Mesh> {
+  const reader = requireReadable(fileName);
+  const broken: Broken = (what, cause) =>
+    new AnnuletError({ code: "mesh-file-broken", message: `${fileName}: ${what}` }, { cause });
+  if (bytes.length === 0) throw broken("the file is empty");
+  const mesh = await reader.read(bytes, broken);
+  if ((mesh.triangles ?? mesh.positions).length === 0) throw broken("there are no triangles in it");
+  requireFinite(mesh, broken);
+  const { positions, indexOf } =
+    mesh.positions instanceof Float32Array ? mergeRoundedPoints(mesh.positions) : mergeEqualPoints(mesh.positions);
+  return { positions, triangles: mesh.triangles?.map((point) => indexOf[point]) ?? indexOf };
+}
+
+/**
+ * What reads a file of this name.
+ *
+ * @throws AnnuletError `format-unknown`
+ */
+export function requireReadable(fileName: string): MeshReader {
+  const lower = fileName.toLowerCase();
+  const reader = readers.find(({ extensions }) => extensions.some((ending) => lower.endsWith(ending)));
+  if (reader !== undefined) return reader;
+  throw new AnnuletError({
+    code: "format-unknown",
+    message: "no mesh is read from files of this ending",
+    value: fileName,
+    allowed: readableEndings.join(", "),
+  });
+}
+
+function requireFinite({ positions, triangles }: FileMesh, broken: Broken): void {
+  for (let i = 0; i < positions.length; i++) {
+    if (Number.isFinite(positions[i])) continue;
+    const point = Math.floor(i / 3);
+    const corner = triangles === undefined ? point : triangles.indexOf(point);
+    if (corner === -1) throw broken("it has a point that is no point");
+    throw broken(`triangle ${Math.floor(corner / 3) + 1} has a corner that is no point`);
+  }
+}

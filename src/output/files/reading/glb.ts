@@ -1,0 +1,148 @@
+/**
+ * Reads the triangles of GLB, placed as the scene's nodes say, from metres. Nothing is fetched: what refers to other files
+ * or needs an extension that changes the geometry is refused.
+ */
+import { type Document, type GLTF, type Node, type Primitive, WebIO } from "@gltf-transform/core";
+import type { ReadonlyMat4 } from "gl-matrix";
+import type { Mesh } from "../../../mesh/mesh.js";
+import { compose, MOST_PARTS, PlacedMeshes, scaleBy } from "./placed.js";
+import { type Broken, type MeshReader, requireFewTriangles } from "./reader.js";
+
+export const glbReader: MeshReader = { extensions: [".glb"], read };
+
+const MILLIMETRES_IN_METRE = 1000;
+
+/** Required extensions that leave the triangles as they are. */
+const HARMLESS = /^(KHR_materials_|KHR_texture_|KHR_lights_|EXT_texture_|KHR_xmp)/;
+
+/** Bytes of a number of each glTF component type, and numbers of each accessor type that geometry uses. */
+const COMPONENT_BYTES: Readonly<Record<number, number>> = { 5120: 1, 5121: 1, 5122: 2, 5123: 2, 5125: 4, 5126: 4 };
+const TYPE_NUMBERS: Readonly<Record<string, number>> = {
+  SCALAR: 1,
+  VEC2: 2,
+  VEC3: 3,
+  VEC4: 4,
+  MAT2: 4,
+  MAT3: 9,
+  MAT4: 16,
+};
+
+async function read(bytes: Uint8Array, broken: Broken): Promise<Mesh> {
+  requireWhole(bytes, broken);
+  const document = await readDocument(bytes, broken);
+  const root = document.getRoot();
+  const scene = root.getDefaultScene() ?? root.listScenes()[0];
+  if (scene === undefined) throw broken("it has no scene");
+  const placed = new PlacedMeshes(broken);
+  const waiting = scene.listChildren().map((node): [Node, ReadonlyMat4] => [node, scaleBy(MILLIMETRES_IN_METRE)]);
+  for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
+    const [node, outer] = next;
+    placed.enter();
+    const map = compose(outer, node.getMatrix());
+    for (const primitive of node.getMesh()?.listPrimitives() ?? []) {
+      const mesh = trianglesOf(primitive, broken);
+      if (mesh !== undefined) placed.add(mesh, map);
+    }
+    for (const child of node.listChildren()) waiting.push([child, map]);
+  }
+  return placed.join();
+}
+
+const MAGIC = 0x46546c67;
+const HEADER_BYTES = 12;
+const CHUNK_HEADER_BYTES = 8;
+
+/** The header's length and the chunks' lengths must be the file's. */
+function requireWhole(bytes: Uint8Array, broken: Broken): void {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  if (bytes.length < HEADER_BYTES + CHUNK_HEADER_BYTES || view.getUint32(0, true) !== MAGIC) {
+    throw broken("it is no GLB file");
+  }
+  const [version, length] = [view.getUint32(4, true), view.getUint32(8, true)];
+  if (version !== 2) throw broken(`it is glTF ${version}; only glTF 2 is read`);
+  if (length > bytes.length) throw broken(`it announces ${length} bytes but has ${bytes.length}`);
+  let at = HEADER_BYTES;
+  while (at + CHUNK_HEADER_BYTES <= length) at += CHUNK_HEADER_BYTES + view.getUint32(at, true);
+  if (at !== length) throw broken("its chunks are not as long as the file");
+}
+
+async function readDocument(bytes: Uint8Array, broken: Broken): Promise<Document> {
+  // The library reads whole words, so the bytes must begin at one.
+  const aligned = bytes.byteOffset % 4 === 0 ? bytes : bytes.slice();
+  const io = new WebIO();
+  const binary = await io.binaryToJSON(aligned).catch((cause: unknown) => {
+    throw broken(`it cannot be read: ${reasonOf(cause)}`, cause);
+  });
+  requireReadable(binary.json, broken);
+  return io.readJSON(binary).catch((cause: unknown) => {
+    throw broken(`it cannot be read: ${reasonOf(cause)}`, cause);
+  });
+}
+
+/** What the library would pass over, loop in, or make room for without bounds. */
+function requireReadable(json: GLTF.IGLTF, broken: Broken): void {
+  const needed = (json.extensionsRequired ?? []).filter((name) => !HARMLESS.test(name));
+  if (needed.length > 0) throw broken(`it needs ${needed.join(", ")}, which is not read`);
+  // The library takes 75 s for 900 000 nodes (measured): its time grows with their square.
+  for (const [kind, list] of Object.entries(json)) {
+    if (Array.isArray(list) && list.length > MOST_PARTS) {
+      throw broken(`it has more than ${MOST_PARTS} ${kind}, the most that are read`);
+    }
+  }
+  const parents = new Map<number, number>();
+  for (const [parent, node] of (json.nodes ?? []).entries()) {
+    for (const child of node.children ?? []) {
+      if (parents.has(child)) throw broken(`node ${child} has two parents`);
+      parents.set(child, parent);
+    }
+  }
+  for (const node of (json.scenes ?? []).flatMap((scene) => scene.nodes ?? [])) {
+    if (parents.has(node)) throw broken(`node ${node} of the scene has a parent`);
+  }
+  for (const [i, accessor] of (json.accessors ?? []).entries()) requireBacked(json, i, accessor, broken);
+}
+
+/** Every number of an accessor must be in the file. */
+function requireBacked(json: GLTF.IGLTF, index: number, accessor: GLTF.IAccessor, broken: Broken): void {
+  const view = json.bufferViews?.[accessor.bufferView ?? -1];
+  const length = json.buffers?.[view?.buffer ?? -1]?.byteLength ?? 0;
+  const element = COMPONENT_BYTES[accessor.componentType] * TYPE_NUMBERS[accessor.type];
+  const from = accessor.byteOffset ?? 0;
+  const most = view === undefined ? 0 : Math.min(view.byteLength, length - (view.byteOffset ?? 0));
+  const to = from + (view?.byteStride ?? element) * (accessor.count - 1) + element;
+  if (!(accessor.count >= 1 && from >= 0 && to <= most)) {
+    throw broken(`accessor ${index} asks for more than its part of the file holds`);
+  }
+}
+
+const { TRIANGLES, TRIANGLE_STRIP, TRIANGLE_FAN } = { TRIANGLES: 4, TRIANGLE_STRIP: 5, TRIANGLE_FAN: 6 } as const;
+
+/** The triangles of a primitive; undefined for points and lines. */
+function trianglesOf(primitive: Primitive, broken: Broken): Mesh | undefined {
+  const mode = primitive.getMode();
+  if (mode !== TRIANGLES && mode !== TRIANGLE_STRIP && mode !== TRIANGLE_FAN) return undefined;
+  const points = primitive.getAttribute("POSITION")?.getArray();
+  if (points == null) throw broken("a primitive has no positions");
+  const positions = Float64Array.from(points);
+  const count = positions.length / 3;
+  const order = Uint32Array.from(primitive.getIndices()?.getArray() ?? Array.from({ length: count }, (_, i) => i));
+  const wrong = order.find((vertex) => vertex >= count);
+  if (wrong !== undefined) throw broken(`a triangle names vertex ${wrong}, which is not there`);
+  if (mode === TRIANGLES) return { positions, triangles: order.subarray(0, order.length - (order.length % 3)) };
+  const triangles = new Uint32Array(3 * Math.max(0, order.length - 2));
+  requireFewTriangles(triangles.length / 3, broken);
+  for (let i = 0; i + 2 < order.length; i++) {
+    // Every second triangle of a strip runs the other way round.
+    const odd = i % 2;
+    const corners =
+      mode === TRIANGLE_FAN
+        ? [order[0], order[i + 1], order[i + 2]]
+        : [order[i], order[i + 1 + odd], order[i + 2 - odd]];
+    triangles.set(corners, 3 * i);
+  }
+  return { positions, triangles };
+}
+
+function reasonOf(cause: unknown): string {
+  return cause instanceof Error ? cause.message : String(cause);
+}

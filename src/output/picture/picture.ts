@@ -1,0 +1,131 @@
+/**
+ * A picture of a mesh: z-buffer, a studio mirrored in the metal, a soft shadow. No graphics card, no browser.
+ */
+import { AnnuletError } from "../../base/errors.js";
+import type { Point3 } from "../../base/math/point.js";
+import { radians } from "../../base/units.js";
+import { boundsCentre, meshBounds } from "../../mesh/bounds.js";
+import type { Mesh } from "../../mesh/mesh.js";
+import { requireSound } from "../../mesh/sound.js";
+import { makeCamera, projectPoints } from "./camera.js";
+import { cornerNormals, facesOf } from "./corner-normals.js";
+import { develop } from "./develop.js";
+import { makeEchoGrid } from "./echo.js";
+import { makeGround } from "./ground.js";
+import { makeLightMap } from "./light-map.js";
+import { mirrored } from "./mirrored.js";
+import { openness } from "./openness.js";
+import { type PictureOptions, settingsOf } from "./options.js";
+import { rasterize } from "./raster.js";
+import { makeShade } from "./shade.js";
+import { studioLight } from "./studio.js";
+import { surfaceOf } from "./surface.js";
+
+export interface Picture {
+  /** Pixels. */
+  readonly width: number;
+  readonly height: number;
+  /** Red, green, blue, alpha, 0 to 255 in sRGB, line by line from the top; colours are not multiplied by alpha. */
+  readonly pixels: Uint8Array;
+}
+
+/** How far hollows are looked for, over the bounding radius. */
+const HOLLOW_REACH = 0.1;
+
+/** Level of blur of what a satin surface mirrors. */
+const BLUR = { polished: 0, satin: 1.7 } as const;
+
+/**
+ * Takes a picture. Corners of triangles must share vertices for the surface to look smooth, as those of built and read
+ * meshes do. The same mesh and options give the same pixels.
+ *
+ * @throws AnnuletError `mesh-malformed`, `mesh-without-extent`, and for options `option-invalid`, `material-unknown`,
+ *   `view-unknown`
+ */
+export function takePicture(mesh: Mesh, options: PictureOptions = {}): Picture {
+  return openStudio(mesh)(options);
+}
+
+/**
+ * Sets a mesh up for several pictures: what they have in common is worked out once.
+ *
+ * @returns what takes a picture; it throws as `takePicture` does for options
+ * @throws AnnuletError `mesh-malformed`, `mesh-without-extent`
+ */
+export function openStudio(mesh: Mesh): (options?: PictureOptions) => Picture {
+  requireSound(mesh);
+  const ball = boundingBall(mesh);
+  if (!(ball.radius > 0)) {
+    throw new AnnuletError({
+      code: "mesh-without-extent",
+      message: "there is nothing to be seen: the mesh has no triangles, or all of it is one point",
+    });
+  }
+  const faces = facesOf(mesh);
+  const grid = makeEchoGrid(mesh);
+  const map = makeLightMap(studioLight);
+  return (options = {}) => {
+    const settings = settingsOf(options);
+    requireMarks(settings.marked, mesh);
+    const { width, height, view, zoom, supersample, look } = settings;
+    const camera = makeCamera({ view, width: width * supersample, height: height * supersample, zoom, ...ball });
+    const projected = projectPoints(camera, mesh.positions);
+    const seen = rasterize(mesh.triangles, projected, camera, settings.backs === "magenta");
+    const normals = cornerNormals(mesh, faces, whichSeen(seen.triangle, mesh), radians(settings.crease));
+    const surface = surfaceOf(mesh, seen, { projected, normals, camera, supersample });
+    const open = openness(surface, HOLLOW_REACH * ball.radius);
+    // From below the ground would hide the ring, so it is left out.
+    const ground = view.elevation < 0 ? undefined : makeGround(mesh, camera, ball);
+    const reflections = mirrored(surface, camera, { grid, ground, map });
+    const blur = BLUR[settings.finish];
+    const shade = makeShade({
+      mesh,
+      camera,
+      supersample,
+      projected,
+      normals,
+      map,
+      look,
+      blur,
+      open,
+      mirrored: reflections,
+    });
+    const pixels = develop({
+      ...{ seen, camera, supersample, shade, marked: settings.marked, exposure: settings.exposure },
+      ground: settings.ground === "shadow" ? ground : undefined,
+      clear: settings.ground === "clear",
+    });
+    return { width, height, pixels };
+  };
+}
+
+function requireMarks(marked: Uint8Array | undefined, mesh: Mesh): void {
+  const triangles = mesh.triangles.length / 3;
+  if (marked === undefined || marked.length === triangles) return;
+  throw new AnnuletError({
+    code: "option-invalid",
+    message: "the picture's marks are not those of this mesh",
+    path: "marked",
+    value: marked.length,
+    allowed: `${triangles} entries, one for each triangle`,
+  });
+}
+
+/** A ball about the middle of the mesh's box. */
+function boundingBall(mesh: Mesh): { readonly centre: Point3; readonly radius: number } {
+  const centre = boundsCentre(meshBounds(mesh));
+  const { positions } = mesh;
+  let square = 0;
+  for (let i = 0; i < positions.length; i += 3) {
+    const [x, y, z] = [positions[i] - centre[0], positions[i + 1] - centre[1], positions[i + 2] - centre[2]];
+    square = Math.max(square, x * x + y * y + z * z);
+  }
+  return { centre, radius: Math.sqrt(square) };
+}
+
+/** One entry a triangle: 1 where a sample sees it. */
+function whichSeen(triangleOf: Int32Array, mesh: Mesh): Uint8Array {
+  const seen = new Uint8Array(mesh.triangles.length / 3);
+  for (let i = 0; i < triangleOf.length; i++) if (triangleOf[i] >= 0) seen[triangleOf[i]] = 1;
+  return seen;
+}

@@ -1,0 +1,141 @@
+/**
+ * The report of a build: what a workshop reads, as plain JSON.
+ */
+
+import type { Fit } from "../../band/fit/fit.js";
+import type { StretchReport } from "../../band/surface/stretch.js";
+import type { Warning } from "../../base/errors.js";
+import type { Point3 } from "../../base/math/point.js";
+import { degrees } from "../../base/units.js";
+import type { BeadRunReport } from "../../beads/bead-report.js";
+import type { SprueReport } from "../../casting/add-sprue.js";
+import type { Allowances } from "../../casting/allowances/columns.js";
+import type { Design } from "../../design/schema.js";
+import type { Decimation } from "../../judge/decimate-solid.js";
+import type { SolidCheck } from "../../judge/gate.js";
+import type { Measure } from "../../measure/measure.js";
+import type { WeightTable } from "../../measure/weights/weight-table.js";
+import type { StageName } from "../../ring/stages.js";
+import type { ResolvedSize } from "../../size/size.js";
+import type { Detail } from "../../solids/detail.js";
+import type { UnionResult } from "../../union/union.js";
+import type { PrintFigures } from "../print/figures.js";
+
+/** Everything measured on one ring. Lengths in mm, masses in g. */
+export interface Report extends FinishedReport {
+  /** Which piece the mesh is; all but `allowances` and `print` is of the finished one. */
+  readonly piece: keyof Pick<Allowances, "finished" | "cast" | "master">;
+  /** Sizes and weights of the finished piece, the casting and the master. */
+  readonly allowances: Allowances;
+  /** Weight and cost in every material. */
+  readonly weights: WeightTable;
+  /** How the mesh lies for the printer: of the mesh as it is written. */
+  readonly print: PrintFigures;
+  /** The drawn sprue at the casting's size; null where the mesh carries none. No other figure of the ring counts it. */
+  readonly sprue: SprueReport | null;
+}
+
+/** What is measured on the finished piece. */
+export interface FinishedReport {
+  readonly name: string;
+  /** Whether the mesh passed the gate, in double precision and as a float32 file holds it. */
+  readonly closed: boolean;
+  readonly triangles: number;
+  readonly vertices: number;
+  readonly components: number;
+  /** Handles of the solid, and how many the design implies: 1 for a band, 1 more for each hole. */
+  readonly genus: number;
+  readonly genusExpected: number;
+  /** mm³ */
+  readonly volume: number;
+  /** mm² */
+  readonly area: number;
+  readonly centroid: Point3;
+  readonly bounds: { readonly min: Point3; readonly max: Point3 };
+  readonly size: ResolvedSize;
+  /** Band width and thickness as built, mm: the width differs from the document's where the tile is held. */
+  readonly band: { readonly width: number; readonly thickness: number };
+  /** null where there is no pattern. */
+  readonly fit: FitReport | null;
+  readonly beads: readonly BeadRunReport[];
+  /** Rail height minus the relief's highest point, mm; null without rails or relief. Negative: it stands proud. */
+  readonly headroom: number | null;
+  /** Material → g, by the mesh's volume and the alloy's density. */
+  readonly mass: Readonly<Record<string, number>>;
+  readonly mesh: {
+    /** Smallest angle of a triangle, degrees, and shortest edge, mm. */
+    readonly smallestAngle: number;
+    readonly shortestEdge: number;
+    /** What decimation took out, and how far the surface moved at most, mm; null where none was asked for or it failed. */
+    readonly decimation: Decimation | null;
+  };
+  readonly warnings: readonly Warning[];
+  /** Stage → milliseconds. */
+  readonly timings: Readonly<Partial<Record<StageName, number>>>;
+  /** How coarse the mesh was let be. */
+  readonly detail: Detail;
+  /** The kernel whose result it is, the road that was taken (`plain`, `mirror`, `turn`, `whole`), and why. */
+  readonly kernel: string;
+  readonly road: string;
+  readonly roadReason: string;
+}
+
+/** The fit with the stretch of the wrapped art. */
+export interface FitReport extends Fit {
+  /** λu along the band, smallest and largest, on the seat and at the relief's top: 1 is true. */
+  readonly lambda: StretchReport;
+}
+
+/** What the stages of a build came to. */
+export interface Findings {
+  readonly design: Design;
+  readonly detail: Detail;
+  readonly size: ResolvedSize;
+  readonly width: number;
+  readonly fit: Fit | undefined;
+  readonly lambda: StretchReport;
+  readonly runs: readonly BeadRunReport[];
+  readonly headroom: number | undefined;
+  readonly union: UnionResult;
+  readonly decimation: Decimation | undefined;
+  readonly check: SolidCheck;
+  readonly genusExpected: number;
+  readonly measure: Measure;
+  readonly mass: number;
+  readonly warnings: readonly Warning[];
+  readonly timings: FinishedReport["timings"];
+}
+
+export function makeReport(found: Findings): FinishedReport {
+  const { design, check, measure, fit } = found;
+  return {
+    name: design.name,
+    closed: check.closed,
+    triangles: check.triangles,
+    vertices: check.vertices,
+    components: check.components,
+    genus: check.genus as number,
+    genusExpected: found.genusExpected,
+    volume: measure.volume,
+    area: measure.area,
+    centroid: measure.centroid,
+    bounds: measure.bounds,
+    size: found.size,
+    band: { width: found.width, thickness: design.profile.thickness },
+    fit: fit === undefined ? null : { ...fit, lambda: found.lambda },
+    beads: found.runs,
+    headroom: found.headroom ?? null,
+    mass: { [design.material]: found.mass },
+    mesh: {
+      smallestAngle: degrees(check.smallestAngle ?? Number.NaN),
+      shortestEdge: check.shortestEdge ?? Number.NaN,
+      decimation: found.decimation ?? null,
+    },
+    warnings: found.warnings,
+    timings: found.timings,
+    detail: found.detail,
+    kernel: found.union.kernel,
+    road: found.union.road,
+    roadReason: found.union.roadReason,
+  };
+}

@@ -1,0 +1,104 @@
+/**
+ * The regions of a pattern, completed; those that are composed with others after these.
+ */
+
+import type { ShapeDrawer } from "../art/shapes/draw-shape.js";
+import { nearest } from "../base/errors/nearest.js";
+import { AnnuletError, type Warn } from "../base/errors.js";
+import type { RegionsOf } from "../design/areas.js";
+import type { RegionSpec } from "../design/pattern.js";
+import { type Art, completeArt } from "./art.js";
+import { othersOf } from "./compose.js";
+
+/** Completes each region once, when it is first asked for. */
+export class Regions {
+  readonly #specs: readonly RegionSpec[];
+  readonly #where: string;
+  readonly #drawer: ShapeDrawer;
+  readonly #warn: Warn;
+  readonly #arts = new Map<number, Art>();
+  /** The regions that are being completed, outermost first. */
+  readonly #open: number[] = [];
+
+  constructor({ regions, where }: RegionsOf, drawer: ShapeDrawer, warn: Warn) {
+    this.#specs = regions;
+    this.#where = where;
+    this.#drawer = drawer;
+    this.#warn = warn;
+  }
+
+  /** @throws AnnuletError as `completeArt`; `region-unknown`, `region-ambiguous`, `region-cycle` */
+  art(index: number): Art {
+    const known = this.#arts.get(index);
+    if (known !== undefined) return known;
+    this.#open.push(index);
+    const where = `${this.#where}.regions[${index}]`;
+    const art = completeArt(this.#drawer.strip, this.#specs[index], where, this.#warn, this.#drawer, (name, place) => {
+      const other = this.#find(name, place);
+      if (this.#open.includes(other)) throw this.#cycle(other, place);
+      if (this.#specs[other].image !== undefined) throw noOutline(name, place);
+      return this.art(other).region;
+    });
+    this.#open.pop();
+    this.#arts.set(index, art);
+    return art;
+  }
+
+  /** Whether a region, or one that it is composed with, stands on some tiles only. */
+  variesByTile(index: number): boolean {
+    const spec = this.#specs[index];
+    if (spec.tiles !== undefined) return true;
+    return othersOf(spec).some(({ name, at }) =>
+      this.variesByTile(this.#find(name, `${this.#where}.regions[${index}]${at}`)),
+    );
+  }
+
+  #find(name: string, place: string): number {
+    const found = this.#specs.flatMap((spec, i) => (spec.name === name ? [i] : []));
+    if (found.length === 1) return found[0];
+    const names = [...new Set(this.#specs.flatMap((spec) => spec.name ?? []))];
+    throw new AnnuletError(
+      found.length === 0
+        ? {
+            code: "region-unknown",
+            message: `no region has the name ${JSON.stringify(name)}`,
+            path: place,
+            value: name,
+            allowed: names.slice(0, SHOWN_NAMES).join(", ") || "none: no region has a name",
+            hint: nearest(name, names) ?? 'give the region meant a "name"',
+          }
+        : {
+            code: "region-ambiguous",
+            message: `${found.length} regions have the name ${JSON.stringify(name)}`,
+            path: place,
+            value: name,
+            allowed: "a name that one region has",
+            hint: `rename all but one of ${found.map((i) => `${this.#where}.regions[${i}]`).join(", ")}`,
+          },
+    );
+  }
+
+  #cycle(index: number, place: string): AnnuletError {
+    const around = [...this.#open.slice(this.#open.indexOf(index)), index];
+    return new AnnuletError({
+      code: "region-cycle",
+      message: `the region is composed with itself: ${around.map((i) => this.#specs[i].name).join(" → ")}`,
+      path: place,
+      value: this.#specs[index].name,
+      allowed: "regions that do not lead back to this one",
+    });
+  }
+}
+
+function noOutline(name: string, place: string): AnnuletError {
+  return new AnnuletError({
+    code: "region-without-outline",
+    message: `the region ${JSON.stringify(name)} is an image, which has no outline to compose with`,
+    path: place,
+    value: name,
+    allowed: "a region that is drawn",
+  });
+}
+
+/** Most names that a message lists. */
+const SHOWN_NAMES = 20;

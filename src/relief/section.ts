@@ -1,0 +1,174 @@
+/**
+ * A region raised by its section: contours of its outline at the section's levels.
+ *
+ * The band between two contours is a polygon with holes whose vertices take the height of their own contour, so that
+ * neighbouring pieces share vertices and the body closes by construction. What a higher contour does not reach is closed
+ * level.
+ */
+
+import type { Surface } from "../art/image/surface.js";
+import { largestWhere } from "../base/math/largest.js";
+import type { Point3 } from "../base/math/point.js";
+import { showLength } from "../base/units.js";
+import { ringBox } from "../flat/box.js";
+import { chooseCut, cutToCell, type LevelPoint, type LevelPolygon, type LevelRing, nestRings } from "../flat/cell.js";
+import type { GridPath } from "../flat/grid.js";
+import { lengthen } from "../flat/lengthen.js";
+import { narrowestPlace } from "../flat/narrowest.js";
+import { keepsParts } from "../flat/parts.js";
+import { takePeriod } from "../flat/period.js";
+import { type GridRegion, shrink } from "../flat/polygons.js";
+import { clearRing, type Strip, steps } from "../flat/strip.js";
+import { followedContours, type Level, plainContours, widestInset } from "./contours.js";
+import { edgeTooLarge } from "./sections/flat.js";
+import { drawSection, type SectionSpec } from "./sections/index.js";
+import type { SectionLine } from "./sections/section-form.js";
+import type { Rise } from "./weave/rise.js";
+
+/** A polygon above the seat: the outer ring counter-clockwise seen from outside, then its holes; points are (u, v, h). */
+export type ReliefPolygon = readonly (readonly Point3[])[];
+
+/** A body over one period of the strip, or over the whole of it. Of a sunk one, heights are depths. */
+export interface ReliefShape {
+  /** Names of the regions in it. */
+  readonly names: readonly string[];
+  /** The upper surface without the upright walls; (u, v, h), mm. */
+  readonly top: readonly ReliefPolygon[];
+  /** Of a height map the upper surface in triangles, and what closes it beneath, of one outline; `top` is empty then. */
+  readonly surface?: { readonly top: Surface; readonly foot: Surface };
+  /** The lowest contour, from which the walls go straight down. */
+  readonly outline: readonly ReliefPolygon[];
+  /** u of the two sides that neighbouring tiles share, mm; undefined where the body ends by itself. */
+  readonly seam: readonly [left: number, right: number] | undefined;
+  /** mm along the band after which a body that ends by itself comes again; undefined where it stands once. */
+  readonly period?: number;
+  /** What is added to the heights, once the surface is fine enough to follow it. Default nothing. */
+  readonly rise?: Rise;
+  /** The highest contour, mm above the seat. */
+  readonly height: number;
+  /** How often it comes round the band, where it has a seam. Default: as often as the pattern's unit. */
+  readonly copies?: number;
+  /** Where it sinks into the seat. Default nowhere. */
+  readonly fade?: Fade;
+}
+
+/** A stretch whose relief sinks into the seat at both ends. */
+export interface Fade {
+  /** u of the ends, mm. */
+  readonly ends: readonly [low: number, high: number];
+  /** mm from each end over which it sinks. */
+  readonly length: number;
+  /** Largest deviation from its curve, mm. */
+  readonly tolerance: number;
+}
+
+export interface SectionOptions {
+  readonly section: SectionSpec;
+  readonly names: readonly string[];
+  /** Where the section stands in the document, for errors. */
+  readonly path: string;
+}
+
+/**
+ * Raises a region.
+ *
+ * @throws AnnuletError `round-too-large`, `bevel-too-large` where the edge of a flat top is higher than the region or
+ *   wider than half of its narrowest place, with that width and its place; `section-misfit`
+ */
+export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOptions): ReliefShape | undefined {
+  if (region.length === 0) return undefined;
+  const { section, names, path } = options;
+  const line = sectionLine(strip, region, section, path);
+  const reach = Math.max(...line.map(([d]) => Math.abs(d)));
+  const whole = () => lengthen(strip, region, steps(strip, reach));
+  const near = strip.periodic && reach <= NEAR_ROUND * strip.tileWidth ? takePeriod(strip, region, 1) : whole();
+  const flat = section.form === "flat";
+  const levels = flat ? plainContours(strip, near, line) : followedContours(strip, near, line);
+  // Where the cut-off ends of `near` come apart, the whole region decides.
+  if (flat && firstLoss(strip, near, levels) !== undefined) requireEdge(strip, whole(), line, section, path);
+  const { bands, last, outline, seam } = stackLevels(strip, levels);
+  return { names, top: [...bands, ...last], outline, seam, height: Math.max(...levels.map(({ h }) => h)) };
+}
+
+/** The section's line for a region: its reach, where none is stated, ends in the middle of the region's widest place. */
+export function sectionLine(strip: Strip, region: GridRegion, section: SectionSpec, path: string): SectionLine {
+  const reach = () => {
+    const tallest = Math.max(...region.map((ring) => ringHeight(ring)));
+    return widestInset(strip, lengthen(strip, region, tallest / 2));
+  };
+  return drawSection(section, { reach, tolerance: strip.artTolerance, path });
+}
+
+/** Contours cut to one period. */
+export interface Stack extends Pick<ReliefShape, "outline" | "seam"> {
+  /** The surface from each contour to the next. */
+  readonly bands: readonly ReliefPolygon[];
+  /** What the last contour encloses. */
+  readonly last: readonly ReliefPolygon[];
+}
+
+/** Contours, each inside the one before, as the surface over them. */
+export function stackLevels(strip: Strip, levels: readonly Level[]): Stack {
+  const contour = levels.map(({ rings, h }) => rings.map((ring) => ring.map(({ x, y }): LevelPoint => ({ x, y, h }))));
+  const left = strip.periodic ? chooseCut(contour.flat(), strip.grid.tile, { period: strip.period }) : 0;
+  const cut = (parts: readonly LevelRing[]) =>
+    strip.periodic ? cutToCell(parts, left, strip.period) : nestRings(parts);
+  const bands: LevelPolygon[] = [];
+  for (let i = 0; i + 1 < contour.length; i++) bands.push(...cut([...contour[i], ...contour[i + 1].map(reversed)]));
+  const { scale } = strip.grid;
+  const flat = (polygon: LevelPolygon): ReliefPolygon =>
+    [polygon.outer, ...polygon.holes].map((ring) => ring.map(({ x, y, h }): Point3 => [x / scale, y / scale, h]));
+  return {
+    bands: bands.map(flat),
+    last: cut(contour[contour.length - 1]).map(flat),
+    outline: cut(contour[0]).map(flat),
+    seam: strip.periodic ? [left / scale, (left + strip.period) / scale] : undefined,
+  };
+}
+
+/**
+ * Insets up to this many tile widths leave the cell alone where the region is cut off a fifth of a tile beyond it.
+ */
+const NEAR_ROUND = 0.05;
+
+function ringHeight(ring: GridPath): number {
+  const { low, high } = ringBox(ring);
+  return high - low;
+}
+
+function reversed(ring: LevelRing): LevelRing {
+  return [...ring].reverse();
+}
+
+/**
+ * The first contour inside the outline at which a part of the region, or a hole, is lost or comes apart; undefined where
+ * none does. A part that ends in a tip, or in a tail, only becomes lower there.
+ */
+function firstLoss(strip: Strip, region: GridRegion, levels: readonly Level[]): Level | undefined {
+  const counts = (ring: GridPath) => clearRing(strip, ring);
+  return levels.find(({ inset, rings }) => inset > 0 && !keepsParts(region, rings, counts));
+}
+
+function requireEdge(
+  strip: Strip,
+  region: GridRegion,
+  line: SectionLine,
+  section: Extract<SectionSpec, { form: "flat" }>,
+  path: string,
+): void {
+  const lost = firstLoss(strip, region, plainContours(strip, region, line));
+  if (lost === undefined) return;
+  const counts = (ring: GridPath) => clearRing(strip, ring);
+  const reach = largestWhere(0, lost.inset, (distance) =>
+    keepsParts(region, shrink(region, steps(strip, distance), strip.arcTolerance), counts),
+  );
+  const place = narrowestPlace(strip, region, reach);
+  const field = section.bevel > 0 ? "bevel" : "round";
+  throw edgeTooLarge({
+    path,
+    field,
+    value: section[field],
+    largest: reach,
+    why: `the region is only ${showLength(2 * reach)} wide at its narrowest, near x ${place.x.toFixed(3)}, y ${place.y.toFixed(3)} of the tile`,
+  });
+}

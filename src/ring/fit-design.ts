@@ -1,0 +1,33 @@
+/**
+ * The fit alone, without building the ring: what makers choose the number of repeats from.
+ */
+
+import type { Fit } from "../band/fit/fit.js";
+import { fitBand } from "../band/fit/fit-band.js";
+import { AnnuletError, type Warn } from "../base/errors.js";
+import { readDesign } from "../design/read.js";
+import { resolveSize } from "../size/size.js";
+
+export interface FitDesignOptions {
+  /** Takes the warnings of the fit. Default: they are dropped. */
+  readonly warn?: Warn;
+}
+
+/**
+ * Solves a design's fit. Files that the design names are not asked for: the fit does not depend on what is in them, so a
+ * design whose files are missing or broken has a fit all the same.
+ *
+ * @throws AnnuletError as `readDesign`; `no-pattern` where there is nothing to fit; `fit-impossible`
+ */
+export function fitDesign(document: unknown, { warn }: FitDesignOptions = {}): Fit {
+  const design = readDesign(document);
+  const boreRadius = resolveSize(design.size).diameter / 2;
+  const fit = fitBand(design.pattern, { profile: design.profile, boreRadius, tolerance: design.tolerance, warn });
+  if (fit !== undefined) return fit;
+  throw new AnnuletError({
+    code: "no-pattern",
+    message: "the design has no pattern, so there is nothing to fit",
+    path: "pattern",
+    hint: 'add "pattern": {} for square tiles',
+  });
+}

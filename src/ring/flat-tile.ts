@@ -1,0 +1,261 @@
+/**
+ * The flat tile: what a drawing of the pattern shows, without building the ring.
+ */
+
+import { type Fit, FULL_COVER, type LaneFit } from "../band/fit/fit.js";
+import { laneFits } from "../band/fit/fit-lanes.js";
+import { type Develop, developAt } from "../band/surface/develop.js";
+import { measureStretch, type StretchReport } from "../band/surface/stretch.js";
+import type { Wrap } from "../band/surface/wrap.js";
+import { AnnuletError, type Warning } from "../base/errors.js";
+import type { FileSource } from "../base/files.js";
+import { type FriezeGroup, type FriezeName, friezeGroup } from "../base/frieze/symmetry.js";
+import type { Point2 } from "../base/math/point.js";
+import { TURN } from "../base/units.js";
+import type { Bead } from "../beads/bead.js";
+import type { BeadRunReport } from "../beads/bead-report.js";
+import { MAX_BEADS, placeRuns } from "../beads/place-runs.js";
+import { type Lane, lanesOf, noSuchLane } from "../design/lanes.js";
+import type { PatternSpec } from "../design/pattern.js";
+import type { Pattern } from "../pattern/pattern.js";
+import { oneTile, stretchesOf } from "../pattern/stretches.js";
+import { outlineAbove } from "../relief/image/raise-field.js";
+import type { ReliefShape } from "../relief/section.js";
+import { type FlatRings, type TileOutlinesOptions, tileOutlines } from "../relief/tile-outlines.js";
+import type { ResolvedSize } from "../size/size.js";
+import { layOut } from "./lay-out.js";
+import { Stages } from "./stages.js";
+
+/** The parts of a pattern that are drawn as tiles of their own. */
+export type TilePart = "tile" | "medallion" | "ornament";
+
+export interface FlatTileOptions {
+  /** What is shown: the repeated tile, the medallion or the ornament at the pattern's ends. Default the tile. */
+  readonly part?: TilePart;
+  /** Name of the lane that is shown. Default the first, the lowest. */
+  readonly lane?: string;
+  /** Tiles side by side, 1 to those of a stretch. Default one cycle: 1 where tiles do not vary. */
+  readonly tiles?: number;
+  /** Most beads that are placed round the band. Default 20 000. */
+  readonly maxBeads?: number;
+  /** The files that the design names, SVG drawings: name → text, or a function that gives one. Default: none. */
+  readonly files?: FileSource;
+}
+
+/** A bead on the flat tile; lengths in mm. */
+export interface FlatBead {
+  /** (u, v) of the centre: its true place in space, mapped back on to the flat pattern. */
+  readonly centre: Point2;
+  readonly diameter: number;
+  /** Whether it stands on the last tile's right border and is counted with the tile that follows. */
+  readonly next: boolean;
+}
+
+/** A raised, sunk or pierced body on the tiles. */
+export interface FlatRegion {
+  /** Names of the regions in it. */
+  readonly names: readonly string[];
+  readonly mode: "raised" | "sunk" | "pierced";
+  /**
+   * mm above the seat; below it, negative, for what is sunk; undefined for what goes through. A height map is several
+   * regions of its name: what of it reaches each of these heights.
+   */
+  readonly height: number | undefined;
+  readonly rings: FlatRings;
+}
+
+/** The pattern of a design over one or more tiles: u from 0, v from the seat's middle; lengths in mm. */
+export interface FlatTile {
+  readonly name: string;
+  readonly part: TilePart;
+  readonly group: FriezeGroup;
+  readonly size: ResolvedSize;
+  /** Of a medallion or an ornament with its own as the one tile. */
+  readonly fit: Omit<Fit, "lanes">;
+  /** Name of the lane; empty where the pattern has none. */
+  readonly lane: string;
+  /** Tiles round the band, and those that a medallion takes the place of. */
+  readonly round: { readonly repeats: number; readonly medallion: number };
+  /** Across the seat, or across the lane, mm. */
+  readonly seatLength: number;
+  /** Tiles shown. */
+  readonly tiles: number;
+  /** In the order in which they cover each other: what is cut comes after what it cuts, lower before higher. */
+  readonly regions: readonly FlatRegion[];
+  /** Beads with their centres on the tiles or their borders; those on the rails are beside the seat and not here. */
+  readonly beads: readonly FlatBead[];
+  /** What each run comes to on the whole ring. */
+  readonly runs: readonly BeadRunReport[];
+  readonly lambda: StretchReport;
+  /** Height of the relief's top above the seat, and the surface there laid flat as it measures. */
+  readonly top: { readonly height: number; readonly develop: Develop };
+  readonly warnings: readonly Warning[];
+}
+
+/**
+ * Works a design out up to its flat pattern and bead places.
+ *
+ * @param document the design document: an object, or JSON text
+ * @throws AnnuletError as `build` up to the pattern and the beads; `no-pattern`; `no-such-lane`; `no-such-part`; `tiles-out-of-range`
+ */
+export async function flatTile(document: unknown, options: FlatTileOptions = {}): Promise<FlatTile> {
+  const { maxBeads = MAX_BEADS } = options;
+  const stages = new Stages({});
+  const { design, size, fit, profile, pattern, wrap } = await layOut(document, stages, options.files);
+  if (fit === undefined || design.pattern === undefined) throw noPatternError();
+  const { lane, fit: own } = chooseLane(design.pattern, fit, options.lane, profile.seatLength);
+  const shown = choosePart(lane, own, options.part ?? "tile");
+  const tiles = options.tiles ?? Math.min(shown.fit.cycle, shown.most);
+  requireTiles(tiles, shown.most);
+  const placed = placeRuns({ profile, wrap, pattern, beadRuns: design.beads, maxBeads, warn: stages.warn });
+  const onRail = new Set(placed.runs.filter((run) => run.onRail).flatMap((run) => run.beads));
+  const { v, height: seatLength } = own;
+  const stretch = { tileWidth: shown.fit.tileWidth, seatLength, tiles, origin: [shown.origin, v] } as const;
+  return {
+    ...{ name: design.name, part: shown.part, group: friezeGroup(shown.symmetry), size, fit: shown.fit, tiles },
+    lane: lane.name,
+    round: { repeats: own.repeats, medallion: own.medallion },
+    seatLength,
+    regions: flatRegions(pattern, stretch),
+    beads: placed.beads
+      .filter((bead) => !onRail.has(bead))
+      .flatMap((bead) => flatBeads(bead, wrap, { ...shown, lane: own }, tiles)),
+    runs: placed.reports,
+    lambda: measureStretch(wrap, pattern.height),
+    top: { height: pattern.height, develop: developAbout(v, developAt(wrap, pattern.height)) },
+    warnings: stages.warnings,
+  };
+}
+
+/** The pattern's bodies from step to step of its work: what is raised in a step, then what is cut after it. */
+function flatRegions({ reliefs, carvings }: Pattern, stretch: TileOutlinesOptions): FlatRegion[] {
+  const raised = (from: number, to: number) =>
+    reliefs
+      .slice(from, to)
+      .flatMap((shape) => contoursOf(shape, stretch).map((one): FlatRegion => ({ ...one, mode: "raised" })))
+      .sort((a, b) => (a.height ?? 0) - (b.height ?? 0));
+  const steps = carvings.flatMap(({ after, sunk, pierced }, i) => [
+    ...raised(carvings[i - 1]?.after ?? 0, after),
+    ...sunk.flatMap((shape) =>
+      contoursOf(shape, stretch).map((one): FlatRegion => ({ ...one, mode: "sunk", height: -one.height })),
+    ),
+    ...pierced.map(({ names, mouth, seam }): FlatRegion => {
+      return { names, mode: "pierced", height: undefined, rings: tileOutlines({ outline: mouth, seam }, stretch) };
+    }),
+  ]);
+  // What stands in another part of the pattern does not show.
+  return [...steps, ...raised(carvings.at(-1)?.after ?? 0, reliefs.length)].filter(({ rings }) => rings.length > 0);
+}
+
+/** Heights at which a height map is drawn, from its outline up: as many as shades of one colour are told apart. */
+const CONTOURS = 5;
+
+/** A body's outline; of a height map, what of it reaches each of several heights, the lowest first. */
+function contoursOf({ names, height, surface, outline, seam }: ReliefShape, stretch: TileOutlinesOptions) {
+  const drawn = (at: number, polygons: ReliefShape["outline"]) => {
+    return { names, height: at, rings: tileOutlines({ outline: polygons, seam }, stretch) };
+  };
+  if (surface === undefined) return [drawn(height, outline)];
+  const heights = Array.from({ length: CONTOURS - 1 }, (_, i) => (height * (i + 1)) / CONTOURS);
+  const lowest = surface.top.points.reduce((least, [, , h]) => Math.min(least, h), height);
+  const inner = heights.filter((at) => at > lowest).map((at) => drawn(at, outlineAbove(surface.top, at)));
+  return [drawn(lowest, outline), ...inner];
+}
+
+/** A bead this near to a tile's border stands on it, mm: lines meet their images to within 5 µm. */
+const ON_BORDER = 5e-3;
+
+/** The bead where it shows on the tiles: on both ends where they meet. */
+function flatBeads(
+  { centre, radius }: Bead,
+  wrap: Wrap,
+  { fit, most, goesOn, origin, lane }: Shown & { readonly lane: LaneFit },
+  tiles: number,
+): FlatBead[] {
+  const [u, across] = wrap.inverse(...centre);
+  const v = across - lane.v;
+  // One lane among others shows what stands on it alone.
+  if (lane.name !== "" && Math.abs(v) > lane.height / 2 + ON_BORDER) return [];
+  const round = TURN * wrap.referenceRadius;
+  const end = tiles * fit.tileWidth;
+  const followed = goesOn || tiles < most;
+  return [u - origin - round, u - origin, u - origin + round]
+    .filter((at) => at >= -ON_BORDER && at <= end + ON_BORDER)
+    .map((at) => ({ centre: [at, v], diameter: 2 * radius, next: followed && at > end - ON_BORDER }));
+}
+
+/** The surface with v from the lane's middle line. */
+function developAbout(middle: number, develop: Develop): Develop {
+  const [, zero] = develop(0, middle);
+  return (u, v) => {
+    const [x, y] = develop(u, v + middle);
+    return [x, y - zero];
+  };
+}
+
+/** @throws AnnuletError `no-such-lane` */
+function chooseLane(
+  pattern: PatternSpec,
+  fit: Fit,
+  name: string | undefined,
+  height: number,
+): { lane: Lane; fit: LaneFit } {
+  const lanes = lanesOf(pattern);
+  const at = name === undefined ? 0 : lanes.findIndex((lane) => lane.name === name);
+  if (at === -1 || name === "") throw noSuchLane(name, lanes, "lane");
+  return { lane: lanes[at], fit: laneFits(fit, height)[at] };
+}
+
+/** A part of the pattern as tiles. */
+interface Shown {
+  readonly part: TilePart;
+  readonly symmetry: FriezeName;
+  readonly fit: Omit<Fit, "lanes">;
+  /** u of its first tile, mm. */
+  readonly origin: number;
+  /** Tiles that it has, and whether the first follows on the last. */
+  readonly most: number;
+  readonly goesOn: boolean;
+}
+
+/** @throws AnnuletError `no-such-part` */
+function choosePart({ symmetry, medallion, ends }: Lane, fit: LaneFit, part: TilePart): Shown {
+  const { fit: stretch, starts, medallion: place } = stretchesOf(fit);
+  const once = { part, most: 1, goesOn: false };
+  if (part === "tile") {
+    const goesOn = fit.cover === FULL_COVER && fit.medallion === 0;
+    return { part, symmetry, fit: { ...fit, cycle: stretch.cycle }, origin: starts[0], most: stretch.repeats, goesOn };
+  }
+  if (part === "medallion" && medallion !== undefined && place !== undefined) {
+    return { ...once, symmetry: medallion.symmetry, fit: { ...fit, ...place.fit }, origin: place.start };
+  }
+  if (part === "ornament" && ends?.form === "ornament") {
+    const own = { ...fit, ...oneTile(fit, ends.tiles) };
+    return { ...once, symmetry: ends.symmetry, fit: own, origin: fit.repeats * fit.tileWidth };
+  }
+  throw new AnnuletError({
+    code: "no-such-part",
+    message: `the pattern has no ${part} to show`,
+    value: part,
+    allowed: "tile, or a medallion or an ornament that the design has",
+  });
+}
+
+function requireTiles(tiles: number, most: number): void {
+  if (Number.isInteger(tiles) && tiles >= 1 && tiles <= most) return;
+  throw new AnnuletError({
+    code: "tiles-out-of-range",
+    message: `${tiles} tiles cannot be shown of a pattern with ${most}`,
+    value: tiles,
+    allowed: `a whole number from 1 to ${most}`,
+  });
+}
+
+function noPatternError(): AnnuletError {
+  return new AnnuletError({
+    code: "no-pattern",
+    message: "the design has no pattern, so there is no tile to show",
+    path: "pattern",
+    hint: 'add "pattern": {} for square tiles',
+  });
+}

@@ -1,0 +1,33 @@
+/**
+ * The bead runs alone, without building the ring: what makers choose pitches and sizes from.
+ */
+import type { Warn } from "../base/errors.js";
+import type { FileSource } from "../base/files.js";
+import type { BeadRunReport } from "../beads/bead-report.js";
+import { MAX_BEADS, placeRuns } from "../beads/place-runs.js";
+import { layOut } from "./lay-out.js";
+import { Stages } from "./stages.js";
+
+export interface PlanBeadsOptions {
+  /** Most beads that are placed round the band. Default 20 000. */
+  readonly maxBeads?: number;
+  /** The files that the design names, SVG drawings: name → text, or a function that gives one. Default: none. */
+  readonly files?: FileSource;
+  /** Takes the warnings of the pattern and the beads. Default: they are dropped. */
+  readonly warn?: Warn;
+}
+
+/**
+ * Places a design's bead runs and tells what each came to, and what it would come to with fewer or more beads.
+ *
+ * @param document the design document: an object, or JSON text
+ * @throws AnnuletError as `build` up to the beads
+ */
+export async function planBeads(document: unknown, options: PlanBeadsOptions = {}): Promise<readonly BeadRunReport[]> {
+  const { maxBeads = MAX_BEADS, files, warn } = options;
+  const stages = new Stages({});
+  const { design, profile, pattern, wrap } = await layOut(document, stages, files);
+  const { reports } = placeRuns({ profile, wrap, pattern, beadRuns: design.beads, maxBeads, warn: stages.warn });
+  if (warn !== undefined) for (const warning of stages.warnings) warn(warning);
+  return reports;
+}

@@ -1,0 +1,51 @@
+/**
+ * The built-in size systems. A new one is one file and one line here.
+ */
+import { closest } from "fastest-levenshtein";
+import { AnnuletError } from "../base/errors.js";
+import { germanSizes } from "./german.js";
+import { indiaSizes } from "./india.js";
+import { isoSizes } from "./iso.js";
+import { japanSizes } from "./japan.js";
+import type { SizeSystem } from "./size-system.js";
+import { swissSizes } from "./swiss.js";
+import { ukSizes } from "./uk.js";
+import { usSizes } from "./us.js";
+import { usGaugeSizes } from "./us-gauge.js";
+
+/** Every built-in size system, in the order tables show them. */
+export const sizeSystems: readonly SizeSystem[] = [
+  isoSizes,
+  usSizes,
+  usGaugeSizes,
+  ukSizes,
+  japanSizes,
+  swissSizes,
+  germanSizes,
+  indiaSizes,
+];
+
+export interface SizeSystemOptions {
+  /** The systems to choose from; default the built-in ones. */
+  readonly systems?: readonly SizeSystem[];
+}
+
+/**
+ * The size system of a name.
+ *
+ * @throws AnnuletError `size-system-unknown`, naming the nearest
+ */
+export function findSizeSystem(name: string, options: SizeSystemOptions = {}): SizeSystem {
+  const systems = options.systems ?? sizeSystems;
+  const found = systems.find((system) => system.name === name);
+  if (found) return found;
+  const names = systems.map((system) => system.name);
+  throw new AnnuletError({
+    code: "size-system-unknown",
+    message: `There is no size system ${JSON.stringify(name)}.`,
+    path: "size.system",
+    value: name,
+    allowed: names.join(", "),
+    hint: names.length > 0 ? `Did you mean ${closest(String(name), names)}?` : undefined,
+  });
+}

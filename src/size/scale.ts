@@ -1,0 +1,57 @@
+/**
+ * A size system made from a continuous scale: a label is read as a place on the scale, and the place has a
+ * circumference. Labels are written at the scale's finest step, but any place between its ends can be read.
+ */
+import { AnnuletError } from "../base/errors.js";
+import type { SizeSystem } from "./size-system.js";
+
+export interface Scale extends Omit<SizeSystem, "circumferenceOf" | "labelOf"> {
+  /** First and last place, both included. */
+  readonly first: number;
+  readonly last: number;
+  /** Labels to a whole place: 1 for whole sizes, 4 for quarters. The map is linear from one step to the next. */
+  readonly steps: number;
+  /** The place a label means, or undefined where it cannot be read. */
+  read(label: string | number): number | undefined;
+  /** The label of a place that is on a step. */
+  write(place: number): string;
+  /** Circumference at a place, mm; rises with the place. */
+  toCircumference(place: number): number;
+  /** The inverse of `toCircumference`. */
+  toPlace(circumference: number): number;
+}
+
+/** Rounding error that is let pass at the two ends of a scale, in places. */
+const END_SLACK = 1e-9;
+
+/** Turns a scale into a size system. */
+export function scaleSystem(scale: Scale): SizeSystem {
+  const { name, title, source, labels, example, first, last, steps } = scale;
+  return {
+    name,
+    title,
+    source,
+    labels,
+    example,
+    circumferenceOf(label) {
+      const readable = typeof label === "string" || typeof label === "number";
+      const place = readable ? scale.read(label) : undefined;
+      if (place === undefined || !(place >= first && place <= last)) {
+        throw new AnnuletError({
+          code: "size-unknown",
+          message: `${title} has no size ${JSON.stringify(label)}.`,
+          path: "size.value",
+          value: label,
+          allowed: labels,
+          hint: `Write it like ${example}, or give the bore itself: {"diameter": mm} or {"circumference": mm}.`,
+        });
+      }
+      return scale.toCircumference(place);
+    },
+    labelOf(circumference) {
+      const place = scale.toPlace(circumference);
+      if (!(place >= first - END_SLACK && place <= last + END_SLACK)) return undefined;
+      return scale.write(Math.round(place * steps) / steps);
+    },
+  };
+}

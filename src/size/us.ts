@@ -1,0 +1,31 @@
+/**
+ * United States and Canada, by formula: D = 0.458 in + 0.032 in × n.
+ */
+import { MM_PER_INCH } from "../base/units.js";
+import { readNumberLabel, writeQuarters } from "./number-label.js";
+import { scaleSystem } from "./scale.js";
+
+/** Diameter of size 0, mm: 0.458 in (en.wikipedia.org, Ring size; its chart agrees). */
+const ZERO_DIAMETER = 0.458 * MM_PER_INCH;
+
+/** Growth of the diameter with a whole size, mm: 0.032 in (same source). */
+const SIZE_STEP = 0.032 * MM_PER_INCH;
+
+/**
+ * The US has no single dimensional standard; `us-gauge` is the other table in use.
+ * That sizes end at 16 is from memory.
+ */
+export const usSizes = scaleSystem({
+  name: "us",
+  title: "US, Canada (formula)",
+  source: "D = 0.458 in + 0.032 in × n, en.wikipedia.org, Ring size (several sources agree; no national standard)",
+  labels: "0 to 16, with quarters: 7, 7¼, 7 1/2, 7.75",
+  example: "7½",
+  first: 0,
+  last: 16,
+  steps: 4,
+  read: readNumberLabel,
+  write: writeQuarters,
+  toCircumference: (place) => Math.PI * (ZERO_DIAMETER + SIZE_STEP * place),
+  toPlace: (circumference) => (circumference / Math.PI - ZERO_DIAMETER) / SIZE_STEP,
+});

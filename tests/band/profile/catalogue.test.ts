@@ -1,0 +1,77 @@
+import { describe, expect, test } from "vitest";
+import { z } from "zod";
+import { BORES } from "../../../src/band/profile/bores/index.js";
+import { largestThatFits } from "../../../src/band/profile/explain.js";
+import { OUTSIDES, type OutsideSpec } from "../../../src/band/profile/outsides/index.js";
+import { buildOutline, buildProfile, profileSchema } from "../../../src/band/profile/profile.js";
+import { segmentLength } from "../../../src/base/math/curve.js";
+import { failureOf, spec } from "./specs.js";
+
+/** What each form needs beyond its defaults; a new form must be entered here before this compiles. */
+const NEEDS: Readonly<Record<OutsideSpec["form"], object>> = {
+  flat: {},
+  domed: {},
+  channel: {},
+  bevelled: {},
+  concave: {},
+  knife: {},
+  free: { path: "M -3 1.2 Q 0 2.4 3 1.2" },
+};
+
+describe.each(Object.keys(OUTSIDES))("outside %s", (form) => {
+  describe.each(Object.keys(BORES))("on bore %s", (bore) => {
+    const input = { width: 6, thickness: 1.8, bore: { form: bore }, outside: { form, ...Reflect.get(NEEDS, form) } };
+
+    test("builds with its defaults, symmetric, with a seat", () => {
+      const profile = buildProfile(spec(input), 8.5, 0.01);
+      expect(profile.symmetric).toBe(true);
+      expect(profile.bore).toBe(bore);
+      expect(profile.seatLength).toBeGreaterThan(1);
+      expect(profile.outsideRadius).toBeGreaterThan(8.5 + 1.8 - 0.1);
+      expect(profile.outsideRadius).toBeLessThanOrEqual(8.5 + 1.8 + 1e-9);
+      expect(profile.outline.every((segment) => segmentLength(segment) > 0)).toBe(true);
+    });
+
+    test("the seat's length grows steadily with the width, as a solver for the width needs", () => {
+      const lengths = Array.from({ length: 200 }, (_, i) => {
+        return buildOutline(spec({ ...input, width: 5.0003 + i / 100 }), 8.5, 0.01).seatLength;
+      });
+      for (let i = 1; i < lengths.length; i++) {
+        expect(lengths[i]).toBeGreaterThan(lengths[i - 1]);
+        expect(lengths[i] - lengths[i - 1]).toBeLessThan(0.02);
+      }
+    });
+
+    test("a size beyond the model's, put past the schema, is refused", () => {
+      for (const width of [1000.1, 1e300]) {
+        const failure = failureOf(() => buildProfile({ ...spec(input), width }, 8.5, 0.01));
+        expect(failure).toMatchObject({ code: "profile-not-finite", path: "profile.width" });
+      }
+    });
+  });
+});
+
+test("every field of the published schema is described", () => {
+  const undescribed: string[] = [];
+  const walk = (node: unknown, path: string): void => {
+    if (typeof node !== "object" || node === null) return;
+    for (const [name, property] of Object.entries(Reflect.get(node, "properties") ?? {})) {
+      const isTag = typeof property === "object" && property !== null && "const" in property;
+      if (!isTag && !Reflect.has(property as object, "description")) undescribed.push(`${path}.${name}`);
+    }
+    for (const [name, child] of Object.entries(node)) walk(child, `${path}/${name}`);
+  };
+  walk(z.toJSONSchema(profileSchema, { io: "input" }), "profile");
+  expect(undescribed).toEqual([]);
+});
+
+describe("the largest value that fits", () => {
+  test("is found in the run nearest under the request, its ends rounded inwards", () => {
+    expect(largestThatFits((x) => x <= 0.4567, 2)).toEqual({ least: 0, largest: 0.456 });
+    expect(largestThatFits((x) => x >= 0.2003 && x <= 0.45, 2)).toEqual({ least: 0.201, largest: 0.45 });
+  });
+
+  test("is nothing where nothing fits", () => {
+    expect(largestThatFits(() => false, 2)).toBeUndefined();
+  });
+});
