@@ -6,7 +6,7 @@ import { type Box3, type BufferGeometry, Vector3 } from "three";
 import { describe, expect, it } from "vitest";
 
 describe("a napkin ring", () => {
-  it("has the volume π L³ / 6, whatever its bore (references.md; any handbook of geometry)", async () => {
+  it("has the volume π L³ / 6, whatever its bore (the napkin ring problem: MathWorld, Spherical Ring)", async () => {
     const length = 6;
     for (const bore of [7, 8.25, 11]) {
       // What is left of a ball whose bored hole is as long as the band is wide.

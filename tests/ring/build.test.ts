@@ -17,7 +17,7 @@ const COARSE = 0.05;
 
 const plain = {
   annulet: 1,
-  // references.md: flat band D 16.51, t 1.8, w 6.
+  // A flat band of US size 6, 16.51 mm, whose volume is π(D + t)wt by Pappus.
   size: { diameter: 16.51 },
   profile: { width: 6, thickness: 1.8, bore: { form: "flat", edge: 0 }, outside: { form: "flat", edge: 0 } },
 };
@@ -111,7 +111,7 @@ describe("the report", () => {
     expect(report.size.circumference).toBeCloseTo(Math.PI * 16.51, 9);
     expect(report.headroom).toBeCloseTo(0.2, 3);
     expect(report.name).toBe("Salt reed");
-    // 14 K white 12.61 g/cm³ (references.md).
+    // 14 K white 12.61 g/cm³ (tmtpages.com, specific gravity, table 4).
     expect(report.mass["au585-white"]).toBeCloseTo((report.volume * 12.61) / 1000, 9);
     expect(report.triangles).toBe(mesh.triangles.length / 3);
     expect(report.vertices).toBe(mesh.positions.length / 3);

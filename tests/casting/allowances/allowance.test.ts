@@ -6,7 +6,7 @@ import { failureOf } from "../../support/failure-of.js";
 const SEED = 20261127;
 
 describe("scaling against shrinkage", () => {
-  it("is 1 / (1 − s): 3.5 % takes 1.03627, not 1.035 (references: the trap, by calculation)", () => {
+  it("is 1 / (1 − s): 3.5 % takes 1.03627, not 1.035 (worked out beforehand: 1 / 0.965)", () => {
     expect(scaleAgainst(3.5).radial).toBeCloseTo(1.03627, 5);
     expect(scaleAgainst(0)).toEqual({ axial: 1, radial: 1 });
   });

@@ -3,7 +3,7 @@ import { ownAlloy } from "../../../src/measure/alloys/own.js";
 import { failureOf } from "../../support/failure-of.js";
 
 describe("a material of the user's own", () => {
-  it("is mixed by the mixing rule: Au 583, Ag 104, Cu 313 ‰ is 13.33 g/cm³ (references: worked)", () => {
+  it("is mixed by the mixing rule: Au 583, Ag 104, Cu 313 ‰ is 13.33 g/cm³ (1/ρ = Σ wᵢ/ρᵢ with 19.32, 10.49, 8.96, worked out beforehand)", () => {
     const alloy = ownAlloy({ symbol: "marsh-gold", mix: { Au: 0.583, Ag: 0.104, Cu: 0.313 } });
     expect(alloy.density).toBeCloseTo(13.33, 2);
     expect(alloy).toMatchObject({ name: "marsh-gold", kind: "other", certainty: "computed" });

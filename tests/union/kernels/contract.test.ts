@@ -68,7 +68,8 @@ const scenes: readonly {
     share: 1e-6,
   },
   {
-    // Lens R 2, r 1, d 2: 1.701696 (references.md).
+    // Lens of balls R and r, centres d apart: π(R + r − d)²(d² + 2d(r + R) − 3(r − R)²) / 12d (MathWorld, Sphere-Sphere
+    // Intersection); R 2, r 1, d 2 gives 13π/24 = 1.701696.
     name: "two spheres: the sum less their lens",
     run: (kernel) => kernel.union([ball(2, [0, 0, 0]), ball(1, [2, 0, 0])]),
     volume: (4 / 3) * Math.PI * 9 - 1.701696,
