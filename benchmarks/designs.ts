@@ -39,8 +39,8 @@ const TIDELINE: DesignInput = {
   material: "ag925",
 };
 
-export const small: TimedDesign = { name: "dewline band", document: example("dewline-band.json") };
-export const middle: TimedDesign = { name: "tideline wave", document: TIDELINE };
+const small: TimedDesign = { name: "dewline band", document: example("dewline-band.json") };
+const middle: TimedDesign = { name: "tideline wave", document: TIDELINE };
 /** The README's design. */
 export const large: TimedDesign = { name: "saltmarsh lattice", document: example("saltmarsh-lattice.json") };
 

@@ -59,7 +59,7 @@ export async function timeTask<Result>(
 }
 
 /** ms */
-export function cpuTime({ user, system }: { readonly user: number; readonly system: number }): number {
+function cpuTime({ user, system }: { readonly user: number; readonly system: number }): number {
   return (user + system) / 1e3;
 }
 

@@ -56,7 +56,7 @@ export interface PlacedLine {
 }
 
 /** Gap over diameter above which a run looks broken: 25 % of a diameter. */
-export const GAP_LIMIT = 0.25;
+const GAP_LIMIT = 0.25;
 
 /**
  * The report of a run.

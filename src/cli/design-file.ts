@@ -6,7 +6,7 @@ import { readFile, readStdin, STDIN } from "./files.js";
 import type { Io } from "./io.js";
 
 /** Largest document, bytes: far above any hand-made design, small enough to be read in a blink. */
-export const MAX_DESIGN_BYTES = 5e6;
+const MAX_DESIGN_BYTES = 5e6;
 
 /** How the argument is described in help. */
 export const DESIGN_ARGUMENT = { name: "<design>", description: "design document, JSON; - reads standard input" };

@@ -15,10 +15,10 @@ export const EXIT = {
 } as const;
 
 /** Codes of errors by which a sound document fails a check on what was built from it. */
-export const CHECK_CODES: ReadonlySet<string> = new Set(["not-closed", "headroom"]);
+const CHECK_CODES: ReadonlySet<string> = new Set(["not-closed", "headroom"]);
 
 /** Codes of errors that no document should bring about. */
-export const INTERNAL_CODES: ReadonlySet<string> = new Set([
+const INTERNAL_CODES: ReadonlySet<string> = new Set([
   "internal",
   "kernel-failed",
   "triangulation-failed",

@@ -155,7 +155,7 @@ function copiesReached({ complete }: Strip, path: GridPath, reach: number, step:
 const TILE_PHASE = 0.0137;
 
 /** The tile that a path belongs to. */
-export function ownTile({ grid: { tile } }: Strip, path: GridPath): number {
+function ownTile({ grid: { tile } }: Strip, path: GridPath): number {
   const [low, high] = spanOf(path);
   return Math.floor((low + high) / 2 / tile + TILE_PHASE);
 }

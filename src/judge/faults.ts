@@ -27,7 +27,7 @@ export interface Fault {
 }
 
 /** Places kept for each kind of fault; more would drown the message. */
-export const PLACES_SHOWN = 10;
+const PLACES_SHOWN = 10;
 
 /** The first places of some edges, triangles, vertices or shells; undefined where one has none. */
 export function firstPlaces(items: readonly number[], placeOf: (item: number) => Point3 | undefined): Point3[] {

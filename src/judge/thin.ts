@@ -12,7 +12,7 @@ import type { Mesh } from "../mesh/mesh.js";
  * 2⁻²⁵ part of it (4e-14 mm on a ring): three collinear float32 points are always caught, and a sliver that float32
  * can tell from a line is not.
  */
-export const FLAT_HEIGHT = 2 ** -48;
+const FLAT_HEIGHT = 2 ** -48;
 
 /** Room for the rounding of products and of two functions, a hundred times over: an angle this near is worked out. */
 const NEARLY = 1 + 1e-13;

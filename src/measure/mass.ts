@@ -6,10 +6,10 @@ import { MM3_PER_CM3 } from "../base/units.js";
 import type { Alloy } from "./alloys/alloy.js";
 
 /** Grams in a troy ounce: 480 grains of 64.79891 mg, exact by the international pound of 1959. */
-export const GRAMS_PER_TROY_OUNCE = 31.1034768;
+const GRAMS_PER_TROY_OUNCE = 31.1034768;
 
 /** Grams in a pennyweight, a twentieth of a troy ounce. */
-export const GRAMS_PER_PENNYWEIGHT = GRAMS_PER_TROY_OUNCE / 20;
+const GRAMS_PER_PENNYWEIGHT = GRAMS_PER_TROY_OUNCE / 20;
 
 /**
  * Mass of a solid, g.

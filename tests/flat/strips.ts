@@ -101,7 +101,7 @@ const thousandth = (low: number, high: number) =>
   fc.integer({ min: Math.round(low * 1000), max: Math.round(high * 1000) }).map((n) => n / 1000);
 
 /** A blob about a middle in a quarter of the tile: a star-shaped polygon. Its path data. */
-export const blob: fc.Arbitrary<string> = fc
+const blob: fc.Arbitrary<string> = fc
   .record({
     x: thousandth(0.1, 0.4),
     y: thousandth(-0.3, 0.3),

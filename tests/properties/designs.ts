@@ -43,7 +43,7 @@ export const polygon = (x: fc.Arbitrary<number>, y: fc.Arbitrary<number>, radius
 export const pathOf = (points: readonly (readonly [number, number])[]) =>
   `M ${points.map(([x, y]) => `${x.toFixed(8)} ${y.toFixed(8)}`).join(" L ")} Z`;
 
-export const circle = fc
+const circle = fc
   .tuple(between(0, 1), between(-0.25, 0.25), between(0.06, 0.2))
   .map(([x, y, r]) => `M ${x - r} ${y} A ${r} ${r} 0 0 1 ${x + r} ${y} A ${r} ${r} 0 0 1 ${x - r} ${y} Z`);
 
@@ -55,7 +55,7 @@ export const through = between(-0.25, 0.25).map((y) => `M 0 ${y} C 0.3 ${y + 0.1
 
 export const filled = fc.oneof(polygon(between(0, 1), between(-0.2, 0.2), between(0.08, 0.25)).map(pathOf), circle);
 
-export const sizes = fc.oneof(
+const sizes = fc.oneof(
   { arbitrary: fc.constant({}), weight: 2 },
   { arbitrary: between(0.25, 0.5).map((to) => ({ to })), weight: 1 },
   { arbitrary: between(0.25, 0.5).map((alternate) => ({ alternate })), weight: 1 },

@@ -49,7 +49,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Library → the only places of src that may import it. Libraries without a row may be used anywhere. */
-export const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
+const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   "node:*": ["cli"],
   three: ["output/files", "union/kernels", "judge/wall-rays"],
   "three-mesh-bvh": ["judge/wall-rays"],

@@ -330,7 +330,7 @@ const HINTS: Readonly<Record<string, string>> = {
 };
 
 /** A rectangle as a clip. */
-export function boxClip({ x, y, width, height }: Box, map: Affine, what: string): Clip {
+function boxClip({ x, y, width, height }: Box, map: Affine, what: string): Clip {
   const corners = [
     [0, 0],
     [1, 0],

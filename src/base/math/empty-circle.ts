@@ -56,7 +56,7 @@ export function clearance(segments: Float64Array, [x, y]: Point2): number {
 }
 
 /** Square of the distance to one segment. */
-export function squareTo(segments: Float64Array, i: number, x: number, y: number): number {
+function squareTo(segments: Float64Array, i: number, x: number, y: number): number {
   const t = shareTo(segments, i, x, y);
   const dx = x - segments[i] - t * (segments[i + 2] - segments[i]);
   const dy = y - segments[i + 1] - t * (segments[i + 3] - segments[i + 1]);

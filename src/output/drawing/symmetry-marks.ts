@@ -29,7 +29,7 @@ export interface TileFrame {
 }
 
 /** v of each row's middle line, mm, lowest first. */
-export function rowMiddles({ rows, tileHeight }: Pick<TileFrame, "rows" | "tileHeight">): number[] {
+function rowMiddles({ rows, tileHeight }: Pick<TileFrame, "rows" | "tileHeight">): number[] {
   return Array.from({ length: rows }, (_, row) => (row - (rows - 1) / 2) * tileHeight);
 }
 

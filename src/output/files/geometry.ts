@@ -16,7 +16,7 @@ export interface GeometryOptions {
   readonly crease?: number;
 }
 
-export const GEOMETRY_DEFAULTS = { crease: DEFAULT_CREASE } as const;
+const GEOMETRY_DEFAULTS = { crease: DEFAULT_CREASE } as const;
 
 /**
  * An indexed geometry with float32 positions in mm and normals. Vertices are split at creases.

@@ -52,7 +52,7 @@ export function rawPng(png: RawPng): Uint8Array {
 }
 
 /** A piece with its length and its checksum. */
-export function chunk(name: string, data: Uint8Array): Uint8Array {
+function chunk(name: string, data: Uint8Array): Uint8Array {
   const whole = new Uint8Array(data.length + 12);
   const view = new DataView(whole.buffer);
   view.setUint32(0, data.length);

@@ -7,7 +7,7 @@ import type { Completed } from "./motifs.js";
 const SEGMENTS = 32;
 
 /** The region over all tiles that are worked. */
-export function sectionOf(wasm: ManifoldToplevel, { strip, region }: Completed): CrossSection {
+function sectionOf(wasm: ManifoldToplevel, { strip, region }: Completed): CrossSection {
   const rings = region.map((ring) => fromGrid(strip.grid, ring).map(([x, y]): [number, number] => [x, y]));
   return new wasm.CrossSection(rings, "NonZero");
 }

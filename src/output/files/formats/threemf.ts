@@ -19,7 +19,7 @@ export const threemf: Format = {
 };
 
 /** Where the parts stand in the package. The names of the first two are the package format's, those of the others free. */
-export const MODEL_PART = "3D/3dmodel.model";
+const MODEL_PART = "3D/3dmodel.model";
 const THUMBNAIL_PART = "Metadata/thumbnail.png";
 
 /** The schema wants three vertices at least, and a solid has four triangles. */

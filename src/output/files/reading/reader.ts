@@ -29,7 +29,7 @@ export type Broken = (what: string, cause?: unknown) => AnnuletError;
  * Most triangles of one file: some 50 times what a rich ring has, and about 1.5 GB to check. Instances of instances can ask
  * for any number in a few bytes.
  */
-export const MOST_TRIANGLES = 10_000_000;
+const MOST_TRIANGLES = 10_000_000;
 
 /** @throws what `broken` makes when there are more triangles than are read */
 export function requireFewTriangles(triangles: number, broken: Broken): void {
