@@ -1,12 +1,10 @@
 /**
  * Whether two lines are the same line, wherever each begins and whichever way it runs.
  */
-import { nearestShare } from "../base/math/nearest-share.js";
+import { coverOf, type Side } from "../base/math/cover.js";
+import type { Point2 } from "../base/math/point.js";
 import { ringBox } from "./box.js";
-import type { GridPath, GridPoint } from "./grid.js";
-
-/** Vertices of one line that are looked for on the other. */
-const SAMPLES = 12;
+import type { GridPath } from "./grid.js";
 
 /** A line whose box is known, for quick comparing. */
 export interface BoxedLine {
@@ -29,28 +27,14 @@ export function coincide(a: BoxedLine, b: BoxedLine, closed: boolean, reach: num
   return liesOn(a.path, b.path, closed, reach) && liesOn(b.path, a.path, closed, reach);
 }
 
-/** Whether vertices taken evenly from `line` lie on `path`. */
+/** Whether all of `line`, its whole sides, lies on `path`. */
 export function liesOn(line: GridPath, path: GridPath, closed: boolean, reach: number): boolean {
-  const count = Math.min(SAMPLES, line.length);
-  for (let i = 0; i < count; i++) {
-    const at = count === 1 ? 0 : Math.round((i * (line.length - 1)) / (count - 1));
-    if (!passes(path, line[at], closed, reach)) return false;
-  }
-  return true;
+  return sidesOf(line, closed).every(coverOf(sidesOf(path, closed), { reach }));
 }
 
-/** Whether the path comes within `reach` of a point. */
-function passes(path: GridPath, point: GridPoint, closed: boolean, reach: number): boolean {
-  for (let i = closed ? 0 : 1; i < path.length; i++) {
-    const [a, b] = [path[i === 0 ? path.length - 1 : i - 1], path[i]];
-    if (distanceToSide(point, a, b) <= reach) return true;
-  }
-  return path.length === 1 && distanceToSide(point, path[0], path[0]) <= reach;
-}
-
-function distanceToSide(point: GridPoint, a: GridPoint, b: GridPoint): number {
-  const [dx, dy] = [b.x - a.x, b.y - a.y];
-  const [px, py] = [point.x - a.x, point.y - a.y];
-  const share = nearestShare(px, py, dx, dy);
-  return Math.hypot(px - share * dx, py - share * dy);
+/** A point alone is a side of no length. */
+function sidesOf(path: GridPath, closed: boolean): Side[] {
+  const points = path.map(({ x, y }): Point2 => [x, y]);
+  const count = closed || points.length === 1 ? points.length : points.length - 1;
+  return Array.from({ length: count }, (_, i): Side => [points[i], points[(i + 1) % points.length]]);
 }

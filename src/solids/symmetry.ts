@@ -4,9 +4,9 @@
  */
 
 import type { Wrap } from "../band/surface/wrap.js";
+import { coverOf, type Side } from "../base/math/cover.js";
 import { extent } from "../base/math/extent.js";
 import { greatestCommon } from "../base/math/greatest-common.js";
-import { nearestShare } from "../base/math/nearest-share.js";
 import type { Point2 } from "../base/math/point.js";
 import type { RoundSymmetry, Stretch } from "../base/math/round.js";
 import { TURN } from "../base/units.js";
@@ -15,7 +15,7 @@ import type { Bead } from "../beads/bead.js";
 import type { Pattern } from "../pattern/pattern.js";
 import type { ReliefPolygon, ReliefShape } from "../relief/section.js";
 
-/** Corners of the cross-section this near to an image are that image, mm: they differ by rounding alone. */
+/** Sides of the cross-section this near to an image are that image, mm: they differ by rounding alone. */
 const SAME = 1e-6;
 
 export interface SymmetryOptions {
@@ -75,8 +75,7 @@ export function findLikeness({ pattern, beads, wrap, polyline, tolerance }: Symm
   const across = mirrors(([u, v]) => [2 * axis - u, v]) ? mirrorBeads(turned, flip(wrap, axis), tolerance) : undefined;
   if (across === undefined) return { units, mirrored: false, axis, middle: false, beads: turned };
   const along =
-    polyline.every(([w, r]) => polyline.some(([x, y]) => Math.abs(x + w) <= SAME && Math.abs(y - r) <= SAME)) &&
-    mirrors(([u, v]) => [u, -v])
+    leansNowhere(polyline) && mirrors(([u, v]) => [u, -v])
       ? mirrorBeads(across, ([x, y, z]) => [x, y, -z], tolerance)
       : undefined;
   return { units, mirrored: true, axis, middle: along !== undefined, beads: along ?? across };
@@ -104,45 +103,38 @@ interface Outline {
   readonly seam: ReliefShape["seam"];
 }
 
-/** Columns into which a tile's sides are sorted. */
-const COLUMNS = 256;
-
-/** Whether the image of every corner of an outline, which comes again from seam to seam or once a round, lies on it. */
+/**
+ * Whether the image of an outline, which comes again from seam to seam or once a round, is that outline: whole sides are
+ * asked, and the way they run, so that a shape is told from its ground. An image under a mirror runs the other way. One
+ * direction is enough, since a mirror done twice changes nothing.
+ */
 function isMirrored(
   { outline, seam }: Outline,
   image: (point: Point2) => Point2,
   { round, same }: { readonly round: number; readonly same: number },
 ): boolean {
   const [left, right] = seam ?? [0, round];
-  const period = right - left;
-  const column = (u: number) => Math.floor(((u - left) / period) * COLUMNS);
-  const sides: (readonly [Point2, Point2])[][] = Array.from({ length: COLUMNS }, () => []);
-  const rings = outline.flat();
-  for (const ring of rings) {
-    ring.forEach(([au, av], i) => {
-      const [bu, bv] = ring[(i + 1) % ring.length];
-      if (seam !== undefined && ((au === left && bu === left) || (au === right && bu === right))) return;
-      const [low, high] = [column(Math.min(au, bu) - same), column(Math.max(au, bu) + same)];
-      for (let c = low; c <= high; c++) {
-        const shift = Math.floor(c / COLUMNS);
-        sides[c - shift * COLUMNS].push([
-          [au - shift * period, av],
-          [bu - shift * period, bv],
-        ]);
-      }
-    });
-  }
-  return rings.every((ring) =>
-    ring.every(([u, v]) => {
-      const [x, y] = image([u, v]);
-      const home = x - period * Math.floor((x - left) / period);
-      return sides[Math.min(COLUMNS - 1, Math.max(0, column(home)))].some(([[au, av], [bu, bv]]) => {
-        const [dx, dy, pu, pv] = [bu - au, bv - av, home - au, y - av];
-        const t = nearestShare(pu, pv, dx, dy);
-        return Math.hypot(pu - t * dx, pv - t * dy) <= same;
-      });
-    }),
+  const sides = outline.flat().flatMap((ring) => sidesOf(ring.map(([u, v]): Point2 => [u, v])));
+  const onSeam = ([[au], [bu]]: Side) => seam !== undefined && au === bu && (au === left || au === right);
+  const drawn = sides.filter((side) => !onSeam(side));
+  const covered = coverOf(drawn, { reach: same, period: right - left, directed: true });
+  return drawn.every(([a, b]) => covered([image(b), image(a)]));
+}
+
+/** Whether the cross-section is its own image in the plane z = 0. */
+function leansNowhere(polyline: readonly Point2[]): boolean {
+  const sides = sidesOf(polyline);
+  const covered = coverOf(sides, { reach: SAME, directed: true });
+  return sides.every(([[aw, ar], [bw, br]]) =>
+    covered([
+      [-bw, br],
+      [-aw, ar],
+    ]),
   );
+}
+
+function sidesOf(ring: readonly Point2[]): Side[] {
+  return ring.map((point, i): Side => [point, ring[(i + 1) % ring.length]]);
 }
 
 /** Where in a facet of the band a unit may begin: clear of its lines and of the relief's, which lie half way. */

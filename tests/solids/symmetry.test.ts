@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../src/judge/gate.js";
+import { measureMesh } from "../../src/measure/measure.js";
+import { build } from "../../src/ring/build.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 import { uniteRing } from "../../src/union/union.js";
 import { bodiesOf } from "../support/stages.js";
@@ -74,6 +76,34 @@ describe("how a ring comes again", () => {
       )
       .join(" ");
     expect(symmetryOf(patterned("p1", [{ path, height: 0.4 }]))).toMatchObject({ units: REPEATS, mirrored });
+  });
+
+  // Every corner of these has its image on the outline, in a mirror across or along, but whole sides have not.
+  it.each([
+    ["a square C", "M 0.1 -0.4 H 0.9 V -0.08 H 0.7 V -0.2 H 0.3 V 0.2 H 0.7 V 0.08 H 0.9 V 0.4 H 0.1 Z", true],
+    ["a letter E", "M 0.2 -0.4 H 0.8 V -0.25 H 0.4 V -0.08 H 0.8 V 0.08 H 0.4 V 0.25 H 0.8 V 0.4 H 0.2 Z", true],
+    ["a frame open below", "M 0.1 -0.4 H 0.4 V -0.2 H 0.3 V 0.2 H 0.7 V -0.2 H 0.6 V -0.4 H 0.9 V 0.4 H 0.1 Z", false],
+    ["a step", "M 0.1 -0.3 H 0.5 V 0 H 0.9 V 0.3 H 0.5 V 0.15 H 0.1 Z", false],
+  ])("%s is not taken for its mirror image", (_, path, across) => {
+    const found = symmetryOf(patterned("p1", [{ path, height: 0.4 }]));
+    expect(found?.units).toBe(REPEATS);
+    if (across) expect(found?.mirrored).toBe(false);
+    else expect(found?.stretches[0].upper ?? false).toBe(false);
+  });
+
+  it("builds an open square C, not a closed frame: as much metal as drawn", async () => {
+    const path = "M 0.1 -0.4 H 0.9 V -0.08 H 0.7 V -0.2 H 0.3 V 0.2 H 0.7 V 0.08 H 0.9 V 0.4 H 0.1 Z";
+    const flat = { ...band.profile, bore: { form: "flat" }, outside: { form: "flat", edge: 0 } };
+    const ring = async (regions: readonly object[]) => {
+      const { mesh } = await build({ ...patterned("p1", regions), profile: flat, tolerance: 0.004 });
+      return measureMesh(mesh).volume;
+    };
+    const [height, radius] = [0.4, 8.5 + 2];
+    const tile = (2 * Math.PI * radius) / REPEATS;
+    // Tile fractions: x of the tile's width, y of the seat's share of it. By Pappus the relief's metal lies at its mean radius.
+    const area = (0.8 * 0.8 - 0.4 * 0.4 - 0.2 * 0.16) * tile * 6;
+    const expected = REPEATS * area * height * (1 + height / 2 / radius);
+    expect(((await ring([{ path, height }])) - (await ring([]))) / expected).toBeCloseTo(1, 2);
   });
 
   it("has no middle plane where the band leans, for all its art has", () => {
