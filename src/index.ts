@@ -37,6 +37,9 @@ export type { PieceTime } from "./casting/apply-casting.js";
 export { designJsonSchema } from "./design/json-schema.js";
 export { materialsOf } from "./design/materials.js";
 export { readDesign } from "./design/read.js";
+export { exampleOf, type FieldExample } from "./design/reference/example-of.js";
+export { explainField } from "./design/reference/explain-field.js";
+export type { FieldLine, FieldReference, FormReference } from "./design/reference/field-reference.js";
 export { type Design, type DesignInput, designSchema } from "./design/schema.js";
 export type { Decimation } from "./judge/decimate-solid.js";
 export type { Fault, FaultCode } from "./judge/faults.js";
@@ -95,6 +98,7 @@ export {
   type UndersidePlace,
   type Undersides,
 } from "./output/print/undersides.js";
+export { showJson } from "./output/reference/show-json.js";
 export { allowanceRows } from "./output/report/allowance-rows.js";
 export { type Caution, cautions } from "./output/report/cautions.js";
 export type { FitReport, Report } from "./output/report/report.js";

@@ -5,6 +5,7 @@ import type { Command } from "../command.js";
 import { beadsCommand } from "./beads.js";
 import { cautionsCommand } from "./cautions.js";
 import { checkCommand } from "./check.js";
+import { explainCommand } from "./explain.js";
 import { fitCommand } from "./fit.js";
 import { inspectCommand } from "./inspect.js";
 import { makeCommand } from "./make.js";
@@ -31,6 +32,7 @@ export const commands: readonly Command[] = [
   checkCommand,
   weighCommand,
   inspectCommand,
+  explainCommand,
   schemaCommand,
   cautionsCommand,
 ];

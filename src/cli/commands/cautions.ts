@@ -6,9 +6,7 @@ import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit-codes.js";
 import { print, printJson } from "../io.js";
 import { tint } from "../style.js";
-
-/** Characters in a line of text: reads well, and fits the usual terminal of 80. */
-const LINE_LENGTH = 76;
+import { wrapLines } from "../wrap-lines.js";
 
 export const cautionsCommand: Command<{ json?: boolean }> = {
   name: "cautions",
@@ -25,17 +23,3 @@ export const cautionsCommand: Command<{ json?: boolean }> = {
     return EXIT.done;
   },
 };
-
-/** Breaks text at spaces, each line indented by two. */
-function wrapLines(text: string): string {
-  const lines: string[] = [];
-  let line = " ";
-  for (const word of text.split(" ")) {
-    if (line.length + 1 + word.length > LINE_LENGTH && line !== " ") {
-      lines.push(line);
-      line = " ";
-    }
-    line += ` ${word}`;
-  }
-  return [...lines, line].join("\n");
-}

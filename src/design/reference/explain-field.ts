@@ -1,0 +1,25 @@
+/**
+ * The reference of the design document, field by field, made from its JSON Schema.
+ */
+import { designJsonSchema } from "../json-schema.js";
+import { describeField } from "./describe-field.js";
+import type { FieldReference } from "./field-reference.js";
+import { findField } from "./find-field.js";
+import type { SchemaNode } from "./schema-node.js";
+
+/**
+ * What a field of the design document is: kind, unit, range, default, and the fields or forms inside it.
+ *
+ * @param path e.g. `profile.outside.rail` or `pattern.regions.section`; empty for the whole document. Lists are passed
+ *   through, with or without an index.
+ * @param schema the JSON Schema to read; default the design document's
+ * @returns one entry, or several where forms have different fields of that name, each with the forms that have it
+ * @throws AnnuletError `field-unknown` with what is known there, and the nearest name
+ *
+ * @example
+ * explainField("profile.outside.rail")[0].default // 0.9
+ */
+export function explainField(path: string, schema: object = designJsonSchema()): FieldReference[] {
+  const root = schema as SchemaNode;
+  return findField(path, root).map(({ node, required, of }) => describeField(node, root, { path, required, of }));
+}
