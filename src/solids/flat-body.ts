@@ -4,6 +4,7 @@
 
 import type { Surface } from "../art/image/surface.js";
 import type { Point3 } from "../base/math/point.js";
+import { GrowingPoints } from "../mesh/growing.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { triangulatePolygon } from "../mesh/triangulate.js";
 import { weldMesh } from "../mesh/weld.js";
@@ -14,7 +15,7 @@ export type Place = (point: Point3) => Point3;
 
 /** Collects the faces of one body. */
 export class FlatBody {
-  readonly #soup: number[] = [];
+  readonly #corners = new GrowingPoints();
   readonly #seam: readonly [number, number] | undefined;
 
   /** @param seam u of the sides that stay open: the neighbouring tile closes them */
@@ -29,27 +30,35 @@ export class FlatBody {
 
   /** The triangles of a surface, upward, or downward where turned. */
   surface({ points, triangles }: Surface, place: Place, turned: boolean): void {
+    const placed = points.map(place);
     for (let i = 0; i < triangles.length; i += 3) {
-      const [a, b, c] = [triangles[i], triangles[i + 1], triangles[i + 2]].map((index) => place(points[index]));
-      this.#soup.push(...a, ...(turned ? c : b), ...(turned ? b : c));
+      const [a, b, c] = [placed[triangles[i]], placed[triangles[i + 1]], placed[triangles[i + 2]]];
+      if (turned) this.#face(a, c, b);
+      else this.#face(a, b, c);
     }
   }
 
   /** Walls from `low` up to `high` on a polygon's rings, facing away from it. */
   walls(polygon: ReliefPolygon, low: Place, high: Place): void {
     for (const ring of polygon) {
+      const [lower, upper] = [ring.map(low), ring.map(high)];
       ring.forEach((a, i) => {
-        const b = ring[(i + 1) % ring.length];
-        if (this.#seam?.some((u) => a[0] === u && b[0] === u)) return;
-        this.#soup.push(...low(a), ...low(b), ...high(b), ...low(a), ...high(b), ...high(a));
+        const next = (i + 1) % ring.length;
+        if (this.#seam?.some((u) => a[0] === u && ring[next][0] === u)) return;
+        this.#face(lower[i], lower[next], upper[next]);
+        this.#face(lower[i], upper[next], upper[i]);
       });
     }
   }
 
+  #face(a: Point3, b: Point3, c: Point3): void {
+    this.#corners.push(a[0], a[1], a[2]);
+    this.#corners.push(b[0], b[1], b[2]);
+    this.#corners.push(c[0], c[1], c[2]);
+  }
+
   mesh(): Mesh {
-    return weldMesh({
-      positions: Float64Array.from(this.#soup),
-      triangles: Uint32Array.from({ length: this.#soup.length / 3 }, (_, i) => i),
-    });
+    const positions = this.#corners.take();
+    return weldMesh({ positions, triangles: Uint32Array.from({ length: this.#corners.count }, (_, i) => i) });
   }
 }

@@ -37,7 +37,9 @@ export function liftBody(flat: Mesh, rise: Rise): Mesh {
     const next: number[] = [];
     for (let i = 0; i < triangles.length; i += 3) {
       const [a, b, c] = [triangles[i], triangles[i + 1], triangles[i + 2]];
-      next.push(...halve([a, b, c], [middleOf(a, b), middleOf(b, c), middleOf(c, a)]));
+      const [ab, bc, ca] = [middleOf(a, b), middleOf(b, c), middleOf(c, a)];
+      if (ab === undefined && bc === undefined && ca === undefined) next.push(a, b, c);
+      else next.push(...halve([a, b, c], [ab, bc, ca]));
     }
     changed = next.length > triangles.length;
     triangles = next;
@@ -56,15 +58,22 @@ function liftAt({ at, from }: Rise, positions: readonly number[], vertex: number
 }
 
 function isCoarse(rise: Rise, positions: readonly number[], lifts: readonly number[], a: number, b: number): boolean {
-  const [[au, av, ah], [bu, bv, bh]] = [a, b].map((vertex) => positions.slice(3 * vertex, 3 * vertex + 3));
+  const au = positions[3 * a];
+  const av = positions[3 * a + 1];
+  const ah = positions[3 * a + 2];
+  const bh = positions[3 * b + 2];
   if (ah < 0 || bh < 0) return false;
-  const length = Math.hypot(bu - au, bv - av);
+  const du = positions[3 * b] - au;
+  const dv = positions[3 * b + 1] - av;
+  const length = Math.hypot(du, dv);
   if (length < 2 * SHORTEST) return false;
-  const between = PLACES.map((t) => rise.at(au + t * (bu - au), av + t * (bv - av)));
-  if (length > rise.step) return length > 4 * rise.step || [lifts[a], lifts[b], ...between].some((lift) => lift > 0);
+  const between = (t: number) => rise.at(au + t * du, av + t * dv);
+  if (length > rise.step) {
+    return length > 4 * rise.step || lifts[a] > 0 || lifts[b] > 0 || PLACES.some((t) => between(t) > 0);
+  }
   // Walls stand upright: only edges of the surface above them are compared.
   if (ah < rise.from || bh < rise.from) return false;
-  return PLACES.some((t, i) => Math.abs(lifts[a] + t * (lifts[b] - lifts[a]) - between[i]) > rise.tolerance);
+  return PLACES.some((t) => Math.abs(lifts[a] + t * (lifts[b] - lifts[a]) - between(t)) > rise.tolerance);
 }
 
 /** The triangle with those of its edges halved that have a middle; edges a–b, b–c, c–a. */

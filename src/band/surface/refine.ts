@@ -2,6 +2,7 @@
  * Conforming refinement: splits a flat mesh where it crosses given lines of u or v, so that after bending it has facets
  * where the band has them. An edge is split once, whichever triangle comes first, so no T-junction appears.
  */
+import { GrowingPoints, GrowingTriangles } from "../../mesh/growing.js";
 import type { Mesh } from "../../mesh/mesh.js";
 
 /** Axis of a vertex by which lines are given: 0 is u, 1 is v. */
@@ -16,11 +17,10 @@ export const ON_LINE = 1e-4;
  * @param lines ascending, mm
  */
 export function splitAtLines(mesh: Mesh, axis: FlatAxis, lines: readonly number[]): Mesh {
-  const positions = Array.from(mesh.positions);
+  const positions = new GrowingPoints(mesh.positions);
+  const places: number[] = [];
+  for (let i = axis; i < mesh.positions.length; i += 3) places.push(placeAmong(lines, mesh.positions[i]));
   const splits = new Map<number, number>();
-  let triangles = Array.from(mesh.triangles);
-  const bandOf = (vertex: number) => placeAmong(lines, positions[3 * vertex + axis]);
-  const places = Array.from({ length: positions.length / 3 }, (_, vertex) => bandOf(vertex));
 
   /** The vertex where edge a–b meets a line; the same for both triangles of the edge. */
   const splitEdge = (a: number, b: number, line: number): number => {
@@ -28,30 +28,31 @@ export function splitAtLines(mesh: Mesh, axis: FlatAxis, lines: readonly number[
     const key = (p * EDGE_RADIX + q) * lines.length + line;
     const known = splits.get(key);
     if (known !== undefined) return known;
-    const t = (lines[line] - positions[3 * p + axis]) / (positions[3 * q + axis] - positions[3 * p + axis]);
-    const vertex = positions.length / 3;
-    for (let k = 0; k < 3; k++) {
-      positions.push(
-        k === axis ? lines[line] : positions[3 * p + k] + t * (positions[3 * q + k] - positions[3 * p + k]),
-      );
-    }
+    const t = (lines[line] - positions.at(3 * p + axis)) / (positions.at(3 * q + axis) - positions.at(3 * p + axis));
+    const vertex = positions.count;
+    const at = (k: number) =>
+      k === axis ? lines[line] : positions.at(3 * p + k) + t * (positions.at(3 * q + k) - positions.at(3 * p + k));
+    positions.push(at(0), at(1), at(2));
     places.push(2 * line + 1);
     splits.set(key, vertex);
     return vertex;
   };
 
-  const done: number[] = [];
+  const done = new GrowingTriangles();
+  let triangles: ArrayLike<number> = mesh.triangles;
   while (triangles.length > 0) {
     const again: number[] = [];
     for (let i = 0; i < triangles.length; i += 3) {
-      const corner = [triangles[i], triangles[i + 1], triangles[i + 2]];
-      const line = splittingLine(corner.map((vertex) => places[vertex]));
-      if (line === undefined) done.push(...corner);
-      else again.push(...splitTriangle(corner, line, places, splitEdge));
+      const a = triangles[i];
+      const b = triangles[i + 1];
+      const c = triangles[i + 2];
+      const line = splittingLine(places[a], places[b], places[c]);
+      if (line === -1) done.push(a, b, c);
+      else for (const vertex of splitTriangle([a, b, c], line, places, splitEdge)) again.push(vertex);
     }
     triangles = again;
   }
-  return { positions: Float64Array.from(positions), triangles: Uint32Array.from(done) };
+  return { positions: positions.take(), triangles: done.take() };
 }
 
 /** Vertex numbers stay below this, so that an edge packs into one exact double together with its line. */
@@ -69,14 +70,14 @@ function placeAmong(lines: readonly number[], value: number): number {
 }
 
 /**
- * The line to split at among those strictly between the corners' places; undefined where there is none. It is the one
- * whose number from 1 has the most factors of two: of any run of lines that is one and the same, so that both
- * triangles of an edge split it in the same order, at the same points.
+ * The line to split at among those strictly between the corners' places; −1 where there is none. It is the one whose
+ * number from 1 has the most factors of two: of any run of lines that is one and the same, so that both triangles of an
+ * edge split it in the same order, at the same points.
  */
-function splittingLine(places: readonly number[]): number | undefined {
-  const first = Math.floor(Math.min(...places) / 2 + 0.5);
-  const last = Math.ceil(Math.max(...places) / 2 - 0.5) - 1;
-  if (first > last) return undefined;
+function splittingLine(a: number, b: number, c: number): number {
+  const first = (Math.min(a, b, c) + 1) >> 1;
+  const last = (Math.max(a, b, c) >> 1) - 1;
+  if (first > last) return -1;
   let number = last + 1;
   while ((number & (number - 1)) > first) number &= number - 1;
   return number - 1;

@@ -12,8 +12,8 @@ export interface HalfSpace {
 }
 
 /** Signed distance of a point from the plane, mm: negative inside. */
-export function distanceTo({ normal: [nx, ny, nz], offset }: HalfSpace, x: number, y: number, z: number): number {
-  return nx * x + ny * y + nz * z - offset;
+export function distanceTo({ normal, offset }: HalfSpace, x: number, y: number, z: number): number {
+  return normal[0] * x + normal[1] * y + normal[2] * z - offset;
 }
 
 /** Coordinates in the plane such that what runs counter-clockwise in them does so seen from outside the half space. */

@@ -51,12 +51,12 @@ export function riseAlong(
 ): Rise | undefined {
   const runs = lines.flatMap(({ bridges }) => bridges.flatMap(({ before, after }) => [before, after]));
   if (runs.length === 0) return undefined;
-  const sampled = lines.map((line) => ({ line, samples: sample(line, width) }));
+  const sampled = lines.map((line) => ({ line, samples: new Samples(sample(line, width)) }));
   const at = (u: number, v: number) => {
     let [best, share] = [Number.POSITIVE_INFINITY, 0];
     for (const { line, samples } of sampled) {
-      const { away, s } = nearest(samples, u, v);
-      if (away < best) [best, share] = [away, shareAt(line.bridges, s)];
+      const found = samples.nearest(u, v, best);
+      if (found !== undefined) [best, share] = [found.away, shareAt(line.bridges, found.s)];
     }
     return lift * share;
   };
@@ -82,15 +82,79 @@ function sample({ walk, span: [from, to] }: LiftedLine, width: number): Sample[]
   });
 }
 
-function nearest(samples: readonly Sample[], u: number, v: number): { readonly away: number; readonly s: number } {
-  let best = { away: Number.POSITIVE_INFINITY, s: 0 };
-  for (let i = 0; i + 1 < samples.length; i++) {
-    const [a, b] = [samples[i], samples[i + 1]];
-    const [dx, dy] = [b.point[0] - a.point[0], b.point[1] - a.point[1]];
-    const [pu, pv] = [u - a.point[0], v - a.point[1]];
-    const t = nearestShare(pu, pv, dx, dy);
-    const away = Math.hypot(pu - t * dx, pv - t * dy);
-    if (away < best.away) best = { away, s: a.s + t * (b.s - a.s) };
+/** Neighbouring sides that share a box: a place far from the box is compared with none of them. */
+const SIDES_A_BOX = 8;
+
+/** Room for rounding, as a share of a square: sides that seem farther by less are worked out. */
+const NEARLY = 1 + 1e-12;
+
+/** A sampled line, for the place of it that is nearest to a point. */
+class Samples {
+  readonly #us: Float64Array;
+  readonly #vs: Float64Array;
+  readonly #ways: Float64Array;
+  /** Of each run of sides the least u and v and the largest u and v, in turn, mm. */
+  readonly #boxes: Float64Array;
+
+  constructor(samples: readonly Sample[]) {
+    this.#us = Float64Array.from(samples, ({ point }) => point[0]);
+    this.#vs = Float64Array.from(samples, ({ point }) => point[1]);
+    this.#ways = Float64Array.from(samples, ({ s }) => s);
+    this.#boxes = new Float64Array(4 * Math.ceil((samples.length - 1) / SIDES_A_BOX));
+    for (let box = 0; box < this.#boxes.length / 4; box++) {
+      const [from, to] = [box * SIDES_A_BOX, (box + 1) * SIDES_A_BOX + 1];
+      const [us, vs] = [this.#us.subarray(from, to), this.#vs.subarray(from, to)];
+      this.#boxes.set([Math.min(...us), Math.min(...vs), Math.max(...us), Math.max(...vs)], 4 * box);
+    }
   }
-  return best;
+
+  /** The nearest place, its distance and its way along the line, mm; undefined where nothing is nearer than `within`. */
+  nearest(u: number, v: number, within: number): { readonly away: number; readonly s: number } | undefined {
+    const boxes = this.#boxes;
+    const square = this.#squareWithin(u, v, within);
+    let [away, s] = [within, Number.NaN];
+    for (let box = 0; box < boxes.length / 4; box++) {
+      if (this.#squareToBox(box, u, v) > square) continue;
+      const end = Math.min((box + 1) * SIDES_A_BOX, this.#us.length - 1);
+      for (let i = box * SIDES_A_BOX; i < end; i++) {
+        const dx = this.#us[i + 1] - this.#us[i];
+        const dy = this.#vs[i + 1] - this.#vs[i];
+        const pu = u - this.#us[i];
+        const pv = v - this.#vs[i];
+        const t = nearestShare(pu, pv, dx, dy);
+        const x = pu - t * dx;
+        const y = pv - t * dy;
+        if (x * x + y * y > square) continue;
+        const distance = Math.hypot(x, y);
+        if (distance >= away) continue;
+        away = distance;
+        s = this.#ways[i] + t * (this.#ways[i + 1] - this.#ways[i]);
+      }
+    }
+    return away < within ? { away, s } : undefined;
+  }
+
+  /** A square that the nearest place's distance does not exceed: that of a point of the line in the nearest box. */
+  #squareWithin(u: number, v: number, within: number): number {
+    let [nearest, least] = [0, Number.POSITIVE_INFINITY];
+    for (let box = 0; box < this.#boxes.length / 4; box++) {
+      const square = this.#squareToBox(box, u, v);
+      if (square < least) [nearest, least] = [box, square];
+    }
+    let best = within * within;
+    const end = Math.min((nearest + 1) * SIDES_A_BOX, this.#us.length - 1);
+    for (let i = nearest * SIDES_A_BOX; i <= end; i++) {
+      const du = this.#us[i] - u;
+      const dv = this.#vs[i] - v;
+      best = Math.min(best, du * du + dv * dv);
+    }
+    return best * NEARLY;
+  }
+
+  #squareToBox(box: number, u: number, v: number): number {
+    const boxes = this.#boxes;
+    const du = Math.max(boxes[4 * box] - u, u - boxes[4 * box + 2], 0);
+    const dv = Math.max(boxes[4 * box + 1] - v, v - boxes[4 * box + 3], 0);
+    return du * du + dv * dv;
+  }
 }
