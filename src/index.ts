@@ -1,11 +1,9 @@
 /** annulet's public names. */
 
-export { listMotifs, type MotifEntry, type MotifParameterEntry } from "./art/motifs/list.js";
-export type { MotifAspects, MotifRibbon } from "./art/motifs/motif.js";
 export { type SampleOptions, sampleDesign } from "./art/motifs/sample.js";
 export type { Fit, FitCandidate, LaneFit } from "./band/fit/fit.js";
 export { bandSurface, bandVolume } from "./band/profile/moments.js";
-export { buildProfile, type Profile, type ProfileSpec } from "./band/profile/profile.js";
+export { buildProfile, type Profile } from "./band/profile/profile.js";
 export type { Develop } from "./band/surface/develop.js";
 export type { StretchRange, StretchReport } from "./band/surface/stretch.js";
 export { makeWrap, type Wrap, type WrapOptions } from "./band/surface/wrap.js";
@@ -26,28 +24,31 @@ export type { SprueReport } from "./casting/add-sprue.js";
 export {
   type AxisScale,
   type CastingAllowance,
-  type CastingSpec,
   castingAllowance,
   type Finishing,
-  type Shrinkage,
   scaleAgainst,
 } from "./casting/allowances/allowance.js";
 export type { AllowanceColumn, Allowances, PieceSizes } from "./casting/allowances/columns.js";
 export type { PieceTime } from "./casting/apply-casting.js";
+export type { CastingSpec, Shrinkage } from "./design/casting-spec.js";
 export { designJsonSchema } from "./design/json-schema.js";
 export { materialsOf } from "./design/materials.js";
+export type { MotifAspects, MotifRibbon } from "./design/motifs/facts.js";
+export { listMotifs, type MotifEntry, type MotifParameterEntry } from "./design/motifs/list.js";
+export { PRINT_DEFAULTS, PRINT_STANCES, type PrintSettings, type PrintStance } from "./design/print-settings.js";
+export type { ProfileSpec } from "./design/profile/profile.js";
 export { readDesign } from "./design/read.js";
 export { exampleOf, type FieldExample } from "./design/reference/example-of.js";
 export { explainField } from "./design/reference/explain-field.js";
 export type { FieldLine, FieldReference, FormReference } from "./design/reference/field-reference.js";
+export { findRuleSet, ruleSets } from "./design/rules/catalogue.js";
+export type { RuleLimit, RuleName, RuleSet, Severity } from "./design/rules/rule-set.js";
 export { type Design, type DesignInput, designSchema } from "./design/schema.js";
 export type { Decimation } from "./judge/decimate-solid.js";
 export type { Fault, FaultCode } from "./judge/faults.js";
 export type { Finding, FindingPlace, RuleResult } from "./judge/finding.js";
 export { checkForm, type FormCheck } from "./judge/form.js";
 export { assertSolid, checkSolid, describeFault, type SolidCheck, type SolidOptions } from "./judge/gate.js";
-export { findRuleSet, ruleSets } from "./judge/rules/catalogue.js";
-export type { RuleLimit, RuleName, RuleSet, Severity } from "./judge/rules/rule-set.js";
 export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./judge/walls.js";
 export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
 export { alloys, findAlloy } from "./measure/alloys/catalogue.js";
@@ -85,13 +86,7 @@ export { encodePng } from "./output/picture/png.js";
 export { turntable, type ViewName, views } from "./output/picture/views.js";
 export { type PrintFigures, printFigures, type UndersideFigures } from "./output/print/figures.js";
 export { layDown } from "./output/print/lay-down.js";
-export {
-  PRINT_DEFAULTS,
-  PRINT_STANCES,
-  type PrintSettings,
-  type PrintStance,
-  printSettings,
-} from "./output/print/settings.js";
+export { printSettings } from "./output/print/settings.js";
 export {
   findUndersides,
   type UndersideOptions,

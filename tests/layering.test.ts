@@ -66,7 +66,7 @@ describe("the checker of layers", () => {
     ["an import nobody can read", "judge/gate.ts", "await import(name);", /at run time/],
     ["the catalogue of alloys", "design/schema.ts", 'import { ALLOYS } from "../measure/alloys/index.js";', undefined],
     ["the rest of measure", "design/schema.ts", 'import { volume } from "../measure/volume.js";', /measure\/volume/],
-    ["an inner folder", "design/a.ts", 'import { set } from "../judge/rules/set.js";', undefined],
+    ["another inner folder", "design/a.ts", 'import { w } from "../measure/weights/w.js";', undefined],
     ["beside an inner folder", "design/a.ts", 'import { check } from "../judge/gate.js";', /imports judge\/gate/],
     ["the command line past index", "cli/main.ts", 'import { build } from "../ring/build.js";', /cli may import index/],
     ["a file outside src", "cli/main.ts", 'import p from "../../package.json";', /outside src/],

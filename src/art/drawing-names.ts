@@ -3,7 +3,8 @@
  */
 import { showPath } from "../base/errors/document-path.js";
 import { regionLists } from "../design/areas.js";
-import type { BeadRunSpec, PatternSpec } from "../design/pattern.js";
+import type { BeadRunSpec } from "../design/pattern/bead-run.js";
+import type { PatternSpec } from "../design/pattern/pattern.js";
 import { type SvgName, svgNames } from "./shapes/svg-names.js";
 
 /** Every name, in the order of the document. */

@@ -2,6 +2,8 @@
  * A region whose art is an SVG file: the drawing put in its tile, as united rings on the grid.
  */
 import { AnnuletError, type Warn } from "../base/errors.js";
+import { PLACE_DEFAULTS, type PlaceSpec } from "../design/art/art-place.js";
+import type { TextArt } from "../design/art/text-art.js";
 import type { DrawingUnit } from "../design/path-schema.js";
 import { fromGrid } from "../flat/grid.js";
 import type { Strip } from "../flat/strip.js";
@@ -9,8 +11,8 @@ import { checkReach, type DrawnPaths } from "./read-art.js";
 import { artBox, nothingShows } from "./svg/art-box.js";
 import type { Drawing } from "./svg/drawing.js";
 import { type Cleaned, outlineDrawing } from "./svg/outline.js";
-import { PLACE_DEFAULTS, type PlaceSpec, placeDrawing } from "./svg/place.js";
-import { type TextArt, textName } from "./text/text-art.js";
+import { placeDrawing } from "./svg/place.js";
+import { textName } from "./text/text-art.js";
 
 /** A file and where it stands. */
 export interface SvgArt {

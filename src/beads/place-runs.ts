@@ -6,10 +6,10 @@ import type { Profile } from "../band/profile/profile.js";
 import type { Wrap } from "../band/surface/wrap.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import { showLength, TURN } from "../base/units.js";
-import type { BeadRunSpec } from "../design/pattern.js";
+import type { BeadRunSpec } from "../design/pattern/bead-run.js";
 import type { RunLine } from "../flat/runs.js";
 import { unrollLine } from "../flat/unroll.js";
-import type { Pattern } from "../pattern/pattern.js";
+import type { Pattern } from "../pattern/laid-out.js";
 import type { Bead } from "./bead.js";
 import { type BeadSize, beadSize, followsTile } from "./bead-lines.js";
 import {

@@ -13,7 +13,7 @@ import { findAlloy } from "../measure/alloys/catalogue.js";
 import { type WeightTable, weighPiece } from "../measure/weights/weight-table.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { transformMesh } from "../mesh/transform.js";
-import type { Pattern } from "../pattern/pattern.js";
+import type { Pattern } from "../pattern/laid-out.js";
 import { type AxisScale, castingAllowance, type Finishing, takesOff } from "./allowances/allowance.js";
 import { type Allowances, allowanceColumns, type PieceSizes } from "./allowances/columns.js";
 

@@ -5,13 +5,13 @@
  * where it is laid out, since not every section has one height to change.
  */
 
-import type { ProfileSpec } from "../band/profile/schema.js";
 import { AnnuletError } from "../base/errors.js";
 import { translatePath } from "../base/math/path-data.js";
 import { showLength } from "../base/units.js";
 import { followsTile } from "../beads/bead-lines.js";
+import { MARK_DEFAULTS } from "../design/marks.js";
+import type { ProfileSpec } from "../design/profile/profile.js";
 import type { Design } from "../design/schema.js";
-import { MARK_DEFAULTS } from "../marks/schema.js";
 import { resolveSize } from "../size/size.js";
 import type { Finishing } from "./allowances/allowance.js";
 

@@ -2,7 +2,8 @@
  * The parts of a pattern that have regions: in each lane its tiles, its medallion, its ornaments.
  */
 import { lanesOf } from "./lanes.js";
-import type { PatternSpec, RegionSpec } from "./pattern.js";
+import type { PatternSpec } from "./pattern/pattern.js";
+import type { RegionSpec } from "./pattern/region.js";
 
 /** Regions and where their owner stands in the document. */
 export interface RegionsOf {

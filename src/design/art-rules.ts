@@ -2,7 +2,7 @@
  * Which of a region's fields say what is drawn: exactly one of them.
  */
 import type { z } from "zod";
-import { complainTo } from "../base/errors/complain.js";
+import { complainTo } from "./complain.js";
 
 /** The fields that art comes from, and what each is called. */
 const SOURCES = {

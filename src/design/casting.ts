@@ -2,7 +2,7 @@
  * The `casting` part of the document: what is added to the finished piece for casting and finishing.
  */
 import { z } from "zod";
-import { MOST_FINISHING, SHRINKAGE_RANGE } from "../casting/allowances/allowance.js";
+import { MOST_FINISHING, SHRINKAGE_RANGE } from "./casting-spec.js";
 
 /** Defaults; % and mm. None: the figures are the caster's. */
 export const CASTING_DEFAULTS = { shrinkage: 0, cure: 0, finishing: 0, pattern: "resin" } as const;

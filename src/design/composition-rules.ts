@@ -3,7 +3,7 @@
  */
 import type { z } from "zod";
 import type { CycleSpec } from "./cycle.js";
-import { laneName } from "./lanes.js";
+import { laneName } from "./pattern/lane-name.js";
 import { FULL_COVER } from "./repeat-numbers.js";
 
 /** The fields that a lane has, or a pattern without lanes. */

@@ -2,7 +2,9 @@
  * Lanes: patterns side by side across the seat. A pattern without lanes is one lane as high as the seat.
  */
 import { AnnuletError } from "../base/errors.js";
-import type { FitSpec, PatternSpec } from "./pattern.js";
+import type { FitSpec } from "./pattern/fit.js";
+import { laneName } from "./pattern/lane-name.js";
+import type { PatternSpec } from "./pattern/pattern.js";
 
 /** A lane as the document describes it, with what it shares with the others filled in. */
 export interface Lane extends Pick<PatternSpec, "symmetry" | "cycle" | "shapes" | "regions" | "medallion" | "ends"> {
@@ -21,11 +23,6 @@ export function lanesOf(pattern: PatternSpec): Lane[] {
   return lanes === undefined
     ? [{ ...pattern, name: "", where: "pattern", share: 1 }]
     : severalLanes({ ...pattern, lanes });
-}
-
-/** A lane's name: its number from 1 where the document gives none. */
-export function laneName({ name }: { readonly name?: string | undefined }, index: number): string {
-  return name ?? `lane ${index + 1}`;
 }
 
 /** The lanes of a pattern that has some. */

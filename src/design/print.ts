@@ -2,7 +2,7 @@
  * The `print` part of the document: how the mesh is turned before it is written, and what it is judged by.
  */
 import { z } from "zod";
-import { PRINT_DEFAULTS, PRINT_RANGES, PRINT_STANCES, UNTILTED } from "../output/print/settings.js";
+import { PRINT_DEFAULTS, PRINT_RANGES, PRINT_STANCES, UNTILTED } from "./print-settings.js";
 
 const [leastTilt, mostTilt] = PRINT_RANGES.tilt;
 const [leastLayer, mostLayer] = PRINT_RANGES.layer;

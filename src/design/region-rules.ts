@@ -2,8 +2,8 @@
  * Which fields of a region go with which mode: raised, sunk or pierced.
  */
 import type { z } from "zod";
-import { complainTo } from "../base/errors/complain.js";
-import type { SectionSpec } from "../relief/sections/index.js";
+import { complainTo } from "./complain.js";
+import type { SectionSpec } from "./sections/section.js";
 
 /** The fields that the mode decides on. */
 export interface ModeFields {

@@ -2,15 +2,16 @@
  * The design document: everything that one ring is made from. Lengths in mm, angles in degrees.
  */
 import { z } from "zod";
-import { profileSchema } from "../band/profile/schema.js";
-import { hallmarkSchema, letteringSchema } from "../marks/schema.js";
 import { alloys } from "../measure/alloys/catalogue.js";
-import { sizeSchema } from "../size/size.js";
 import { CASTING_DEFAULTS, castingSchema } from "./casting.js";
+import { hallmarkSchema, letteringSchema } from "./marks.js";
 import { costingSchema, materialsRule, ownAlloysSchema } from "./materials.js";
-import { beadRunSchema, patternSchema } from "./pattern.js";
+import { rulesSchema } from "./own-rules.js";
+import { beadRunSchema } from "./pattern/bead-run.js";
+import { patternSchema } from "./pattern/pattern.js";
 import { printSchema } from "./print.js";
-import { rulesSchema } from "./rules.js";
+import { profileSchema } from "./profile/profile.js";
+import { sizeSchema } from "./size.js";
 import { sprueSchema } from "./sprue.js";
 import { DESIGN_VERSION } from "./versions.js";
 

@@ -2,7 +2,7 @@
  * What the castability checks find, as plain data.
  */
 import type { Point3 } from "../base/math/point.js";
-import type { RuleName, Severity } from "./rules/rule-set.js";
+import type { RuleName, Severity } from "../design/rules/rule-set.js";
 
 /** A place on the ring. */
 export interface FindingPlace {

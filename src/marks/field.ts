@@ -6,11 +6,11 @@ import type { Profile } from "../band/profile/profile.js";
 import { flattenPath } from "../base/math/path-data.js";
 import type { Point2 } from "../base/math/point.js";
 import { TURN } from "../base/units.js";
+import type { HallmarkSpec } from "../design/marks.js";
 import { shiftPath, toGrid } from "../flat/grid.js";
 import { steps } from "../flat/strip.js";
 import { type HoleShape, pierceRegion } from "../relief/hole.js";
 import { type Mark, makeMark, placeRound, shiftPolygons, surfaceStrip } from "./mark.js";
-import type { HallmarkSpec } from "./schema.js";
 import { type Surface, surfaceAt } from "./surface.js";
 
 /** The field, laid out. */

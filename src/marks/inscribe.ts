@@ -11,12 +11,12 @@ import type { Profile } from "../band/profile/profile.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import { scaling } from "../base/math/affine.js";
 import { showLength } from "../base/units.js";
+import { type LetteringSpec, MARK_DEFAULTS } from "../design/marks.js";
 import { shiftPath } from "../flat/grid.js";
 import type { GridRegion } from "../flat/polygons.js";
 import { type Strip, steps } from "../flat/strip.js";
 import { tidy } from "../flat/tidy.js";
 import { boxOf, type Mark, makeMark, surfaceStrip } from "./mark.js";
-import { type LetteringSpec, MARK_DEFAULTS } from "./schema.js";
 import { surfaceAt } from "./surface.js";
 import { narrowestStroke, warnThinStrokes } from "./thin-strokes.js";
 

@@ -7,10 +7,10 @@ import type { Typeface } from "../art/text/typeface.js";
 import type { Profile } from "../band/profile/profile.js";
 import type { Warn } from "../base/errors.js";
 import { showLength, TURN } from "../base/units.js";
+import type { HallmarkSpec, LetteringSpec } from "../design/marks.js";
 import { type Field, makeField } from "./field.js";
 import { inscribe } from "./inscribe.js";
 import type { Mark } from "./mark.js";
-import type { HallmarkSpec, LetteringSpec } from "./schema.js";
 import type { Surface } from "./surface.js";
 
 export interface MarkDesign {

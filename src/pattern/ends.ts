@@ -4,7 +4,7 @@
 import { AnnuletError } from "../base/errors.js";
 import { showLength } from "../base/units.js";
 import type { DrawnRegion } from "../beads/bead-lines.js";
-import type { EndsSpec } from "../design/pattern.js";
+import type { EndsSpec } from "../design/pattern/area.js";
 import { boxRing } from "../flat/box.js";
 import type { Strip, StripOptions } from "../flat/strip.js";
 import type { Fade } from "../relief/section.js";

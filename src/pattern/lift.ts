@@ -6,7 +6,7 @@ import type { Surface } from "../art/image/surface.js";
 import type { Point3 } from "../base/math/point.js";
 import type { BeadLines } from "../beads/bead-lines.js";
 import type { ReliefPolygon, ReliefShape } from "../relief/section.js";
-import type { Pattern } from "./pattern.js";
+import type { Pattern } from "./laid-out.js";
 
 /** The pattern with its relief lifted, and with it the beads that stand on regions; what is cut stays where it is. */
 export function liftPattern(pattern: Pattern, by: number): Pattern {

@@ -8,7 +8,7 @@ import type { Point2, Point3 } from "../base/math/point.js";
 import type { BeadLines } from "../beads/bead-lines.js";
 import type { HoleShape } from "../relief/hole.js";
 import type { ReliefPolygon, ReliefShape } from "../relief/section.js";
-import type { Carving, Pattern } from "./pattern.js";
+import type { Carving, Pattern } from "./laid-out.js";
 
 /** Where a pattern goes: u becomes `u` + u, or `u` − u where it is mirrored; v becomes `v` + v. mm. */
 export interface Placement {

@@ -16,62 +16,30 @@ import type { Profile } from "../band/profile/profile.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import type { FriezeName } from "../base/frieze/symmetry.js";
 import { showLength } from "../base/units.js";
-import {
-  type BeadLines,
-  type DrawnRegion,
-  followsTile,
-  regionBeads,
-  type TileRun,
-  tileRuns,
-} from "../beads/bead-lines.js";
+import { type DrawnRegion, followsTile, regionBeads, type TileRun, tileRuns } from "../beads/bead-lines.js";
 import { type RailSides, reachUnder, requireOnSeat } from "../beads/seat-edge.js";
 import type { TilesSpec } from "../design/cycle.js";
 import { type Lane, lanesOf, noSuchLane } from "../design/lanes.js";
-import type { BeadRunSpec, EndsSpec, PatternSpec, RegionSpec } from "../design/pattern.js";
+import type { EndsSpec } from "../design/pattern/area.js";
+import type { BeadRunSpec } from "../design/pattern/bead-run.js";
+import type { PatternSpec } from "../design/pattern/pattern.js";
+import type { RegionSpec } from "../design/pattern/region.js";
+import type { SectionSpec } from "../design/sections/section.js";
 import { countHoles, requireEdgeWall } from "../flat/cut-place.js";
 import { takePeriod } from "../flat/period.js";
 import { type GridRegion, unite } from "../flat/polygons.js";
 import { makeStrip, type Strip, type StripFit } from "../flat/strip.js";
 import { tidy } from "../flat/tidy.js";
-import { type HoleShape, pierceRegion } from "../relief/hole.js";
+import { pierceRegion } from "../relief/hole.js";
 import { raiseField } from "../relief/image/raise-field.js";
 import { sectionOf } from "../relief/region-section.js";
 import { Regions } from "../relief/regions.js";
 import { type ReliefPolygon, type ReliefShape, raiseRegion } from "../relief/section.js";
-import type { SectionSpec } from "../relief/sections/index.js";
 import { weaveRegions } from "../relief/weave/weave.js";
 import { endLines, endOptions, fadeOf } from "./ends.js";
+import type { Carving, Pattern } from "./laid-out.js";
 import { joinPatterns, placePattern } from "./move.js";
 import { oneTile, stretchesOf } from "./stretches.js";
-
-/** A completed pattern. */
-export interface Pattern {
-  readonly reliefs: readonly ReliefShape[];
-  /** What is cut out, in order. */
-  readonly carvings: readonly Carving[];
-  readonly beadLines: readonly BeadLines[];
-  /** Height of the highest region above the seat, mm; 0 where there is none. */
-  readonly height: number;
-  /** Equal units, tiles or cycles of them, that make the whole round: 1 where there is no pattern or it stops. */
-  readonly repeats: number;
-  /** Holes through the whole ring. */
-  readonly holes: number;
-}
-
-/** Sunk and pierced regions that are cut at one time. */
-export interface Carving {
-  /** How many of the reliefs were there before, and are cut too. */
-  readonly after: number;
-  /** Their heights are depths. */
-  readonly sunk: readonly SunkShape[];
-  readonly pierced: readonly HoleShape[];
-}
-
-/** A sunk region: the shape to be cut out, upside down. */
-export interface SunkShape extends ReliefShape {
-  /** Where its depth stands in the document. */
-  readonly path: string;
-}
 
 export interface PatternOptions {
   readonly profile: Pick<Profile, "seatLength" | "rails">;

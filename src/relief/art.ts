@@ -4,13 +4,13 @@
 
 import { type ArtSource, type DrawnPaths, readArt } from "../art/read-art.js";
 import { ShapeDrawer } from "../art/shapes/draw-shape.js";
-import type { ShapeSpec } from "../art/shapes/shape-spec.js";
 import { drawingOf, readSvgArt, readTextArt } from "../art/svg-art.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import { artField } from "../design/art-rules.js";
 import { type StandsOn, standsOn, type TilesSpec } from "../design/cycle.js";
 import type { DrawingUnit } from "../design/path-schema.js";
-import type { RegionSpec } from "../design/pattern.js";
+import type { RegionSpec } from "../design/pattern/region.js";
+import type { ShapeSpec } from "../design/shapes/shape-spec.js";
 import { type Chain, JOIN_REACH, joinLines } from "../flat/chains.js";
 import { fillPath } from "../flat/fill-path.js";
 import type { GridPath } from "../flat/grid.js";

@@ -2,13 +2,13 @@
  * The section of a region as its document gives it, and the height at which it carries beads.
  */
 import { AnnuletError } from "../base/errors.js";
-import type { RegionSpec } from "../design/pattern.js";
+import type { RegionSpec } from "../design/pattern/region.js";
+import type { SectionSpec } from "../design/sections/section.js";
 import type { GridRegion } from "../flat/polygons.js";
 import type { RunLine } from "../flat/runs.js";
 import type { Strip } from "../flat/strip.js";
 import { taperOf } from "./ribbons/taper.js";
 import { sectionLine } from "./section.js";
-import type { SectionSpec } from "./sections/index.js";
 import { heightAt } from "./sections/section-form.js";
 
 /** A region's section and where it stands in the document. Height and round, or depth and round, are a flat one's. */

@@ -6,7 +6,7 @@ import type { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import { nearest } from "../base/errors/nearest.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import type { RegionsOf } from "../design/areas.js";
-import type { RegionSpec } from "../design/pattern.js";
+import type { RegionSpec } from "../design/pattern/region.js";
 import { type Art, completeArt } from "./art.js";
 import { othersOf } from "./compose.js";
 

@@ -10,6 +10,7 @@ import type { Surface } from "../art/image/surface.js";
 import { largestWhere } from "../base/math/largest.js";
 import type { Point3 } from "../base/math/point.js";
 import { showLength } from "../base/units.js";
+import type { SectionSpec } from "../design/sections/section.js";
 import { ringBox } from "../flat/box.js";
 import { chooseCut, cutToCell, type LevelPoint, type LevelPolygon, type LevelRing, nestRings } from "../flat/cell.js";
 import type { GridPath } from "../flat/grid.js";
@@ -21,7 +22,7 @@ import { type GridRegion, shrink } from "../flat/polygons.js";
 import { clearRing, type Strip, steps } from "../flat/strip.js";
 import { followedContours, type Level, plainContours, widestInset } from "./contours.js";
 import { edgeTooLarge } from "./sections/flat.js";
-import { drawSection, type SectionSpec } from "./sections/index.js";
+import { drawSection } from "./sections/index.js";
 import type { SectionLine } from "./sections/section-form.js";
 import type { Rise } from "./weave/rise.js";
 

@@ -4,6 +4,7 @@
 import { AnnuletError } from "../base/errors.js";
 import { largestWhere } from "../base/math/largest.js";
 import { showLength } from "../base/units.js";
+import type { RibbonSpec } from "../design/pattern/ribbon.js";
 import type { Chain } from "../flat/chains.js";
 import type { GridPath } from "../flat/grid.js";
 import {
@@ -18,7 +19,6 @@ import {
 } from "../flat/polygons.js";
 import { clearRing, makeOnce, type Strip, steps } from "../flat/strip.js";
 import { parallelTo } from "./ribbons/parallel.js";
-import type { RibbonSpec } from "./ribbons/schema.js";
 
 /** A ribbon and its centre lines. */
 export interface Ribbon {

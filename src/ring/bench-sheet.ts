@@ -4,7 +4,7 @@
 
 import { MAX_BEADS, placeRuns } from "../beads/place-runs.js";
 import { materialsOf } from "../design/materials.js";
-import { rulesOf } from "../design/rules.js";
+import { rulesOf } from "../design/own-rules.js";
 import type { Design } from "../design/schema.js";
 import { judge } from "../judge/castability/judge.js";
 import { findAlloy } from "../measure/alloys/catalogue.js";

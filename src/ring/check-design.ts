@@ -4,10 +4,10 @@
 
 import type { Warning } from "../base/errors.js";
 import { degrees, TURN } from "../base/units.js";
-import { rulesOf } from "../design/rules.js";
+import { rulesOf } from "../design/own-rules.js";
+import type { RuleSet } from "../design/rules/rule-set.js";
 import { type Judgement, judge } from "../judge/castability/judge.js";
 import { type UnrolledBand, unrollBand } from "../judge/details/unrolled-band.js";
-import type { RuleSet } from "../judge/rules/rule-set.js";
 import { type BuildOptions, buildPiece } from "./build.js";
 
 export interface CheckDesignOptions extends Omit<BuildOptions, "piece" | "geometry"> {

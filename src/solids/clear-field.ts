@@ -7,7 +7,7 @@ import type { Bead } from "../beads/bead.js";
 import { distanceToField, type Field } from "../marks/field.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { vertexShells } from "../mesh/shells.js";
-import type { Pattern } from "../pattern/pattern.js";
+import type { Pattern } from "../pattern/laid-out.js";
 import { buildHole, type HoleOptions } from "./hole.js";
 
 export interface ClearOptions extends Omit<HoleOptions, "reach"> {

@@ -11,7 +11,7 @@ import type { BeadRunReport } from "../beads/bead-report.js";
 import { type PlaceRunsOptions, placeRuns, type Run } from "../beads/place-runs.js";
 import type { Marks } from "../marks/marks.js";
 import type { Mesh } from "../mesh/mesh.js";
-import type { Carving, Pattern } from "../pattern/pattern.js";
+import type { Carving, Pattern } from "../pattern/laid-out.js";
 import { buildBand } from "./band.js";
 import { clearBeads, clearField } from "./clear-field.js";
 import { type Detail, detailLevels } from "./detail.js";

@@ -12,7 +12,7 @@ import type { RoundSymmetry, Stretch } from "../base/math/round.js";
 import { TURN } from "../base/units.js";
 import { mirrorBeads, turnBeads } from "../beads/alike-beads.js";
 import type { Bead } from "../beads/bead.js";
-import type { Pattern } from "../pattern/pattern.js";
+import type { Pattern } from "../pattern/laid-out.js";
 import type { ReliefPolygon, ReliefShape } from "../relief/section.js";
 
 /** Sides of the cross-section this near to an image are that image, mm: they differ by rounding alone. */

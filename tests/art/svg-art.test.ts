@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { loadDrawings } from "../../src/art/svg/load.js";
 import { readSvgArt } from "../../src/art/svg-art.js";
 import type { FileSource } from "../../src/base/files.js";
-import type { RegionSpec } from "../../src/design/pattern.js";
+import type { RegionSpec } from "../../src/design/pattern/region.js";
 import { areaOf, collector, failureOf, region, stripOf } from "../flat/strips.js";
 import { svg } from "./svg/svgs.js";
 

@@ -1,8 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { bandVolume } from "../../src/band/profile/moments.js";
-import { buildProfile, profileSchema } from "../../src/band/profile/profile.js";
+import { buildProfile } from "../../src/band/profile/profile.js";
 import { AnnuletError } from "../../src/base/errors.js";
 import { asCast } from "../../src/casting/as-cast.js";
+import { profileSchema } from "../../src/design/profile/profile.js";
 import { readDesign } from "../../src/design/read.js";
 import { measureMesh } from "../../src/measure/measure.js";
 import type { Mesh } from "../../src/mesh/mesh.js";

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { solveFit } from "../../src/band/fit/fit.js";
 import { friezeGroups } from "../../src/base/frieze/symmetry.js";
 import { cycleLength, standsOn } from "../../src/design/cycle.js";
-import { fitSchema } from "../../src/design/pattern.js";
+import { fitSchema } from "../../src/design/pattern/fit.js";
 import { imagesOf } from "../../src/flat/strip.js";
 import { completeArt } from "../../src/relief/art.js";
 import { build } from "../../src/ring/build.js";

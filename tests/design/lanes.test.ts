@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { solveLanes } from "../../src/band/fit/fit-lanes.js";
 import { polygonArea } from "../../src/base/math/polygon.js";
-import { fitSchema, patternSchema } from "../../src/design/pattern.js";
+import { fitSchema } from "../../src/design/pattern/fit.js";
+import { patternSchema } from "../../src/design/pattern/pattern.js";
 import { build } from "../../src/ring/build.js";
 import { fitDesign } from "../../src/ring/fit-design.js";
 import { flatTile } from "../../src/ring/flat-tile.js";

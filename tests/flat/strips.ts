@@ -3,7 +3,7 @@ import fc from "fast-check";
 import type { Fit } from "../../src/band/fit/fit.js";
 import type { Warning } from "../../src/base/errors.js";
 import type { FriezeName } from "../../src/base/frieze/symmetry.js";
-import { type RegionSpec, regionSchema } from "../../src/design/pattern.js";
+import { type RegionSpec, regionSchema } from "../../src/design/pattern/region.js";
 import { type GridRegion, ringArea, subtract } from "../../src/flat/polygons.js";
 import { makeStrip, type Strip } from "../../src/flat/strip.js";
 

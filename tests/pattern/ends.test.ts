@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { patternSchema } from "../../src/design/pattern.js";
+import { patternSchema } from "../../src/design/pattern/pattern.js";
 import { build } from "../../src/ring/build.js";
 import { planBeads } from "../../src/ring/plan-beads.js";
 import { circle } from "../flat/strips.js";

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { solveFit } from "../../src/band/fit/fit.js";
 import { polygonArea } from "../../src/base/math/polygon.js";
-import { fitSchema, patternSchema } from "../../src/design/pattern.js";
+import { fitSchema } from "../../src/design/pattern/fit.js";
+import { patternSchema } from "../../src/design/pattern/pattern.js";
 import { stretchesOf } from "../../src/pattern/stretches.js";
 import { build } from "../../src/ring/build.js";
 import { flatTile } from "../../src/ring/flat-tile.js";

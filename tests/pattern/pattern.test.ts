@@ -2,10 +2,13 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { Fit } from "../../src/band/fit/fit.js";
 import { fitBand } from "../../src/band/fit/fit-band.js";
-import { buildProfile, type Profile, profileSchema } from "../../src/band/profile/profile.js";
+import { buildProfile, type Profile } from "../../src/band/profile/profile.js";
 import type { Point3 } from "../../src/base/math/point.js";
-import { beadRunSchema, patternSchema } from "../../src/design/pattern.js";
-import { completePattern, noPattern, type Pattern } from "../../src/pattern/pattern.js";
+import { beadRunSchema } from "../../src/design/pattern/bead-run.js";
+import { patternSchema } from "../../src/design/pattern/pattern.js";
+import { profileSchema } from "../../src/design/profile/profile.js";
+import type { Pattern } from "../../src/pattern/laid-out.js";
+import { completePattern, noPattern } from "../../src/pattern/pattern.js";
 import type { ReliefPolygon } from "../../src/relief/section.js";
 import { circle, collector, deepFreeze, failureOf } from "../flat/strips.js";
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { ShapeDrawer } from "../../src/art/shapes/draw-shape.js";
+import { LAP } from "../../src/design/pattern/compose.js";
 import { clipAlong, intersect, offset } from "../../src/flat/polygons.js";
-import { LAP } from "../../src/relief/compose.js";
 import { Regions } from "../../src/relief/regions.js";
 import { areaOf, circle, collector, failureOf, region, type StripInput, stripOf } from "../flat/strips.js";
 

@@ -2,10 +2,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { polygonArea } from "../../src/base/math/polygon.js";
+import { sectionSchema } from "../../src/design/sections/section.js";
 import { triangulatePolygon } from "../../src/mesh/triangulate.js";
 import { completeArt } from "../../src/relief/art.js";
 import { raiseRegion } from "../../src/relief/section.js";
-import { sectionSchema } from "../../src/relief/sections/index.js";
 import { circle, collector, drawing, failureOf, region, SEED, type StripInput, stripOf } from "../flat/strips.js";
 
 const TILE = 6;

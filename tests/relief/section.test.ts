@@ -2,9 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { friezeGroups } from "../../src/base/frieze/symmetry.js";
 import type { Point3 } from "../../src/base/math/point.js";
+import type { SectionSpec } from "../../src/design/sections/section.js";
 import { completeArt } from "../../src/relief/art.js";
 import { type ReliefPolygon, type ReliefShape, raiseRegion } from "../../src/relief/section.js";
-import type { SectionSpec } from "../../src/relief/sections/index.js";
 import {
   areaOf,
   circle,

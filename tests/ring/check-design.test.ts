@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
-import type { RuleName } from "../../src/judge/rules/rule-set.js";
+import type { RuleName } from "../../src/design/rules/rule-set.js";
 import { checkDesign } from "../../src/ring/check-design.js";
 import { fontFiles } from "../support/fonts.js";
 

@@ -1,7 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
-import { resolveSize, type SizeSpec, sizeSchema } from "../../src/size/size.js";
+import { sizeSchema } from "../../src/design/size.js";
+import { resolveSize, type SizeSpec } from "../../src/size/size.js";
 import type { SizeSystem } from "../../src/size/size-system.js";
 
 const SEED = 20261125;

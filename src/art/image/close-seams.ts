@@ -1,9 +1,10 @@
 /**
  * An image's ends, where they meet other tiles or each other: checked, or blended; mirrors make them meet.
  */
+
+import type { MapSpec } from "../../design/art/image-map.js";
 import { type Frame, isMirrored, type ReadFieldOptions } from "./frame.js";
 import { type NumberGrid, transpose } from "./grid.js";
-import type { MapSpec } from "./map.js";
 import { blendSeam, requireSeam } from "./seam.js";
 
 /**

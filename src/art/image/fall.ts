@@ -2,10 +2,10 @@
  * Where a height field ends without a rail or a next tile: there it falls to nothing.
  */
 import { smoothStep } from "../../base/math/smooth-step.js";
-import type { RegionSpec } from "../../design/pattern.js";
+import type { MapSpec } from "../../design/art/image-map.js";
+import type { RegionSpec } from "../../design/pattern/region.js";
 import type { Frame } from "./frame.js";
 import { emptyGrid, type NumberGrid } from "./grid.js";
-import type { MapSpec } from "./map.js";
 
 /** Over this an edge without a rail falls to nothing, mm, where nothing is said: steep, but not upright. */
 const EDGE_FALL = 0.3;

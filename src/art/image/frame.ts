@@ -3,13 +3,13 @@
  */
 import { AnnuletError, type Warn } from "../../base/errors.js";
 import { showLength } from "../../base/units.js";
+import type { MapSpec } from "../../design/art/image-map.js";
 import { type StandsOn, standsOn } from "../../design/cycle.js";
-import type { RegionSpec } from "../../design/pattern.js";
+import type { RegionSpec } from "../../design/pattern/region.js";
 import { EDGE_WALL } from "../../flat/cut-place.js";
 import type { Strip } from "../../flat/strip.js";
 import { type HeightField, stepsFor } from "./field.js";
 import { IMAGE_LIMITS } from "./limits.js";
-import type { MapSpec } from "./map.js";
 import type { Picture } from "./picture.js";
 
 export interface ReadFieldOptions {

@@ -1,8 +1,9 @@
 /**
  * The heights that an image's pixels stand for.
  */
+
+import type { MapSpec } from "../../design/art/image-map.js";
 import type { NumberGrid } from "./grid.js";
-import type { MapSpec } from "./map.js";
 import type { Picture } from "./picture.js";
 
 /**

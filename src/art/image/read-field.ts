@@ -3,13 +3,13 @@
  */
 import { AnnuletError } from "../../base/errors.js";
 import { showLength } from "../../base/units.js";
-import type { RegionSpec } from "../../design/pattern.js";
+import { MAP_DEFAULTS, type MapSpec } from "../../design/art/image-map.js";
+import type { RegionSpec } from "../../design/pattern/region.js";
 import { closeSeams } from "./close-seams.js";
 import { fallAtEdges } from "./fall.js";
 import type { HeightField } from "./field.js";
 import { frameOf, type ReadFieldOptions, warnStretch } from "./frame.js";
 import { pixelHeights } from "./heights.js";
-import { MAP_DEFAULTS, type MapSpec } from "./map.js";
 import type { Picture } from "./picture.js";
 import { sampleField } from "./sample.js";
 import { settle } from "./settle.js";

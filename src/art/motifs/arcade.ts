@@ -4,26 +4,15 @@
  * Each half of an arch is a circle's arc about a point on the springing line; its radius is half the opening for a
  * round arch and the whole of it for an equilateral one.
  */
-import { z } from "zod";
+import { arcadeMotif } from "../../design/motifs/arcade.js";
 import type { Motif } from "./motif.js";
 import { box, repeat } from "./outlines.js";
-import { count, share } from "./parameter.js";
-
-const parameters = z.strictObject({
-  arches: count("arches along the tile", [2, 4, 2]),
-  line: share("thickness of piers, arches and sill, share of the tile's width", [0.06, 0.1, 0.08]),
-  point: share("how pointed the arches are: 0 round, 1 equilateral", [0, 1, 0.4]),
-});
 
 /** Height of all, share of the tile's. */
 const SPAN = 0.92;
 
-export const arcade: Motif<typeof parameters.shape> = {
-  name: "arcade",
-  summary: "arches side by side on a sill, round or pointed",
-  group: "p1m1",
-  aspect: { natural: 1, least: 0.75, most: 2 },
-  parameters,
+export const arcade: Motif<typeof arcadeMotif> = {
+  ...arcadeMotif,
   draw({ arches, line, point }, { aspect }) {
     const [low, top] = [(-SPAN * aspect) / 2, (SPAN * aspect) / 2];
     const half = (1 / arches - line) / 2;

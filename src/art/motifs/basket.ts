@@ -1,25 +1,15 @@
 /**
  * Basket work: blocks of level bars and blocks of upright bars by turns.
  */
-import { z } from "zod";
+import { basketMotif } from "../../design/motifs/basket.js";
 import type { Motif } from "./motif.js";
 import { repeat, rod } from "./outlines.js";
-import { count, share } from "./parameter.js";
-
-const parameters = z.strictObject({
-  bars: count("bars in a block", [2, 3, 3]),
-  width: share("width of the bars, share of the room that each has", [0.45, 0.62, 0.56]),
-});
 
 /** Ends of the bars keep this much clear of the next block, share of the block's side. */
 const CLEAR = 0.07;
 
-export const basket: Motif<typeof parameters.shape> = {
-  name: "basket",
-  summary: "blocks of level bars and of upright bars by turns",
-  group: "p2mg",
-  aspect: { natural: 1, least: 0.9, most: 1.3 },
-  parameters,
+export const basket: Motif<typeof basketMotif> = {
+  ...basketMotif,
   draw({ bars, width }, { aspect }) {
     const [w, h] = [1 / 2, aspect / 2];
     const place = (i: number) => (i + 0.5) / bars - 0.5;

@@ -4,19 +4,9 @@
  * The hollow is the circle through the ends of both horns and the point `thickness` inside the back:
  * its middle is at (p² − q²) / (2 (q + pₓ)) with horn p and q = radius − thickness.
  */
-import { z } from "zod";
+import { crescentRowMotif } from "../../design/motifs/crescent-row.js";
 import { LEAST_DETAIL, type Motif } from "./motif.js";
 import { repeat } from "./outlines.js";
-import { count, share } from "./parameter.js";
-
-const parameters = z.strictObject({
-  crescents: count("crescents along the tile", [1, 3, 2]),
-  size: share("height of the crescents, share of the tile's", [0.6, 0.9, 0.84]),
-  thickness: share(
-    "thickness of their backs, share of their radius (of three quarters of the room along the band where that is less)",
-    [0.4, 0.58, 0.5],
-  ),
-});
 
 /** Width of the horns' ends, share of the tile's width. */
 const HORN = 0.06;
@@ -30,12 +20,8 @@ const NESTED = 0.75;
 /** x of the horns' ends over the radius, at most: horns that go further round close to a ring. */
 const FARTHEST = 0.6;
 
-export const crescentRow: Motif<typeof parameters.shape> = {
-  name: "crescent-row",
-  summary: "crescents that open along the band, one behind the other",
-  group: "p11m",
-  aspect: { natural: 1, least: 0.8, most: 1.05 },
-  parameters,
+export const crescentRow: Motif<typeof crescentRowMotif> = {
+  ...crescentRowMotif,
   draw({ crescents, size, thickness }, { aspect }) {
     const pitch = 1 / crescents;
     const radius = (size * aspect) / 2;

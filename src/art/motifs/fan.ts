@@ -1,17 +1,11 @@
 /**
  * A fan: ribs that spread from a boss, as on a shell.
  */
-import { z } from "zod";
+
 import { radians } from "../../base/units.js";
+import { fanMotif } from "../../design/motifs/fan.js";
 import { LEAST_DETAIL, type Motif } from "./motif.js";
 import { around, disc, petal, repeat, widestAt } from "./outlines.js";
-import { angle, count, share } from "./parameter.js";
-
-const parameters = z.strictObject({
-  ribs: count("ribs", [3, 5, 5]),
-  spread: angle("angle between the outer ribs", [110, 150, 126]),
-  fullness: share("width of the ribs, share of the room that their neighbours leave", [0.72, 0.82, 0.78]),
-});
 
 /** Ribs are pointed at the boss and nearly round outside. */
 const TIPS = [1.2, 0.15] as const;
@@ -23,12 +17,8 @@ const ROUNDEST = 0.42;
 /** Height and width of all, share of the tile's. */
 const SPAN = 0.9;
 
-export const fan: Motif<typeof parameters.shape> = {
-  name: "fan",
-  summary: "ribs that spread from a boss, as on a shell",
-  group: "p1m1",
-  aspect: { natural: 0.66, least: 0.6, most: 1.2 },
-  parameters,
+export const fan: Motif<typeof fanMotif> = {
+  ...fanMotif,
   draw({ ribs, spread, fullness }, { aspect }) {
     const step = radians(spread) / (ribs - 1);
     const side = Math.sin(Math.min(radians(spread) / 2, Math.PI / 2));

@@ -1,17 +1,11 @@
 /**
  * A flower: petals round an eye.
  */
-import { z } from "zod";
+
 import { TURN } from "../../base/units.js";
+import { flowerMotif } from "../../design/motifs/flower.js";
 import { LEAST_DETAIL, type Motif } from "./motif.js";
 import { around, disc, petal, widestAt } from "./outlines.js";
-import { evenCount, share } from "./parameter.js";
-
-const parameters = z.strictObject({
-  petals: evenCount("petals", [4, 8, 6]),
-  eye: share("diameter of the eye, share of the flower's", [0.22, 0.34, 0.26]),
-  fullness: share("width of the petals, share of the room that their neighbours leave", [0.7, 0.86, 0.84]),
-});
 
 /** Share of the tile's lesser side that the flower takes up. */
 const SPAN = 0.93;
@@ -19,12 +13,8 @@ const SPAN = 0.93;
 /** Petals are pointed at the eye and round outside. */
 const TIPS = [1, 0.25] as const;
 
-export const flower: Motif<typeof parameters.shape> = {
-  name: "flower",
-  summary: "petals round an eye, each free of its neighbours",
-  group: "p2mm",
-  aspect: { natural: 1, least: 0.9, most: 2 },
-  parameters,
+export const flower: Motif<typeof flowerMotif> = {
+  ...flowerMotif,
   draw({ petals, eye, fullness }, { aspect }) {
     const radius = (SPAN * Math.min(1, aspect)) / 2;
     const inner = eye * radius + LEAST_DETAIL;

@@ -1,17 +1,11 @@
 /**
  * Foils: the outline of circles set in a ring, as in tracery, round a boss.
  */
-import { z } from "zod";
+
 import { TURN } from "../../base/units.js";
+import { foilMotif } from "../../design/motifs/foil.js";
 import { LEAST_DETAIL, type Motif } from "./motif.js";
 import { around, disc, repeat } from "./outlines.js";
-import { evenCount, share } from "./parameter.js";
-
-const parameters = z.strictObject({
-  foils: evenCount("lobes", [4, 8, 4]),
-  line: share("width of the outline, share of the lobes' radius", [0.42, 0.52, 0.45]),
-  boss: share("diameter of the boss, share of the room in the middle", [0.4, 0.9, 0.7]),
-});
 
 /** Share of the tile's lesser side that the foils take up. */
 const SPAN = 0.93;
@@ -19,12 +13,8 @@ const SPAN = 0.93;
 /** Radius of the circles over that at which neighbours would touch. */
 const OVERLAP = 1.2;
 
-export const foil: Motif<typeof parameters.shape> = {
-  name: "foil",
-  summary: "a lobed outline, as tracery has it, round a boss",
-  group: "p2mm",
-  aspect: { natural: 1, least: 0.9, most: 2 },
-  parameters,
+export const foil: Motif<typeof foilMotif> = {
+  ...foilMotif,
   draw({ foils, line, boss }, { aspect }) {
     const radius = (SPAN * Math.min(1, aspect)) / 2;
     const touch = OVERLAP * Math.sin(TURN / (2 * foils));

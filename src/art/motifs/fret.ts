@@ -1,16 +1,10 @@
 /**
  * A fret: a line along the band from which square hooks turn in on themselves, gaps as wide as the line.
  */
-import { z } from "zod";
 import type { Point2 } from "../../base/math/point.js";
+import { fretMotif } from "../../design/motifs/fret.js";
 import type { Motif } from "./motif.js";
 import { box } from "./outlines.js";
-import { count } from "./parameter.js";
-
-const parameters = z.strictObject({
-  hooks: count("hooks along the tile", [1, 2, 1]),
-  turns: count("how often each hook turns in: 1 three corners, 2 five", [1, 2, 2]),
-});
 
 /** Corners of a hook on a grid of the line's width, and how many steps there are from hook to hook. */
 const HOOKS: readonly { readonly pitch: number; readonly corners: readonly Point2[] }[] = [
@@ -41,12 +35,8 @@ const HOOKS: readonly { readonly pitch: number; readonly corners: readonly Point
 /** Height of all, share of the tile's. */
 const SPAN = 0.9;
 
-export const fret: Motif<typeof parameters.shape> = {
-  name: "fret",
-  summary: "a line with square hooks that turn in on themselves",
-  group: "p1",
-  aspect: { natural: 1, least: 0.8, most: 1.6 },
-  parameters,
+export const fret: Motif<typeof fretMotif> = {
+  ...fretMotif,
   draw({ hooks, turns }, { aspect }) {
     const { pitch, corners } = HOOKS[turns - 1];
     const high = Math.max(...corners.map(([, y]) => y));

@@ -1,7 +1,7 @@
-/** The catalogue of motifs. A new one is a file here, and a line in the list. */
-import { z } from "zod";
+/** The catalogue of motifs, as they are drawn. A new one is a file here and its two lines; its facts stand in design/motifs. */
 import { AnnuletError } from "../../base/errors.js";
-import type { ShapeSpec } from "../shapes/shape-spec.js";
+import type { MotifSpec } from "../../design/motifs/motif.js";
+import type { ShapeSpec } from "../../design/shapes/shape-spec.js";
 import { arcade } from "./arcade.js";
 import { basket } from "./basket.js";
 import { braid } from "./braid.js";
@@ -50,22 +50,6 @@ export const motifs: readonly AnyMotif[] = [
   waveCrest,
   zigzag,
 ];
-
-/** A motif as a document calls it: its name and its parameters, every default filled in. */
-export interface MotifSpec {
-  readonly name: string;
-  readonly [parameter: string]: unknown;
-}
-
-const named = motifs.map(({ name, summary, parameters }) =>
-  parameters.extend({ name: z.literal(name) }).describe(summary),
-);
-
-export const motifSchema = z
-  .discriminatedUnion("name", named as [(typeof named)[number], ...typeof named])
-  .describe(
-    `a motif of the catalogue by its name, with its parameters: ${motifs.map(({ name }) => name).join(", ")}`,
-  ) as unknown as z.ZodType<MotifSpec, MotifSpec>;
 
 /**
  * The motif as a shape, in tile units.

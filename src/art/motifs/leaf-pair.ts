@@ -1,17 +1,11 @@
 /**
  * Leaves in pairs on a stem along the band.
  */
-import { z } from "zod";
+
 import { radians } from "../../base/units.js";
+import { leafPairMotif } from "../../design/motifs/leaf-pair.js";
 import { LEAST_DETAIL, type Motif } from "./motif.js";
 import { around, box, petal, repeat } from "./outlines.js";
-import { angle, count, share } from "./parameter.js";
-
-const parameters = z.strictObject({
-  pairs: count("pairs of leaves along the tile", [1, 3, 3]),
-  lean: angle("angle of the leaves to the stem", [48, 65, 52]),
-  fullness: share("width of the leaves, share of the room that their neighbours leave", [0.7, 1, 0.9]),
-});
 
 /** Height of all, share of the tile's; width of the stem, share of the tile's width. */
 const SPAN = 0.9;
@@ -23,12 +17,8 @@ const TIPS = [0.6, 1.1] as const;
 /** Greatest width of a leaf, share of its length. */
 const ROUNDEST = 0.36;
 
-export const leafPair: Motif<typeof parameters.shape> = {
-  name: "leaf-pair",
-  summary: "leaves in pairs on a straight stem",
-  group: "p11m",
-  aspect: { natural: 1, least: 0.8, most: 1.3 },
-  parameters,
+export const leafPair: Motif<typeof leafPairMotif> = {
+  ...leafPairMotif,
   draw({ pairs, lean, fullness }, { aspect }) {
     const turn = radians(lean);
     const pitch = 1 / pairs;

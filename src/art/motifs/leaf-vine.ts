@@ -4,29 +4,18 @@
  * The stem is made of arcs. One that rises by `top` over a quarter of the tile turns by φ with tan(φ/2) = top / ¼, and
  * its radius is ¼ / sin φ.
  */
-import { z } from "zod";
 import type { Point2 } from "../../base/math/point.js";
 import { radians } from "../../base/units.js";
+import { leafVineMotif } from "../../design/motifs/leaf-vine.js";
 import type { Motif } from "./motif.js";
 import { around, petal } from "./outlines.js";
-import { angle, share } from "./parameter.js";
-
-const parameters = z.strictObject({
-  swing: share("height of the stem's middle line, share of the tile's", [0.4, 0.5, 0.48]),
-  stem: share("width of the stem, share of the tile's", [0.06, 0.09, 0.075]),
-  lean: angle("angle of the leaves to the band", [80, 90, 82]),
-});
 
 /** Leaves: length and width, share of the stem's height; more pointed at the end than at the foot. */
 const LEAF = { length: 1.2, width: 0.34 } as const;
 const TIPS = [0.6, 1.2] as const;
 
-export const leafVine: Motif<typeof parameters.shape> = {
-  name: "leaf-vine",
-  summary: "a winding stem with a leaf in each bend",
-  group: "p11g",
-  aspect: { natural: 0.9, least: 0.8, most: 0.95 },
-  parameters,
+export const leafVine: Motif<typeof leafVineMotif> = {
+  ...leafVineMotif,
   draw({ swing, stem, lean }, { aspect }) {
     const [top, half] = [(swing * aspect) / 2, stem / 2];
     const turn = 2 * Math.atan(4 * top);

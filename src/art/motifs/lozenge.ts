@@ -1,25 +1,11 @@
 /**
  * A lozenge: four sides between the middles of the tile's borders, straight or bowed.
  */
-import { z } from "zod";
+import { lozengeMotif } from "../../design/motifs/lozenge.js";
 import type { Motif } from "./motif.js";
-import { share } from "./parameter.js";
 
-const parameters = z.strictObject({
-  width: share("width, share of the tile's", [0.4, 0.94, 0.9]),
-  height: share("height, share of the tile's", [0.4, 0.92, 0.9]),
-  bow: share(
-    "how far the sides' control points stand from straight towards the corner of the box round it (below 0: towards the middle), share of the way",
-    [-0.1, 0.8, 0],
-  ),
-});
-
-export const lozenge: Motif<typeof parameters.shape> = {
-  name: "lozenge",
-  summary: "four sides between the middles of the tile's borders, straight or bowed",
-  group: "p2mm",
-  aspect: { natural: 1, least: 0.8, most: 1.3 },
-  parameters,
+export const lozenge: Motif<typeof lozengeMotif> = {
+  ...lozengeMotif,
   draw({ width, height, bow }, { aspect }) {
     const [a, b] = [width / 2, (height * aspect) / 2];
     const out = (1 + bow) / 2;

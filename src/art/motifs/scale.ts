@@ -1,15 +1,10 @@
 /**
  * Scales that lie over each other like tiles on a roof: circles in half drop, each without what the two above cover.
  */
-import { z } from "zod";
 import type { Point2 } from "../../base/math/point.js";
+import { scaleMotif } from "../../design/motifs/scale.js";
 import type { Motif } from "./motif.js";
 import { box, disc } from "./outlines.js";
-import { share } from "./parameter.js";
-
-const parameters = z.strictObject({
-  gap: share("gap between the scales, share of the tile's width", [0.09, 0.14, 0.1]),
-});
 
 /**
  * Where a row of scales stands over the tile's border, share of the drop: neither the scales' tips nor their lowest points
@@ -17,12 +12,8 @@ const parameters = z.strictObject({
  */
 const PHASE = 0.3;
 
-export const scale: Motif<typeof parameters.shape> = {
-  name: "scale",
-  summary: "round scales that lie over each other, in half drop",
-  group: "p1m1",
-  aspect: { natural: 1, least: 0.95, most: 1.05 },
-  parameters,
+export const scale: Motif<typeof scaleMotif> = {
+  ...scaleMotif,
   draw({ gap }, { aspect }) {
     const radius = (1 - gap) / 2;
     const drop = aspect / 2;

@@ -1,22 +1,11 @@
 /**
  * Scrolls: S-shaped lines that roll up at both ends, of half circles whose radii grow by even steps.
  */
-import { z } from "zod";
+import { scrollMotif } from "../../design/motifs/scroll.js";
 import type { Motif } from "./motif.js";
-import { count, share } from "./parameter.js";
 
-const parameters = z.strictObject({
-  halves: count("half turns that each end rolls up", [2, 3, 3]),
-  length: share("length of each scroll's middle line, share of the tile's width", [0.78, 0.84, 0.84]),
-});
-
-export const scroll: Motif<typeof parameters.shape> = {
-  name: "scroll",
-  summary: "S-shaped lines that roll up at both ends",
-  group: "p2",
-  aspect: { natural: 0.6, least: 0.56, most: 1.2 },
-  ribbon: { share: 0.07, join: "round", ends: "round" },
-  parameters,
+export const scroll: Motif<typeof scrollMotif> = {
+  ...scrollMotif,
   draw({ halves, length }) {
     const step = length / (4 * halves);
     // From the middle outwards along y = 0: ends of the half circles, and on which side of it each runs.

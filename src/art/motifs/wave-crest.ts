@@ -1,16 +1,9 @@
 /**
  * Waves that break along the band.
  */
-import { z } from "zod";
+import { waveCrestMotif } from "../../design/motifs/wave-crest.js";
 import type { Motif } from "./motif.js";
 import { repeat } from "./outlines.js";
-import { count, share } from "./parameter.js";
-
-const parameters = z.strictObject({
-  waves: count("waves along the tile", [1, 2, 1]),
-  rise: share("height of the crests, share of the tile's", [0.8, 0.9, 0.9]),
-  depth: share("height of the water in the troughs, share of the crests'", [0.16, 0.3, 0.2]),
-});
 
 /** A crest from trough to trough: corners and handles, x in wavelengths, y from the trough (0) to the crest (1). */
 const CREST = [
@@ -21,12 +14,8 @@ const CREST = [
   [0.48, 0.46, 0.6, 0, 1, 0],
 ] as const;
 
-export const waveCrest: Motif<typeof parameters.shape> = {
-  name: "wave-crest",
-  summary: "waves that break along the band",
-  group: "p1",
-  aspect: { natural: 0.8, least: 0.6, most: 1.1 },
-  parameters,
+export const waveCrest: Motif<typeof waveCrestMotif> = {
+  ...waveCrestMotif,
   draw({ waves, rise, depth }, { aspect }) {
     const low = (-rise * aspect) / 2;
     const trough = low + depth * rise * aspect;

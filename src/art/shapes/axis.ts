@@ -1,15 +1,7 @@
 /** Lines that shapes are mirrored in. */
-import { z } from "zod";
 import { type Affine, compose, rotation, scaling, translation } from "../../base/math/affine.js";
 import type { Point2 } from "../../base/math/point.js";
-import { pointField } from "./shape-node.js";
-
-/** Two points of a line. */
-export type AxisPoints = readonly [Point2, Point2];
-
-export const axisField = z
-  .tuple([pointField, pointField])
-  .refine(([a, b]) => a[0] !== b[0] || a[1] !== b[1], "needs two points that differ");
+import type { AxisPoints } from "../../design/shapes/fields.js";
 
 /** The line's direction, a unit vector. */
 export function directionOf([[ax, ay], [bx, by]]: AxisPoints): Point2 {

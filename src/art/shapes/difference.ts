@@ -1,20 +1,14 @@
 /**
  * The first shape without what the others cover. Lines of the first are cut off where they run into the others.
  */
+
+import type { DifferenceShape } from "../../design/shapes/difference.js";
+import type { ShapeSpec } from "../../design/shapes/shape-spec.js";
 import { clipLinesTo, subtract, unite } from "../../flat/polygons.js";
 import { requireRegion, requireSomething } from "./rules.js";
-import { type ShapeNode, shapeList } from "./shape-node.js";
-import type { ShapeSpec } from "./shape-spec.js";
+import type { ShapeNode } from "./shape-node.js";
 
-export interface DifferenceShape {
-  readonly difference: readonly ShapeSpec[];
-}
-
-export const differenceShape: ShapeNode<DifferenceShape> = {
-  key: "difference",
-  fields: (shape) => ({
-    difference: shapeList(shape, 2).describe("the first shape, without what the others cover, 2 to 200"),
-  }),
+export const differenceShape: ShapeNode<DifferenceShape<ShapeSpec>> = {
   draw({ difference }, frame) {
     const [first, ...others] = difference.map((part, i) => frame.draw(part, `.difference[${i}]`));
     others.forEach((other, i) => {

@@ -1,10 +1,12 @@
 /**
  * Draws shapes in a tile: the expression worked out at the drawn level, before symmetry.
  */
+
 import { showPath } from "../../base/errors/document-path.js";
 import { nearest } from "../../base/errors/nearest.js";
 import { AnnuletError, type Warn } from "../../base/errors.js";
 import type { DrawingUnit } from "../../design/path-schema.js";
+import type { ShapeSpec } from "../../design/shapes/shape-spec.js";
 import { fromGrid } from "../../flat/grid.js";
 import type { Strip } from "../../flat/strip.js";
 import { checkReach, type DrawnPaths } from "../read-art.js";
@@ -12,7 +14,6 @@ import type { Drawing } from "../svg/drawing.js";
 import { Budget } from "./budget.js";
 import { drawNode } from "./index.js";
 import type { ShapeFrame } from "./shape-node.js";
-import type { ShapeSpec } from "./shape-spec.js";
 
 /** Shapes by name, as `pattern.shapes` has them. */
 export type NamedShapes = Readonly<Record<string, ShapeSpec>>;

@@ -1,23 +1,15 @@
 /**
  * What all the shapes cover together. Lines of the first are kept as far as they lie in all the others.
  */
+
+import type { IntersectionShape } from "../../design/shapes/intersection.js";
+import type { ShapeSpec } from "../../design/shapes/shape-spec.js";
 import { clipLinesTo, intersect } from "../../flat/polygons.js";
 import type { DrawnPaths } from "../read-art.js";
 import { requireRegion, requireSomething } from "./rules.js";
-import { type ShapeNode, shapeList } from "./shape-node.js";
-import type { ShapeSpec } from "./shape-spec.js";
+import type { ShapeNode } from "./shape-node.js";
 
-export interface IntersectionShape {
-  readonly intersection: readonly ShapeSpec[];
-}
-
-export const intersectionShape: ShapeNode<IntersectionShape> = {
-  key: "intersection",
-  fields: (shape) => ({
-    intersection: shapeList(shape, 2).describe(
-      "what all these shapes cover together, 2 to 200; the first may be lines, kept as far as they lie in the others",
-    ),
-  }),
+export const intersectionShape: ShapeNode<IntersectionShape<ShapeSpec>> = {
   draw({ intersection }, frame) {
     const [first, ...others] = intersection.map((part, i) => frame.draw(part, `.intersection[${i}]`));
     const left = others.reduce((kept: DrawnPaths, other, i) => {

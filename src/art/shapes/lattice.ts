@@ -4,73 +4,20 @@
  * The lattice is endless; the tile shows its part. What leaves the tile at its right goes on in the next tile, and what
  * leaves it at the top comes in again from below.
  */
-import { z } from "zod";
+
 import { AnnuletError } from "../../base/errors.js";
 import { type Affine, compose, scaling, translation } from "../../base/math/affine.js";
-import type { Point2 } from "../../base/math/point.js";
+import { LATTICE_DEFAULTS, type LatticeShape, type LatticeSpec } from "../../design/shapes/lattice.js";
+import type { ShapeSpec } from "../../design/shapes/shape-spec.js";
 import { boxRing, ringBox } from "../../flat/box.js";
 import { clipLinesTo, clipWithin } from "../../flat/polygons.js";
 import { type DrawnPaths, unitScale } from "../read-art.js";
 import { uniteCopies } from "./copies.js";
 import { requireSomething } from "./rules.js";
-import { ofField, pointField, type ShapeFrame, type ShapeNode } from "./shape-node.js";
-import type { ShapeSpec } from "./shape-spec.js";
+import type { ShapeFrame, ShapeNode } from "./shape-node.js";
 import { tileMiddle } from "./tile-middle.js";
 
-/** The cells and what is set in them. */
-export interface LatticeSpec {
-  readonly columns: number;
-  readonly rows: number;
-  /** Default straight. */
-  readonly set?: "straight" | "half-drop" | "brick" | undefined;
-  /** The point of the drawing that comes to each cell's middle. Default: the tile's middle. */
-  readonly middle?: Point2 | undefined;
-  /** Factor on the drawing, about that point. Default 1. */
-  readonly scale?: number | undefined;
-}
-
-export interface LatticeShape {
-  readonly lattice: LatticeSpec;
-  readonly of: ShapeSpec;
-}
-
-export const LATTICE_DEFAULTS = { set: "straight", scale: 1 } as const;
-
-/** Most rows and columns. Chosen: cells of a tenth of a millimetre. */
-const MOST = 60;
-
-export const latticeShape: ShapeNode<LatticeShape> = {
-  key: "lattice",
-  fields: (shape) => ({
-    lattice: z
-      .strictObject({
-        columns: z.int().min(1).max(MOST).describe(`cells along the tile, 1 to ${MOST}; an even number for half-drop`),
-        rows: z
-          .int()
-          .min(1)
-          .max(MOST)
-          .describe(`cells across the tile, 1 to ${MOST}; for brick an even number where tiles lie in several rows`),
-        set: z
-          .enum(["straight", "half-drop", "brick"])
-          .optional()
-          .describe(
-            "straight, half-drop (every second column half a cell lower) or brick (every second row half a cell along); default straight",
-          ),
-        middle: pointField
-          .optional()
-          .describe(
-            "point of the drawing that comes to each cell's middle, in the region's unit; default the middle of the tile",
-          ),
-        scale: z
-          .number()
-          .min(0.01)
-          .max(10)
-          .optional()
-          .describe("factor on the drawing, about that point, 0.01 to 10; default 1"),
-      })
-      .describe("copies in the cells that divide the tile; what leaves the tile goes on in its neighbours"),
-    of: ofField(shape),
-  }),
+export const latticeShape: ShapeNode<LatticeShape<ShapeSpec>> = {
   draw({ lattice, of }, frame) {
     requireMatch(lattice, frame);
     const drawn = frame.draw(of, ".of");

@@ -1,35 +1,17 @@
 /**
  * A shape grown or shrunk by a distance.
  */
-import { z } from "zod";
+
 import { AnnuletError } from "../../base/errors.js";
 import { showLength } from "../../base/units.js";
+import { OFFSET_DEFAULTS, type OffsetShape } from "../../design/shapes/offset.js";
+import type { ShapeSpec } from "../../design/shapes/shape-spec.js";
 import { largestInset } from "../../flat/largest-inset.js";
 import { type GridRegion, type Join, offset } from "../../flat/polygons.js";
 import { requireRegion } from "./rules.js";
-import { ofField, type ShapeFrame, type ShapeNode } from "./shape-node.js";
-import type { ShapeSpec } from "./shape-spec.js";
+import type { ShapeFrame, ShapeNode } from "./shape-node.js";
 
-export interface OffsetShape {
-  /** mm; below 0 inwards. */
-  readonly offset: number;
-  /** Default miter. */
-  readonly join?: Join | undefined;
-  readonly of: ShapeSpec;
-}
-
-/** Corners on the grown side. */
-export const joinField = z.enum(["miter", "round"]);
-
-export const OFFSET_DEFAULTS = { join: "miter" } as const;
-
-export const offsetShape: ShapeNode<OffsetShape> = {
-  key: "offset",
-  fields: (shape) => ({
-    offset: z.number().min(-50).max(50).describe("how far it is grown, mm, -50 to 50; below 0 it is shrunk"),
-    join: joinField.optional().describe("corners of what is grown: miter or round; default miter"),
-    of: ofField(shape),
-  }),
+export const offsetShape: ShapeNode<OffsetShape<ShapeSpec>> = {
   draw({ offset: distance, join = OFFSET_DEFAULTS.join, of }, frame) {
     const drawn = frame.draw(of, ".of");
     requireRegion(drawn, frame.place(".of"), "cannot be grown or shrunk: give the region a ribbon instead");

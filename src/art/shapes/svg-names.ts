@@ -1,7 +1,7 @@
 /**
  * Which SVG files a shape is made of.
  */
-import type { ShapeSpec } from "./shape-spec.js";
+import type { ShapeSpec } from "../../design/shapes/shape-spec.js";
 
 /** A file's name, and where it stands in the document. */
 export interface SvgName {

@@ -1,44 +1,20 @@
 /**
  * The part of a shape on one side of a line, which goes on straight beyond its ends.
  */
-import { z } from "zod";
+
 import { AnnuletError } from "../../base/errors.js";
 import type { Point2 } from "../../base/math/point.js";
 import { findCrossing } from "../../base/math/polygon.js";
 import { TURN } from "../../base/units.js";
-import { pathData } from "../../design/path-schema.js";
+import type { ShapeSpec } from "../../design/shapes/shape-spec.js";
+import type { TrimShape } from "../../design/shapes/trim.js";
 import { fromGrid, type GridPath, type GridPoint } from "../../flat/grid.js";
 import { clipLinesTo, intersect } from "../../flat/polygons.js";
 import { LEAF_MORE_TILES, readArt } from "../read-art.js";
 import { requireSomething } from "./rules.js";
-import { ofField, type ShapeFrame, type ShapeNode } from "./shape-node.js";
-import type { ShapeSpec } from "./shape-spec.js";
+import type { ShapeFrame, ShapeNode } from "./shape-node.js";
 
-export interface TrimShape {
-  readonly trim: {
-    /** SVG path data of one open line. */
-    readonly along: string;
-    /** As one walks along the line, y being up. */
-    readonly keep: "left" | "right";
-  };
-  readonly of: ShapeSpec;
-}
-
-export const trimShape: ShapeNode<TrimShape> = {
-  key: "trim",
-  fields: (shape) => ({
-    trim: z
-      .strictObject({
-        along: pathData.describe(
-          "SVG path data of one open line, in the region's unit; it goes on straight beyond its ends",
-        ),
-        keep: z
-          .enum(["left", "right"])
-          .describe("the side that is kept, as one walks along the line from its start, +y being up"),
-      })
-      .describe("cuts the shape along a line"),
-    of: ofField(shape),
-  }),
+export const trimShape: ShapeNode<TrimShape<ShapeSpec>> = {
   draw({ trim, of }, frame) {
     const drawn = frame.draw(of, ".of");
     const paths = [...drawn.closed, ...drawn.open];

@@ -1,17 +1,13 @@
 /**
  * Everything that any of the shapes covers, and all their lines.
  */
+
+import type { ShapeSpec } from "../../design/shapes/shape-spec.js";
+import type { UnionShape } from "../../design/shapes/union.js";
 import { unite } from "../../flat/polygons.js";
-import { type ShapeNode, shapeList } from "./shape-node.js";
-import type { ShapeSpec } from "./shape-spec.js";
+import type { ShapeNode } from "./shape-node.js";
 
-export interface UnionShape {
-  readonly union: readonly ShapeSpec[];
-}
-
-export const unionShape: ShapeNode<UnionShape> = {
-  key: "union",
-  fields: (shape) => ({ union: shapeList(shape, 1).describe("shapes that become one, 1 to 200") }),
+export const unionShape: ShapeNode<UnionShape<ShapeSpec>> = {
   draw({ union }, { draw, budget, where }) {
     const parts = union.map((part, i) => draw(part, `.union[${i}]`));
     const rings = parts.flatMap(({ closed }) => closed);

@@ -5,15 +5,6 @@ import { AnnuletError } from "../../base/errors.js";
 import { type FileSource, loadFile } from "../../base/files.js";
 import { openTypeface, type Typeface } from "./typeface.js";
 
-/** What names a font that an npm package carries: `package:` and its path there, package first. */
-export const PACKAGE_FONT = "package:";
-
-/**
- * The font where none is named: an OFL font that annulet's own dependency carries. Of its weights this one
- * has the widest strokes but one: thin strokes are what small letters are cast badly for; common practice, no source.
- */
-export const DEFAULT_FONT = `${PACKAGE_FONT}@expo-google-fonts/nunito/800ExtraBold/Nunito_800ExtraBold.ttf`;
-
 /** A font's name and where it stands in the document. */
 export interface FontUse {
   readonly name: string;

@@ -1,30 +1,13 @@
 /**
  * A region whose art is a text, set in its tile as an SVG file is.
  */
-import { z } from "zod";
 import type { RegionsOf } from "../../design/areas.js";
+import type { TextArt } from "../../design/art/text-art.js";
 import type { Drawing } from "../svg/drawing.js";
 import type { FontUse } from "./load.js";
-import { textFields } from "./schema.js";
 import { setText } from "./set-text.js";
 import { textDrawing } from "./text-drawing.js";
 import type { Typeface } from "./typeface.js";
-
-export const textArtSchema = z
-  .strictObject({
-    ...textFields,
-    height: z
-      .number()
-      .min(0.3)
-      .max(20)
-      .optional()
-      .describe(
-        "height of capitals, mm, 0.3 to 20, instead of `fit` and `scale` in place; default as large as the place allows",
-      ),
-  })
-  .describe("a text instead of a path; fill does not apply");
-
-export type TextArt = z.output<typeof textArtSchema>;
 
 /** The fonts that regions name, each with its place. */
 export function textFonts(lists: readonly RegionsOf[]): FontUse[] {

@@ -1,12 +1,15 @@
 /**
  * Fits a pattern to a band: the solver of pattern/fit.ts on the band's real cross-section.
  */
+
 import type { Warn, Warning } from "../../base/errors.js";
 import { showLength } from "../../base/units.js";
 import { severalLanes } from "../../design/lanes.js";
-import { PATTERN_DEFAULTS, type PatternSpec } from "../../design/pattern.js";
+import { PATTERN_DEFAULTS } from "../../design/pattern/defaults.js";
+import type { PatternSpec } from "../../design/pattern/pattern.js";
+import type { ProfileSpec } from "../../design/profile/profile.js";
 import { meanSeatRadius } from "../profile/moments.js";
-import { buildOutline, type ProfileSpec } from "../profile/profile.js";
+import { buildOutline } from "../profile/profile.js";
 import { type Fit, type LaneFit, type MeasureSeat, STRETCH_LIMIT, solveFit } from "./fit.js";
 import { solveLanes } from "./fit-lanes.js";
 

@@ -10,7 +10,7 @@ import { AnnuletError } from "../../base/errors.js";
 import { narrowRoot, type Sample } from "../../base/math/root.js";
 import { showLength, TURN } from "../../base/units.js";
 import { type CycleSpec, cycleLength } from "../../design/cycle.js";
-import type { FitSpec } from "../../design/pattern.js";
+import type { FitSpec } from "../../design/pattern/fit.js";
 import { FULL_COVER, repeatNumbers, requireNumber } from "../../design/repeat-numbers.js";
 
 export { FULL_COVER } from "../../design/repeat-numbers.js";

@@ -5,8 +5,8 @@
  */
 import { AnnuletError, type Problem } from "../../base/errors.js";
 import { showLength } from "../../base/units.js";
+import type { ProfileSpec } from "../../design/profile/profile.js";
 import type { Misfit } from "./misfit.js";
-import type { ProfileSpec } from "./schema.js";
 
 /** Values are given to a thousandth of a millimetre, rounded down, so that the one named can be used. */
 const STEP = 0.001;

@@ -12,6 +12,7 @@ import {
   segmentStart,
 } from "../../base/math/curve.js";
 import { type RoundedLink, roundCorners } from "../../base/math/round-corners.js";
+import type { ProfileSpec } from "../../design/profile/profile.js";
 import { sketchBore } from "./bores/index.js";
 import { closeChain, isApart } from "./chain.js";
 import { explainMisfit } from "./explain.js";
@@ -19,7 +20,6 @@ import type { Frame } from "./form.js";
 import { LEAST_SEAT, SAME_POINT } from "./limits.js";
 import { Misfit } from "./misfit.js";
 import { sketchOutside } from "./outsides/index.js";
-import type { ProfileSpec } from "./schema.js";
 import { checkSizes } from "./sizes.js";
 import { checkWall } from "./wall.js";
 

@@ -6,11 +6,10 @@ import { flattenSegment, segmentStart } from "../../base/math/curve.js";
 import type { Point2 } from "../../base/math/point.js";
 import { findCrossing } from "../../base/math/polygon.js";
 import { showLength } from "../../base/units.js";
+import type { ProfileSpec } from "../../design/profile/profile.js";
 import { buildOutline, type ExactProfile } from "./outline.js";
-import type { ProfileSpec } from "./schema.js";
 
 export { buildOutline, type ExactProfile, type Rails } from "./outline.js";
-export { type ProfileSpec, profileSchema } from "./schema.js";
 
 /** A cross-section with its polyline. All lengths in mm. */
 export interface Profile extends ExactProfile {

@@ -2,8 +2,9 @@
  * Refuses sizes that are no lengths, or too large or too small to be drawn, before anything is built from them.
  */
 import { AnnuletError } from "../../base/errors.js";
-import { LARGEST_SIZE, LEAST_TOLERANCE } from "./limits.js";
-import type { ProfileSpec } from "./schema.js";
+import { LARGEST_SIZE } from "../../design/profile/limits.js";
+import type { ProfileSpec } from "../../design/profile/profile.js";
+import { LEAST_TOLERANCE } from "./limits.js";
 
 /** @throws AnnuletError `profile-not-finite` */
 export function checkSizes(spec: ProfileSpec, boreRadius: number, tolerance: number): void {

@@ -3,10 +3,10 @@
  */
 import { pointAt, segmentEnd, segmentLength, segmentStart } from "../../base/math/curve.js";
 import { showLength } from "../../base/units.js";
+import type { ProfileSpec } from "../../design/profile/profile.js";
 import type { BoreSketch, OutsideSketch } from "./form.js";
 import { LEAST_WALL, SAME_POINT } from "./limits.js";
 import { Misfit } from "./misfit.js";
-import type { ProfileSpec } from "./schema.js";
 
 /**
  * Metal between the nominal outside and the bore, at the ends and the middle of every piece: with both about w = 0, the

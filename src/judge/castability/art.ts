@@ -3,11 +3,11 @@
  */
 
 import { TURN } from "../../base/units.js";
+import type { RuleName } from "../../design/rules/rule-set.js";
 import { boxRing, ringBox } from "../../flat/box.js";
 import { type GridRegion, offset, ringArea, subtract } from "../../flat/polygons.js";
 import { type FlatArt, flatArt } from "../details/flat-art.js";
 import { type NarrowPlace, narrowest } from "../details/narrow.js";
-import type { RuleName } from "../rules/rule-set.js";
 import type { JudgedPiece, Measured, Place } from "./piece.js";
 
 type ArtRule = Extract<RuleName, "line" | "gap" | "island" | "groove" | "groove-depth" | "hole" | "bead">;

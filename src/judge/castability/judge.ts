@@ -4,8 +4,8 @@
 
 import type { Wrap } from "../../band/surface/wrap.js";
 import { degrees, showLength } from "../../base/units.js";
+import { RULE_NAMES, RULES, type RuleName, type RuleSet } from "../../design/rules/rule-set.js";
 import type { Finding, FindingPlace, RuleResult } from "../finding.js";
-import { RULE_NAMES, RULES, type RuleName, type RuleSet } from "../rules/rule-set.js";
 import { measureArt } from "./art.js";
 import type { JudgedPiece, Measured, Place } from "./piece.js";
 import { measureSolid } from "./solid.js";

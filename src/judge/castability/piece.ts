@@ -8,7 +8,7 @@ import type { Bead } from "../../beads/bead.js";
 import type { BeadRunReport } from "../../beads/bead-report.js";
 import type { Marks } from "../../marks/marks.js";
 import type { Mesh } from "../../mesh/mesh.js";
-import type { Pattern } from "../../pattern/pattern.js";
+import type { Pattern } from "../../pattern/laid-out.js";
 
 export interface JudgedPiece {
   readonly mesh: Mesh;

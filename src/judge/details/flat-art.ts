@@ -4,7 +4,7 @@
 import type { Point2 } from "../../base/math/point.js";
 import { type Grid, gridFor, toGrid } from "../../flat/grid.js";
 import { type GridRegion, offset, simplify, subtract, unite } from "../../flat/polygons.js";
-import type { Pattern } from "../../pattern/pattern.js";
+import type { Pattern } from "../../pattern/laid-out.js";
 import type { ReliefShape } from "../../relief/section.js";
 import { tileOutlines } from "../../relief/tile-outlines.js";
 

@@ -2,7 +2,7 @@
  * The whole band laid flat: the outlines of all that is raised, sunk and pierced.
  */
 import type { Point2 } from "../../base/math/point.js";
-import type { Pattern } from "../../pattern/pattern.js";
+import type { Pattern } from "../../pattern/laid-out.js";
 import { type FlatRings, tileOutlines } from "../../relief/tile-outlines.js";
 
 export interface UnrolledBand {

@@ -2,8 +2,8 @@
  * The catalogue of motifs as a sheet in SVG: each in three tiles, with its name, what it is for and what one sees.
  */
 
-import type { MotifEntry } from "../../art/motifs/list.js";
 import type { Point2 } from "../../base/math/point.js";
+import type { MotifEntry } from "../../design/motifs/list.js";
 import type { FlatTile } from "../../ring/flat-tile.js";
 import { PENS } from "./pens.js";
 import { drawRegions } from "./region-drawing.js";

@@ -2,10 +2,10 @@
  * What a printer asks of a mesh: how large it is, how many layers, how much of it hangs over.
  */
 import type { Point3 } from "../../base/math/point.js";
+import type { PrintSettings, PrintStance } from "../../design/print-settings.js";
 import { type Bounds, meshBounds } from "../../mesh/bounds.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { tiltOf } from "./lay-down.js";
-import type { PrintSettings, PrintStance } from "./settings.js";
 import { findUndersides, type UndersidePlace } from "./undersides.js";
 
 export interface PrintFigures {

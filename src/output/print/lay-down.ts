@@ -3,10 +3,10 @@
  */
 
 import { radians } from "../../base/units.js";
+import type { PrintSettings } from "../../design/print-settings.js";
 import { meshBounds } from "../../mesh/bounds.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { transformMesh } from "../../mesh/transform.js";
-import type { PrintSettings } from "./settings.js";
 
 /** Degrees by which a stance turns about x: the top of the ring, +y, goes up. Undefined where nothing is moved. */
 export function tiltOf({ stance, tilt }: Pick<PrintSettings, "stance" | "tilt">): number | undefined {

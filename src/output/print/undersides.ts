@@ -6,10 +6,10 @@
 import { AnnuletError } from "../../base/errors.js";
 import type { Point3 } from "../../base/math/point.js";
 import { radians } from "../../base/units.js";
+import { PRINT_DEFAULTS, PRINT_RANGES } from "../../design/print-settings.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { findRoot, singletons, unite } from "../../mesh/shells.js";
 import { requireSound } from "../../mesh/sound.js";
-import { PRINT_DEFAULTS, PRINT_RANGES } from "./settings.js";
 
 export interface UndersideOptions {
   /** Undersides that lean further from the upright than this are steep, degrees, 0 to 89. Default 45. */

@@ -8,13 +8,14 @@
 import { AnnuletError, type Warn } from "../../base/errors.js";
 import type { Point2 } from "../../base/math/point.js";
 import { radians, showLength } from "../../base/units.js";
+import type { EdgeSpec } from "../../design/pattern/edge.js";
 import { findCorners } from "../../flat/corners.js";
 import { toGrid } from "../../flat/grid.js";
 import { contains, type GridRegion, ringArea, subtract, unite } from "../../flat/polygons.js";
 import { type RunLine, runLines } from "../../flat/runs.js";
 import { copiesAlong, type Strip } from "../../flat/strip.js";
 import { isCyclic, type Walk, walkLine } from "../../flat/walk.js";
-import { EDGES, type EdgeSpec } from "./index.js";
+import { EDGES } from "./index.js";
 
 /** Corners and directions of an outline are felt over this share of a lobe. */
 const FEEL = 0.125;

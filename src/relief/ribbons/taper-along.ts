@@ -7,12 +7,12 @@
  */
 import { AnnuletError } from "../../base/errors.js";
 import type { StandsOn } from "../../design/cycle.js";
+import type { RibbonSpec } from "../../design/pattern/ribbon.js";
 import { type Chain, JOIN_REACH, joinLines, near } from "../../flat/chains.js";
 import { type GridPath, type GridPoint, shiftPath } from "../../flat/grid.js";
 import { type GridRegion, unite } from "../../flat/polygons.js";
 import { imagesOf, type Strip, steps } from "../../flat/strip.js";
 import type { Ribbon } from "../take-ribbon.js";
-import type { RibbonSpec } from "./schema.js";
 import { type TaperEnd, taperedRibbon, taperOf } from "./taper.js";
 
 export interface TaperedLines {

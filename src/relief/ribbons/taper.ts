@@ -6,10 +6,10 @@
  */
 import { chordCount } from "../../base/math/curve.js";
 import { TURN } from "../../base/units.js";
+import type { RibbonSpec } from "../../design/pattern/ribbon.js";
 import type { Chain } from "../../flat/chains.js";
 import type { GridPath, GridPoint } from "../../flat/grid.js";
 import { type Ends, type GridRegion, ringArea, unite } from "../../flat/polygons.js";
-import type { RibbonSpec } from "./schema.js";
 
 /** The width over the share of the line, from 0 to 1: [share, mm], shares rising from 0. */
 export type Taper = readonly (readonly [share: number, width: number])[];

@@ -3,26 +3,13 @@
  *
  * Over a disc it is the cap of a sphere: radius ρ = (L² + K²) / 2K for a rise K over the reach L.
  */
-import { z } from "zod";
 import { type Arc, chordCount } from "../../base/math/curve.js";
 import type { Point2 } from "../../base/math/point.js";
 import { showLength } from "../../base/units.js";
-import { edgeRadiusField, roundEdge } from "./edge-radius.js";
+import type { DomedSection } from "../../design/sections/domed.js";
+import { roundEdge } from "./edge-radius.js";
 import { misfit, type SectionForm } from "./section-form.js";
-import { draftField, foot, heightField, reachField, wallField } from "./wall.js";
-
-export const domedSectionSchema = z
-  .strictObject({
-    form: z.literal("domed").describe('"domed": a pillow, an arc of a circle from the outline to the height'),
-    height: heightField.describe("height above the seat where the dome ends, mm, above 0"),
-    wall: wallField,
-    radius: edgeRadiusField,
-    reach: reachField,
-    draft: draftField,
-  })
-  .describe("A pillow that rises from the outline.");
-
-export type DomedSection = z.output<typeof domedSectionSchema>;
+import { foot } from "./wall.js";
 
 export const domedSection: SectionForm<DomedSection> = {
   draw({ height, wall, radius: edge, reach, draft }, frame) {

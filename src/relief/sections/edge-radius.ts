@@ -1,7 +1,6 @@
 /**
  * The edge between a wall and the curve or flank that rises from it, rounded by an arc tangent to both.
  */
-import { z } from "zod";
 import {
   flattenSegment,
   type Line,
@@ -17,13 +16,6 @@ import type { Point2 } from "../../base/math/point.js";
 import { showLength } from "../../base/units.js";
 import { misfit, type SectionFrame, type SectionLine } from "./section-form.js";
 import { foot } from "./wall.js";
-
-export const edgeRadiusField = z
-  .number()
-  .min(0)
-  .max(10)
-  .default(0)
-  .describe("radius that rounds the edge between the wall and what rises from it, mm; needs a wall; default 0");
 
 export interface RoundedEdge {
   /** mm */

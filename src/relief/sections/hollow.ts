@@ -1,32 +1,13 @@
 /**
  * A dish: behind a rim, an arc of a circle falls from it and is level where it ends.
  */
-import { z } from "zod";
 import { chordCount } from "../../base/math/curve.js";
 import type { Point2 } from "../../base/math/point.js";
 import { showLength } from "../../base/units.js";
+import type { HollowSection } from "../../design/sections/hollow.js";
 import { edgeTooLarge } from "./flat.js";
 import { misfit, type SectionForm } from "./section-form.js";
-import { draftField, heightField, reachField, roundedWall, WALL_DEFAULTS } from "./wall.js";
-
-export const hollowSectionSchema = z
-  .strictObject({
-    form: z.literal("hollow").describe('"hollow": dished, the middle lower than the rim'),
-    height: heightField.describe("height of the rim above the seat, mm, above 0"),
-    dip: z.number().positive().max(10).describe("by how much the middle is lower than the rim, mm, below the height"),
-    round: z
-      .number()
-      .min(0)
-      .max(5)
-      .default(WALL_DEFAULTS.round)
-      .describe("radius of the rim's outer edge, mm, at most the height; default 0"),
-    rim: z.number().min(0).max(50).default(0).describe("width of the level rim behind its rounded edge, mm; default 0"),
-    reach: reachField,
-    draft: draftField,
-  })
-  .describe("A dish behind a rim.");
-
-export type HollowSection = z.output<typeof hollowSectionSchema>;
+import { roundedWall } from "./wall.js";
 
 export const hollowSection: SectionForm<HollowSection> = {
   draw({ height, dip, round, rim, reach, draft }, frame) {

@@ -4,41 +4,14 @@
  * With flanks at α, a nose of radius ρ takes ρ (1 / cos α − 1) off the peak L tan α and meets the flanks ρ sin α from the
  * middle. For a given rise K: L sin α − (K − ρ) cos α = ρ, so α = atan2(K − ρ, L) + asin(ρ / hypot(L, K − ρ)).
  */
-import { z } from "zod";
 import { type Arc, chordCount, type Line } from "../../base/math/curve.js";
 import { largestWhere } from "../../base/math/largest.js";
 import type { Point2 } from "../../base/math/point.js";
 import { radians, showLength } from "../../base/units.js";
-import { edgeRadiusField, roundEdge } from "./edge-radius.js";
+import type { RidgeSection } from "../../design/sections/ridge.js";
+import { roundEdge } from "./edge-radius.js";
 import { misfit, type SectionForm } from "./section-form.js";
-import { draftField, foot, heightField, wallField } from "./wall.js";
-
-export const ridgeSectionSchema = z
-  .strictObject({
-    form: z.literal("ridge").describe('"ridge": straight flanks that meet in a line along the middle'),
-    height: heightField
-      .optional()
-      .describe("height above the seat at the widest place, mm, above 0; narrower places are lower; or give slope"),
-    slope: z
-      .number()
-      .min(1)
-      .max(85)
-      .optional()
-      .describe("slope of the flanks, degrees from the seat, 1 to 85, instead of height"),
-    nose: z
-      .number()
-      .min(0)
-      .max(10)
-      .default(0)
-      .describe("radius that rounds the line where the region is widest, mm; narrower places stay sharp; default 0"),
-    wall: wallField,
-    radius: edgeRadiusField,
-    draft: draftField,
-  })
-  .refine(({ height, slope }) => (height === undefined) !== (slope === undefined), "give either height or slope")
-  .describe("Flanks that meet in a line along the middle.");
-
-export type RidgeSection = z.output<typeof ridgeSectionSchema>;
+import { foot } from "./wall.js";
 
 export const ridgeSection: SectionForm<RidgeSection> = {
   draw({ height, slope, nose, wall, radius, draft }, frame) {

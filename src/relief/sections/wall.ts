@@ -4,35 +4,9 @@
  * The drawn outline is where the wall, gone on straight, meets the level of its top. With draft δ it lies h tan δ
  * farther out at h below that.
  */
-import { z } from "zod";
 import { chordCount } from "../../base/math/curve.js";
 import type { Point2 } from "../../base/math/point.js";
 import { radians } from "../../base/units.js";
-
-export const WALL_DEFAULTS = { draft: 0, round: 0, bevel: 0 } as const;
-
-export const draftField = z
-  .number()
-  .min(0)
-  .max(60)
-  .default(WALL_DEFAULTS.draft)
-  .describe("draft of the walls: how far they lean in, degrees, 0 (upright) to 60; the foot grows; default 0");
-
-export const heightField = z.number().positive().max(10);
-
-export const wallField = z
-  .number()
-  .min(0)
-  .max(10)
-  .default(0)
-  .describe("height of the wall on which it stands, mm, 0 to less than the height; default 0: it rises from the seat");
-
-export const reachField = z
-  .number()
-  .positive()
-  .max(50)
-  .optional()
-  .describe("mm inside the outline where it ends; the rest is level; default the middle of the widest place");
 
 /** The foot of a wall of this height. Empty where it is upright or there is none. */
 export function foot(height: number, draft: number): Point2[] {

@@ -3,11 +3,11 @@
  */
 import { AnnuletError } from "../../base/errors.js";
 import type { Point2 } from "../../base/math/point.js";
+import type { WeaveSpec } from "../../design/pattern/weave.js";
 import type { Walk } from "../../flat/walk.js";
 import type { Crossing, Strand } from "./crossings.js";
 import { type Bridge, bridgeAt, type Meeting } from "./lift.js";
 import { type Order, passesAlong } from "./order.js";
-import type { WeaveSpec } from "./schema.js";
 
 /** Where a piece ends beneath another strand. */
 export interface UnderEnd {

@@ -8,7 +8,7 @@
  */
 import { AnnuletError } from "../../base/errors.js";
 import { showLength } from "../../base/units.js";
-import type { WeaveSpec } from "./schema.js";
+import type { WeaveSpec } from "../../design/pattern/weave.js";
 
 /** A crossing as its strand meets it, in the order along the strand. */
 export interface Meeting {

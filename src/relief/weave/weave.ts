@@ -7,6 +7,7 @@
 import { AnnuletError } from "../../base/errors.js";
 import { showLength } from "../../base/units.js";
 import type { DrawnRegion } from "../../beads/bead-lines.js";
+import type { WeaveSpec } from "../../design/pattern/weave.js";
 import { fromGrid, type GridPath, toGrid } from "../../flat/grid.js";
 import {
   clipAlong,
@@ -32,7 +33,6 @@ import { type Arc, cutStrands, stretchOf, type UnderEnd } from "./arcs.js";
 import { type Crossing, findCrossings, type Strand } from "./crossings.js";
 import { orderCrossings } from "./order.js";
 import { riseAlong } from "./rise.js";
-import type { WeaveSpec } from "./schema.js";
 
 /** A woven region with what its pieces share. */
 interface Member {

@@ -1,9 +1,10 @@
 /** What every motif of the catalogue keeps, over the whole range of its parameters. */
+
 import fc from "fast-check";
 import loadManifold, { type ManifoldToplevel } from "manifold-3d";
 import { beforeAll, describe, expect, it } from "vitest";
-import type { MotifEntry } from "../../../src/art/motifs/list.js";
 import { LEAST_DETAIL } from "../../../src/art/motifs/motif.js";
+import type { MotifEntry } from "../../../src/design/motifs/list.js";
 import { clipWithin, type GridRegion } from "../../../src/flat/polygons.js";
 import { areaOf, differenceArea, SEED } from "../../flat/strips.js";
 import { bordersOf, FINE, SMOOTH } from "./borders.js";

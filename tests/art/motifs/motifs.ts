@@ -1,7 +1,8 @@
 /** Motifs completed on strips, and random parameters for them. */
+
 import fc from "fast-check";
-import { listMotifs, type MotifEntry } from "../../../src/art/motifs/list.js";
 import { sampleRegion } from "../../../src/art/motifs/sample.js";
+import { listMotifs, type MotifEntry } from "../../../src/design/motifs/list.js";
 import type { GridRegion } from "../../../src/flat/polygons.js";
 import type { Strip } from "../../../src/flat/strip.js";
 import { completeArt } from "../../../src/relief/art.js";

@@ -2,10 +2,11 @@
  * Random trees of shapes against manifold-3d's CrossSection, whose polygons are worked on in C++ and in other units, and
  * single shapes against closed forms.
  */
+
 import fc from "fast-check";
 import loadManifold, { type CrossSection, type ManifoldToplevel } from "manifold-3d";
 import { beforeAll, describe, expect, it } from "vitest";
-import type { ShapeSpec } from "../../../src/art/shapes/shape-spec.js";
+import type { ShapeSpec } from "../../../src/design/shapes/shape-spec.js";
 import { circle, drawing, failureOf, SEED } from "../../flat/strips.js";
 import { box, drawShape } from "./shapes.js";
 

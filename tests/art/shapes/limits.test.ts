@@ -1,6 +1,7 @@
 /** Shapes made to stall are refused, each with its place; so are names that lead nowhere. */
+
 import { describe, expect, it } from "vitest";
-import type { ShapeSpec } from "../../../src/art/shapes/shape-spec.js";
+import type { ShapeSpec } from "../../../src/design/shapes/shape-spec.js";
 import { circle, failureOf } from "../../flat/strips.js";
 import { box, drawShape } from "./shapes.js";
 

@@ -1,7 +1,8 @@
 /** Shapes read and drawn for tests. */
+
 import type { DrawnPaths } from "../../../src/art/read-art.js";
 import { type DrawerOptions, ShapeDrawer } from "../../../src/art/shapes/draw-shape.js";
-import { shapeSchema } from "../../../src/art/shapes/index.js";
+import { shapeSchema } from "../../../src/design/shapes/shape.js";
 import { areaOf, collector, type StripInput, stripOf } from "../../flat/strips.js";
 
 export interface DrawInput extends StripInput, Omit<DrawerOptions, "warn"> {

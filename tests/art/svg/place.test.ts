@@ -1,8 +1,9 @@
 /** Where drawings come to stand in their tile. */
 import { describe, expect, it } from "vitest";
-import { type PlaceTile, placeDrawing, placeSchema } from "../../../src/art/svg/place.js";
+import { type PlaceTile, placeDrawing } from "../../../src/art/svg/place.js";
 import { determinant, mapPoint } from "../../../src/base/math/affine.js";
 import type { Point2 } from "../../../src/base/math/point.js";
+import { placeSchema } from "../../../src/design/art/art-place.js";
 
 /** A page of 100 × 50 px in a tile of 6 × 6 mm. */
 const page = { x: 0, y: 0, width: 100, height: 50 };

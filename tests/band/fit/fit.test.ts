@@ -3,8 +3,9 @@ import { describe, expect, it } from "vitest";
 import { type MeasureSeat, type SeatMeasure, solveFit, tileAt } from "../../../src/band/fit/fit.js";
 import { fitBand } from "../../../src/band/fit/fit-band.js";
 import { meanSeatRadius } from "../../../src/band/profile/moments.js";
-import { buildOutline, type ProfileSpec, profileSchema } from "../../../src/band/profile/profile.js";
-import { fitSchema } from "../../../src/design/pattern.js";
+import { buildOutline } from "../../../src/band/profile/profile.js";
+import { fitSchema } from "../../../src/design/pattern/fit.js";
+import { type ProfileSpec, profileSchema } from "../../../src/design/profile/profile.js";
 import { collector, failureOf, SEED } from "../../flat/strips.js";
 
 const asked = (spec: Readonly<Record<string, unknown>> = {}) => fitSchema.parse(spec);

@@ -2,9 +2,11 @@ import { describe, expect, test } from "vitest";
 import { z } from "zod";
 import { BORES } from "../../../src/band/profile/bores/index.js";
 import { largestThatFits } from "../../../src/band/profile/explain.js";
-import { OUTSIDES, type OutsideSpec } from "../../../src/band/profile/outsides/index.js";
-import { buildOutline, buildProfile, profileSchema } from "../../../src/band/profile/profile.js";
+import { OUTSIDES } from "../../../src/band/profile/outsides/index.js";
+import { buildOutline, buildProfile } from "../../../src/band/profile/profile.js";
 import { segmentLength } from "../../../src/base/math/curve.js";
+import type { OutsideSpec } from "../../../src/design/profile/outside.js";
+import { profileSchema } from "../../../src/design/profile/profile.js";
 import { failureOf, spec } from "./specs.js";
 
 /** What each form needs beyond its defaults; a new form must be entered here before this compiles. */

@@ -1,10 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bandVolume, outlineMoments } from "../../../src/band/profile/moments.js";
-import { buildProfile, type Profile, type ProfileSpec } from "../../../src/band/profile/profile.js";
+import { buildProfile, type Profile } from "../../../src/band/profile/profile.js";
 import { AnnuletError } from "../../../src/base/errors.js";
 import { pointAt, segmentEnd, segmentLength, segmentStart, tangentAt } from "../../../src/base/math/curve.js";
 import { findCrossing, polygonArea } from "../../../src/base/math/polygon.js";
+import type { ProfileSpec } from "../../../src/design/profile/profile.js";
 import { anySpec, boreRadius, failureOf, SEED, spec } from "./specs.js";
 
 const TOLERANCES = [0.05, 0.01, 0.001];

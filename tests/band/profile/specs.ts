@@ -1,6 +1,7 @@
 /** Random and named cross-sections for the profile's tests. */
+
 import fc from "fast-check";
-import { type ProfileSpec, profileSchema } from "../../../src/band/profile/profile.js";
+import { type ProfileSpec, profileSchema } from "../../../src/design/profile/profile.js";
 
 /** The seed of every property test. */
 export const SEED = 20261125;

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { fitBand } from "../../../src/band/fit/fit-band.js";
 import { buildProfile } from "../../../src/band/profile/profile.js";
 import { wrapSeat } from "../../../src/band/surface/wrap-seat.js";
-import { patternSchema } from "../../../src/design/pattern.js";
+import { patternSchema } from "../../../src/design/pattern/pattern.js";
 import { failureOf, spec } from "../profile/specs.js";
 import { BORE_RADIUS } from "./forms.js";
 

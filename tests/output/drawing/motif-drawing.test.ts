@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from "vitest";
-import { listMotifs } from "../../../src/art/motifs/list.js";
 import { sampleDesign } from "../../../src/art/motifs/sample.js";
+import { listMotifs } from "../../../src/design/motifs/list.js";
 import { drawMotifs, type MotifSample } from "../../../src/output/drawing/motif-drawing.js";
 import { flatTile } from "../../../src/ring/flat-tile.js";
 import { covered, ofClass, onlyClass, parseSvg, sheetSize } from "./raster.js";

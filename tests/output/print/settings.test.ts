@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
+import { PRINT_DEFAULTS } from "../../../src/design/print-settings.js";
 import { readDesign } from "../../../src/design/read.js";
-import { PRINT_DEFAULTS, printSettings } from "../../../src/output/print/settings.js";
+import { printSettings } from "../../../src/output/print/settings.js";
 import { plainBand } from "../../design/documents.js";
 import { failureOf } from "../../support/failure-of.js";
 

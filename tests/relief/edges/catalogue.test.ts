@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { EDGES, type EdgeName } from "../../../src/relief/edges/index.js";
+import type { EdgeName } from "../../../src/design/pattern/edge.js";
+import { EDGES } from "../../../src/relief/edges/index.js";
 
 const names = Object.keys(EDGES) as EdgeName[];
 

@@ -2,7 +2,7 @@ import { Resvg } from "@resvg/resvg-js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { friezeGroup } from "../../../src/base/frieze/symmetry.js";
-import { regionSchema } from "../../../src/design/pattern.js";
+import { regionSchema } from "../../../src/design/pattern/region.js";
 import { fromGrid, operatePath } from "../../../src/flat/grid.js";
 import { clipAlong, ringArea } from "../../../src/flat/polygons.js";
 import { completeArt } from "../../../src/relief/art.js";

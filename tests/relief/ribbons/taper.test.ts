@@ -1,10 +1,10 @@
 import { Resvg } from "@resvg/resvg-js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { ribbonSchema } from "../../../src/design/pattern/ribbon.js";
 import { fromGrid } from "../../../src/flat/grid.js";
 import { clipAlong } from "../../../src/flat/polygons.js";
 import { completeArt } from "../../../src/relief/art.js";
-import { ribbonSchema } from "../../../src/relief/ribbons/schema.js";
 import { taperOf, widestOf } from "../../../src/relief/ribbons/taper.js";
 import { areaOf, collector, differenceArea, failureOf, region, type StripInput, stripOf } from "../../flat/strips.js";
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { drawSection, SECTIONS, type SectionSpec, sectionSchema } from "../../../src/relief/sections/index.js";
+import { type SectionSpec, sectionSchema } from "../../../src/design/sections/section.js";
+import { drawSection, SECTIONS } from "../../../src/relief/sections/index.js";
 import { heightAt } from "../../../src/relief/sections/section-form.js";
 import { failureOf } from "../../flat/strips.js";
 

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { build } from "annulet";
 import { describe, expect, it } from "vitest";
-import { regionSchema } from "../../../src/design/pattern.js";
+import { regionSchema } from "../../../src/design/pattern/region.js";
 import { signedVolume } from "../../../src/mesh/volume.js";
 import { completeArt } from "../../../src/relief/art.js";
 import type { ReliefShape } from "../../../src/relief/section.js";

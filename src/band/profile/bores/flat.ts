@@ -1,24 +1,7 @@
 /** A cylindrical bore. */
-import { z } from "zod";
+
+import type { FlatBoreSpec } from "../../../design/profile/bores/flat.js";
 import type { BoreForm } from "../form.js";
-import { EDGE_DEFAULT } from "../limits.js";
-
-export const FLAT_BORE_DEFAULTS = { edge: EDGE_DEFAULT } as const;
-
-export const flatBoreSchema = z
-  .strictObject({
-    form: z.literal("flat"),
-    edge: z
-      .number()
-      .min(0)
-      .default(FLAT_BORE_DEFAULTS.edge)
-      .describe(
-        "Radius of the rounded inner edges, mm, 0 (sharp) or more; default 0.2, above the 0.125 castings need.",
-      ),
-  })
-  .describe("A cylindrical bore.");
-
-export type FlatBoreSpec = z.output<typeof flatBoreSchema>;
 
 export const flatBore: BoreForm<FlatBoreSpec> = {
   sketch({ edge }, { halfWidth, boreRadius }) {

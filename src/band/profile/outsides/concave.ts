@@ -1,30 +1,8 @@
 /** A hollow outside: a circular arc, lowest in the middle. */
-import { z } from "zod";
 import { arcBySagitta } from "../../../base/math/curve.js";
+import type { ConcaveSpec } from "../../../design/profile/outsides/concave.js";
 import type { OutsideForm } from "../form.js";
-import { EDGE_DEFAULT } from "../limits.js";
 import { Misfit } from "../misfit.js";
-
-/** Dip in mm: common practice, no source. */
-export const CONCAVE_DEFAULTS = { dip: 0.3, edge: EDGE_DEFAULT } as const;
-
-export const concaveSchema = z
-  .strictObject({
-    form: z.literal("concave"),
-    dip: z
-      .number()
-      .min(0)
-      .default(CONCAVE_DEFAULTS.dip)
-      .describe("By how much the middle lies under the edges, mm, 0 to half the width; default 0.3."),
-    edge: z
-      .number()
-      .min(0)
-      .default(CONCAVE_DEFAULTS.edge)
-      .describe("Radius of the rounded outer edges, mm, 0 (sharp) or more; default 0.2."),
-  })
-  .describe("A hollow, lowest in the middle; the pattern sits on all of it between the edges.");
-
-export type ConcaveSpec = z.output<typeof concaveSchema>;
 
 export const concave: OutsideForm<ConcaveSpec> = {
   sketch({ dip, edge }, { halfWidth, top }) {

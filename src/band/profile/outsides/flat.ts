@@ -1,22 +1,7 @@
 /** A cylindrical outside. */
-import { z } from "zod";
+
+import type { FlatOutsideSpec } from "../../../design/profile/outsides/flat.js";
 import type { OutsideForm } from "../form.js";
-import { EDGE_DEFAULT } from "../limits.js";
-
-export const FLAT_OUTSIDE_DEFAULTS = { edge: EDGE_DEFAULT } as const;
-
-export const flatOutsideSchema = z
-  .strictObject({
-    form: z.literal("flat"),
-    edge: z
-      .number()
-      .min(0)
-      .default(FLAT_OUTSIDE_DEFAULTS.edge)
-      .describe("Radius of the rounded outer edges, mm, 0 (sharp) or more; default 0.2."),
-  })
-  .describe("A cylindrical outside; the pattern sits on all of it between the edges.");
-
-export type FlatOutsideSpec = z.output<typeof flatOutsideSchema>;
 
 export const flatOutside: OutsideForm<FlatOutsideSpec> = {
   sketch({ edge }, { halfWidth, top }) {

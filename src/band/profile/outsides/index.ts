@@ -1,27 +1,14 @@
 /** The catalogue of outsides. A new one is a file here, and a line in each of the two lists. */
-import { z } from "zod";
+
+import type { OutsideSpec } from "../../../design/profile/outside.js";
 import type { Frame, OutsideForm, OutsideSketch } from "../form.js";
-import { bevelled, bevelledSchema } from "./bevelled.js";
-import { channel, channelSchema } from "./channel.js";
-import { concave, concaveSchema } from "./concave.js";
-import { domed, domedSchema } from "./domed.js";
-import { flatOutside, flatOutsideSchema } from "./flat.js";
-import { free, freeSchema } from "./free.js";
-import { knife, knifeSchema } from "./knife.js";
-
-export const outsideSchema = z
-  .discriminatedUnion("form", [
-    flatOutsideSchema,
-    domedSchema,
-    channelSchema,
-    bevelledSchema,
-    concaveSchema,
-    knifeSchema,
-    freeSchema,
-  ])
-  .describe("The outside of the band.");
-
-export type OutsideSpec = z.output<typeof outsideSchema>;
+import { bevelled } from "./bevelled.js";
+import { channel } from "./channel.js";
+import { concave } from "./concave.js";
+import { domed } from "./domed.js";
+import { flatOutside } from "./flat.js";
+import { free } from "./free.js";
+import { knife } from "./knife.js";
 
 export const OUTSIDES: { readonly [Form in OutsideSpec["form"]]: OutsideForm<Extract<OutsideSpec, { form: Form }>> } = {
   flat: flatOutside,

@@ -1,0 +1,68 @@
+/**
+ * Where a drawing stands in its tile: the document's `place`.
+ */
+import { z } from "zod";
+
+export const PLACE_DEFAULTS = { by: "page", anchor: "centre", scale: 1, turn: 0, mirror: false } as const;
+
+/** Points of the drawing that may stand at a place. */
+const anchorNames = [
+  "centre",
+  "left",
+  "right",
+  "top",
+  "bottom",
+  "top-left",
+  "top-right",
+  "bottom-left",
+  "bottom-right",
+] as const;
+
+export type AnchorName = (typeof anchorNames)[number];
+
+const side = z.number().positive().max(1000);
+
+const coordinate = z.number().min(-1000).max(1000);
+
+export const placeSchema = z
+  .strictObject({
+    by: z
+      .enum(["page", "art"])
+      .default(PLACE_DEFAULTS.by)
+      .describe(
+        "what is placed: page (the file's width, height and viewBox, with the margins drawn) or art (the box round what is painted); a file without page goes by its art; default page",
+      ),
+    fit: z
+      .union([z.tuple([side, side]), z.literal("drawn")])
+      .optional()
+      .describe(
+        "width and height, in the region's unit, of the box that the drawing fills as far as its proportions allow, or drawn (the file's own size in mm, px being 1/96 inch); default the whole tile",
+      ),
+    anchor: z
+      .enum(anchorNames)
+      .default(PLACE_DEFAULTS.anchor)
+      .describe("point of the drawing that stands at `at`: centre, left, top-right …; default centre"),
+    scale: z
+      .number()
+      .min(0.001)
+      .max(1000)
+      .default(PLACE_DEFAULTS.scale)
+      .describe("factor on the fitted size, 0.001 to 1000; default 1"),
+    at: z
+      .tuple([coordinate, coordinate])
+      .optional()
+      .describe("where the anchor stands, x and y in the region's unit; default the middle of the tile"),
+    turn: z
+      .number()
+      .min(-360)
+      .max(360)
+      .default(PLACE_DEFAULTS.turn)
+      .describe("degrees counter-clockwise about the anchor, after fitting, -360 to 360; default 0"),
+    mirror: z
+      .boolean()
+      .default(PLACE_DEFAULTS.mirror)
+      .describe("whether left and right are swapped, before turning; default false"),
+  })
+  .describe("where the drawing stands in the tile; default filling it, centred");
+
+export type PlaceSpec = z.infer<typeof placeSchema>;

@@ -1,0 +1,23 @@
+/**
+ * The motif crescent-row: what it is called and what may be changed.
+ */
+import { z } from "zod";
+import type { MotifFacts } from "./facts.js";
+import { count, share } from "./parameter.js";
+
+const parameters = z.strictObject({
+  crescents: count("crescents along the tile", [1, 3, 2]),
+  size: share("height of the crescents, share of the tile's", [0.6, 0.9, 0.84]),
+  thickness: share(
+    "thickness of their backs, share of their radius (of three quarters of the room along the band where that is less)",
+    [0.4, 0.58, 0.5],
+  ),
+});
+
+export const crescentRowMotif = {
+  name: "crescent-row",
+  summary: "crescents that open along the band, one behind the other",
+  group: "p11m",
+  aspect: { natural: 1, least: 0.8, most: 1.05 },
+  parameters,
+} as const satisfies MotifFacts;

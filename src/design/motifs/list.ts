@@ -1,0 +1,62 @@
+/**
+ * The catalogue as plain data: what programs print and editors offer. Read from the schemas, so that it cannot differ.
+ */
+
+import { z } from "zod";
+import type { FriezeName } from "../../base/frieze/symmetry.js";
+import { motifFacts } from "./catalogue.js";
+import type { MotifAspects, MotifFacts, MotifRibbon } from "./facts.js";
+
+export interface MotifParameterEntry {
+  readonly name: string;
+  /** What it is, with its unit, range and default. */
+  readonly description: string;
+  readonly least: number;
+  readonly most: number;
+  readonly default: number;
+  /** Whole numbers only, multiples of this; left out where any number will do. */
+  readonly step?: number;
+}
+
+export interface MotifEntry {
+  /** By which documents call it. */
+  readonly name: string;
+  /** What one sees. */
+  readonly summary: string;
+  /** The richest frieze group that a pattern of it alone may have. */
+  readonly group: FriezeName;
+  /** Heights of the tile over its width. */
+  readonly aspect: MotifAspects;
+  /** The ribbon that its lines are meant for; left out where it is filled. */
+  readonly ribbon?: MotifRibbon;
+  readonly parameters: readonly MotifParameterEntry[];
+}
+
+const facts: readonly MotifFacts[] = motifFacts;
+
+/** Every motif of the catalogue with its parameters. */
+export function listMotifs(): MotifEntry[] {
+  return facts.map(({ name, summary, group, aspect, ribbon, parameters }) => ({
+    ...{ name, summary, group, aspect },
+    ...(ribbon === undefined ? {} : { ribbon }),
+    parameters: parametersOf(parameters),
+  }));
+}
+
+function parametersOf(parameters: MotifFacts["parameters"]): MotifParameterEntry[] {
+  const { properties = {} } = z.toJSONSchema(parameters, { io: "input" });
+  return Object.entries(properties).map(([name, field]) => {
+    const {
+      description = "",
+      minimum,
+      maximum,
+      default: standard,
+      type,
+      multipleOf,
+    } = field as z.core.JSONSchema.Schema;
+    return {
+      ...{ name, description, least: minimum as number, most: maximum as number, default: standard as number },
+      ...(type === "integer" ? { step: multipleOf ?? 1 } : {}),
+    };
+  });
+}

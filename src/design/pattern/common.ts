@@ -1,0 +1,17 @@
+/**
+ * Fields that several parts of the pattern share.
+ */
+import { z } from "zod";
+import { type FriezeName, friezeGroups } from "../../base/frieze/symmetry.js";
+import { drawingUnit } from "../path-schema.js";
+import { PATTERN_DEFAULTS } from "./defaults.js";
+
+export const friezeNames = friezeGroups.map((group) => group.name) as [FriezeName, ...FriezeName[]];
+
+export const lengthUnit = drawingUnit
+  .default(PATTERN_DEFAULTS.region.unit)
+  .describe(
+    "unit of the path, of the shape or of the drawing's place: tile (a tile is 1 wide and `aspect` high) or mm; default tile",
+  );
+
+export const symmetry = z.enum(friezeNames).default(PATTERN_DEFAULTS.symmetry);

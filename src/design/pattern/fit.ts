@@ -1,0 +1,27 @@
+/**
+ * How many tiles go round and what gives way.
+ */
+import { z } from "zod";
+import { PATTERN_DEFAULTS } from "./defaults.js";
+
+export const fitSchema = z.strictObject({
+  repeats: z
+    .union([z.literal("auto"), z.int().min(1).max(1000)])
+    .default(PATTERN_DEFAULTS.fit.repeats)
+    .describe("tiles around the band: auto (the number nearest to the drawn band) or 1 to 1000; default auto"),
+  rows: z.int().min(1).max(50).default(PATTERN_DEFAULTS.fit.rows).describe("rows of tiles across the band; default 1"),
+  aspect: z
+    .number()
+    .min(0.05)
+    .max(20)
+    .default(PATTERN_DEFAULTS.fit.aspect)
+    .describe("height of a tile over its width, 0.05 to 20; default 1 (square)"),
+  hold: z
+    .enum(["tile", "band"])
+    .default(PATTERN_DEFAULTS.fit.hold)
+    .describe(
+      "tile: the tile keeps its aspect and the band's width follows; band: the band stays and the tile stretches; default tile",
+    ),
+});
+
+export type FitSpec = z.infer<typeof fitSchema>;

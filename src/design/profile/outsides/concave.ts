@@ -1,0 +1,26 @@
+/**
+ * A concave outside: its fields.
+ */
+import { z } from "zod";
+import { EDGE_DEFAULT } from "../../../design/profile/limits.js";
+
+/** Dip in mm: common practice, no source. */
+export const CONCAVE_DEFAULTS = { dip: 0.3, edge: EDGE_DEFAULT } as const;
+
+export const concaveSchema = z
+  .strictObject({
+    form: z.literal("concave"),
+    dip: z
+      .number()
+      .min(0)
+      .default(CONCAVE_DEFAULTS.dip)
+      .describe("By how much the middle lies under the edges, mm, 0 to half the width; default 0.3."),
+    edge: z
+      .number()
+      .min(0)
+      .default(CONCAVE_DEFAULTS.edge)
+      .describe("Radius of the rounded outer edges, mm, 0 (sharp) or more; default 0.2."),
+  })
+  .describe("A hollow, lowest in the middle; the pattern sits on all of it between the edges.");
+
+export type ConcaveSpec = z.output<typeof concaveSchema>;

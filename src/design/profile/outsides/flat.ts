@@ -1,0 +1,20 @@
+/**
+ * A cylindrical outside: its fields.
+ */
+import { z } from "zod";
+import { EDGE_DEFAULT } from "../../../design/profile/limits.js";
+
+export const FLAT_OUTSIDE_DEFAULTS = { edge: EDGE_DEFAULT } as const;
+
+export const flatOutsideSchema = z
+  .strictObject({
+    form: z.literal("flat"),
+    edge: z
+      .number()
+      .min(0)
+      .default(FLAT_OUTSIDE_DEFAULTS.edge)
+      .describe("Radius of the rounded outer edges, mm, 0 (sharp) or more; default 0.2."),
+  })
+  .describe("A cylindrical outside; the pattern sits on all of it between the edges.");
+
+export type FlatOutsideSpec = z.output<typeof flatOutsideSchema>;

@@ -1,0 +1,31 @@
+/**
+ * Two slopes that meet in a ridge: their fields.
+ */
+import { z } from "zod";
+import { EDGE_DEFAULT } from "../../../design/profile/limits.js";
+
+/** Rise in mm: common practice, no source. Ridge as the other edges. */
+export const KNIFE_DEFAULTS = { rise: 0.6, ridge: EDGE_DEFAULT, edge: EDGE_DEFAULT } as const;
+
+export const knifeSchema = z
+  .strictObject({
+    form: z.literal("knife"),
+    rise: z
+      .number()
+      .min(0)
+      .default(KNIFE_DEFAULTS.rise)
+      .describe("Height of the sharp ridge above the side walls' top, mm, 0 or more; default 0.6."),
+    ridge: z
+      .number()
+      .min(0)
+      .default(KNIFE_DEFAULTS.ridge)
+      .describe("Radius of the ridge's nose, mm, 0 (sharp) or more; it lowers the ridge; default 0.2."),
+    edge: z
+      .number()
+      .min(0)
+      .default(KNIFE_DEFAULTS.edge)
+      .describe("Radius of the rounded outer edges, mm, 0 (sharp) or more; default 0.2."),
+  })
+  .describe("Two slopes that meet in a ridge; the pattern sits on both and over the nose.");
+
+export type KnifeSpec = z.output<typeof knifeSchema>;

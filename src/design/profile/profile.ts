@@ -1,0 +1,28 @@
+/**
+ * The `profile` part of a design document: the band's cross-section.
+ */
+import { z } from "zod";
+import { boreSchema } from "./bore.js";
+import { LARGEST_SIZE } from "./limits.js";
+import { outsideSchema } from "./outside.js";
+
+export const profileSchema = z
+  .strictObject({
+    width: z
+      .number()
+      .positive()
+      .max(LARGEST_SIZE)
+      .describe("Width of the band along the finger axis, mm, above 0 and at most 1000; no default."),
+    thickness: z
+      .number()
+      .positive()
+      .max(LARGEST_SIZE)
+      .describe(
+        "From the bore's narrowest circle to the outside's highest nominal point, mm, above 0 and at most 1000; no default.",
+      ),
+    bore: boreSchema,
+    outside: outsideSchema,
+  })
+  .describe("The band's cross-section.");
+
+export type ProfileSpec = z.output<typeof profileSchema>;

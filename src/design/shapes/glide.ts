@@ -1,0 +1,26 @@
+/**
+ * A shape and its glide image: mirrored in a line and moved along it.
+ */
+import { z } from "zod";
+import { type AxisPoints, axisField, ofField } from "./fields.js";
+import type { ShapeKind } from "./kind.js";
+
+export interface GlideShape<Inner> {
+  readonly glide: AxisPoints;
+  /** In the region's unit. */
+  readonly by: number;
+  readonly of: Inner;
+}
+
+export const glideKind = {
+  key: "glide",
+  fields: (shape: z.ZodType) => ({
+    glide: axisField.describe("two points of the glide line, [[x, y], [x, y]], in the region's unit"),
+    by: z
+      .number()
+      .min(-1000)
+      .max(1000)
+      .describe("how far the image is moved along the line, towards its second point, in the region's unit"),
+    of: ofField(shape),
+  }),
+} as const satisfies ShapeKind;

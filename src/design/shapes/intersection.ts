@@ -1,0 +1,19 @@
+/**
+ * What all the shapes cover together. Lines of the first are kept as far as they lie in all the others.
+ */
+import type { z } from "zod";
+import { shapeList } from "./fields.js";
+import type { ShapeKind } from "./kind.js";
+
+export interface IntersectionShape<Inner> {
+  readonly intersection: readonly Inner[];
+}
+
+export const intersectionKind = {
+  key: "intersection",
+  fields: (shape: z.ZodType) => ({
+    intersection: shapeList(shape, 2).describe(
+      "what all these shapes cover together, 2 to 200; the first may be lines, kept as far as they lie in the others",
+    ),
+  }),
+} as const satisfies ShapeKind;

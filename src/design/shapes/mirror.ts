@@ -1,0 +1,19 @@
+/**
+ * A shape and its mirror image in a line.
+ */
+import type { z } from "zod";
+import { type AxisPoints, axisField, ofField } from "./fields.js";
+import type { ShapeKind } from "./kind.js";
+
+export interface MirrorShape<Inner> {
+  readonly mirror: AxisPoints;
+  readonly of: Inner;
+}
+
+export const mirrorKind = {
+  key: "mirror",
+  fields: (shape: z.ZodType) => ({
+    mirror: axisField.describe("two points of the mirror line, [[x, y], [x, y]], in the region's unit"),
+    of: ofField(shape),
+  }),
+} as const satisfies ShapeKind;

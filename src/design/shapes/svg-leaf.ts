@@ -1,0 +1,31 @@
+/**
+ * A leaf: an SVG file, placed in the tile.
+ */
+
+import { z } from "zod";
+import { type PlaceSpec, placeSchema } from "../art/art-place.js";
+import type { DrawingUnit } from "../path-schema.js";
+import { unitField } from "./fields.js";
+import type { ShapeKind } from "./kind.js";
+
+export interface SvgShape {
+  /** The file's name. */
+  readonly svg: string;
+  /** Default: filling the tile, centred. */
+  readonly place?: Partial<PlaceSpec> | undefined;
+  /** Unit of the place. Default: the region's. */
+  readonly unit?: DrawingUnit | undefined;
+}
+
+export const svgKind = {
+  key: "svg",
+  fields: () => ({
+    svg: z
+      .string()
+      .min(1)
+      .max(300)
+      .describe("name of an SVG file; the command line looks in the design's folder and below"),
+    place: placeSchema.optional(),
+    unit: unitField,
+  }),
+} as const satisfies ShapeKind;

@@ -1,0 +1,34 @@
+/**
+ * The part of a shape on one side of a line, which goes on straight beyond its ends.
+ */
+import { z } from "zod";
+import { pathData } from "../path-schema.js";
+import { ofField } from "./fields.js";
+import type { ShapeKind } from "./kind.js";
+
+export interface TrimShape<Inner> {
+  readonly trim: {
+    /** SVG path data of one open line. */
+    readonly along: string;
+    /** As one walks along the line, y being up. */
+    readonly keep: "left" | "right";
+  };
+  readonly of: Inner;
+}
+
+export const trimKind = {
+  key: "trim",
+  fields: (shape: z.ZodType) => ({
+    trim: z
+      .strictObject({
+        along: pathData.describe(
+          "SVG path data of one open line, in the region's unit; it goes on straight beyond its ends",
+        ),
+        keep: z
+          .enum(["left", "right"])
+          .describe("the side that is kept, as one walks along the line from its start, +y being up"),
+      })
+      .describe("cuts the shape along a line"),
+    of: ofField(shape),
+  }),
+} as const satisfies ShapeKind;

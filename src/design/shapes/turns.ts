@@ -1,0 +1,26 @@
+/**
+ * Copies turned about a point, evenly spread over a full turn, the drawn one among them.
+ */
+import { z } from "zod";
+import type { Point2 } from "../../base/math/point.js";
+import { ofField, pointField } from "./fields.js";
+import type { ShapeKind } from "./kind.js";
+
+export interface TurnsShape<Inner> {
+  /** Copies in a full turn. */
+  readonly turns: number;
+  /** Default: the tile's middle. */
+  readonly about?: Point2 | undefined;
+  readonly of: Inner;
+}
+
+export const turnsKind = {
+  key: "turns",
+  fields: (shape: z.ZodType) => ({
+    turns: z.int().min(2).max(360).describe("copies in a full turn, the drawn one among them, 2 to 360"),
+    about: pointField
+      .optional()
+      .describe("turns: the point they turn about, in the region's unit; default the middle of the tile"),
+    of: ofField(shape),
+  }),
+} as const satisfies ShapeKind;
