@@ -3,8 +3,8 @@
  * files come after: a build does not write any.
  */
 
+import { makeBand } from "../src/band/band.js";
 import { fitBand } from "../src/band/fit/fit-band.js";
-import { buildProfile } from "../src/band/profile/profile.js";
 import { wrapSeat } from "../src/band/surface/wrap-seat.js";
 import { readDesign } from "../src/design/read.js";
 import { checkSolid } from "../src/judge/gate.js";
@@ -45,7 +45,7 @@ export async function timeStages(document: unknown, effort: Effort): Promise<Sta
   const fit = await stage("fit", () => fitBand(art, { profile: design.profile, boreRadius, tolerance, warn }));
   const width = fit?.bandWidth ?? design.profile.width;
   const profile = await stage("profile", () =>
-    buildProfile({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE),
+    makeBand({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE),
   );
   const pattern = await stage("pattern", () =>
     art && fit ? completePattern(art, beadRuns, fit, { profile, tolerance, warn }) : noPattern(beadRuns),

@@ -3,7 +3,7 @@
  * before the timing. The bodies of a unit are built before the timing like those of the whole ring.
  */
 
-import type { Wrap } from "../src/band/surface/wrap.js";
+import type { BandSurface } from "../src/band/surface/surface.js";
 import type { RoundSymmetry, Stretch } from "../src/base/math/round.js";
 import { TURN } from "../src/base/units.js";
 import type { Mesh } from "../src/mesh/mesh.js";
@@ -33,7 +33,7 @@ export interface UnionTiming extends Timing {
 
 /** A ring's parts, with the bodies of the whole ring. */
 export interface UnionParts extends Parts, Bodies {
-  readonly wrap: Wrap;
+  readonly wrap: BandSurface;
 }
 
 interface UnionTask extends Task<Mesh> {

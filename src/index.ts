@@ -5,8 +5,9 @@ export type { Fit, FitCandidate, LaneFit } from "./band/fit/fit.js";
 export { bandSurface, bandVolume } from "./band/profile/moments.js";
 export { buildProfile, type Profile } from "./band/profile/profile.js";
 export type { Develop } from "./band/surface/develop.js";
+export { type RevolvedOptions, revolvedSurface } from "./band/surface/revolved.js";
 export type { StretchRange, StretchReport } from "./band/surface/stretch.js";
-export { makeWrap, type Wrap, type WrapOptions } from "./band/surface/wrap.js";
+export type { BandSurface } from "./band/surface/surface.js";
 export {
   AnnuletError,
   type AnnuletErrorOptions,

@@ -11,6 +11,9 @@ export const MM3_PER_CM3 = 1000;
 /** One full turn in radians. */
 export const TURN = 2 * Math.PI;
 
+/** θ of the top of the ring, radians from +x. */
+export const TOP = TURN / 4;
+
 /** Degrees to radians. */
 export function radians(degrees: number): number {
   return (degrees * Math.PI) / 180;

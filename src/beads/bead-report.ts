@@ -2,7 +2,7 @@
  * What bead runs came to, and what is to be said against them.
  */
 
-import type { Wrap } from "../band/surface/wrap.js";
+import type { BandSurface } from "../band/surface/surface.js";
 import type { Warn } from "../base/errors.js";
 import type { Bead } from "./bead.js";
 import type { LineChoice, PlacedRun, StretchSpacing } from "./bead-run.js";
@@ -136,7 +136,7 @@ export function warnSpacing({ run, path, spacing, ratioMin, ratioMax }: BeadRunR
 }
 
 /** Warns where beads of different runs crowd each other. */
-export function warnCrowded(crowded: readonly Bead[], wrap: Wrap, warn: Warn): void {
+export function warnCrowded(crowded: readonly Bead[], wrap: BandSurface, warn: Warn): void {
   if (crowded.length === 0) return;
   warn({
     code: "beads-crowded",
@@ -151,7 +151,7 @@ export function warnCrowded(crowded: readonly Bead[], wrap: Wrap, warn: Warn): v
 export function warnPinched(
   { run, path }: Pick<BeadRunReport, "run" | "path">,
   pinched: readonly Bead[],
-  wrap: Wrap,
+  wrap: BandSurface,
   warn: Warn,
 ): void {
   if (pinched.length === 0) return;
@@ -164,7 +164,7 @@ export function warnPinched(
   });
 }
 
-function placeOf({ centre }: Bead, wrap: Wrap): string {
+function placeOf({ centre }: Bead, wrap: BandSurface): string {
   const [u, v] = wrap.inverse(...centre);
   return `u ${u.toFixed(2)}, v ${v.toFixed(2)} mm`;
 }

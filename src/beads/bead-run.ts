@@ -6,7 +6,7 @@
  * at corners and junctions, part a line into stretches that are spaced one by one.
  */
 
-import type { Wrap } from "../band/surface/wrap.js";
+import type { BandSurface } from "../band/surface/surface.js";
 import { AnnuletError } from "../base/errors.js";
 import type { Point3 } from "../base/math/point.js";
 import { TURN } from "../base/units.js";
@@ -16,7 +16,7 @@ import { sideAt } from "../flat/walk.js";
 import type { Bead } from "./bead.js";
 import { type BeadSizes, type BeadSizesOptions, beadSizes } from "./bead-sizes.js";
 import { clearOf, fitStretch, nearestCount, type StretchEnd, type StretchFit } from "./bead-stretch.js";
-import { type BeadCircle, type BeadTrack, circleTrack, seatTrack } from "./bead-track.js";
+import { type BeadRound, type BeadTrack, roundTrack, seatTrack } from "./bead-track.js";
 
 export interface BeadRunOptions extends BeadSizesOptions {
   /** Wanted spacing over diameter. */
@@ -78,18 +78,19 @@ const PINCH = 0.15;
  *
  * @throws AnnuletError `bead-line-too-short`, `too-many-beads`, `beads-uneven`
  */
-export function placeOnSeat(line: RunLine, wrap: Wrap, options: BeadRunOptions): PlacedRun {
+export function placeOnSeat(line: RunLine, wrap: BandSurface, options: BeadRunOptions): PlacedRun {
   return placeOnTrack(seatTrack(line, wrap, options.height), line, options);
 }
 
-/** Places beads round a circle about the finger axis. */
-export function placeOnCircle(circle: BeadCircle, options: BeadRunOptions): PlacedRun {
+/** Places beads on a line round the finger axis. */
+export function placeRound(round: BeadRound, options: BeadRunOptions): PlacedRun {
   const line: RunLine = { points: [], kind: "loop", even: false };
-  // A circle has no corners.
-  if (!beadSizes(options, line).constant) {
-    return placeOnTrack(circleTrack(circle), line, { ...options, corners: "pass" });
+  // Such a line has no corners.
+  if (!(round.revolved && beadSizes(options, line).constant)) {
+    return placeOnTrack(roundTrack(round), line, { ...options, corners: "pass" });
   }
-  const { w, radius, outward, startAngle } = circle;
+  const { startAngle } = round;
+  const { w, radius, outward } = round.at(startAngle);
   const [nw, nr] = outward;
   const rise = riseOf(options.diameter, options);
   const r = radius + rise * nr;

@@ -2,7 +2,7 @@
  * The way that a bead line takes in space: nodes close together, at which beads' centres can be measured and placed.
  */
 
-import type { Wrap } from "../band/surface/wrap.js";
+import type { BandSurface } from "../band/surface/surface.js";
 import type { Point2, Point3 } from "../base/math/point.js";
 import { TURN } from "../base/units.js";
 import type { RunLine } from "../flat/runs.js";
@@ -31,7 +31,7 @@ export interface BeadTrack {
 const MEASURE_STEP = 0.1;
 
 /** The track of a flat line on the seat, `height` mm above it. */
-export function seatTrack(line: RunLine, wrap: Wrap, height: number): BeadTrack {
+export function seatTrack(line: RunLine, wrap: BandSurface, height: number): BeadTrack {
   const points = verticesOf(line);
   const flat: Point2[] = [points[0]];
   const nodes = [0];
@@ -57,7 +57,7 @@ export function seatTrack(line: RunLine, wrap: Wrap, height: number): BeadTrack 
     centreAt: (node, rise) => wrap.forward(flat[node][0], flat[node][1], height + rise),
     placeAt: (at, rise) => {
       const [u, v] = flatAt(at);
-      return { centre: wrap.forward(u, v, height + rise), outward: outwardAt(wrap, u, v) };
+      return { centre: wrap.forward(u, v, height + rise), outward: wrap.normal(u, v) };
     },
     nodeOf: (at) => {
       const i = Math.min(Math.floor(at), nodes.length - 2);
@@ -66,32 +66,36 @@ export function seatTrack(line: RunLine, wrap: Wrap, height: number): BeadTrack 
   };
 }
 
-/** A circle about the finger axis that carries beads. */
-export interface BeadCircle {
+/** A line once round the finger axis that carries beads: a circle on a surface of revolution. */
+export interface BeadRound {
+  /** Where it is at an angle. */
+  readonly at: (angle: number) => RoundPlace;
+  /** Whether it is the same at all angles. */
+  readonly revolved: boolean;
+  /** Angle of the first bead, radians. */
+  readonly startAngle: number;
+}
+
+/** A place of the cross-section that carries a bead. */
+export interface RoundPlace {
   /** mm along the axis. */
   readonly w: number;
   /** mm from the axis. */
   readonly radius: number;
   /** Outward unit normal of the carrying surface in (w, r). */
   readonly outward: Point2;
-  /** Angle of the first bead, radians. */
-  readonly startAngle: number;
 }
 
-/** The track of a circle. */
-export function circleTrack({ w, radius, outward: [nw, nr], startAngle }: BeadCircle): BeadTrack {
-  const last = Math.ceil((TURN * radius) / MEASURE_STEP);
+/** The track of a line round the finger axis. */
+export function roundTrack({ at: sectionAt, startAngle }: BeadRound): BeadTrack {
+  const last = Math.ceil((TURN * sectionAt(startAngle).radius) / MEASURE_STEP);
   const placeAt = (at: number, rise: number): BeadPlace => {
     const angle = startAngle + (TURN * at) / last;
     const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    const { w, radius, outward } = sectionAt(angle);
+    const [nw, nr] = outward;
     const r = radius + rise * nr;
     return { centre: [r * cos, r * sin, w + rise * nw], outward: [nr * cos, nr * sin, nw] };
   };
   return { last, centreAt: (node, rise) => placeAt(node, rise).centre, placeAt, nodeOf: (at) => at };
-}
-
-function outwardAt(wrap: Wrap, u: number, v: number): Point3 {
-  const [nw, nr] = wrap.normal(v);
-  const angle = wrap.startAngle + u / wrap.referenceRadius;
-  return [nr * Math.cos(angle), nr * Math.sin(angle), nw];
 }

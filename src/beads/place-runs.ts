@@ -3,9 +3,9 @@
  */
 
 import type { Profile } from "../band/profile/profile.js";
-import type { Wrap } from "../band/surface/wrap.js";
+import type { BandSurface } from "../band/surface/surface.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
-import { showLength, TURN } from "../base/units.js";
+import { showLength } from "../base/units.js";
 import type { BeadRunSpec } from "../design/pattern/bead-run.js";
 import type { RunLine } from "../flat/runs.js";
 import { unrollLine } from "../flat/unroll.js";
@@ -20,9 +20,9 @@ import {
   warnPinched,
   warnSpacing,
 } from "./bead-report.js";
-import { placeOnCircle, placeOnSeat, repeatBeads, requireAtMost } from "./bead-run.js";
+import { placeOnSeat, placeRound, repeatBeads, requireAtMost } from "./bead-run.js";
 import { mergeRuns } from "./bead-set.js";
-import type { BeadCircle } from "./bead-track.js";
+import type { BeadRound, RoundPlace } from "./bead-track.js";
 import { findJunctions } from "./junctions.js";
 
 /** The runs with all their beads. */
@@ -42,7 +42,7 @@ export interface Run extends Pick<BeadRunReport, "run" | "path" | "onRail"> {
 
 export interface PlaceRunsOptions {
   readonly profile: Pick<Profile, "rails">;
-  readonly wrap: Wrap;
+  readonly wrap: BandSurface;
   readonly pattern: Pick<Pattern, "beadLines" | "repeats">;
   /** The document's own runs; those along paths are in the pattern. */
   readonly beadRuns: readonly BeadRunSpec[];
@@ -104,9 +104,9 @@ interface Plan extends Pick<Run, "run" | "path" | "onRail" | "bead"> {
   readonly lines: readonly PlannedLine[];
 }
 
-/** A line of a run: on the seat in every tile, or a whole circle, with its stretch in one tile where others may meet it. */
+/** A line of a run: on the seat in every tile, or once round the finger, with its stretch in one tile where others may meet it. */
 interface PlannedLine {
-  readonly circle?: BeadCircle;
+  readonly round?: BeadRound;
   readonly line?: RunLine;
   readonly copies: number;
 }
@@ -120,21 +120,26 @@ function patternPlans({ pattern }: PlaceRunsOptions): Plan[] {
 }
 
 function documentPlans({ beadRuns, profile, wrap, pattern }: PlaceRunsOptions): Plan[] {
-  const { startAngle } = wrap;
+  const { startAngle, revolved } = wrap;
+  const round = (at: BeadRound["at"]): BeadRound => ({ at, revolved, startAngle });
   return beadRuns.flatMap((spec, i): Plan[] => {
     const { along, height } = spec;
     if (followsTile(along)) return [];
     const path = `beads[${i}]`;
     const bead = beadSize(spec, path);
-    const circle = (v: number): PlannedLine => {
-      const [w, r] = wrap.section(v, height);
+    const onSeat = (v: number): PlannedLine => {
+      const at = (angle: number): RoundPlace => {
+        const line = wrap.lineAt(angle);
+        const [w, radius] = line.point(v, height);
+        return { w, radius, outward: line.normal(v) };
+      };
       const line = bead.shares ? { line: tileLine(v, wrap, pattern.repeats) } : {};
-      return { circle: { w, radius: r, outward: wrap.normal(v), startAngle }, ...line, copies: pattern.repeats };
+      return { round: round(at), ...line, copies: pattern.repeats };
     };
     if (along === "rail") {
       const { faces, top } = requireRails(profile, path);
       const lines = faces.map(([low, high]): PlannedLine => {
-        return { circle: { w: (low + high) / 2, radius: top, outward: [0, 1], startAngle }, copies: 1 };
+        return { round: round(() => ({ w: (low + high) / 2, radius: top, outward: [0, 1] })), copies: 1 };
       });
       return [{ run: "rail", path, onRail: true, bead, height, lines }];
     }
@@ -142,21 +147,21 @@ function documentPlans({ beadRuns, profile, wrap, pattern }: PlaceRunsOptions): 
       const inset = spec.inset ?? EDGE_INSET * bead.diameter;
       const v = wrap.seatLength / 2 - inset;
       if (v < 0) throw pastMiddle(inset, wrap, path);
-      return [{ run: "seat-edge", path, onRail: false, bead, height, lines: [circle(-v), circle(v)] }];
+      return [{ run: "seat-edge", path, onRail: false, bead, height, lines: [onSeat(-v), onSeat(v)] }];
     }
     if (Math.abs(along.v) > wrap.seatLength / 2) throw offSeat(along.v, wrap, path);
-    return [{ run: `v ${along.v}`, path, onRail: false, bead, height, lines: [circle(along.v)] }];
+    return [{ run: `v ${along.v}`, path, onRail: false, bead, height, lines: [onSeat(along.v)] }];
   });
 }
 
 /** Diameters from the seat's edge to a seat-edge bead's centre: it bites into the rail, not merely touches it. */
 const EDGE_INSET = 0.45;
 
-/** The stretch of a circle that lies in the first of so many tiles. */
-function tileLine(v: number, wrap: Wrap, repeats: number): RunLine {
+/** The stretch of a line round the finger that lies in the first of so many tiles. */
+function tileLine(v: number, wrap: BandSurface, repeats: number): RunLine {
   const points = [
     [0, v],
-    [(TURN * wrap.referenceRadius) / repeats, v],
+    [wrap.round / repeats, v],
   ] as const;
   return { points, kind: "strand", even: false };
 }
@@ -164,12 +169,12 @@ function tileLine(v: number, wrap: Wrap, repeats: number): RunLine {
 /** Where runs share beads, lines that come again more often than the whole pattern are taken as often as it does. */
 function alikeWhereShared(plans: readonly Plan[], { wrap, pattern: { repeats } }: PlaceRunsOptions): readonly Plan[] {
   if (!plans.some(({ bead }) => bead.shares)) return plans;
-  const round = TURN * wrap.referenceRadius;
+  const { round } = wrap;
   return plans.map((plan) => ({
     ...plan,
     lines: plan.lines.flatMap((planned): PlannedLine[] => {
-      const { line, circle, copies } = planned;
-      if (line === undefined || circle !== undefined || copies === repeats) return [planned];
+      const { line, round: whole, copies } = planned;
+      if (line === undefined || whole !== undefined || copies === repeats) return [planned];
       const times = copies / repeats;
       return unrollLine(line, times, round / copies).map((longer) => ({ line: longer, copies: repeats }));
     }),
@@ -190,19 +195,19 @@ function junctionsOf(
       return line === undefined ? [] : [{ planned, line, diameter, level, shares: bead.shares }];
     });
   });
-  const found = findJunctions(meeting, (TURN * wrap.referenceRadius) / pattern.repeats);
+  const found = findJunctions(meeting, wrap.round / pattern.repeats);
   return new Map(meeting.flatMap(({ planned }, i) => (found[i].length > 0 ? [[planned, found[i]] as const] : [])));
 }
 
 function placeLine(
-  { circle, line, copies }: PlannedLine,
+  { round, line, copies }: PlannedLine,
   { bead, height, path }: Plan,
   junctions: readonly number[] | undefined,
   { wrap, maxBeads }: PlaceRunsOptions,
 ): PlacedLine {
   const how = { ...bead, height, most: maxBeads, path, junctions };
-  if (circle !== undefined && (line === undefined || junctions === undefined)) {
-    return { placed: placeOnCircle(circle, how), copies: 1 };
+  if (round !== undefined && (line === undefined || junctions === undefined)) {
+    return { placed: placeRound(round, how), copies: 1 };
   }
   return { placed: placeOnSeat(line as RunLine, wrap, how), copies };
 }
@@ -219,7 +224,7 @@ function requireRails(profile: PlaceRunsOptions["profile"], path: string): NonNu
   });
 }
 
-function pastMiddle(inset: number, wrap: Wrap, path: string): AnnuletError {
+function pastMiddle(inset: number, wrap: BandSurface, path: string): AnnuletError {
   return new AnnuletError({
     code: "beads-off-seat",
     message: "the two runs along the seat's edges lie beyond its middle",
@@ -230,7 +235,7 @@ function pastMiddle(inset: number, wrap: Wrap, path: string): AnnuletError {
   });
 }
 
-function offSeat(v: number, wrap: Wrap, path: string): AnnuletError {
+function offSeat(v: number, wrap: BandSurface, path: string): AnnuletError {
   const half = wrap.seatLength / 2;
   return new AnnuletError({
     code: "beads-off-seat",

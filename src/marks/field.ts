@@ -5,7 +5,6 @@
 import type { Profile } from "../band/profile/profile.js";
 import { flattenPath } from "../base/math/path-data.js";
 import type { Point2 } from "../base/math/point.js";
-import { TURN } from "../base/units.js";
 import type { HallmarkSpec } from "../design/marks.js";
 import { shiftPath, toGrid } from "../flat/grid.js";
 import { steps } from "../flat/strip.js";
@@ -83,7 +82,7 @@ export function distanceToField(
   point: readonly [number, number, number],
 ): number {
   const { wrap } = surface;
-  const round = TURN * wrap.referenceRadius;
+  const { round } = wrap;
   const [u, v] = wrap.inverse(...point);
   const along = u - middle[0] - round * Math.round((u - middle[0]) / round);
   const [qx, qy] = [Math.abs(along) - (width / 2 - corner), Math.abs(v - middle[1]) - (height / 2 - corner)];

@@ -32,7 +32,7 @@ const EDGE_WALL = 0.1;
 
 /** The strip of a surface: one tile all the way round, so that a region in its middle is far from both ends. */
 export function surfaceStrip({ wrap }: Surface, tolerance: number): Strip {
-  const tileWidth = TURN * wrap.referenceRadius;
+  const tileWidth = wrap.round;
   const size = {
     tileWidth,
     tileHeight: wrap.seatLength,
@@ -98,7 +98,7 @@ export function boxOf(region: GridRegion, { grid: { scale } }: Strip): Box {
 }
 
 function requireLength([low, high]: Box["u"], { surface, what, path }: MarkOptions): void {
-  const round = TURN * surface.wrap.referenceRadius;
+  const { round } = surface.wrap;
   if (high - low < round - EDGE_WALL) return;
   throw new AnnuletError({
     code: "mark-too-long",

@@ -6,7 +6,7 @@ import type { FontUse } from "../art/text/load.js";
 import type { Typeface } from "../art/text/typeface.js";
 import type { Profile } from "../band/profile/profile.js";
 import type { Warn } from "../base/errors.js";
-import { showLength, TURN } from "../base/units.js";
+import { showLength } from "../base/units.js";
 import type { HallmarkSpec, LetteringSpec } from "../design/marks.js";
 import { type Field, makeField } from "./field.js";
 import { inscribe } from "./inscribe.js";
@@ -64,9 +64,9 @@ export function makeMarks({ lettering, hallmark }: MarkDesign, options: MarksOpt
 
 /** The field is for marks that others strike: lettering over it leaves them no room. */
 function warnOnField({ surface, box, path }: Mark, { surface: own, middle, width, height }: Field, warn: Warn): void {
-  const side = (one: Surface) => Math.sign(one.wrap.section(0, 0)[0]);
+  const side = (one: Surface) => Math.sign(one.wrap.lineAt(one.wrap.startAngle).point(0, 0)[0]);
   if (surface.name !== own.name || side(surface) !== side(own)) return;
-  const round = TURN * surface.wrap.referenceRadius;
+  const { round } = surface.wrap;
   const apart = (box.u[0] + box.u[1]) / 2 - (middle[0] * surface.wrap.referenceRadius) / own.wrap.referenceRadius;
   const along = Math.abs(apart - round * Math.round(apart / round)) - (box.u[1] - box.u[0] + width) / 2;
   const across = Math.abs((box.v[0] + box.v[1]) / 2 - middle[1]) - (box.v[1] - box.v[0] + height) / 2;

@@ -1,13 +1,15 @@
 /**
  * The surfaces that carry marks, each with its own map: the seat, a rail's top, the bore.
  *
- * All are maps of `makeWrap`, whose normal stands to the left of its line. The bore's line runs from high w to low w, so
- * that its normal points to the finger axis; v grows towards −z there, and u and v, seen from inside, are right and up as
- * they are on the seat seen from outside.
+ * A surface's normal stands to the left of its line. The bore's line runs from high w to low w, so that its normal points
+ * to the finger axis; v grows towards −z there, and u and v, seen from inside, are right and up as they are on the seat
+ * seen from outside.
  */
 
 import type { Profile } from "../band/profile/profile.js";
-import { makeWrap, type Wrap } from "../band/surface/wrap.js";
+import { makeLine } from "../band/surface/line.js";
+import { revolvedSurface } from "../band/surface/revolved.js";
+import type { BandSurface } from "../band/surface/surface.js";
 import { AnnuletError } from "../base/errors.js";
 import { reverseSegment, type Segment } from "../base/math/curve.js";
 
@@ -21,7 +23,7 @@ export interface Surface {
   /** Its exact line, in the direction of v. */
   readonly line: readonly Segment[];
   /** Its map; the reference radius is the one at the mark's own v. */
-  readonly wrap: Wrap;
+  readonly wrap: BandSurface;
   /** Whether v grows towards −z. */
   readonly turned: boolean;
 }
@@ -46,9 +48,8 @@ export function surfaceAt(place: SurfacePlace, profile: Profile, startAngle: num
   const { at: name } = place;
   const turned = name === "bore";
   const line = lineOf(place, profile);
-  const middle = makeWrap({ seat: line, referenceRadius: 1, startAngle });
-  const referenceRadius = middle.section(turned ? -place.v : place.v, 0)[1];
-  return { name, what: `the ${name}`, line, wrap: makeWrap({ seat: line, referenceRadius, startAngle }), turned };
+  const [, referenceRadius] = makeLine(line).point(turned ? -place.v : place.v, 0);
+  return { name, what: `the ${name}`, line, wrap: revolvedSurface({ line, referenceRadius, startAngle }), turned };
 }
 
 function lineOf({ at, side, path }: SurfacePlace, { seat, rails, boreFace }: Profile): readonly Segment[] {

@@ -3,7 +3,7 @@
  */
 
 import type { Warning } from "../base/errors.js";
-import { degrees, TURN } from "../base/units.js";
+import { degrees } from "../base/units.js";
 import { rulesOf } from "../design/own-rules.js";
 import type { RuleSet } from "../design/rules/rule-set.js";
 import { type Judgement, judge } from "../judge/castability/judge.js";
@@ -42,7 +42,7 @@ export async function checkDesign(document: unknown, options: CheckDesignOptions
     results,
     findings,
     band: unrollBand(pattern, {
-      around: TURN * wrap.referenceRadius,
+      around: wrap.round,
       seatLength: profile.seatLength,
       start: degrees(wrap.startAngle),
     }),

@@ -6,12 +6,11 @@ import { type Fit, FULL_COVER, type LaneFit } from "../band/fit/fit.js";
 import { laneFits } from "../band/fit/fit-lanes.js";
 import { type Develop, developAt } from "../band/surface/develop.js";
 import { measureStretch, type StretchReport } from "../band/surface/stretch.js";
-import type { Wrap } from "../band/surface/wrap.js";
+import type { BandSurface } from "../band/surface/surface.js";
 import { AnnuletError, type Warning } from "../base/errors.js";
 import type { FileSource } from "../base/files.js";
 import { type FriezeGroup, type FriezeName, friezeGroup } from "../base/frieze/symmetry.js";
 import type { Point2 } from "../base/math/point.js";
-import { TURN } from "../base/units.js";
 import type { Bead } from "../beads/bead.js";
 import type { BeadRunReport } from "../beads/bead-report.js";
 import { MAX_BEADS, placeRuns } from "../beads/place-runs.js";
@@ -168,7 +167,7 @@ const ON_BORDER = 5e-3;
 /** The bead where it shows on the tiles: on both ends where they meet. */
 function flatBeads(
   { centre, radius }: Bead,
-  wrap: Wrap,
+  wrap: BandSurface,
   { fit, most, goesOn, origin, lane }: Shown & { readonly lane: LaneFit },
   tiles: number,
 ): FlatBead[] {
@@ -176,7 +175,7 @@ function flatBeads(
   const v = across - lane.v;
   // One lane among others shows what stands on it alone.
   if (lane.name !== "" && Math.abs(v) > lane.height / 2 + ON_BORDER) return [];
-  const round = TURN * wrap.referenceRadius;
+  const { round } = wrap;
   const end = tiles * fit.tileWidth;
   const followed = goesOn || tiles < most;
   return [u - origin - round, u - origin, u - origin + round]

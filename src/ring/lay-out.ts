@@ -7,10 +7,10 @@ import { loadImages } from "../art/image/load.js";
 import { loadDrawings } from "../art/svg/load.js";
 import { loadFonts } from "../art/text/load.js";
 import { textDrawings, textFonts } from "../art/text/text-art.js";
+import { type Band, makeBand } from "../band/band.js";
 import type { Fit } from "../band/fit/fit.js";
 import { fitBand } from "../band/fit/fit-band.js";
-import { buildProfile, type Profile } from "../band/profile/profile.js";
-import type { Wrap } from "../band/surface/wrap.js";
+import type { BandSurface } from "../band/surface/surface.js";
 import { wrapSeat } from "../band/surface/wrap-seat.js";
 import type { FileSource } from "../base/files.js";
 import type { Finishing } from "../casting/allowances/allowance.js";
@@ -35,9 +35,9 @@ export interface Layout {
   readonly fit: Fit | undefined;
   /** Band width as built, mm. */
   readonly width: number;
-  readonly profile: Profile;
+  readonly profile: Band;
   readonly pattern: Pattern;
-  readonly wrap: Wrap;
+  readonly wrap: BandSurface;
   readonly marks: Marks;
 }
 
@@ -66,7 +66,7 @@ export async function layOut(
   const fit = await stages.run("fit", () => fitBand(art, { profile: design.profile, boreRadius, tolerance, warn }));
   const width = fit?.bandWidth ?? design.profile.width;
   const profile = await stages.run("profile", () =>
-    buildProfile({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE),
+    makeBand({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE),
   );
   const { pattern, fonts } = await stages.run("pattern", async () => {
     const lists = art === undefined ? [] : regionLists(art);

@@ -2,9 +2,10 @@
  * The bodies of marks: what is cut out of the ring when all else stands, and what is then laid on.
  */
 
+import type { Band } from "../band/band.js";
 import { LEAST_WALL } from "../band/profile/limits.js";
-import type { Profile } from "../band/profile/profile.js";
-import { seatStations } from "../band/surface/wrap.js";
+import { seatStations } from "../band/surface/seat-stations.js";
+import { extent } from "../base/math/extent.js";
 import { TURN } from "../base/units.js";
 import type { Mark } from "../marks/mark.js";
 import type { Mesh } from "../mesh/mesh.js";
@@ -21,7 +22,7 @@ export interface Finish {
 }
 
 export interface FinishOptions {
-  readonly profile: Profile;
+  readonly profile: Band;
   /** Facets round the whole band. */
   readonly facets: number;
   /** Largest chordal deviation, mm. */
@@ -76,8 +77,8 @@ function buildMark(mark: Mark, marks: readonly Mark[], options: FinishOptions): 
 /** Whether two marks stand over some same place of the finger, or come nearer along it than the least wall. */
 function overlap(a: Mark, b: Mark): boolean {
   const [[a0, a1], [b0, b1]] = [a, b].map(({ box, surface }) => box.u.map((u) => u / surface.wrap.referenceRadius));
-  const [c, d] = [a, b].map(({ box, surface }) =>
-    box.v.map((v) => surface.wrap.section(v, 0)[0]).sort((x, y) => x - y),
+  const [c, d] = [a, b].map(({ box, surface: { wrap } }) =>
+    extent(box.u.flatMap((u) => box.v.map((v) => wrap.lineAt(wrap.angleAt(u)).point(v, 0)[0]))),
   );
   if (c[0] >= d[1] + LEAST_WALL || d[0] >= c[1] + LEAST_WALL) return false;
   return [-1, 0, 1].some((turn) => a0 + turn * TURN < b1 && b0 < a1 + turn * TURN);

@@ -2,9 +2,10 @@
  * Whether enough metal stays beneath what is sunk into the seat.
  */
 
+import type { Band } from "../band/band.js";
 import { LEAST_WALL } from "../band/profile/limits.js";
 import type { Profile } from "../band/profile/profile.js";
-import type { Wrap } from "../band/surface/wrap.js";
+import type { BandSurface, SurfaceLine } from "../band/surface/surface.js";
 import { AnnuletError } from "../base/errors.js";
 import { extent } from "../base/math/extent.js";
 import { largestWhere } from "../base/math/largest.js";
@@ -23,9 +24,9 @@ export interface Sunk extends Pick<ReliefShape, "outline" | "height"> {
 }
 
 export interface FloorOptions {
-  readonly profile: Profile;
+  readonly profile: Band;
   /** The map of the surface into which it is sunk. */
-  readonly wrap: Wrap;
+  readonly wrap: BandSurface;
   /** How deep the other surfaces are cut over it, mm. Default 0. */
   readonly opposite?: number;
 }
@@ -38,10 +39,16 @@ export interface FloorOptions {
  */
 export function requireFloorWall(sunk: Sunk, { profile, wrap, opposite = 0 }: FloorOptions): void {
   const places = acrossOf(sunk);
-  const rest = otherSides(profile, wrap);
   const least = LEAST_WALL + opposite;
-  const wallAt = (depth: number) => Math.min(...places.map((v) => distanceTo(rest, wrap.section(v, -depth))));
-  const fits = (depth: number) => goesForward(places, depth, wrap) && wallAt(depth) >= least;
+  const sections = profile.looks.map((angle) => {
+    const line = wrap.lineAt(angle);
+    return { line, rest: otherSides(profile.sectionAt(angle), line) };
+  });
+  const fits = (depth: number) =>
+    sections.every(({ line, rest }) => {
+      const wall = () => Math.min(...places.map((v) => distanceTo(rest, line.point(v, -depth))));
+      return goesForward(places, depth, line) && wall() >= least;
+    });
   // The wall shrinks only as the floor goes down, so what holds in small steps holds all the way.
   const steps = Array.from({ length: PLACES }, (_, i) => (sunk.height * (i + 1)) / PLACES);
   const failing = steps.findIndex((depth) => !fits(depth));
@@ -69,10 +76,10 @@ function acrossOf({ outline }: Sunk): number[] {
 const ON_SURFACE = 1e-6;
 
 /** The cross-section's edges that are not the surface's. */
-function otherSides({ polyline }: Profile, wrap: Wrap): readonly (readonly [Point2, Point2])[] {
+function otherSides({ polyline }: Profile, line: SurfaceLine): readonly (readonly [Point2, Point2])[] {
   const on = polyline.map(([w, r]) => {
-    const [, v, h] = wrap.inverse(r, 0, w);
-    return Math.abs(h) <= ON_SURFACE && Math.abs(v) <= wrap.seatLength / 2 + ON_SURFACE;
+    const [v, h] = line.inverse(w, r);
+    return Math.abs(h) <= ON_SURFACE && Math.abs(v) <= line.length / 2 + ON_SURFACE;
   });
   return polyline.flatMap((point, i) => {
     const next = (i + 1) % polyline.length;
@@ -92,11 +99,11 @@ function distanceTo(edges: readonly (readonly [Point2, Point2])[], [w, r]: Point
 }
 
 /** Whether places next to each other on the seat are still in order at a depth: where not, normals have met. */
-function goesForward(places: readonly number[], depth: number, wrap: Wrap): boolean {
+function goesForward(places: readonly number[], depth: number, line: SurfaceLine): boolean {
   return places.every((v, i) => {
     if (i === 0) return true;
-    const [[aw, ar], [bw, br]] = [wrap.section(places[i - 1], -depth), wrap.section(v, -depth)];
-    const [nw, nr] = wrap.normal((places[i - 1] + v) / 2);
+    const [[aw, ar], [bw, br]] = [line.point(places[i - 1], -depth), line.point(v, -depth)];
+    const [nw, nr] = line.normal((places[i - 1] + v) / 2);
     return (bw - aw) * nr - (br - ar) * nw > 0;
   });
 }

@@ -5,19 +5,20 @@
  * place's w; refinement along straight lines of h then bends both ends true.
  */
 
+import type { Band } from "../band/band.js";
 import type { Profile } from "../band/profile/profile.js";
-import type { Wrap } from "../band/surface/wrap.js";
+import type { BandSurface } from "../band/surface/surface.js";
 import { AnnuletError } from "../base/errors.js";
 import { largestWhere } from "../base/math/largest.js";
 import type { Point3 } from "../base/math/point.js";
-import { showLength } from "../base/units.js";
+import { showLength, TOP } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { HoleShape } from "../relief/hole.js";
 import { FlatBody, type Place } from "./flat-body.js";
 import { type BendOptions, bendBody } from "./relief.js";
 
 export interface HoleOptions extends BendOptions {
-  readonly profile: Profile;
+  readonly profile: Band;
   /** How far above the seat the body reaches, mm. */
   readonly reach: number;
 }
@@ -29,10 +30,10 @@ const INTO_BORE = 0.2;
 export function buildHole(shape: HoleShape, { profile, reach, ...options }: HoleOptions): Mesh {
   const { wrap } = options;
   const section = radialSection(profile, wrap);
-  const across = [...shape.mouth.flat(2).map(([, v]) => v)];
-  checkHole(shape, across, section, wrap);
-  const least = Math.min(...across.map((v) => section(v).wall));
-  const wallOf = ([, v]: Point3) => section(v).wall;
+  const mouth = shape.mouth.flat(2);
+  const wallOf = ([u, v]: Point3) => section(u, v).wall;
+  checkHole(shape, mouth, wallOf, wrap);
+  const least = Math.min(...mouth.map(wallOf));
   const at =
     (h: (point: Point3) => number): Place =>
     (point) => [point[0], point[1], h(point)];
@@ -51,8 +52,8 @@ export function buildHole(shape: HoleShape, { profile, reach, ...options }: Hole
   }
   for (const polygon of shape.wall) body.walls(polygon, bore, seat);
   const forward = (u: number, v: number, h: number): Point3 => {
-    const { w, r, wall } = section(v);
-    const angle = wrap.startAngle + u / wrap.referenceRadius;
+    const { w, r, wall } = section(u, v);
+    const angle = wrap.angleAt(u);
     return [(r + h * wall) * Math.cos(angle), (r + h * wall) * Math.sin(angle), w];
   };
   // The edges of holes follow the band's own facets, of the seat and of the bore, so that they look drawn with one line.
@@ -65,10 +66,11 @@ export function buildHole(shape: HoleShape, { profile, reach, ...options }: Hole
 /** Lines nearer to each other than this are one, mm: the bore bends by far less than any tolerance between them. */
 const APART = 0.01;
 
-/** v over the vertices of the bore's flattened line, mm. */
-function boreStations({ polyline, seatSpan: [first, last] }: Profile, wrap: Wrap): number[] {
+/** v over the vertices of the bore's flattened line at the top of the ring, mm. */
+function boreStations({ polyline, seatSpan: [first, last] }: Profile, wrap: BandSurface): number[] {
   const half = wrap.seatLength / 2;
-  const across = (v: number) => wrap.section(v, 0)[0];
+  const line = wrap.lineAt(TOP);
+  const across = (v: number) => line.point(v, 0)[0];
   return polyline.flatMap(([w], i) => {
     if ((i >= first && i <= last) || w <= across(-half) || w >= across(half)) return [];
     return largestWhere(-half, half, (v) => across(v) <= w);
@@ -83,26 +85,30 @@ interface Radial {
   readonly wall: number;
 }
 
-/** The wall along the radius at v. */
-function radialSection({ polyline }: Profile, wrap: Wrap): (v: number) => Radial {
-  const boreAt = (w: number) => {
-    let least = Number.POSITIVE_INFINITY;
-    polyline.forEach(([aw, ar], i) => {
-      const [bw, br] = polyline[(i + 1) % polyline.length];
-      if ((aw - w) * (bw - w) > 0 || aw === bw) return;
-      least = Math.min(least, ar + ((br - ar) * (w - aw)) / (bw - aw));
-    });
-    return least;
-  };
-  const known = new Map<number, Radial>();
-  return (v) => {
-    const there = known.get(v);
+/** The wall along the radius at u and v. */
+function radialSection(band: Band, wrap: BandSurface): (u: number, v: number) => Radial {
+  const known = new Map<number, Map<number, Radial>>();
+  return (u, v) => {
+    const angle = wrap.revolved ? wrap.startAngle : wrap.angleAt(u);
+    const there = known.get(angle)?.get(v);
     if (there !== undefined) return there;
-    const [w, r] = wrap.section(v, 0);
-    const found = { w, r, wall: r - boreAt(w) };
-    known.set(v, found);
+    const [w, r] = wrap.lineAt(angle).point(v, 0);
+    const found = { w, r, wall: r - boreAt(band.sectionAt(angle), w) };
+    const line = known.get(angle) ?? new Map<number, Radial>();
+    known.set(angle, line.set(v, found));
     return found;
   };
+}
+
+/** Radius of the bore at w. */
+function boreAt({ polyline }: Profile, w: number): number {
+  let least = Number.POSITIVE_INFINITY;
+  polyline.forEach(([aw, ar], i) => {
+    const [bw, br] = polyline[(i + 1) % polyline.length];
+    if ((aw - w) * (bw - w) > 0 || aw === bw) return;
+    least = Math.min(least, ar + ((br - ar) * (w - aw)) / (bw - aw));
+  });
+  return least;
 }
 
 /** Least share of the seat's normal that must lie along the radius: steeper, and a radial hole would only graze it. */
@@ -111,20 +117,20 @@ const LEAST_FACING = 0.5;
 /** @throws AnnuletError `seat-too-steep`, `broken-too-large` */
 function checkHole(
   { path, broken }: HoleShape,
-  across: readonly number[],
-  section: (v: number) => Radial,
-  wrap: Wrap,
+  mouth: readonly Point3[],
+  wallOf: (point: Point3) => number,
+  wrap: BandSurface,
 ): void {
-  const steep = across.find((v) => wrap.normal(v)[1] < LEAST_FACING);
+  const steep = mouth.find(([u, v]) => wrap.lineAt(wrap.angleAt(u)).normal(v)[1] < LEAST_FACING);
   if (steep !== undefined) {
     throw new AnnuletError({
       code: "seat-too-steep",
-      message: `the seat leans by more than 60° at v ${showLength(steep)}, where a hole towards the finger would only graze it`,
+      message: `the seat leans by more than 60° at v ${showLength(steep[1])}, where a hole towards the finger would only graze it`,
       path,
       hint: "keep pierced regions to where the seat faces outward",
     });
   }
-  const most = Math.min(...across.map((v) => section(v).wall)) / 2;
+  const most = Math.min(...mouth.map(wallOf)) / 2;
   if (broken < most) return;
   throw new AnnuletError({
     code: "broken-too-large",

@@ -2,8 +2,9 @@
  * The bodies of a ring: band, relief, beads; with what is known of each bead run.
  */
 
+import type { Band } from "../band/band.js";
 import type { Profile } from "../band/profile/profile.js";
-import { seatStations } from "../band/surface/wrap.js";
+import { seatStations } from "../band/surface/seat-stations.js";
 import type { RoundSymmetry, Stretch } from "../base/math/round.js";
 import type { Bead } from "../beads/bead.js";
 import { buildBeads } from "../beads/bead-bodies.js";
@@ -20,7 +21,7 @@ import { buildFinish, type Finish } from "./finish.js";
 import { requireFloorWall } from "./floor-wall.js";
 import { buildHole } from "./hole.js";
 import { type BendOptions, buildReliefs, buildSunk } from "./relief.js";
-import { angleAt, findLikeness, symmetryOf } from "./symmetry.js";
+import { findLikeness, symmetryOf } from "./symmetry.js";
 
 /** The bodies, ready to be united, with what is known of them. */
 export interface Parts {
@@ -59,7 +60,7 @@ export interface Cut {
 }
 
 export interface PartsOptions extends PlaceRunsOptions {
-  readonly profile: Profile;
+  readonly profile: Band;
   readonly pattern: Pattern;
   /** What stands at one place. Default nothing. */
   readonly marks?: Marks;
@@ -132,7 +133,7 @@ export function makeParts(options: PartsOptions): Parts {
       };
     });
     return {
-      band: buildBand(profile.polyline, { facets, startAngle: angleAt(wrap, likeness.axis), stretch }),
+      band: buildBand(profile.polyline, { facets, startAngle: wrap.angleAt(likeness.axis), stretch }),
       cuts,
       reliefs: reliefs.slice(pattern.carvings.at(-1)?.after ?? 0).flat(),
       beads: buildBeads(beads, { tolerance, coarsest: level.bead, stretch }),

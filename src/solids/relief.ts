@@ -4,7 +4,7 @@
  */
 
 import { splitAtLines } from "../band/surface/refine.js";
-import type { Wrap } from "../band/surface/wrap.js";
+import type { BandSurface } from "../band/surface/surface.js";
 import { extent } from "../base/math/extent.js";
 import type { Point3 } from "../base/math/point.js";
 import type { Stretch } from "../base/math/round.js";
@@ -21,7 +21,7 @@ import { cutStretch, flatStretch } from "./stretch.js";
 import { type FlatMirrors, loneTile, mirroredTile, plainTile, type Tile } from "./tile.js";
 
 export interface BendOptions {
-  readonly wrap: Wrap;
+  readonly wrap: BandSurface;
   /** Facets round the whole band. */
   readonly facets: number;
   /** v of the lines on which the seat's own facets lie, mm, ascending. */
@@ -89,7 +89,7 @@ export function buildSunk(shape: ReliefShape, { sink, ...options }: ReliefOption
 export function bendBody(
   flat: Mesh,
   seam: readonly [number, number] | undefined,
-  options: BendOptions & { readonly forward: Wrap["forward"]; readonly rise?: Rise },
+  options: BendOptions & { readonly forward: BandSurface["forward"]; readonly rise?: Rise },
 ): Mesh {
   const { forward, repeats, stretch, wrap, mirrors } = options;
   const refine = (mesh: Mesh): Mesh => {
@@ -98,8 +98,7 @@ export function bendBody(
     return options.rise === undefined ? split : liftBody(split, options.rise);
   };
   if (seam === undefined && mirrors === undefined) return bend(refine(flat), forward);
-  const asTile = (mesh: Mesh) =>
-    seam === undefined ? loneTile(mesh, TURN * wrap.referenceRadius) : plainTile(mesh, seam);
+  const asTile = (mesh: Mesh) => (seam === undefined ? loneTile(mesh, wrap.round) : plainTile(mesh, seam));
   const tile = mirrors === undefined ? asTile(refine(flat)) : mirroredTile(asTile(flat), mirrors, refine);
   if (stretch === undefined) return bendRound(tile, { forward, repeats });
   return cutStretch(tile, flatStretch(stretch, wrap), (mesh) => bend(mesh, forward));
@@ -112,7 +111,7 @@ function facetLines(flat: Mesh, { wrap, facets, aside = HALF_FACET, mirrors }: B
     low = Math.min(low, flat.positions[i]);
     high = Math.max(high, flat.positions[i]);
   }
-  const step = (TURN * wrap.referenceRadius) / facets;
+  const step = wrap.round / facets;
   const origin = mirrors?.axis ?? 0;
   const first = Math.ceil((low - origin) / step - aside);
   const count = Math.max(0, Math.floor((high - origin) / step - aside) - first + 1);
@@ -136,7 +135,7 @@ function flatBody(shape: ReliefShape, sink: number): Mesh {
   return body.mesh();
 }
 
-function bend(flat: Mesh, forward: Wrap["forward"]): Mesh {
+function bend(flat: Mesh, forward: BandSurface["forward"]): Mesh {
   const positions = new Float64Array(flat.positions.length);
   for (let i = 0; i < positions.length; i += 3) {
     positions.set(forward(flat.positions[i], flat.positions[i + 1], flat.positions[i + 2]), i);
@@ -147,7 +146,7 @@ function bend(flat: Mesh, forward: Wrap["forward"]): Mesh {
 /** One tile bent and turned to each place; its right side takes the next tile's left vertices, so no gap can open. */
 function bendRound(
   { mesh: flat, follows }: Tile,
-  { forward, repeats }: Pick<BendOptions, "repeats"> & { readonly forward: Wrap["forward"] },
+  { forward, repeats }: Pick<BendOptions, "repeats"> & { readonly forward: BandSurface["forward"] },
 ): Mesh {
   return turnRound({ mesh: bend(flat, forward), follows }, repeats);
 }

@@ -3,7 +3,7 @@
  * once its points are bent: a bent triangle is cut as it is, so that up to its ends the part is the body's own surface.
  */
 
-import type { Wrap } from "../band/surface/wrap.js";
+import type { BandSurface } from "../band/surface/surface.js";
 import type { HalfSpace } from "../base/math/half-space.js";
 import type { Stretch } from "../base/math/round.js";
 import { capMesh } from "../mesh/cap.js";
@@ -25,9 +25,12 @@ export interface FlatStretch {
 }
 
 /** The stretch on the flat seat. */
-export function flatStretch({ from, to, upper = false }: Stretch, wrap: Wrap): FlatStretch {
-  const u = (angle: number) => (angle - wrap.startAngle) * wrap.referenceRadius;
-  return { low: u(from) - BEYOND, high: u(to) + BEYOND, least: upper ? -BEYOND : Number.NEGATIVE_INFINITY };
+export function flatStretch({ from, to, upper = false }: Stretch, wrap: BandSurface): FlatStretch {
+  return {
+    low: wrap.uAt(from) - BEYOND,
+    high: wrap.uAt(to) + BEYOND,
+    least: upper ? -BEYOND : Number.NEGATIVE_INFINITY,
+  };
 }
 
 /** What of a body of tiles, bent, lies over the stretch: empty where nothing does. */

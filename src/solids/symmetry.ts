@@ -3,7 +3,7 @@
  * document, so art or beads that are less symmetric than their group cost time, not truth.
  */
 
-import type { Wrap } from "../band/surface/wrap.js";
+import type { BandSurface } from "../band/surface/surface.js";
 import { coverOf, type Side } from "../base/math/cover.js";
 import { extent } from "../base/math/extent.js";
 import { greatestCommon } from "../base/math/greatest-common.js";
@@ -21,7 +21,7 @@ const SAME = 1e-6;
 export interface SymmetryOptions {
   readonly pattern: Pattern;
   readonly beads: readonly Bead[];
-  readonly wrap: Wrap;
+  readonly wrap: BandSurface;
   /** The band's cross-section in (w, r), mm. */
   readonly polyline: readonly Point2[];
   /**
@@ -68,7 +68,7 @@ export function findLikeness({ pattern, beads, wrap, polyline, tolerance }: Symm
     do units--;
     while (!bare && alike % units !== 0);
   }
-  const round = TURN * wrap.referenceRadius;
+  const { round } = wrap;
   const mirrors = (image: (point: Point2) => Point2) =>
     shapes.every((shape) => hasPlainTop(shape, axis, tolerance)) &&
     outlines.every((one) => isMirrored(one, image, { round, same: tolerance }));
@@ -81,15 +81,10 @@ export function findLikeness({ pattern, beads, wrap, polyline, tolerance }: Symm
   return { units, mirrored: true, axis, middle: along !== undefined, beads: along ?? across };
 }
 
-function flip(wrap: Wrap, axis: number): (point: Bead["centre"]) => Bead["centre"] {
-  const angle = angleAt(wrap, axis);
+function flip(wrap: BandSurface, axis: number): (point: Bead["centre"]) => Bead["centre"] {
+  const angle = wrap.angleAt(axis);
   const [cos, sin] = [Math.cos(2 * angle), Math.sin(2 * angle)];
   return ([x, y, z]) => [x * cos + y * sin, x * sin - y * cos, z];
-}
-
-/** The angle at so many mm along the band, radians. */
-export function angleAt({ startAngle, referenceRadius }: Wrap, u: number): number {
-  return startAngle + u / referenceRadius;
 }
 
 /** Whether a shape's surface follows from its outline alone, and fades alike on both sides of an axis. */
@@ -157,9 +152,9 @@ const GRAZE_COST = 1e9;
  */
 export function symmetryOf(
   { units, mirrored, axis, middle, beads }: Likeness,
-  { wrap, facets }: { readonly wrap: Wrap; readonly facets: number },
+  { wrap, facets }: { readonly wrap: BandSurface; readonly facets: number },
 ): RoundSymmetry | undefined {
-  const startAngle = angleAt(wrap, axis);
+  const startAngle = wrap.angleAt(axis);
   if (mirrored) {
     const half: Stretch = { from: startAngle, to: startAngle + TURN / units / 2 };
     return { units, mirrored, stretches: middle ? [{ ...half, upper: true }, half] : [half] };

@@ -1,17 +1,17 @@
 /** How runs end: at corners, graduated and alternating, on a seat so wide that it is flat. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { makeWrap } from "../../src/band/surface/wrap.js";
+import { revolvedSurface } from "../../src/band/surface/revolved.js";
 import type { Point2 } from "../../src/base/math/point.js";
-import { type BeadRunOptions, type PlacedRun, placeOnCircle, placeOnSeat } from "../../src/beads/bead-run.js";
+import { type BeadRunOptions, type PlacedRun, placeOnSeat, placeRound } from "../../src/beads/bead-run.js";
 import type { RunLine } from "../../src/flat/runs.js";
 import { SEED } from "../band/profile/specs.js";
 
 /** So wide that 10 mm of it lie within 5e-5 mm of a plane; rounding is still 1e-9 mm. */
 const WIDE = 1e6;
 
-const flat = makeWrap({
-  seat: [{ kind: "line", from: [-50, WIDE], to: [50, WIDE] }],
+const flat = revolvedSurface({
+  line: [{ kind: "line", from: [-50, WIDE], to: [50, WIDE] }],
   referenceRadius: WIDE,
   startAngle: 0,
 });
@@ -228,8 +228,8 @@ describe("graduated beads", () => {
   });
 
   it("go round a circle about the finger, each at the height its size asks for", () => {
-    const run = placeOnCircle(
-      { w: 1, radius: 9, outward: [0, 1], startAngle: -Math.PI / 2 },
+    const run = placeRound(
+      { at: () => ({ w: 1, radius: 9, outward: [0, 1] }), revolved: true, startAngle: -Math.PI / 2 },
       { ...options, diameter: 0.4, to: 0.8, embed: 0.25 },
     );
     const radii = run.beads.map(({ radius }) => radius);

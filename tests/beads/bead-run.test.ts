@@ -1,29 +1,24 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { makeWrap, type Wrap } from "../../src/band/surface/wrap.js";
+import { revolvedSurface } from "../../src/band/surface/revolved.js";
+import type { BandSurface } from "../../src/band/surface/surface.js";
 import type { Point2, Point3 } from "../../src/base/math/point.js";
-import {
-  type BeadRunOptions,
-  placeOnCircle,
-  placeOnSeat,
-  repeatBeads,
-  requireAtMost,
-} from "../../src/beads/bead-run.js";
+import { type BeadRunOptions, placeOnSeat, placeRound, repeatBeads, requireAtMost } from "../../src/beads/bead-run.js";
 import type { RunLine } from "../../src/flat/runs.js";
 import { failureOf, SEED } from "../band/profile/specs.js";
 import { profileOf, SMOOTH_FORMS } from "../band/surface/forms.js";
 
 const options: BeadRunOptions = { diameter: 0.4, pitch: 1.05, embed: 0.5, height: 0.3, most: 10_000, path: "beads[0]" };
 
-const wraps = SMOOTH_FORMS.map((form): { name: string; wrap: Wrap } => ({
+const wraps = SMOOTH_FORMS.map((form): { name: string; wrap: BandSurface } => ({
   name: form.name,
-  wrap: makeWrap({ seat: profileOf(form).seat, referenceRadius: 10, startAngle: 0.2 }),
+  wrap: revolvedSurface({ line: profileOf(form).seat, referenceRadius: 10, startAngle: 0.2 }),
 }));
 
 const distance = (a: Point3, b: Point3) => Math.hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 
 /** The wrapped line as a polyline 50 times finer than the beads need, with arc length. */
-function trace(points: readonly Point2[], wrap: Wrap, h: number): { point: Point3; s: number }[] {
+function trace(points: readonly Point2[], wrap: BandSurface, h: number): { point: Point3; s: number }[] {
   const fine: { point: Point3; s: number }[] = [];
   let s = 0;
   for (let i = 1; i < points.length; i++) {
@@ -170,7 +165,12 @@ describe("how many beads", () => {
     const failure = failureOf(() => placeOnSeat(straight, wrap, many));
     expect(failure).toMatchObject({ code: "too-many-beads", path: "beads[0]", allowed: "at most 50" });
     expect(
-      failureOf(() => placeOnCircle({ w: 0, radius: 10, outward: [0, 1], startAngle: 0 }, { ...options, count: 1e15 })),
+      failureOf(() =>
+        placeRound(
+          { at: () => ({ w: 0, radius: 10, outward: [0, 1] }), revolved: true, startAngle: 0 },
+          { ...options, count: 1e15 },
+        ),
+      ),
     ).toMatchObject({ code: "too-many-beads", value: 1e15 });
     expect(() => requireAtMost(50, many)).not.toThrow();
   });
@@ -183,7 +183,10 @@ describe("beads round a circle", () => {
     fc.assert(
       fc.property(radius, slope, bead, (r, tilt, size) => {
         const outward: Point2 = [Math.sin(tilt), Math.cos(tilt)];
-        const run = placeOnCircle({ w: 1.5, radius: r, outward, startAngle: 0.7 }, { ...options, ...size });
+        const run = placeRound(
+          { at: () => ({ w: 1.5, radius: r, outward }), revolved: true, startAngle: 0.7 },
+          { ...options, ...size },
+        );
         const rise = size.diameter * (0.5 - size.embed);
         const on = r + rise * Math.cos(tilt);
         const count = Math.max(1, Math.round((2 * Math.PI * on) / (size.pitch * size.diameter)));

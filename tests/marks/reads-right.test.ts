@@ -36,7 +36,7 @@ async function seen(lettering: Record<string, unknown>, mirrored = false): Promi
   const mark = laid.marks.marks[0];
   const { wrap } = mark.surface;
   const h = mark.mode === "raised" ? mark.shape.height : -mark.shape.height;
-  const [middle, level] = wrap.section(0, h);
+  const [middle, level] = wrap.lineAt(0).point(0, h);
   // A reader stands where the surface's normal points, head towards +z, and looks against it.
   const [ax, ay] = [Math.cos((ANGLE * Math.PI) / 180), Math.sin((ANGLE * Math.PI) / 180)];
   const outward = mark.surface.name === "bore" ? 1 : -1;

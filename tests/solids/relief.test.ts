@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import type { Wrap } from "../../src/band/surface/wrap.js";
+import type { BandSurface } from "../../src/band/surface/surface.js";
 import { type FriezeName, friezeGroups } from "../../src/base/frieze/symmetry.js";
 import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
@@ -42,7 +42,7 @@ const volumeOf = (mesh: Mesh) => checkSolid(mesh).volume;
  * How far the insides of bent triangles lie from the surface whose chords they are: each triangle is sampled at ten
  * points, and the height over the seat there compared with what its corners have.
  */
-function chordalError(mesh: Mesh, wrap: Wrap): number {
+function chordalError(mesh: Mesh, wrap: BandSurface): number {
   let worst = 0;
   for (let t = 0; t < mesh.triangles.length; t += 3) {
     const corners = [0, 1, 2].map((k) => {
@@ -88,7 +88,7 @@ describe("relief of each frieze group", () => {
   );
 });
 
-function heights({ positions }: Mesh, wrap: Wrap): number[] {
+function heights({ positions }: Mesh, wrap: BandSurface): number[] {
   return Array.from(
     { length: positions.length / 3 },
     (_, i) => wrap.inverse(positions[3 * i], positions[3 * i + 1], positions[3 * i + 2])[2],

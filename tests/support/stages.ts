@@ -1,9 +1,9 @@
 /** Takes a design as far as its bodies, for tests of what they are before they are united. */
 
+import { type Band, makeBand } from "../../src/band/band.js";
 import type { Fit } from "../../src/band/fit/fit.js";
 import { fitBand } from "../../src/band/fit/fit-band.js";
-import { buildProfile, type Profile } from "../../src/band/profile/profile.js";
-import type { Wrap } from "../../src/band/surface/wrap.js";
+import type { BandSurface } from "../../src/band/surface/surface.js";
 import { wrapSeat } from "../../src/band/surface/wrap-seat.js";
 import type { Warning } from "../../src/base/errors.js";
 import { readDesign } from "../../src/design/read.js";
@@ -17,9 +17,9 @@ import { makeParts, type Parts, type Bodies as RingBodies } from "../../src/soli
 export interface Bodies {
   readonly design: Design;
   readonly fit: Fit | undefined;
-  readonly profile: Profile;
+  readonly profile: Band;
   readonly pattern: Pattern;
-  readonly wrap: Wrap;
+  readonly wrap: BandSurface;
   /** With the bodies of the whole ring. */
   readonly parts: Parts & RingBodies;
   readonly warnings: readonly Warning[];
@@ -35,7 +35,7 @@ export function bodiesOf(document: unknown, maxBeads = 20_000): Bodies {
   const boreRadius = resolveSize(design.size).diameter / 2;
   const fit = fitBand(design.pattern, { profile: design.profile, boreRadius, tolerance, warn });
   const width = fit?.bandWidth ?? design.profile.width;
-  const profile = buildProfile({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE);
+  const profile = makeBand({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE);
   const pattern =
     design.pattern && fit
       ? completePattern(design.pattern, beadRuns, fit, { profile, tolerance, warn })

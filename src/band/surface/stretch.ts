@@ -3,7 +3,7 @@
  *
  * λu = (r(v) + h · n_r(v)) / R; across the band it is 1 on the seat. Flat art is truthful where λu is near 1.
  */
-import type { Wrap } from "./wrap.js";
+import type { BandSurface } from "./surface.js";
 
 /** Smallest and largest λu over the seat's width. */
 export interface StretchRange {
@@ -27,7 +27,7 @@ export interface StretchReport {
 const PLACES = 200;
 
 /** @param reliefHeight mm above the seat, 0 or more */
-export function measureStretch(wrap: Wrap, reliefHeight: number): StretchReport {
+export function measureStretch(wrap: BandSurface, reliefHeight: number): StretchReport {
   const half = wrap.seatLength / 2;
   const edges = [stretchAt(wrap, -half, 0), stretchAt(wrap, half, 0)];
   return {
@@ -40,11 +40,11 @@ export function measureStretch(wrap: Wrap, reliefHeight: number): StretchReport 
 }
 
 /** λu at a place v, mm from the seat's middle, and a height, mm above the seat. */
-function stretchAt(wrap: Wrap, v: number, h: number): number {
-  return wrap.section(v, h)[1] / wrap.referenceRadius;
+function stretchAt(wrap: BandSurface, v: number, h: number): number {
+  return wrap.stretchAt(0, v, h).along;
 }
 
-function rangeAt(wrap: Wrap, h: number): StretchRange {
+function rangeAt(wrap: BandSurface, h: number): StretchRange {
   let [min, max] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (let i = 0; i <= PLACES; i++) {
     const stretch = stretchAt(wrap, wrap.seatLength * (i / PLACES - 0.5), h);

@@ -2,7 +2,6 @@
  * What is measured on the flat pattern: lines, gaps, islands, grooves, holes; and the beads.
  */
 
-import { TURN } from "../../base/units.js";
 import type { RuleName } from "../../design/rules/rule-set.js";
 import { boxRing, ringBox } from "../../flat/box.js";
 import { type GridRegion, offset, ringArea, subtract } from "../../flat/polygons.js";
@@ -22,7 +21,7 @@ const PLACES = 10;
 
 export function measureArt(piece: JudgedPiece, limits: ArtLimits): ArtMeasures {
   const { pattern, profile, wrap } = piece;
-  const art = flatArt(pattern, { around: TURN * wrap.referenceRadius, seatLength: profile.seatLength });
+  const art = flatArt(pattern, { around: wrap.round, seatLength: profile.seatLength });
   const width = (region: GridRegion, limit: number) => narrowWidth(art, region, limit);
   const railed = profile.rails !== undefined;
   const sunk = art.sunk.flatMap(({ region }) => region);

@@ -2,7 +2,7 @@
  * Castability: what was measured on a piece against a rule set.
  */
 
-import type { Wrap } from "../../band/surface/wrap.js";
+import type { BandSurface } from "../../band/surface/surface.js";
 import { degrees, showLength } from "../../base/units.js";
 import { RULE_NAMES, RULES, type RuleName, type RuleSet } from "../../design/rules/rule-set.js";
 import type { Finding, FindingPlace, RuleResult } from "../finding.js";
@@ -74,8 +74,8 @@ function inWords(rule: RuleName, limit: number, { figure, more }: Measured): str
   return `${SUBJECTS[rule]} ${show(figure)}${added}; the rule asks for ${keep} ${show(limit)}`;
 }
 
-function placeOf(place: Place, wrap: Wrap): FindingPlace {
+function placeOf(place: Place, wrap: BandSurface): FindingPlace {
   const [u, v] = "flat" in place ? place.flat : wrap.inverse(...place.space);
-  const angle = degrees(wrap.startAngle + u / wrap.referenceRadius);
+  const angle = degrees(wrap.angleAt(u));
   return { angle: angle - 360 * Math.floor(angle / 360), v, ...("space" in place ? { point: place.space } : {}) };
 }

@@ -3,7 +3,7 @@
  */
 
 import type { Profile } from "../../band/profile/profile.js";
-import type { Wrap } from "../../band/surface/wrap.js";
+import type { BandSurface } from "../../band/surface/surface.js";
 import type { Bead } from "../../beads/bead.js";
 import type { BeadRunReport } from "../../beads/bead-report.js";
 import type { Marks } from "../../marks/marks.js";
@@ -13,7 +13,7 @@ import type { Pattern } from "../../pattern/laid-out.js";
 export interface JudgedPiece {
   readonly mesh: Mesh;
   readonly profile: Profile;
-  readonly wrap: Wrap;
+  readonly wrap: BandSurface;
   readonly pattern: Pattern;
   readonly marks: Marks;
   readonly beads: readonly Bead[];

@@ -5,7 +5,7 @@
  * of their own.
  */
 
-import type { Wrap } from "../../band/surface/wrap.js";
+import type { BandSurface } from "../../band/surface/surface.js";
 import type { Point3 } from "../../base/math/point.js";
 import { PointGrid } from "../../base/math/point-grid.js";
 import { radians } from "../../base/units.js";
@@ -59,11 +59,12 @@ function measured(walls: readonly Wall[]): Measured | undefined {
 
 /** Whether a wall lies between the bore and what is straight above it. */
 function isOverBore({ profile, wrap }: JudgedPiece): (wall: Wall) => boolean {
-  const middle = (profile.boreRadius + wrap.section(0, 0)[1]) / 2;
   return ({ from, to, thickness }) => {
     const [x, y] = [(to[0] - from[0]) / thickness, (to[1] - from[1]) / thickness];
     const radius = Math.hypot(from[0], from[1]);
     const out = Math.abs(x * from[0] + y * from[1]) / radius;
+    const [, seat] = wrap.lineAt(Math.atan2(from[1], from[0])).point(0, 0);
+    const middle = (profile.boreRadius + seat) / 2;
     return out >= STRAIGHT_OUT && Math.min(radius, Math.hypot(to[0], to[1])) < middle;
   };
 }
@@ -82,7 +83,7 @@ type On = (point: Point3) => boolean;
  * them, down to their floor.
  */
 function standingOn({ profile, wrap, marks }: JudgedPiece): On[] {
-  const above = (map: Wrap, depth: number): On => {
+  const above = (map: BandSurface, depth: number): On => {
     const half = map.seatLength / 2 + ABOVE;
     return (point) => {
       const [, v, h] = map.inverse(...point);

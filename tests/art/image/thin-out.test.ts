@@ -5,7 +5,7 @@ import type { HeightField } from "../../../src/art/image/field.js";
 import { settle } from "../../../src/art/image/settle.js";
 import { bordersOf } from "../../../src/art/image/surface.js";
 import { thinOut } from "../../../src/art/image/thin-out.js";
-import { makeWrap } from "../../../src/band/surface/wrap.js";
+import { revolvedSurface } from "../../../src/band/surface/revolved.js";
 import { checkSolid } from "../../../src/judge/gate.js";
 import { raiseField } from "../../../src/relief/image/raise-field.js";
 import { buildRelief } from "../../../src/solids/relief.js";
@@ -117,8 +117,8 @@ describe("thinning", () => {
 });
 
 describe("what is raised of a field", () => {
-  const wrap = makeWrap({
-    seat: [{ kind: "line", from: [-3, 10], to: [3, 10] }],
+  const wrap = revolvedSurface({
+    line: [{ kind: "line", from: [-3, 10], to: [3, 10] }],
     referenceRadius: (3 * 3.2) / (2 * Math.PI),
     startAngle: 0,
   });

@@ -1,7 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { buildProfile } from "../../../src/band/profile/profile.js";
-import { makeWrap, requireSmoothSeat, seatStations } from "../../../src/band/surface/wrap.js";
+import { revolvedSurface } from "../../../src/band/surface/revolved.js";
+import { seatStations } from "../../../src/band/surface/seat-stations.js";
+import { requireSmoothSeat } from "../../../src/band/surface/smooth-seat.js";
 import { chordCount, type Segment } from "../../../src/base/math/curve.js";
 import { TURN } from "../../../src/base/units.js";
 import { failureOf, SEED, spec } from "../profile/specs.js";
@@ -12,9 +14,10 @@ const BEYOND = 0.1;
 
 const share = fc.double({ min: 0, max: 1, noNaN: true });
 
-describe.each(SMOOTH_FORMS)("the wrap of a seat: $name", (form) => {
+describe.each(SMOOTH_FORMS)("the surface of a seat: $name", (form) => {
   const profile = profileOf(form);
-  const wrap = makeWrap({ seat: profile.seat, referenceRadius: 9.7, startAngle: -0.6 });
+  const wrap = revolvedSurface({ line: profile.seat, referenceRadius: 9.7, startAngle: -0.6 });
+  const line = wrap.lineAt(wrap.startAngle);
   const around = TURN * wrap.referenceRadius;
   const point = fc.tuple(share, share, share).map(([a, b, c]): [number, number, number] => {
     const [down, up] = form.reach;
@@ -50,15 +53,15 @@ describe.each(SMOOTH_FORMS)("the wrap of a seat: $name", (form) => {
     fc.assert(
       fc.property(point, ([u, v, h]) => {
         const at = wrap.forward(u, v, h);
-        const [, r] = wrap.section(v, h);
+        const [, r] = line.point(v, h);
         const apart = (other: readonly number[]) => Math.hypot(...[0, 1, 2].map((k) => other[k] - at[k]));
         expect(apart(wrap.forward(u + step, v, h)) / step).toBeCloseTo(r / wrap.referenceRadius, 7);
         expect(apart(wrap.forward(u, v, 0))).toBeCloseTo(Math.abs(h), 9);
-        const [on, next] = [wrap.section(v, 0), wrap.section(v + step, 0)];
+        const [on, next] = [line.point(v, 0), line.point(v + step, 0)];
         expect(Math.hypot(next[0] - on[0], next[1] - on[1]) / step).toBeCloseTo(1, 6);
-        const [nw, nr] = wrap.normal(v);
+        const [nw, nr] = line.normal(v);
         expect(Math.hypot(nw, nr)).toBeCloseTo(1, 12);
-        const [w1, r1] = wrap.section(v, 1);
+        const [w1, r1] = line.point(v, 1);
         expect(Math.hypot(w1 - on[0] - nw, r1 - on[1] - nr)).toBeLessThan(1e-12);
       }),
       { seed: SEED, numRuns: 100 },
@@ -67,9 +70,9 @@ describe.each(SMOOTH_FORMS)("the wrap of a seat: $name", (form) => {
 
   it("runs from low w to high w over the seat and points outward", () => {
     const half = wrap.seatLength / 2;
-    expect(wrap.section(-half, 0)[0]).toBeLessThan(wrap.section(half, 0)[0]);
+    expect(line.point(-half, 0)[0]).toBeLessThan(line.point(half, 0)[0]);
     expect(wrap.seatLength).toBeCloseTo(profile.seatLength, 12);
-    for (const v of [-half, 0, half]) expect(wrap.normal(v)[1]).toBeGreaterThan(0.5);
+    for (const v of [-half, 0, half]) expect(line.normal(v)[1]).toBeGreaterThan(0.5);
   });
 
   it("has stations where the flattened band has vertices", () => {
@@ -77,7 +80,7 @@ describe.each(SMOOTH_FORMS)("the wrap of a seat: $name", (form) => {
     const chords = (segment: Segment) =>
       segment.kind === "line" ? 1 : chordCount(segment.radius, segment.sweep, tolerance);
     const flat = profileOf(form, tolerance);
-    const stations = seatStations(flat.seat, chords).map((v) => wrap.section(v, 0));
+    const stations = seatStations(flat.seat, chords).map((v) => line.point(v, 0));
     const [first, last] = flat.seatSpan;
     const inner = flat.polyline.slice(first + 1, last).reverse();
     expect(stations.length).toBe(inner.length);

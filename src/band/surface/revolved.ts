@@ -1,0 +1,52 @@
+/**
+ * A surface of revolution: one line turned once round the finger axis.
+ */
+import type { Segment } from "../../base/math/curve.js";
+import type { Point3 } from "../../base/math/point.js";
+import { TURN } from "../../base/units.js";
+import { makeLine } from "./line.js";
+import type { BandSurface } from "./surface.js";
+
+export interface RevolvedOptions {
+  /** The exact line in (w, r), mm: a seat's from low w to high w. */
+  readonly line: readonly Segment[];
+  /** mm, above 0. */
+  readonly referenceRadius: number;
+  /** Radians. */
+  readonly startAngle: number;
+}
+
+/** The surface of a line that is the same all round. */
+export function revolvedSurface({ line: chain, referenceRadius, startAngle }: RevolvedOptions): BandSurface {
+  const line = makeLine(chain);
+  const angleAt = (u: number) => startAngle + u / referenceRadius;
+  const lineAt = () => line;
+  const forward = (u: number, v: number, h: number): Point3 => {
+    const [w, r] = line.point(v, h);
+    const angle = angleAt(u);
+    return [r * Math.cos(angle), r * Math.sin(angle), w];
+  };
+  const inverse = (x: number, y: number, z: number): Point3 => {
+    const turned = (Math.atan2(y, x) - startAngle) % TURN;
+    const [v, h] = line.inverse(z, Math.hypot(x, y));
+    return [(turned < 0 ? turned + TURN : turned) * referenceRadius, v, h];
+  };
+  return {
+    referenceRadius,
+    round: TURN * referenceRadius,
+    startAngle,
+    seatLength: line.length,
+    revolved: true,
+    angleAt,
+    uAt: (angle) => (angle - startAngle) * referenceRadius,
+    lineAt,
+    forward,
+    inverse,
+    normal: (u, v) => {
+      const [nw, nr] = line.normal(v);
+      const angle = angleAt(u);
+      return [nr * Math.cos(angle), nr * Math.sin(angle), nw];
+    },
+    stretchAt: (_u, v, h) => ({ along: line.point(v, h)[1] / referenceRadius, across: 1 }),
+  };
+}

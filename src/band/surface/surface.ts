@@ -1,0 +1,54 @@
+/**
+ * A surface of the band that carries something, with the map between the flat pattern and space: what all others ask.
+ *
+ *     forward(u, v, h):  θ = angleAt(u),   (w, r) = line at θ, at v, + h · its normal,   x = r cos θ, y = r sin θ, z = w
+ *
+ * u runs along the band, mm at the reference radius, v across it along the surface's line, 0 at the line's middle and
+ * growing towards its end, h along the line's normal. Beyond its ends the line goes on straight. A point never leaves the
+ * half plane of its angle, so that mirrors through the axis and the ends of a stretch are the same flat and bent.
+ */
+import type { Point2, Point3 } from "../../base/math/point.js";
+
+/** The surface's line at one angle: where the half plane from the finger axis meets it. In (w, r), mm. */
+export interface SurfaceLine {
+  /** Arc length, mm. */
+  readonly length: number;
+  /** The section point at v and h. */
+  readonly point: (v: number, h: number) => Point2;
+  /** Unit normal to the left of the line: outward on a seat, whose line runs from low w to high w. */
+  readonly normal: (v: number) => Point2;
+  /** v and h of a section point: the foot on the nearest part of the line. */
+  readonly inverse: (w: number, r: number) => readonly [v: number, h: number];
+}
+
+/** A pure pair: `inverse(forward(p))` is p for every point within the relief's reach of the surface. */
+export interface BandSurface {
+  /** R, mm: at this radius flat lengths along u are true. */
+  readonly referenceRadius: number;
+  /** u once round the finger, mm: 2πR. */
+  readonly round: number;
+  /** θ of u = 0, radians, counter-clockwise from +x seen from +z. */
+  readonly startAngle: number;
+  /** Length of the line where flat lengths across are true, mm; v runs over ± half of it. */
+  readonly seatLength: number;
+  /** Whether its line is the same at all angles, so that any turn about the finger axis brings it onto itself. */
+  readonly revolved: boolean;
+  /** θ at u, radians. */
+  readonly angleAt: (u: number) => number;
+  /** u at θ, mm: the inverse, whatever whole turns θ has. */
+  readonly uAt: (angle: number) => number;
+  readonly lineAt: (angle: number) => SurfaceLine;
+  readonly forward: (u: number, v: number, h: number) => Point3;
+  /** u from 0 to once round. */
+  readonly inverse: (x: number, y: number, z: number) => Point3;
+  /** Unit normal of the surface itself in space. */
+  readonly normal: (u: number, v: number) => Point3;
+  /** How much longer than flat a short line is, at a place and a height above it: along the band and across it. */
+  readonly stretchAt: (u: number, v: number, h: number) => LocalStretch;
+}
+
+/** λu and λv: 1 is true. */
+export interface LocalStretch {
+  readonly along: number;
+  readonly across: number;
+}
