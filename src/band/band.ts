@@ -2,7 +2,8 @@
  * The band as a body: its cross-section at every angle. It is itself the cross-section at the top of the ring, so what is
  * the same all round, or is asked of the top alone, is read from it directly.
  */
-import { buildProfile, type Profile, type ProfileSpec } from "./profile/profile.js";
+import type { ProfileSpec } from "../design/profile/profile.js";
+import { buildProfile, type Profile } from "./profile/profile.js";
 
 /** Its own sizes are those at the top of the ring. */
 export interface Band extends Profile {
