@@ -50,7 +50,7 @@ export async function timeStages(document: unknown, effort: Effort): Promise<Sta
   const pattern = await stage("pattern", () =>
     art && fit ? completePattern(art, beadRuns, fit, { profile, tolerance, warn }) : noPattern(beadRuns),
   );
-  const wrap = await stage("wrap", () => wrapSeat(profile, fit, pattern.reliefs.length + pattern.carvings.length > 0));
+  const wrap = await stage("wrap", () => wrapSeat(profile, fit, pattern.bodies.length > 0));
   const { kernel, maxBeads } = BUILD_DEFAULTS;
   const parts = await stage("solids", () => makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn }));
   const { mesh, check } = await stage("union", () =>

@@ -2,21 +2,20 @@
  * The lines that beads follow: on regions, and along paths of the tile.
  */
 
-import type { HeightField } from "../art/image/field.js";
 import type { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import { AnnuletError } from "../base/errors.js";
 import { radians, showLength } from "../base/units.js";
 import type { TilesSpec } from "../design/cycle.js";
 import type { BeadRunSpec } from "../design/pattern/bead-run.js";
 import { PATTERN_DEFAULTS } from "../design/pattern/defaults.js";
-import type { RegionSpec } from "../design/pattern/region.js";
 import type { Chain } from "../flat/chains.js";
 import { clipLines } from "../flat/clip-lines.js";
 import type { GridPath } from "../flat/grid.js";
 import { type GridRegion, shrink } from "../flat/polygons.js";
 import { type RunLine, runLines } from "../flat/runs.js";
-import { type Strip, steps } from "../flat/strip.js";
+import { repeatsOf, type Strip, steps } from "../flat/strip.js";
 import { type Art, completeLines, type LineSource } from "../relief/art.js";
+import type { DrawnRegion } from "../relief/drawn-region.js";
 import { carryingHeight, requireCarried } from "../relief/region-section.js";
 
 /** A bead run as lines on the flat seat. */
@@ -51,20 +50,6 @@ export interface BeadSize {
   readonly cornerAngle: number;
   /** Whether one bead sits where the run meets others. */
   readonly shares: boolean;
-}
-
-/** A region with its art, completed. */
-export interface DrawnRegion {
-  readonly spec: RegionSpec;
-  /** Where it stands in the document. */
-  readonly path: string;
-  /** Name for messages and reports. */
-  readonly name: string;
-  readonly art: Art;
-  /** Whether it stands at the ends of a strip and is not cut off there. Default no. */
-  readonly atEnds?: boolean;
-  /** Its heights, where an image gives them; the art is empty then. */
-  readonly field?: HeightField;
 }
 
 /** What the document says of a run's beads. */
@@ -209,5 +194,5 @@ function toBeadLines(
   rest: Pick<BeadLines, "run" | "path" | "bead" | "height">,
 ): BeadLines {
   const lines = runLines(strip, strip.periodic ? chains : clipLines(chains, ...beadStretch(strip, rest.bead)));
-  return { ...rest, lines, copies: strip.periodic ? strip.repeats / strip.cycle : 1 };
+  return { ...rest, lines, copies: repeatsOf(strip) };
 }

@@ -9,9 +9,8 @@ import { showLength } from "../base/units.js";
 import type { BeadRunSpec } from "../design/pattern/bead-run.js";
 import type { RunLine } from "../flat/runs.js";
 import { unrollLine } from "../flat/unroll.js";
-import type { Pattern } from "../pattern/laid-out.js";
 import type { Bead } from "./bead.js";
-import { type BeadSize, beadSize, followsTile } from "./bead-lines.js";
+import { type BeadLines, type BeadSize, beadSize, followsTile } from "./bead-lines.js";
 import {
   type BeadRunReport,
   type PlacedLine,
@@ -43,7 +42,11 @@ export interface Run extends Pick<BeadRunReport, "run" | "path" | "onRail"> {
 export interface PlaceRunsOptions {
   readonly profile: Pick<Profile, "rails">;
   readonly wrap: BandSurface;
-  readonly pattern: Pick<Pattern, "beadLines" | "repeats">;
+  readonly pattern: {
+    readonly beadLines: readonly BeadLines[];
+    /** Equal units that make the whole round. */
+    readonly repeats: number;
+  };
   /** The document's own runs; those along paths are in the pattern. */
   readonly beadRuns: readonly BeadRunSpec[];
   /** Largest number of beads that is placed. */

@@ -75,7 +75,7 @@ function sizesOf({ profile, pattern, volume }: Built): PieceSizes {
     width: profile.width,
     thickness: profile.thickness,
     wall: seatWall(profile),
-    relief: pattern.reliefs.length > 0 ? pattern.height : null,
+    relief: pattern.bodies.some(({ mode }) => mode === "raised") ? pattern.height : null,
     volume,
   };
 }

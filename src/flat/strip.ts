@@ -205,6 +205,11 @@ function spanOf(path: GridPath): [low: number, high: number] {
   return [low, high];
 }
 
+/** How often a period of the strip comes round the band: once where the strip stops. */
+export function repeatsOf({ periodic, repeats, cycle }: Strip): number {
+  return periodic ? repeats / cycle : 1;
+}
+
 /** A point in grid steps as (u, v), mm. */
 export function flatPoint(strip: Strip, point: GridPoint): Point2 {
   return [point.x / strip.grid.scale, point.y / strip.grid.scale];

@@ -7,9 +7,11 @@ import { flattenPath } from "../base/math/path-data.js";
 import type { Point2 } from "../base/math/point.js";
 import type { HallmarkSpec } from "../design/marks.js";
 import { shiftPath, toGrid } from "../flat/grid.js";
+import { movedAlong } from "../flat/motion.js";
 import { steps } from "../flat/strip.js";
-import { type HoleShape, pierceRegion } from "../relief/hole.js";
-import { type Mark, makeMark, placeRound, shiftPolygons, surfaceStrip } from "./mark.js";
+import { type FlatBody, moveBody } from "../relief/flat-body.js";
+import { pierceRegion } from "../relief/hole.js";
+import { type Mark, makeMark, placeRound, surfaceStrip } from "./mark.js";
 import { type Surface, surfaceAt } from "./surface.js";
 
 /** The field, laid out. */
@@ -23,7 +25,7 @@ export interface Field {
   /** What is sunk; undefined where it is level with the surface. */
   readonly mark: Mark | undefined;
   /** What is kept free on the seat, through and through; undefined on other surfaces. */
-  readonly free: HoleShape | undefined;
+  readonly free: FlatBody | undefined;
 }
 
 export interface FieldOptions {
@@ -54,13 +56,9 @@ export function makeField(spec: HallmarkSpec, { profile, startAngle, tolerance, 
     ...{ surface, strip, angle, mode: "sunk", height: depth, round: 0, draft: 0, what, path },
   });
   const hole = surface.name === "seat" ? pierceRegion(strip, region, { broken: 0, names: [what], path }) : undefined;
-  const shift = placeRound(surface, angle);
-  const free = hole && {
-    ...hole,
-    mouth: shiftPolygons(hole.mouth, shift),
-    wall: shiftPolygons(hole.wall, shift),
-  };
-  const middle: Point2 = [strip.tileWidth / 2 + shift, v];
+  const place = placeRound(surface, angle);
+  const free = hole && moveBody(hole, place);
+  const middle: Point2 = [movedAlong(strip.tileWidth / 2, place), v];
   return { surface, middle, width, height, corner, mark: depth > 0 ? mark : undefined, free };
 }
 

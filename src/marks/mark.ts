@@ -3,21 +3,19 @@
  */
 import { AnnuletError } from "../base/errors.js";
 import { extent } from "../base/math/extent.js";
-import type { Point3 } from "../base/math/point.js";
 import { radians, showLength, TURN } from "../base/units.js";
 import { ringBox } from "../flat/box.js";
+import { type Motion, STAY } from "../flat/motion.js";
 import type { GridRegion } from "../flat/polygons.js";
 import { makeStrip, type Strip } from "../flat/strip.js";
-import { type ReliefPolygon, type ReliefShape, raiseRegion } from "../relief/section.js";
+import { type FlatBody, moveBody } from "../relief/flat-body.js";
+import { raiseRegion } from "../relief/section.js";
 import type { Surface } from "./surface.js";
 
 export interface Mark {
-  /** Where it stands in the document. */
-  readonly path: string;
   readonly surface: Surface;
-  readonly mode: "raised" | "sunk";
   /** Over the surface: u is θ from its start angle times its reference radius. */
-  readonly shape: ReliefShape;
+  readonly body: FlatBody;
   /** From u to u and from v to v, mm, its leaning walls included. */
   readonly box: Box;
 }
@@ -49,7 +47,7 @@ export interface MarkOptions {
   readonly strip: Strip;
   /** Its middle's θ, degrees. */
   readonly angle: number;
-  readonly mode: Mark["mode"];
+  readonly mode: "raised" | "sunk";
   /** mm above or below the surface. */
   readonly height: number;
   readonly round: number;
@@ -69,26 +67,20 @@ export function makeMark(region: GridRegion, options: MarkOptions): Mark {
   const { surface, strip, angle, mode, height, round, draft, what, path } = options;
   const section = { form: "flat", height, round, bevel: 0, draft } as const;
   requireLength(boxOf(region, strip).u, options);
-  const shape = raiseRegion(strip, region, { section, names: [what], path });
-  if (shape === undefined) throw new Error("a region without rings was checked before");
-  const shift = placeRound(surface, angle);
-  const moved = { ...shape, top: shiftPolygons(shape.top, shift), outline: shiftPolygons(shape.outline, shift) };
-  const points = moved.outline.flat(2);
+  const drawn = raiseRegion(strip, region, { section, mode, names: [what], path, where: path, fade: undefined });
+  if (drawn === undefined) throw new Error("a region without rings was checked before");
+  const body = moveBody(drawn, placeRound(surface, angle));
+  const points = body.outline.flat(2);
   const range = (k: 0 | 1) => extent(points.map((point) => point[k]));
   const box = { u: range(0), v: range(1) };
   requireWidth(box.v, options);
-  return { path, surface, mode, shape: moved, box };
+  return { surface, body, box };
 }
 
-/** By how much what is laid about the middle of a strip is moved along u to stand at an angle, degrees; mm. */
-export function placeRound({ wrap }: Surface, angle: number): number {
+/** How what is laid about the middle of a strip moves to stand at an angle, degrees. */
+export function placeRound({ wrap }: Surface, angle: number): Motion {
   const turn = (((radians(angle) - wrap.startAngle) % TURN) + TURN) % TURN;
-  return (turn - TURN / 2) * wrap.referenceRadius;
-}
-
-/** Polygons moved along u. */
-export function shiftPolygons(polygons: readonly ReliefPolygon[], shift: number): ReliefPolygon[] {
-  return polygons.map((polygon) => polygon.map((ring) => ring.map(([u, v, h]): Point3 => [u + shift, v, h])));
+  return { ...STAY, u: (turn - TURN / 2) * wrap.referenceRadius };
 }
 
 /** The box round a region, mm. */

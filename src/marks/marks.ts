@@ -55,7 +55,7 @@ export function makeMarks({ lettering, hallmark }: MarkDesign, options: MarksOpt
     const typeface = fonts.get(spec.font);
     if (typeface === undefined) throw new Error("fonts are loaded before texts are set");
     const mark = inscribe(spec, { ...options, typeface, path });
-    if (mark.mode === "raised" && mark.surface.name === "bore") warnBore(mark, warn);
+    if (mark.body.mode === "raised" && mark.surface.name === "bore") warnBore(mark, warn);
     if (field !== undefined) warnOnField(mark, field, warn);
     return mark;
   });
@@ -63,7 +63,11 @@ export function makeMarks({ lettering, hallmark }: MarkDesign, options: MarksOpt
 }
 
 /** The field is for marks that others strike: lettering over it leaves them no room. */
-function warnOnField({ surface, box, path }: Mark, { surface: own, middle, width, height }: Field, warn: Warn): void {
+function warnOnField(
+  { surface, box, body: { path } }: Mark,
+  { surface: own, middle, width, height }: Field,
+  warn: Warn,
+): void {
   const side = (one: Surface) => Math.sign(one.wrap.lineAt(one.wrap.startAngle).point(0, 0)[0]);
   if (surface.name !== own.name || side(surface) !== side(own)) return;
   const { round } = surface.wrap;
@@ -79,12 +83,12 @@ function warnOnField({ surface, box, path }: Mark, { surface: own, middle, width
   });
 }
 
-function warnBore({ shape, path }: Mark, warn: Warn): void {
+function warnBore({ body: { height, path } }: Mark, warn: Warn): void {
   warn({
     code: "bore-narrowed",
-    message: `lettering raised in the bore stands ${showLength(shape.height)} into the finger's room: the ring goes on like one whose bore is so much narrower, twice that where raised marks face each other`,
+    message: `lettering raised in the bore stands ${showLength(height)} into the finger's room: the ring goes on like one whose bore is so much narrower, twice that where raised marks face each other`,
     path,
-    value: shape.height,
+    value: height,
     hint: "sink it, or take a larger size",
   });
 }

@@ -3,11 +3,11 @@
  */
 import { AnnuletError } from "../base/errors.js";
 import { showLength } from "../base/units.js";
-import type { DrawnRegion } from "../beads/bead-lines.js";
 import type { EndsSpec } from "../design/pattern/area.js";
 import { boxRing } from "../flat/box.js";
 import type { Strip, StripOptions } from "../flat/strip.js";
-import type { Fade } from "../relief/section.js";
+import type { DrawnRegion } from "../relief/drawn-region.js";
+import type { Fade } from "../relief/flat-body.js";
 
 /** What the ends ask of the strip: art is cut off in the middle of a line, beads keep clear of it and of a fade. */
 export function endOptions(ends: EndsSpec | undefined): StripOptions {

@@ -1,15 +1,14 @@
 /**
- * A pattern laid out: what is raised, sunk, pierced and beaded over one period.
+ * A completed pattern: its bodies in the order of work, and the lines of its bead runs.
  */
+
 import type { BeadLines } from "../beads/bead-lines.js";
-import type { HoleShape } from "../relief/hole.js";
-import type { ReliefShape } from "../relief/section.js";
+import type { FlatBody } from "../relief/flat-body.js";
 
 /** A completed pattern. */
 export interface Pattern {
-  readonly reliefs: readonly ReliefShape[];
-  /** What is cut out, in order. */
-  readonly carvings: readonly Carving[];
+  /** In the order of work: what is cut goes through the band and what stands before it in the list. */
+  readonly bodies: readonly FlatBody[];
   readonly beadLines: readonly BeadLines[];
   /** Height of the highest region above the seat, mm; 0 where there is none. */
   readonly height: number;
@@ -17,19 +16,4 @@ export interface Pattern {
   readonly repeats: number;
   /** Holes through the whole ring. */
   readonly holes: number;
-}
-
-/** Sunk and pierced regions that are cut at one time. */
-export interface Carving {
-  /** How many of the reliefs were there before, and are cut too. */
-  readonly after: number;
-  /** Their heights are depths. */
-  readonly sunk: readonly SunkShape[];
-  readonly pierced: readonly HoleShape[];
-}
-
-/** A sunk region: the shape to be cut out, upside down. */
-export interface SunkShape extends ReliefShape {
-  /** Where its depth stands in the document. */
-  readonly path: string;
 }

@@ -6,27 +6,9 @@
 import { chordCount } from "../base/math/curve.js";
 import type { GridRegion } from "../flat/polygons.js";
 import { offset } from "../flat/polygons.js";
-import { type Strip, steps } from "../flat/strip.js";
-import { type ReliefPolygon, stackLevels } from "./section.js";
-
-/** A hole's flat outlines over one period of the strip, or over the whole of it. */
-export interface HoleShape {
-  readonly names: readonly string[];
-  /** Where it stands in the document. */
-  readonly path: string;
-  /** The broken edge: bands whose points are (u, v, mm below the surface), of the seat as of the bore. */
-  readonly edge: readonly ReliefPolygon[];
-  /** The outline at the surfaces; h is 0. */
-  readonly mouth: readonly ReliefPolygon[];
-  /** The outline between the broken edges; h is their depth. */
-  readonly wall: readonly ReliefPolygon[];
-  /** u of the two sides that neighbouring tiles share, mm; undefined where the shape ends by itself. */
-  readonly seam: readonly [left: number, right: number] | undefined;
-  /** mm, radius of the broken edges. */
-  readonly broken: number;
-  /** How often it comes round the band, where it has a seam. Default: as often as the pattern's unit. */
-  readonly copies?: number;
-}
+import { repeatsOf, type Strip, steps } from "../flat/strip.js";
+import type { FlatBody } from "./flat-body.js";
+import { stackLevels } from "./section.js";
 
 export interface HoleOptions {
   /** mm */
@@ -46,7 +28,7 @@ export function pierceRegion(
   strip: Strip,
   region: GridRegion,
   { broken, names, path }: HoleOptions,
-): HoleShape | undefined {
+): FlatBody | undefined {
   if (region.length === 0) return undefined;
   const count = broken === 0 ? 0 : chordCount(broken, Math.PI / 2, strip.artTolerance);
   const levels = Array.from({ length: count + 1 }, (_, i) => {
@@ -60,5 +42,19 @@ export function pierceRegion(
     };
   });
   const { bands, outline, last, seam } = stackLevels(strip, levels);
-  return { names, path, edge: bands, mouth: outline, wall: last, seam, broken };
+  return {
+    mode: "pierced",
+    names,
+    path,
+    top: bands,
+    surface: undefined,
+    outline,
+    throat: last,
+    seam,
+    period: undefined,
+    copies: repeatsOf(strip),
+    height: broken,
+    rise: undefined,
+    fade: undefined,
+  };
 }

@@ -6,7 +6,6 @@
  * level.
  */
 
-import type { Surface } from "../art/image/surface.js";
 import { largestWhere } from "../base/math/largest.js";
 import type { Point3 } from "../base/math/point.js";
 import { showLength } from "../base/units.js";
@@ -19,55 +18,22 @@ import { narrowestPlace } from "../flat/narrowest.js";
 import { keepsParts } from "../flat/parts.js";
 import { takePeriod } from "../flat/period.js";
 import { type GridRegion, shrink } from "../flat/polygons.js";
-import { clearRing, type Strip, steps } from "../flat/strip.js";
+import { clearRing, repeatsOf, type Strip, steps } from "../flat/strip.js";
 import { followedContours, type Level, plainContours, widestInset } from "./contours.js";
+import type { Fade, FlatBody, ReliefPolygon } from "./flat-body.js";
 import { edgeTooLarge } from "./sections/flat.js";
 import { drawSection } from "./sections/index.js";
 import type { SectionLine } from "./sections/section-form.js";
-import type { Rise } from "./weave/rise.js";
-
-/** A polygon above the seat: the outer ring counter-clockwise seen from outside, then its holes; points are (u, v, h). */
-export type ReliefPolygon = readonly (readonly Point3[])[];
-
-/** A body over one period of the strip, or over the whole of it. Of a sunk one, heights are depths. */
-export interface ReliefShape {
-  /** Names of the regions in it. */
-  readonly names: readonly string[];
-  /** The upper surface without the upright walls; (u, v, h), mm. */
-  readonly top: readonly ReliefPolygon[];
-  /** Of a height map the upper surface in triangles, and what closes it beneath, of one outline; `top` is empty then. */
-  readonly surface?: { readonly top: Surface; readonly foot: Surface };
-  /** The lowest contour, from which the walls go straight down. */
-  readonly outline: readonly ReliefPolygon[];
-  /** u of the two sides that neighbouring tiles share, mm; undefined where the body ends by itself. */
-  readonly seam: readonly [left: number, right: number] | undefined;
-  /** mm along the band after which a body that ends by itself comes again; undefined where it stands once. */
-  readonly period?: number;
-  /** What is added to the heights, once the surface is fine enough to follow it. Default nothing. */
-  readonly rise?: Rise;
-  /** The highest contour, mm above the seat. */
-  readonly height: number;
-  /** How often it comes round the band, where it has a seam. Default: as often as the pattern's unit. */
-  readonly copies?: number;
-  /** Where it sinks into the seat. Default nowhere. */
-  readonly fade?: Fade;
-}
-
-/** A stretch whose relief sinks into the seat at both ends. */
-export interface Fade {
-  /** u of the ends, mm. */
-  readonly ends: readonly [low: number, high: number];
-  /** mm from each end over which it sinks. */
-  readonly length: number;
-  /** Largest deviation from its curve, mm. */
-  readonly tolerance: number;
-}
 
 export interface SectionOptions {
   readonly section: SectionSpec;
+  readonly mode: "raised" | "sunk";
   readonly names: readonly string[];
   /** Where the section stands in the document, for errors. */
   readonly path: string;
+  /** Where the body stands in the document; of what is sunk, where its depth does. */
+  readonly where: string;
+  readonly fade: Fade | undefined;
 }
 
 /**
@@ -76,9 +42,9 @@ export interface SectionOptions {
  * @throws AnnuletError `round-too-large`, `bevel-too-large` where the edge of a flat top is higher than the region or
  *   wider than half of its narrowest place, with that width and its place; `section-misfit`
  */
-export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOptions): ReliefShape | undefined {
+export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOptions): FlatBody | undefined {
   if (region.length === 0) return undefined;
-  const { section, names, path } = options;
+  const { section, mode, names, path, where, fade } = options;
   const line = sectionLine(strip, region, section, path);
   const reach = Math.max(...line.map(([d]) => Math.abs(d)));
   const whole = () => lengthen(strip, region, steps(strip, reach));
@@ -88,7 +54,21 @@ export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOp
   // Where the cut-off ends of `near` come apart, the whole region decides.
   if (flat && firstLoss(strip, near, levels) !== undefined) requireEdge(strip, whole(), line, section, path);
   const { bands, last, outline, seam } = stackLevels(strip, levels);
-  return { names, top: [...bands, ...last], outline, seam, height: Math.max(...levels.map(({ h }) => h)) };
+  return {
+    mode,
+    names,
+    path: where,
+    top: [...bands, ...last],
+    surface: undefined,
+    outline,
+    throat: [],
+    seam,
+    period: undefined,
+    copies: repeatsOf(strip),
+    height: Math.max(...levels.map(({ h }) => h)),
+    rise: undefined,
+    fade,
+  };
 }
 
 /** The section's line for a region: its reach, where none is stated, ends in the middle of the region's widest place. */
@@ -101,7 +81,7 @@ export function sectionLine(strip: Strip, region: GridRegion, section: SectionSp
 }
 
 /** Contours cut to one period. */
-export interface Stack extends Pick<ReliefShape, "outline" | "seam"> {
+export interface Stack extends Pick<FlatBody, "outline" | "seam"> {
   /** The surface from each contour to the next. */
   readonly bands: readonly ReliefPolygon[];
   /** What the last contour encloses. */

@@ -6,7 +6,7 @@ import type { Point2 } from "../base/math/point.js";
 import { ringBox } from "../flat/box.js";
 import { fromGrid, type GridPath, gridFor, shiftPath } from "../flat/grid.js";
 import { clipWithin, unite } from "../flat/polygons.js";
-import type { ReliefShape } from "./section.js";
+import type { FlatBody } from "./flat-body.js";
 
 export interface TileOutlinesOptions {
   /** mm */
@@ -24,7 +24,7 @@ export type FlatRings = readonly (readonly Point2[])[];
 
 /** The part of a body's outline that lies on the tiles, with u from the first one's left border. */
 export function tileOutlines(
-  shape: Pick<ReliefShape, "outline" | "seam" | "period">,
+  shape: Pick<FlatBody, "outline" | "seam" | "period">,
   { tileWidth, seatLength, tiles, origin: [left, middle] }: TileOutlinesOptions,
 ): FlatRings {
   const grid = gridFor(tileWidth);

@@ -18,8 +18,9 @@ import { type Lane, lanesOf, noSuchLane } from "../design/lanes.js";
 import type { PatternSpec } from "../design/pattern/pattern.js";
 import type { Pattern } from "../pattern/laid-out.js";
 import { oneTile, stretchesOf } from "../pattern/stretches.js";
+import { workSteps } from "../pattern/work-steps.js";
+import type { FlatBody } from "../relief/flat-body.js";
 import { outlineAbove } from "../relief/image/raise-field.js";
-import type { ReliefShape } from "../relief/section.js";
 import { type FlatRings, type TileOutlinesOptions, tileOutlines } from "../relief/tile-outlines.js";
 import type { ResolvedSize } from "../size/size.js";
 import { layOut } from "./lay-out.js";
@@ -126,33 +127,31 @@ export async function flatTile(document: unknown, options: FlatTileOptions = {})
   };
 }
 
-/** The pattern's bodies from step to step of its work: what is raised in a step, then what is cut after it. */
-function flatRegions({ reliefs, carvings }: Pattern, stretch: TileOutlinesOptions): FlatRegion[] {
-  const raised = (from: number, to: number) =>
-    reliefs
-      .slice(from, to)
-      .flatMap((shape) => contoursOf(shape, stretch).map((one): FlatRegion => ({ ...one, mode: "raised" })))
-      .sort((a, b) => (a.height ?? 0) - (b.height ?? 0));
-  const steps = carvings.flatMap(({ after, sunk, pierced }, i) => [
-    ...raised(carvings[i - 1]?.after ?? 0, after),
-    ...sunk.flatMap((shape) =>
-      contoursOf(shape, stretch).map((one): FlatRegion => ({ ...one, mode: "sunk", height: -one.height })),
-    ),
-    ...pierced.map(({ names, mouth, seam }): FlatRegion => {
-      return { names, mode: "pierced", height: undefined, rings: tileOutlines({ outline: mouth, seam }, stretch) };
-    }),
-  ]);
+/** The pattern's bodies from step to step of its work: what is raised in a step the lowest first. */
+function flatRegions({ bodies }: Pattern, stretch: TileOutlinesOptions): FlatRegion[] {
+  const steps = workSteps(bodies, ({ mode }) => mode).map(({ op, items }) => {
+    const regions = items.flatMap((body) => regionsOf(body, stretch));
+    return op === "add" ? regions.sort((a, b) => (a.height ?? 0) - (b.height ?? 0)) : regions;
+  });
   // What stands in another part of the pattern does not show.
-  return [...steps, ...raised(carvings.at(-1)?.after ?? 0, reliefs.length)].filter(({ rings }) => rings.length > 0);
+  return steps.flat().filter(({ rings }) => rings.length > 0);
+}
+
+function regionsOf(body: FlatBody, stretch: TileOutlinesOptions): FlatRegion[] {
+  const { mode, names, outline, seam } = body;
+  if (mode === "pierced")
+    return [{ names, mode, height: undefined, rings: tileOutlines({ outline, seam, period: undefined }, stretch) }];
+  const sign = mode === "sunk" ? -1 : 1;
+  return contoursOf(body, stretch).map((one): FlatRegion => ({ ...one, mode, height: sign * one.height }));
 }
 
 /** Heights at which a height map is drawn, from its outline up: as many as shades of one colour are told apart. */
 const CONTOURS = 5;
 
 /** A body's outline; of a height map, what of it reaches each of several heights, the lowest first. */
-function contoursOf({ names, height, surface, outline, seam }: ReliefShape, stretch: TileOutlinesOptions) {
-  const drawn = (at: number, polygons: ReliefShape["outline"]) => {
-    return { names, height: at, rings: tileOutlines({ outline: polygons, seam }, stretch) };
+function contoursOf({ names, height, surface, outline, seam }: FlatBody, stretch: TileOutlinesOptions) {
+  const drawn = (at: number, polygons: FlatBody["outline"]) => {
+    return { names, height: at, rings: tileOutlines({ outline: polygons, seam, period: undefined }, stretch) };
   };
   if (surface === undefined) return [drawn(height, outline)];
   const heights = Array.from({ length: CONTOURS - 1 }, (_, i) => (height * (i + 1)) / CONTOURS);

@@ -79,7 +79,7 @@ export async function layOut(
     return { pattern: liftPattern(pattern, finishing?.relief ?? 0), fonts };
   });
   const carries =
-    pattern.reliefs.length + pattern.carvings.length > 0 ||
+    pattern.bodies.length > 0 ||
     [...lettering, ...(design.hallmark ? [design.hallmark] : [])].some(({ at }) => at === "seat");
   const { wrap, marks } = await stages.run("wrap", () => {
     const wrap = wrapSeat(profile, fit, carries);

@@ -26,7 +26,7 @@ export interface Clearing {
 
 /** The body that is kept clear. Undefined where the field is not on the seat, or there is no pattern. */
 export function clearField(field: Field, { pattern, holes, clear, ...options }: ClearOptions): Clearing | undefined {
-  if (field.free === undefined || pattern.reliefs.length + pattern.carvings.length === 0) return undefined;
+  if (field.free === undefined || pattern.bodies.length === 0) return undefined;
   const { wrap } = field.surface;
   // Twice as clear as the cuts' own tools, so that no lid lies in a lid.
   const reach = pattern.height + 2 * clear;

@@ -6,7 +6,7 @@
 import { splitAtLines } from "../band/surface/refine.js";
 import { smoothStep } from "../base/math/smooth-step.js";
 import type { Mesh } from "../mesh/mesh.js";
-import type { Fade, ReliefShape } from "../relief/section.js";
+import type { Fade, FlatBody } from "../relief/flat-body.js";
 import type { Rise } from "../relief/weave/rise.js";
 
 /** What is raised ends this share of the foot's depth below the seat, so that it passes through the seat at a slope. */
@@ -20,7 +20,7 @@ const STEEPEST_CURVATURE = 6;
  *
  * @param sink depth of the body's foot, mm
  */
-export function fadeBody(flat: Mesh, { fade, height }: ReliefShape, sink: number): Mesh {
+export function fadeBody(flat: Mesh, { fade, height }: Pick<FlatBody, "fade" | "height">, sink: number): Mesh {
   if (fade === undefined) return flat;
   const dip = DIP_SHARE * sink;
   // A chord over a share 1/n of the length is off by curvature · height / (8 n²).

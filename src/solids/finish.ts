@@ -45,33 +45,34 @@ export function buildFinish(marks: readonly Mark[], options: FinishOptions): Fin
   const bodies = marks.map((mark) => ({ mark, mesh: buildMark(mark, marks, options) }));
   const meshes = (which: (mark: Mark) => boolean) => bodies.filter(({ mark }) => which(mark)).map(({ mesh }) => mesh);
   return {
-    tools: meshes(({ mode }) => mode === "sunk"),
-    raised: meshes(({ mode }) => mode === "raised"),
-    onSeat: meshes(({ mode, surface }) => mode === "raised" && surface.name === "seat"),
+    tools: meshes(({ body }) => body.mode === "sunk"),
+    raised: meshes(({ body }) => body.mode === "raised"),
+    onSeat: meshes(({ body, surface }) => body.mode === "raised" && surface.name === "seat"),
   };
 }
 
 function buildMark(mark: Mark, marks: readonly Mark[], options: FinishOptions): Mesh {
-  const { surface, shape, mode } = mark;
+  const { surface, body } = mark;
   const { profile, facets, tolerance, clear, patternDepth, standing } = options;
   const { wrap } = surface;
   const outside = surface.name !== "bore";
-  const sunk = marks.filter((other) => other.mode === "sunk" && other !== mark && overlap(other, mark));
-  const deepest = (all: readonly Mark[]) => Math.max(0, ...all.map((other) => other.shape.height));
-  const [height, depth] = mode === "raised" ? [shape.height, 0] : [0, shape.height];
+  const sunk = marks.filter((other) => other.body.mode === "sunk" && other !== mark && overlap(other, mark));
+  const deepest = (all: readonly Mark[]) => Math.max(0, ...all.map((other) => other.body.height));
+  const isRaised = body.mode === "raised";
+  const [height, depth] = isRaised ? [body.height, 0] : [0, body.height];
   const stations = seatStations(surface.line, (segment) =>
     chordsAcross(segment, { height, depth, tolerance: tolerance * ACROSS_SHARE }),
   );
   const bending = { wrap, facets, stations, repeats: 1 };
-  if (mode === "raised") {
+  if (isRaised) {
     const floor = deepest(sunk.filter((other) => other.surface.name === surface.name));
     const pits = surface.name === "seat" ? Math.max(floor, patternDepth) : floor;
-    return buildRelief(shape, { ...bending, sink: Math.min(clear + pits, profile.thickness / 2) });
+    return buildRelief(body, { ...bending, sink: Math.min(clear + pits, profile.thickness / 2) });
   }
   const other = deepest(sunk.filter((one) => (one.surface.name !== "bore") !== outside));
   const opposite = outside ? other : Math.max(other, patternDepth);
-  requireFloorWall({ ...shape, path: mark.path }, { profile, wrap, opposite });
-  return buildSunk(shape, { ...bending, sink: outside ? clear + standing : clear });
+  requireFloorWall(body, { profile, wrap, opposite });
+  return buildSunk(body, { ...bending, sink: outside ? clear + standing : clear });
 }
 
 /** Whether two marks stand over some same place of the finger, or come nearer along it than the least wall. */

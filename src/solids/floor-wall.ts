@@ -12,16 +12,13 @@ import { largestWhere } from "../base/math/largest.js";
 import { nearestShare } from "../base/math/nearest-share.js";
 import type { Point2 } from "../base/math/point.js";
 import { showLength } from "../base/units.js";
-import type { ReliefShape } from "../relief/section.js";
+import type { FlatBody } from "../relief/flat-body.js";
 
 /** Places across a sunk region where its floor is measured. */
 const PLACES = 64;
 
-/** What is sunk. */
-export interface Sunk extends Pick<ReliefShape, "outline" | "height"> {
-  /** Where its depth stands in the document. */
-  readonly path: string;
-}
+/** What is sunk; its path names where its depth stands in the document. */
+type Sunk = Pick<FlatBody, "outline" | "height" | "path">;
 
 export interface FloorOptions {
   readonly profile: Band;

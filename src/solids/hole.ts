@@ -13,8 +13,8 @@ import { largestWhere } from "../base/math/largest.js";
 import type { Point3 } from "../base/math/point.js";
 import { showLength, TOP } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
-import type { HoleShape } from "../relief/hole.js";
-import { FlatBody, type Place } from "./flat-body.js";
+import type { FlatBody } from "../relief/flat-body.js";
+import { Faces, type Place } from "./faces.js";
 import { type BendOptions, bendBody } from "./relief.js";
 
 export interface HoleOptions extends BendOptions {
@@ -27,30 +27,30 @@ export interface HoleOptions extends BendOptions {
 const INTO_BORE = 0.2;
 
 /** The body to be cut out for pierced regions. */
-export function buildHole(shape: HoleShape, { profile, reach, ...options }: HoleOptions): Mesh {
+export function buildHole(body: FlatBody, { profile, reach, ...options }: HoleOptions): Mesh {
   const { wrap } = options;
   const section = radialSection(profile, wrap);
-  const mouth = shape.mouth.flat(2);
+  const mouth = body.outline.flat(2);
   const wallOf = ([u, v]: Point3) => section(u, v).wall;
-  checkHole(shape, mouth, wallOf, wrap);
+  checkHole(body, mouth, wallOf, wrap);
   const least = Math.min(...mouth.map(wallOf));
   const at =
     (h: (point: Point3) => number): Place =>
     (point) => [point[0], point[1], h(point)];
   const [seat, bore] = [at((p) => -p[2] / wallOf(p)), at((p) => -1 + p[2] / wallOf(p))];
   const [lid, floor] = [at(() => reach / least), at(() => -1 - INTO_BORE / least)];
-  const body = new FlatBody(shape.seam);
-  for (const polygon of shape.mouth) {
-    body.polygon(polygon, lid, false);
-    body.walls(polygon, seat, lid);
-    body.walls(polygon, floor, bore);
-    body.polygon(polygon, floor, true);
+  const faces = new Faces(body.seam);
+  for (const polygon of body.outline) {
+    faces.polygon(polygon, lid, false);
+    faces.walls(polygon, seat, lid);
+    faces.walls(polygon, floor, bore);
+    faces.polygon(polygon, floor, true);
   }
-  for (const polygon of shape.edge) {
-    body.polygon(polygon, seat, true);
-    body.polygon(polygon, bore, false);
+  for (const polygon of body.top) {
+    faces.polygon(polygon, seat, true);
+    faces.polygon(polygon, bore, false);
   }
-  for (const polygon of shape.wall) body.walls(polygon, bore, seat);
+  for (const polygon of body.throat) faces.walls(polygon, bore, seat);
   const forward = (u: number, v: number, h: number): Point3 => {
     const { w, r, wall } = section(u, v);
     const angle = wrap.angleAt(u);
@@ -60,7 +60,7 @@ export function buildHole(shape: HoleShape, { profile, reach, ...options }: Hole
   const known = options.stations;
   const more = boreStations(profile, wrap).filter((v) => known.every((other) => Math.abs(v - other) > APART));
   const stations = [...known, ...more].sort((a, b) => a - b);
-  return bendBody(body.mesh(), shape.seam, { ...options, stations, aside: 0, forward });
+  return bendBody(faces.mesh(), body.seam, { ...options, stations, aside: 0, forward });
 }
 
 /** Lines nearer to each other than this are one, mm: the bore bends by far less than any tolerance between them. */
@@ -116,7 +116,7 @@ const LEAST_FACING = 0.5;
 
 /** @throws AnnuletError `seat-too-steep`, `broken-too-large` */
 function checkHole(
-  { path, broken }: HoleShape,
+  { path, height: broken }: FlatBody,
   mouth: readonly Point3[],
   wallOf: (point: Point3) => number,
   wrap: BandSurface,

@@ -12,7 +12,9 @@ import type { BeadRunReport } from "../beads/bead-report.js";
 import { type PlaceRunsOptions, placeRuns, type Run } from "../beads/place-runs.js";
 import type { Marks } from "../marks/marks.js";
 import type { Mesh } from "../mesh/mesh.js";
-import type { Carving, Pattern } from "../pattern/laid-out.js";
+import type { Pattern } from "../pattern/laid-out.js";
+import { workSteps } from "../pattern/work-steps.js";
+import type { FlatBody } from "../relief/flat-body.js";
 import { buildBand } from "./band.js";
 import { clearBeads, clearField } from "./clear-field.js";
 import { type Detail, detailLevels } from "./detail.js";
@@ -81,8 +83,8 @@ export function makeParts(options: PartsOptions): Parts {
   const { runs, reports, beads: placed } = placeRuns(options);
   const left = clearBeads(placed, field, warn);
 
-  const outer = marks.filter(({ mode, surface }) => mode === "raised" && surface.name !== "bore");
-  const top = Math.max(pattern.height, ...outer.map(({ shape }) => shape.height));
+  const outer = marks.filter(({ body, surface }) => body.mode === "raised" && surface.name !== "bore");
+  const top = Math.max(pattern.height, ...outer.map(({ body }) => body.height));
   const radius = profile.outsideRadius + top;
   const facetsFor = (copies: number) => facetCount(radius, tolerance * AROUND_SHARE, copies);
   const likeness = findLikeness({
@@ -93,13 +95,13 @@ export function makeParts(options: PartsOptions): Parts {
     tolerance: options.tolerance,
   });
   const { beads } = likeness;
-  const facets = facetsFor(pattern.reliefs.length + pattern.carvings.length > 0 ? pattern.repeats : likeness.units);
-  const deepest = Math.max(0, ...pattern.carvings.flatMap(({ sunk }) => sunk.map((shape) => shape.height)));
+  const facets = facetsFor(pattern.bodies.length > 0 ? pattern.repeats : likeness.units);
+  const deepest = highestOf(pattern.bodies, "sunk");
   const stations = seatStations(profile.seat, (segment) =>
     chordsAcross(segment, { height: pattern.height, depth: deepest, tolerance: tolerance * ACROSS_SHARE }),
   );
   // Bodies that come round more often than the whole pattern have facets of their own, alike in each of their copies.
-  const bending = ({ copies = pattern.repeats }: { readonly copies?: number }): BendOptions => {
+  const bending = ({ copies }: { readonly copies: number }): BendOptions => {
     const mirrors = likeness.mirrored ? likeness : undefined;
     return { wrap, facets: facetsFor(copies), stations, repeats: copies, mirrors };
   };
@@ -113,7 +115,7 @@ export function makeParts(options: PartsOptions): Parts {
     clearField(field, {
       ...{ ...bending({ copies: 1 }), profile, pattern, clear },
       holes: (reach) => {
-        const pierced = pattern.carvings.flatMap((carving) => carving.pierced);
+        const pierced = pattern.bodies.filter(({ mode }) => mode === "pierced");
         return pierced.map((shape) => buildHole(shape, { ...bending(shape), profile, reach }));
       },
     });
@@ -121,21 +123,26 @@ export function makeParts(options: PartsOptions): Parts {
   const symmetry = clearing ? undefined : symmetryOf(likeness, { wrap, facets });
 
   const bodies = remember((stretch: Stretch | undefined): Bodies => {
-    const bend = (shape: { readonly copies?: number }) => ({ ...bending(shape), stretch });
-    const reliefs = pattern.reliefs.map((shape, i) =>
-      buildReliefs(shape, { ...bend(shape), sink: footDepth(profile, tolerance, depthBefore(pattern, i)) }),
-    );
-    const cuts = pattern.carvings.map((carving, i): Cut => {
-      const begin = i === 0 ? 0 : pattern.carvings[i - 1].after;
-      return {
-        under: reliefs.slice(begin, carving.after).flat(),
-        tools: buildTools(carving, { ...options, tolerance }, bend),
-      };
-    });
+    const bend = (shape: FlatBody) => ({ ...bending(shape), stretch });
+    const cuts: Cut[] = [];
+    let reliefs: Mesh[] = [];
+    let before: readonly FlatBody[] = [];
+    for (const { op, items } of workSteps(pattern.bodies, ({ mode }) => mode)) {
+      if (op === "add") {
+        // A relief stands on the floor of what is sunk before it.
+        const sink = footDepth(profile, tolerance, highestOf(before, "sunk"));
+        reliefs = items.flatMap((shape) => buildReliefs(shape, { ...bend(shape), sink }));
+      } else {
+        const reach = clearance(tolerance) + highestOf(before, "raised");
+        cuts.push({ under: reliefs, tools: buildTools(items, { profile, wrap, reach, bend }) });
+        reliefs = [];
+      }
+      before = [...before, ...items];
+    }
     return {
       band: buildBand(profile.polyline, { facets, startAngle: wrap.angleAt(likeness.axis), stretch }),
       cuts,
-      reliefs: reliefs.slice(pattern.carvings.at(-1)?.after ?? 0).flat(),
+      reliefs,
       beads: buildBeads(beads, { tolerance, coarsest: level.bead, stretch }),
       clear: clearing?.body,
     };
@@ -158,25 +165,28 @@ function remember<Key, Result>(make: (key?: Key) => Result): (key?: Key) => Resu
   };
 }
 
-/** The deepest sunk region that is cut before a relief is laid on, mm: the relief stands on its floor. */
-function depthBefore({ carvings }: Pattern, relief: number): number {
-  const before = carvings.filter(({ after }) => after <= relief);
-  return Math.max(0, ...before.flatMap(({ sunk }) => sunk.map((shape) => shape.height)));
+/** The greatest height of the bodies of a mode, of what is sunk its depth, mm; 0 where there are none. */
+function highestOf(bodies: readonly FlatBody[], mode: FlatBody["mode"]): number {
+  return Math.max(0, ...bodies.map((body) => (body.mode === mode ? body.height : 0)));
 }
 
-/** What a carving cuts out. Tools reach clear of the relief that they go through. */
-function buildTools(
-  { after, sunk, pierced }: Carving,
-  options: PartsOptions,
-  bending: (shape: { readonly copies?: number }) => BendOptions,
-): Mesh[] {
-  const { profile, wrap, pattern, tolerance } = options;
-  const reach = clearance(tolerance) + Math.max(0, ...pattern.reliefs.slice(0, after).map((shape) => shape.height));
-  for (const shape of sunk) requireFloorWall(shape, { profile, wrap });
-  return [
-    ...sunk.map((shape) => buildSunk(shape, { ...bending(shape), sink: reach })),
-    ...pierced.map((shape) => buildHole(shape, { ...bending(shape), profile, reach })),
-  ].filter(({ triangles }) => triangles.length > 0);
+interface ToolOptions extends Pick<PartsOptions, "profile" | "wrap"> {
+  /** How far tools reach above the seat, mm: clear of the relief that they go through. */
+  readonly reach: number;
+  readonly bend: (shape: FlatBody) => BendOptions;
+}
+
+/** What is cut out for sunk and pierced regions. */
+function buildTools(bodies: readonly FlatBody[], { profile, wrap, reach, bend }: ToolOptions): Mesh[] {
+  const sunk = bodies.filter(({ mode }) => mode === "sunk");
+  for (const body of sunk) requireFloorWall(body, { profile, wrap });
+  return bodies
+    .map((body) =>
+      body.mode === "sunk"
+        ? buildSunk(body, { ...bend(body), sink: reach })
+        : buildHole(body, { ...bend(body), profile, reach }),
+    )
+    .filter(({ triangles }) => triangles.length > 0);
 }
 
 /** Least depth of a relief's foot, mm, and as a multiple of the tolerance: clear of every facet of the band. */

@@ -6,17 +6,16 @@
 import { splitAtLines } from "../band/surface/refine.js";
 import type { BandSurface } from "../band/surface/surface.js";
 import { extent } from "../base/math/extent.js";
-import type { Point3 } from "../base/math/point.js";
 import type { Stretch } from "../base/math/round.js";
 import { TURN } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { reverseMesh, transformMesh } from "../mesh/transform.js";
 import { turnRound } from "../mesh/turn-round.js";
-import type { ReliefShape } from "../relief/section.js";
+import type { FlatBody } from "../relief/flat-body.js";
 import type { Rise } from "../relief/weave/rise.js";
 import { fadeBody, fadedRise } from "./fade.js";
-import { FlatBody } from "./flat-body.js";
-import { liftBody } from "./rise.js";
+import { flatMesh } from "./flat-mesh.js";
+import { applyRise } from "./rise.js";
 import { cutStretch, flatStretch } from "./stretch.js";
 import { type FlatMirrors, loneTile, mirroredTile, plainTile, type Tile } from "./tile.js";
 
@@ -44,16 +43,16 @@ export interface ReliefOptions extends BendOptions {
 }
 
 /** The body of a raised region, all the way round. Closed by construction. */
-export function buildRelief(shape: ReliefShape, { sink, ...options }: ReliefOptions): Mesh {
-  return bendBody(fadeBody(flatBody(shape, sink), shape, sink), shape.seam, {
+export function buildRelief(shape: FlatBody, { sink, ...options }: ReliefOptions): Mesh {
+  return bendBody(fadeBody(flatMesh(shape, sink), shape, sink), shape.seam, {
     ...options,
     forward: options.wrap.forward,
-    ...(shape.rise === undefined ? {} : { rise: fadedRise(shape.rise, shape.fade) }),
+    rise: shape.rise && fadedRise(shape.rise, shape.fade),
   });
 }
 
 /** The bodies of a raised region: one all the way round, or one in each place where it comes again. */
-export function buildReliefs(shape: ReliefShape, options: ReliefOptions): Mesh[] {
+export function buildReliefs(shape: FlatBody, options: ReliefOptions): Mesh[] {
   const body = buildRelief(shape, options);
   if (shape.period === undefined) return body.triangles.length === 0 ? [] : [body];
   return placesOf(shape, options).map((i) => {
@@ -63,7 +62,7 @@ export function buildReliefs(shape: ReliefShape, options: ReliefOptions): Mesh[]
 }
 
 /** The places, by number, where a body that comes again reaches into the stretch. */
-function placesOf({ outline, period = 0 }: ReliefShape, { repeats, stretch, wrap }: BendOptions): number[] {
+function placesOf({ outline, period = 0 }: FlatBody, { repeats, stretch, wrap }: BendOptions): number[] {
   if (stretch === undefined) return Array.from({ length: repeats }, (_, i) => i);
   const { low, high } = flatStretch(stretch, wrap);
   const [left, right] = extent(outline.flat(2).map(([u]) => u));
@@ -72,8 +71,8 @@ function placesOf({ outline, period = 0 }: ReliefShape, { repeats, stretch, wrap
 }
 
 /** The body to be cut out for a sunk region: heights are depths. */
-export function buildSunk(shape: ReliefShape, { sink, ...options }: ReliefOptions): Mesh {
-  const raised = fadeBody(flatBody(shape, sink), shape, sink);
+export function buildSunk(shape: FlatBody, { sink, ...options }: ReliefOptions): Mesh {
+  const raised = fadeBody(flatMesh(shape, sink), shape, sink);
   const sunk = reverseMesh({
     ...raised,
     positions: raised.positions.map((value, i) => (i % 3 === 2 ? -value : value)),
@@ -89,13 +88,13 @@ export function buildSunk(shape: ReliefShape, { sink, ...options }: ReliefOption
 export function bendBody(
   flat: Mesh,
   seam: readonly [number, number] | undefined,
-  options: BendOptions & { readonly forward: BandSurface["forward"]; readonly rise?: Rise },
+  options: BendOptions & { readonly forward: BandSurface["forward"]; readonly rise?: Rise | undefined },
 ): Mesh {
   const { forward, repeats, stretch, wrap, mirrors } = options;
   const refine = (mesh: Mesh): Mesh => {
     const across = splitAtLines(mesh, 0, facetLines(mesh, options));
     const split = splitAtLines(across, 1, options.stations);
-    return options.rise === undefined ? split : liftBody(split, options.rise);
+    return options.rise === undefined ? split : applyRise(split, options.rise);
   };
   if (seam === undefined && mirrors === undefined) return bend(refine(flat), forward);
   const asTile = (mesh: Mesh) => (seam === undefined ? loneTile(mesh, wrap.round) : plainTile(mesh, seam));
@@ -116,23 +115,6 @@ function facetLines(flat: Mesh, { wrap, facets, aside = HALF_FACET, mirrors }: B
   const first = Math.ceil((low - origin) / step - aside);
   const count = Math.max(0, Math.floor((high - origin) / step - aside) - first + 1);
   return Array.from({ length: count }, (_, i) => origin + (first + i + aside) * step);
-}
-
-/** Top, walls and foot in (u, v, h). */
-function flatBody(shape: ReliefShape, sink: number): Mesh {
-  const body = new FlatBody(shape.seam);
-  const same = (point: Point3) => point;
-  const foot = ([u, v]: Point3): Point3 => [u, v, -sink];
-  for (const polygon of shape.top) body.polygon(polygon, same, false);
-  if (shape.surface !== undefined) {
-    body.surface(shape.surface.top, same, false);
-    body.surface(shape.surface.foot, foot, true);
-  }
-  for (const polygon of shape.outline) {
-    if (shape.surface === undefined) body.polygon(polygon, foot, true);
-    body.walls(polygon, foot, same);
-  }
-  return body.mesh();
 }
 
 function bend(flat: Mesh, forward: BandSurface["forward"]): Mesh {

@@ -16,7 +16,7 @@ const PLACES = [0.25, 0.5, 0.75];
 const EDGE_RADIX = 2 ** 26;
 
 /** The lifted body. What lies below the seat stays. */
-export function liftBody(flat: Mesh, rise: Rise): Mesh {
+export function applyRise(flat: Mesh, rise: Rise): Mesh {
   const positions = Array.from(flat.positions);
   const lifts = Array.from({ length: positions.length / 3 }, (_, vertex) => liftAt(rise, positions, vertex));
   let triangles: readonly number[] = Array.from(flat.triangles);

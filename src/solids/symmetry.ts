@@ -13,7 +13,7 @@ import { TURN } from "../base/units.js";
 import { mirrorBeads, turnBeads } from "../beads/alike-beads.js";
 import type { Bead } from "../beads/bead.js";
 import type { Pattern } from "../pattern/laid-out.js";
-import type { ReliefPolygon, ReliefShape } from "../relief/section.js";
+import type { FlatBody } from "../relief/flat-body.js";
 
 /** Sides of the cross-section this near to an image are that image, mm: they differ by rounding alone. */
 const SAME = 1e-6;
@@ -51,17 +51,12 @@ const MOST_BARE_UNITS = 32;
 
 /** Finds out how a ring comes again. */
 export function findLikeness({ pattern, beads, wrap, polyline, tolerance }: SymmetryOptions): Likeness {
-  const { reliefs, carvings } = pattern;
-  const shapes = [...reliefs, ...carvings.flatMap(({ sunk }) => sunk)];
-  const outlines = [
-    ...shapes.map(({ outline, seam, copies }) => ({ outline, seam, copies })),
-    ...carvings.flatMap(({ pierced }) => pierced.map(({ mouth, seam, copies }) => ({ outline: mouth, seam, copies }))),
-  ];
-  const ends = extent(outlines.flatMap(({ outline, seam }) => (seam ? [] : outline.flat(2).map(([u]) => u))));
+  const { bodies } = pattern;
+  const ends = extent(bodies.flatMap(({ outline, seam }) => (seam ? [] : outline.flat(2).map(([u]) => u))));
   const axis = ends[0] <= ends[1] ? (ends[0] + ends[1]) / 2 : 0;
-  if (outlines.length + beads.length === 0) return { units: 1, mirrored: false, axis, middle: false, beads };
-  const alike = outlines.reduce((all, { copies = pattern.repeats }) => greatestCommon(all, copies), pattern.repeats);
-  const bare = outlines.length === 0;
+  if (bodies.length + beads.length === 0) return { units: 1, mirrored: false, axis, middle: false, beads };
+  const alike = bodies.reduce((all, { copies }) => greatestCommon(all, copies), pattern.repeats);
+  const bare = bodies.length === 0;
   let units = bare ? MOST_BARE_UNITS : alike;
   let turned = turnBeads(beads, units, tolerance);
   for (; turned === undefined; turned = turnBeads(beads, units, tolerance)) {
@@ -70,8 +65,8 @@ export function findLikeness({ pattern, beads, wrap, polyline, tolerance }: Symm
   }
   const { round } = wrap;
   const mirrors = (image: (point: Point2) => Point2) =>
-    shapes.every((shape) => hasPlainTop(shape, axis, tolerance)) &&
-    outlines.every((one) => isMirrored(one, image, { round, same: tolerance }));
+    bodies.every((body) => hasPlainTop(body, axis, tolerance)) &&
+    bodies.every((one) => isMirrored(one, image, { round, same: tolerance }));
   const across = mirrors(([u, v]) => [2 * axis - u, v]) ? mirrorBeads(turned, flip(wrap, axis), tolerance) : undefined;
   if (across === undefined) return { units, mirrored: false, axis, middle: false, beads: turned };
   const along =
@@ -87,15 +82,10 @@ function flip(wrap: BandSurface, axis: number): (point: Bead["centre"]) => Bead[
   return ([x, y, z]) => [x * cos + y * sin, x * sin - y * cos, z];
 }
 
-/** Whether a shape's surface follows from its outline alone, and fades alike on both sides of an axis. */
-function hasPlainTop({ surface, rise, fade, period }: ReliefShape, axis: number, same: number): boolean {
+/** Whether a body's surface follows from its outline alone, and fades alike on both sides of an axis. */
+function hasPlainTop({ surface, rise, fade, period }: FlatBody, axis: number, same: number): boolean {
   if (surface !== undefined || rise !== undefined || period !== undefined) return false;
   return fade === undefined || Math.abs((fade.ends[0] + fade.ends[1]) / 2 - axis) <= same;
-}
-
-interface Outline {
-  readonly outline: readonly ReliefPolygon[];
-  readonly seam: ReliefShape["seam"];
 }
 
 /**
@@ -104,7 +94,7 @@ interface Outline {
  * direction is enough, since a mirror done twice changes nothing.
  */
 function isMirrored(
-  { outline, seam }: Outline,
+  { outline, seam }: Pick<FlatBody, "outline" | "seam">,
   image: (point: Point2) => Point2,
   { round, same }: { readonly round: number; readonly same: number },
 ): boolean {

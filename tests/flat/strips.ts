@@ -127,3 +127,6 @@ export function circle(x: number, y: number, radius: number): string {
 }
 
 export { failureOf } from "../support/failure-of.js";
+
+/** What a body has beside its section where a test asks nothing of it. */
+export const plainBody = { mode: "raised", names: ["part"], where: "pattern.regions[0]", fade: undefined } as const;

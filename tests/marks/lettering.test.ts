@@ -33,7 +33,7 @@ async function flatArea(design: DesignInput): Promise<number> {
     marks: { marks },
   } = await layOut(design, new Stages({}), fontFiles);
   const ring = (points: readonly (readonly number[])[]) => points.map(([x, y]) => ({ x, y }));
-  return marks[0].shape.outline.flat().reduce((sum, points) => sum + ringArea(ring(points)), 0);
+  return marks[0].body.outline.flat().reduce((sum, points) => sum + ringArea(ring(points)), 0);
 }
 
 describe("letters", () => {

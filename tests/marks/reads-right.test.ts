@@ -35,7 +35,7 @@ async function seen(lettering: Record<string, unknown>, mirrored = false): Promi
   const [mesh] = [...(finish?.raised ?? []), ...(finish?.tools ?? [])] as [Mesh];
   const mark = laid.marks.marks[0];
   const { wrap } = mark.surface;
-  const h = mark.mode === "raised" ? mark.shape.height : -mark.shape.height;
+  const h = mark.body.mode === "raised" ? mark.body.height : -mark.body.height;
   const [middle, level] = wrap.lineAt(0).point(0, h);
   // A reader stands where the surface's normal points, head towards +z, and looks against it.
   const [ax, ay] = [Math.cos((ANGLE * Math.PI) / 180), Math.sin((ANGLE * Math.PI) / 180)];

@@ -9,7 +9,7 @@ import { patternSchema } from "../../src/design/pattern/pattern.js";
 import { profileSchema } from "../../src/design/profile/profile.js";
 import type { Pattern } from "../../src/pattern/laid-out.js";
 import { completePattern, noPattern } from "../../src/pattern/pattern.js";
-import type { ReliefPolygon } from "../../src/relief/section.js";
+import type { ReliefPolygon } from "../../src/relief/flat-body.js";
 import { circle, collector, deepFreeze, failureOf } from "../flat/strips.js";
 
 const BORE = 55 / (2 * Math.PI);
@@ -56,14 +56,14 @@ const dot = (x: number, y: number, more: Readonly<Record<string, unknown>> = {})
 describe("the pattern", () => {
   it("unites regions of one section and keeps others apart", () => {
     const { pattern } = make({ regions: [dot(0.3, 0), dot(0.4, 0), dot(0.7, 0.2, { height: 0.6, name: "high" })] });
-    expect(pattern.reliefs.map(({ names }) => names)).toEqual([["region 1", "region 2"], ["high"]]);
-    expect(pattern.reliefs.map(({ top }) => top.length)).toEqual([1, 1]);
+    expect(pattern.bodies.map(({ names }) => names)).toEqual([["region 1", "region 2"], ["high"]]);
+    expect(pattern.bodies.map(({ top }) => top.length)).toEqual([1, 1]);
     expect(pattern.height).toBe(0.6);
   });
 
   it("repeats in rows", () => {
     const { pattern, fit } = make({ fit: { rows: 3 }, regions: [dot(0.5, 0)] });
-    const [{ top }] = pattern.reliefs;
+    const [{ top }] = pattern.bodies;
     expect(top).toHaveLength(3);
     const middles = top.map(
       ([outer]) => (Math.max(...outer.map(([, y]) => y)) + Math.min(...outer.map(([, y]) => y))) / 2,
@@ -77,7 +77,7 @@ describe("the pattern", () => {
   it("goes on beneath the rail where it meets the seat's edge, and leaves the rest as drawn", () => {
     const slanted = { path: "M 0.2 0 L 0.5 0.5 H 0.9 L 0.6 0 Z", height: 0.4, round: 0.05 };
     const { pattern, profile, fit } = make({ regions: [slanted] });
-    const points = pointsOf(pattern.reliefs[0].outline);
+    const points = pointsOf(pattern.bodies[0].outline);
     const top = Math.max(...points.map(([, y]) => y));
     expect(top).toBeCloseTo(profile.seatLength / 2 + 0.05 + 0.05, 5);
     // The slanted sides stay on their lines: x − 0.2 = 0.6 y and x − 0.6 = 0.6 y in tile widths.
@@ -87,7 +87,7 @@ describe("the pattern", () => {
       expect(Math.min(Math.abs(wrapped - 0.2), Math.abs(wrapped - 0.6))).toBeLessThan(1e-5);
     }
     const plain = make({ regions: [{ ...slanted, round: 0 }] }, [], { form: "flat", edge: 0.15 });
-    const edge = Math.max(...pointsOf(plain.pattern.reliefs[0].outline).map(([, y]) => y));
+    const edge = Math.max(...pointsOf(plain.pattern.bodies[0].outline).map(([, y]) => y));
     expect(edge).toBeCloseTo(plain.profile.seatLength / 2, 5);
   });
 
@@ -116,7 +116,7 @@ describe("a pattern that stops", () => {
     const total = fit.repeats * fit.tileWidth;
     expect(total).toBeCloseTo(2 * Math.PI * fit.referenceRadius * (150 / 360), 9);
     expect(pattern.repeats).toBe(1);
-    for (const { outline, top, seam } of pattern.reliefs) {
+    for (const { outline, top, seam } of pattern.bodies) {
       expect(seam).toBeUndefined();
       const xs = [...pointsOf(outline), ...pointsOf(top)].map(([x]) => x);
       expect(Math.min(...xs)).toBeCloseTo(0, 5);
@@ -139,7 +139,7 @@ describe("a pattern that stops", () => {
 
   it("is the endless pattern, cut off: what crosses the first tile's border is there at both ends", () => {
     const { pattern, fit } = make({ cover: 150, regions: [dot(1, 0)] });
-    const [{ outline }] = pattern.reliefs;
+    const [{ outline }] = pattern.bodies;
     expect(outline).toHaveLength(fit.repeats + 1);
     const disc = Math.PI * (0.15 * fit.tileWidth) ** 2;
     expect(areaOf(outline) / disc).toBeGreaterThan(0.97 * fit.repeats);
@@ -187,7 +187,7 @@ describe("bead lines", () => {
     expect(pattern.beadLines).toMatchObject([
       { run: "path 2", path: "beads[1]", copies: fit.repeats, height: 0.1, bead: { pitch: 1.2 } },
     ]);
-    expect(pattern.reliefs).toEqual([]);
+    expect(pattern.bodies).toEqual([]);
     const error = failureOf(() => noPattern([beadRunSchema.parse(run)]));
     expect([error.code, error.path]).toEqual(["no-pattern", "beads[0].along.path"]);
     expect(noPattern([beadRunSchema.parse({ along: "rail", diameter: 0.4 })])).toMatchObject({ repeats: 1, height: 0 });
@@ -204,6 +204,6 @@ describe("the same input", () => {
     const first = make(art, beads);
     expect(make(art, beads).pattern).toEqual(first.pattern);
     expect(first.codes).toEqual([]);
-    expect(first.pattern.reliefs.length).toBeGreaterThan(0);
+    expect(first.pattern.bodies.length).toBeGreaterThan(0);
   });
 });

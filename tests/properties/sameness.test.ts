@@ -45,7 +45,7 @@ const reliefVolume = (drawing: Drawing) =>
 /** Area of all raised outlines round the band, mm². */
 function flatArea(drawing: Drawing): number {
   const { pattern } = bodiesOf(document(drawing));
-  const rings = pattern.reliefs.flatMap(({ outline }) => outline.flat());
+  const rings = pattern.bodies.flatMap(({ outline }) => outline.flat());
   const shoelace = (ring: (typeof rings)[number]) =>
     ring.reduce((sum, [x, y], i) => {
       const [nx, ny] = ring[(i + 1) % ring.length];

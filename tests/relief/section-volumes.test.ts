@@ -6,14 +6,28 @@ import { sectionSchema } from "../../src/design/sections/section.js";
 import { triangulatePolygon } from "../../src/mesh/triangulate.js";
 import { completeArt } from "../../src/relief/art.js";
 import { raiseRegion } from "../../src/relief/section.js";
-import { circle, collector, drawing, failureOf, region, SEED, type StripInput, stripOf } from "../flat/strips.js";
+import {
+  circle,
+  collector,
+  drawing,
+  failureOf,
+  plainBody,
+  region,
+  SEED,
+  type StripInput,
+  stripOf,
+} from "../flat/strips.js";
 
 const TILE = 6;
 
 function raise(path: string, section: object, input: StripInput = {}) {
   const strip = stripOf({ tolerance: 0.004, tileWidth: TILE, ...input });
   const { region: whole } = completeArt(strip, region({ path }), "r", collector().warn);
-  const shape = raiseRegion(strip, whole, { section: sectionSchema.parse(section), names: [], path: "r.section" });
+  const shape = raiseRegion(strip, whole, {
+    ...plainBody,
+    section: sectionSchema.parse(section),
+    path: "r.section",
+  });
   if (shape === undefined) throw new Error("nothing was raised");
   return shape;
 }

@@ -4,13 +4,15 @@ import { friezeGroups } from "../../src/base/frieze/symmetry.js";
 import type { Point3 } from "../../src/base/math/point.js";
 import type { SectionSpec } from "../../src/design/sections/section.js";
 import { completeArt } from "../../src/relief/art.js";
-import { type ReliefPolygon, type ReliefShape, raiseRegion } from "../../src/relief/section.js";
+import type { FlatBody, ReliefPolygon } from "../../src/relief/flat-body.js";
+import { raiseRegion } from "../../src/relief/section.js";
 import {
   areaOf,
   circle,
   collector,
   drawing,
   failureOf,
+  plainBody,
   region,
   SEED,
   type StripInput,
@@ -19,12 +21,12 @@ import {
 
 const flat = (height: number, round: number): SectionSpec => ({ form: "flat", height, round, bevel: 0, draft: 0 });
 
-function raise(path: string, round: number, input: StripInput = {}, height = 0.5): ReliefShape {
+function raise(path: string, round: number, input: StripInput = {}, height = 0.5): FlatBody {
   const strip = stripOf(input);
   const { region: whole } = completeArt(strip, region({ path }), "pattern.regions[0]", collector().warn);
   const shape = raiseRegion(strip, whole, {
+    ...plainBody,
     section: flat(height, round),
-    names: ["part"],
     path: "pattern.regions[0]",
   });
   if (shape === undefined) throw new Error("nothing was raised");
@@ -41,7 +43,7 @@ function ringAreaOf(ring: readonly Point3[]): number {
 const areaOn = (polygons: readonly ReliefPolygon[]) => polygons.flat().reduce((sum, ring) => sum + ringAreaOf(ring), 0);
 
 /** Sides that polygons have and no other has the other way round, but for those on the seam and on the outline. */
-function openSides({ top, outline, seam }: ReliefShape): number {
+function openSides({ top, outline, seam }: FlatBody): number {
   const key = (a: Point3, b: Point3) => `${a.join(" ")}|${b.join(" ")}`;
   const keysOf = (polygons: readonly ReliefPolygon[]) =>
     new Set(polygons.flat().flatMap((ring) => ring.map((a, i) => key(a, ring[(i + 1) % ring.length]))));
@@ -80,9 +82,9 @@ describe("raising a region", () => {
       fc.property(drawing, fc.constantFrom(...friezeGroups.map(({ name }) => name)), (path, symmetry) => {
         const strip = stripOf({ symmetry });
         const { region: whole } = completeArt(strip, region({ path }), "r", collector().warn);
-        let shape: ReliefShape | undefined;
+        let shape: FlatBody | undefined;
         try {
-          shape = raiseRegion(strip, whole, { section: flat(0.4, 0.05), names: [], path: "r" });
+          shape = raiseRegion(strip, whole, { ...plainBody, section: flat(0.4, 0.05), path: "r" });
         } catch (error) {
           expect(error).toMatchObject({ code: "round-too-large" });
           return;
@@ -128,7 +130,7 @@ describe("raising a region", () => {
   });
 
   it("raises nothing of an empty region", () => {
-    expect(raiseRegion(stripOf(), [], { section: flat(1, 0), names: [], path: "r" })).toBeUndefined();
+    expect(raiseRegion(stripOf(), [], { ...plainBody, section: flat(1, 0), path: "r" })).toBeUndefined();
   });
 });
 

@@ -40,7 +40,7 @@ export function bodiesOf(document: unknown, maxBeads = 20_000): Bodies {
     design.pattern && fit
       ? completePattern(design.pattern, beadRuns, fit, { profile, tolerance, warn })
       : noPattern(beadRuns);
-  const wrap = wrapSeat(profile, fit, pattern.reliefs.length + pattern.carvings.length > 0);
+  const wrap = wrapSeat(profile, fit, pattern.bodies.length > 0);
   const parts = makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn });
   return { design, fit, profile, pattern, wrap, parts: { ...parts, ...parts.bodies() }, warnings };
 }

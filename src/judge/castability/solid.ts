@@ -96,7 +96,7 @@ function standingOn({ profile, wrap, marks }: JudgedPiece): On[] {
     above(wrap, 0),
     (point) => profile.rails !== undefined && radius(point) > profile.rails.top - ABOVE,
     (point) => radius(point) < profile.boreRadius + ABOVE,
-    ...carved.map(({ surface, mode, shape }) => above(surface.wrap, mode === "sunk" ? shape.height : 0)),
+    ...carved.map(({ surface, body }) => above(surface.wrap, body.mode === "sunk" ? body.height : 0)),
   ];
 }
 

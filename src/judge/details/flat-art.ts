@@ -5,7 +5,8 @@ import type { Point2 } from "../../base/math/point.js";
 import { type Grid, gridFor, toGrid } from "../../flat/grid.js";
 import { type GridRegion, offset, simplify, subtract, unite } from "../../flat/polygons.js";
 import type { Pattern } from "../../pattern/laid-out.js";
-import type { ReliefShape } from "../../relief/section.js";
+import { workSteps } from "../../pattern/work-steps.js";
+import type { FlatBody } from "../../relief/flat-body.js";
 import { tileOutlines } from "../../relief/tile-outlines.js";
 
 /** Regions of one unit and some of its neighbours, on a grid; u from the stretch's left end. */
@@ -49,34 +50,31 @@ export function flatArt(pattern: Pattern, { around, seatLength }: FlatArtOptions
   const [start, length] = [-margin, unit + 2 * margin];
   const grid = gridFor(length);
   const stretch = { tileWidth: length, seatLength, tiles: 1 };
-  type Shape = Pick<ReliefShape, "outline" | "seam" | "period">;
   // What stands once comes round again after the whole band, and may reach over the unit's left end.
-  const place = (shape: Shape): readonly (readonly Point2[])[] => {
+  const place = (shape: FlatBody): readonly (readonly Point2[])[] => {
     const alone = shape.seam === undefined && shape.period === undefined;
     return tileOutlines(alone ? { ...shape, period: around } : shape, { ...stretch, origin: [start, 0] });
   };
-  const placed = new Map<Shape["outline"], GridRegion>();
-  const ringsOf = (shape: Shape): GridRegion => {
+  const placed = new Map<FlatBody["outline"], GridRegion>();
+  const ringsOf = (shape: FlatBody): GridRegion => {
     const known = placed.get(shape.outline) ?? place(shape).map((ring) => toGrid(grid, ring));
     placed.set(shape.outline, known);
     return known;
   };
-  const onGrid = (shapes: readonly Shape[]) => smooth(unite(shapes.flatMap(ringsOf)), grid);
-  const { reliefs, carvings } = pattern;
-  const holes = carvings.flatMap(({ pierced }) => pierced.map(({ mouth, seam }) => ({ outline: mouth, seam })));
-  /** What of some reliefs is left when all that is cut after each of them is cut. */
-  const left = (counts: (shape: ReliefShape) => boolean): GridRegion => {
+  const onGrid = (shapes: readonly FlatBody[]) => smooth(unite(shapes.flatMap(ringsOf)), grid);
+  const { bodies } = pattern;
+  const steps = workSteps(bodies, ({ mode }) => mode);
+  /** What of some raised bodies is left when all that is cut after each of them is cut. */
+  const left = (counts: (shape: FlatBody) => boolean): GridRegion => {
     let region: GridRegion = [];
-    let from = 0;
-    for (const { after, sunk, pierced } of carvings) {
-      region = unite([...region, ...onGrid(reliefs.slice(from, after).filter(counts))]);
-      const cut = [...sunk, ...pierced.map(({ mouth, seam }) => ({ outline: mouth, seam }))];
-      region = subtract(region, onGrid(cut));
-      from = after;
+    for (const { op, items } of steps) {
+      if (op === "add") region = unite(region.concat(onGrid(items.filter(counts))));
+      else region = subtract(region, onGrid(items));
     }
-    return unite([...region, ...onGrid(reliefs.slice(from).filter(counts))]);
+    return region;
   };
-  const plain = reliefs.filter(({ surface }) => surface === undefined);
+  const all = (mode: FlatBody["mode"]) => bodies.filter((body) => body.mode === mode);
+  const plain = all("raised").filter(({ surface }) => surface === undefined);
   const heights = [...new Set(plain.map(({ height }) => Number(height.toFixed(3))))].sort((a, b) => a - b);
   return {
     ...{ grid, core: [margin, margin + unit], halfSeat: seatLength / 2, length, start },
@@ -85,12 +83,10 @@ export function flatArt(pattern: Pattern, { around, seatLength }: FlatArtOptions
       height,
       region: left((shape) => shape.surface === undefined && shape.height >= height - HEIGHT_SLACK),
     })),
-    sunk: carvings.flatMap(({ sunk }) =>
-      sunk
-        .filter(({ surface }) => surface === undefined)
-        .map((shape) => ({ depth: shape.height, region: onGrid([shape]) })),
-    ),
-    pierced: onGrid(holes),
+    sunk: all("sunk")
+      .filter(({ surface }) => surface === undefined)
+      .map((shape) => ({ depth: shape.height, region: onGrid([shape]) })),
+    pierced: onGrid(all("pierced")),
   };
 }
 

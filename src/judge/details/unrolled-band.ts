@@ -17,16 +17,15 @@ export interface UnrolledBand {
 
 /** Lays the pattern out over the whole band, u from 0. */
 export function unrollBand(
-  { reliefs, carvings }: Pattern,
+  { bodies }: Pattern,
   { around, seatLength, start }: Pick<UnrolledBand, "around" | "seatLength" | "start">,
 ): UnrolledBand {
   const whole = { tileWidth: around, seatLength, tiles: 1, origin: [0, 0] as Point2 };
   const outlines = (shape: Parameters<typeof tileOutlines>[0]) =>
     tileOutlines(shape.seam === undefined && shape.period === undefined ? { ...shape, period: around } : shape, whole);
-  const holes = carvings.flatMap(({ pierced }) => pierced.map(({ mouth, seam }) => ({ outline: mouth, seam })));
   return {
     ...{ around, seatLength, start },
-    raised: reliefs.map(outlines),
-    cut: [...carvings.flatMap(({ sunk }) => sunk), ...holes].map(outlines),
+    raised: bodies.filter(({ mode }) => mode === "raised").map(outlines),
+    cut: bodies.filter(({ mode }) => mode !== "raised").map(outlines),
   };
 }

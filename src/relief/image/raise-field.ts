@@ -8,7 +8,8 @@ import { bordersOf, cutSurface, type Surface } from "../../art/image/surface.js"
 import { thinOut } from "../../art/image/thin-out.js";
 import type { Point3 } from "../../base/math/point.js";
 import { nestRings } from "../../flat/cell.js";
-import type { ReliefPolygon, ReliefShape } from "../section.js";
+import type { FlatBody, ReliefPolygon } from "../flat-body.js";
+import type { SectionOptions } from "../section.js";
 
 /** A side is cut no nearer to its ends than this share of it, so that no triangle becomes a sliver. */
 const CUT_MARGIN = 0.15;
@@ -19,12 +20,13 @@ const CUT_MARGIN = 0.15;
  */
 const THINNING_SHARE = 0.2;
 
-/**
- * Raises a field.
- *
- * @param tolerance mm, of the mesh
- */
-export function raiseField(field: HeightField, names: readonly string[], tolerance: number): ReliefShape {
+export interface FieldOptions extends Pick<SectionOptions, "mode" | "names" | "where" | "fade"> {
+  /** mm, of the mesh. */
+  readonly tolerance: number;
+}
+
+/** Raises a field. */
+export function raiseField(field: HeightField, { mode, names, where, fade, tolerance }: FieldOptions): FlatBody {
   const { left, right, level, heights, columns, rows, repeats, copies } = field;
   const points = pointsOf(field);
   const part = (triangles: readonly number[]) =>
@@ -46,9 +48,19 @@ export function raiseField(field: HeightField, names: readonly string[], toleran
   let height = 0;
   for (let place = 0; place < (columns + 1) * (rows + 1); place++) height = Math.max(height, heights[place]);
   return {
-    ...{ names, top: [], surface: { top: surface, foot }, height, outline: polygonsOf(bordersOf(surface)) },
-    copies,
+    mode,
+    names,
+    path: where,
+    top: [],
+    surface: { top: surface, foot },
+    outline: polygonsOf(bordersOf(surface)),
+    throat: [],
     seam: repeats ? [left, right] : undefined,
+    period: undefined,
+    copies,
+    height,
+    rise: undefined,
+    fade,
   };
 }
 

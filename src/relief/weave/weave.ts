@@ -6,7 +6,6 @@
  */
 import { AnnuletError } from "../../base/errors.js";
 import { showLength } from "../../base/units.js";
-import type { DrawnRegion } from "../../beads/bead-lines.js";
 import type { WeaveSpec } from "../../design/pattern/weave.js";
 import { fromGrid, type GridPath, toGrid } from "../../flat/grid.js";
 import {
@@ -21,11 +20,13 @@ import {
   subtract,
   unite,
 } from "../../flat/polygons.js";
-import { clearRing, inFirstPeriod, makeOnce, type Strip, steps } from "../../flat/strip.js";
+import { clearRing, inFirstPeriod, makeOnce, repeatsOf, type Strip, steps } from "../../flat/strip.js";
 import { walkLine } from "../../flat/walk.js";
 import { followedContours, type Level, plainContours } from "../contours.js";
+import type { DrawnRegion } from "../drawn-region.js";
+import type { Fade, FlatBody } from "../flat-body.js";
 import { sectionOf } from "../region-section.js";
-import { type ReliefShape, raiseRegion, stackLevels } from "../section.js";
+import { raiseRegion, stackLevels } from "../section.js";
 import { edgeTooLarge } from "../sections/flat.js";
 import { drawSection } from "../sections/index.js";
 import type { SectionLine } from "../sections/section-form.js";
@@ -45,6 +46,7 @@ interface Member {
   /** Its section's line. */
   readonly line: SectionLine;
   readonly top: number;
+  readonly fade: Fade | undefined;
 }
 
 /**
@@ -56,17 +58,18 @@ interface Member {
 export function weaveRegions(
   strip: Strip,
   drawn: readonly DrawnRegion[],
-): ReadonlyMap<DrawnRegion, readonly ReliefShape[]> {
+  fade: Fade | undefined,
+): ReadonlyMap<DrawnRegion, readonly FlatBody[]> {
   const sets = new Map<string, Member[]>();
   for (const region of drawn) {
     const weave = region.spec.ribbon?.weave;
     if (weave === undefined) continue;
-    sets.set(weave.set, [...(sets.get(weave.set) ?? []), memberOf(strip, region, weave)]);
+    sets.set(weave.set, [...(sets.get(weave.set) ?? []), memberOf(strip, region, weave, fade)]);
   }
   return new Map([...sets.values()].flatMap((members) => [...weaveSet(strip, members)]));
 }
 
-function memberOf(strip: Strip, region: DrawnRegion, weave: WeaveSpec): Member {
+function memberOf(strip: Strip, region: DrawnRegion, weave: WeaveSpec, fade: Fade | undefined): Member {
   const { section, path } = sectionOf(region.spec, region.path);
   const width = region.spec.ribbon?.width ?? 0;
   const line = drawSection(section, { reach: () => width / 2, tolerance: strip.artTolerance, path });
@@ -77,13 +80,13 @@ function memberOf(strip: Strip, region: DrawnRegion, weave: WeaveSpec): Member {
     throw edgeTooLarge({ path, field, value: section[field], largest: width / 2, why });
   }
   return {
-    ...{ region, weave, width, line, name: region.name },
+    ...{ region, weave, width, line, fade, name: region.name },
     path: `${region.path}.ribbon.weave`,
     top: Math.max(...line.map(([, h]) => h)),
   };
 }
 
-function weaveSet(strip: Strip, members: readonly Member[]): Map<DrawnRegion, ReliefShape[]> {
+function weaveSet(strip: Strip, members: readonly Member[]): Map<DrawnRegion, FlatBody[]> {
   const [{ weave, path }] = members;
   const other = members.find((member) => member.weave.over !== weave.over);
   if (other !== undefined) throw mixed(other, weave);
@@ -140,7 +143,7 @@ const CORE_BEYOND = 0.5;
 const END_STEP = 3e-3;
 
 /** The piece's body. */
-function raisePiece(strip: Strip, member: Member, strands: readonly Strand[], arc: Arc): ReliefShape[] {
+function raisePiece(strip: Strip, member: Member, strands: readonly Strand[], arc: Arc): FlatBody[] {
   const { walk } = strands[arc.strand];
   const levels = cutLevels(strip, member, strands, arc);
   if (levels.length === 0) return [];
@@ -148,9 +151,19 @@ function raisePiece(strip: Strip, member: Member, strands: readonly Strand[], ar
   const rise = riseAlong([{ walk, span: arc.span, bridges: arc.bridges }], riseOptions(strip, member));
   return [
     {
-      ...{ names: [member.name], top: [...bands, ...last], outline, seam: undefined, rise },
+      mode: "raised",
+      names: [member.name],
+      path: member.region.path,
+      top: [...bands, ...last],
+      surface: undefined,
+      outline,
+      throat: [],
+      seam: undefined,
       period: strip.periodic ? strip.period / strip.grid.scale : undefined,
+      copies: repeatsOf(strip),
       height: member.top + (rise === undefined ? 0 : member.weave.lift),
+      rise,
+      fade: member.fade,
     },
   ];
 }
@@ -187,7 +200,7 @@ function cutLevels(strip: Strip, { region, width, line }: Member, strands: reado
 }
 
 /** Strands that go all the way round and pass under nothing. */
-function raiseEndless(strip: Strip, member: Member, strands: readonly Strand[], arcs: readonly Arc[]): ReliefShape[] {
+function raiseEndless(strip: Strip, member: Member, strands: readonly Strand[], arcs: readonly Arc[]): FlatBody[] {
   if (arcs.length === 0) return [];
   const { region, width } = member;
   const { join, ends } = region.spec.ribbon ?? { join: "round", ends: "butt" };
@@ -196,7 +209,8 @@ function raiseEndless(strip: Strip, member: Member, strands: readonly Strand[], 
     ribbonAlong(paths, steps(strip, width), join, ends, strip.arcTolerance),
   );
   const { section, path } = sectionOf(region.spec, region.path);
-  const shape = raiseRegion(strip, unite(rings), { section, names: [member.name], path });
+  const own = { mode: "raised", names: [member.name], where: region.path, fade: member.fade } as const;
+  const shape = raiseRegion(strip, unite(rings), { ...own, section, path });
   if (shape === undefined) return [];
   const lifted = arcs.map(({ strand, span, bridges }) => ({ walk: strands[strand].walk, span, bridges }));
   const rise = riseAlong(lifted, riseOptions(strip, member));

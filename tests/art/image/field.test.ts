@@ -4,7 +4,7 @@ import type { HeightField } from "../../../src/art/image/field.js";
 import { readPicture } from "../../../src/art/image/picture.js";
 import { readField } from "../../../src/art/image/read-field.js";
 import { raiseField } from "../../../src/relief/image/raise-field.js";
-import { collector, failureOf, region, type StripInput, stripOf } from "../../flat/strips.js";
+import { collector, failureOf, plainBody, region, type StripInput, stripOf } from "../../flat/strips.js";
 import { greyPng } from "./pngs.js";
 
 type Spec = Readonly<Record<string, unknown>>;
@@ -24,7 +24,7 @@ const heightAt = (field: HeightField, u: number, v: number) => {
 
 /** mm³ between the seat and a body's surface, by its triangles as prisms. */
 function volumeAbove(field: HeightField): number {
-  const surface = raiseField(field, ["a"], 0.005).surface?.top;
+  const surface = raiseField(field, { ...plainBody, tolerance: 0.005 }).surface?.top;
   if (surface === undefined) throw new Error("no surface");
   let sum = 0;
   for (let i = 0; i < surface.triangles.length; i += 3) {

@@ -9,7 +9,7 @@ import { revolvedSurface } from "../../../src/band/surface/revolved.js";
 import { checkSolid } from "../../../src/judge/gate.js";
 import { raiseField } from "../../../src/relief/image/raise-field.js";
 import { buildRelief } from "../../../src/solids/relief.js";
-import { SEED } from "../../flat/strips.js";
+import { plainBody, SEED } from "../../flat/strips.js";
 
 const LEVEL = 0.005;
 
@@ -129,7 +129,7 @@ describe("what is raised of a field", () => {
       fc.property(fields, (raw) => {
         const field = settle(raw);
         if (!field.heights.some((height) => height > LEVEL)) return;
-        const shape = raiseField(field, ["a"], 0.005);
+        const shape = raiseField(field, { ...plainBody, tolerance: 0.005 });
         const { top, foot } = shape.surface as NonNullable<typeof shape.surface>;
         // Along the seam the next tile closes each of them by itself.
         const flat = (rings: ReturnType<typeof bordersOf>) =>
@@ -153,6 +153,6 @@ describe("what is raised of a field", () => {
     const field = settle(
       fieldOf(64, 64, false, (x, y) => (x < 32 ? 0.004 : 0.0065) + ((x * 31 + y * 17) % 7 === 0 ? 0.004 : -0.001)),
     );
-    expect(raiseField(field, ["a"], 0.005).outline.flat()).toHaveLength(1);
+    expect(raiseField(field, { ...plainBody, tolerance: 0.005 }).outline.flat()).toHaveLength(1);
   });
 });

@@ -4,16 +4,16 @@ import { describe, expect, it } from "vitest";
 import { regionSchema } from "../../../src/design/pattern/region.js";
 import { signedVolume } from "../../../src/mesh/volume.js";
 import { completeArt } from "../../../src/relief/art.js";
-import type { ReliefShape } from "../../../src/relief/section.js";
+import type { FlatBody } from "../../../src/relief/flat-body.js";
 import { weaveRegions } from "../../../src/relief/weave/weave.js";
-import { FlatBody } from "../../../src/solids/flat-body.js";
-import { liftBody } from "../../../src/solids/rise.js";
+import { flatMesh } from "../../../src/solids/flat-mesh.js";
+import { applyRise } from "../../../src/solids/rise.js";
 import { collector, failureOf, region, type StripInput, stripOf } from "../../flat/strips.js";
 
 const SINK = 0.1;
 
 /** The bodies of each region, and where they stand in the document. */
-function bodies(specs: readonly object[], input: StripInput = {}): ReliefShape[][] {
+function bodies(specs: readonly object[], input: StripInput = {}): FlatBody[][] {
   const strip = stripOf(input);
   const { warn } = collector();
   const drawn = specs.map((spec, i) => {
@@ -21,20 +21,14 @@ function bodies(specs: readonly object[], input: StripInput = {}): ReliefShape[]
     const path = `pattern.regions[${i}]`;
     return { spec: parsed, path, name: `strand ${i + 1}`, art: completeArt(strip, parsed, path, warn) };
   });
-  const woven = weaveRegions(strip, drawn);
+  const woven = weaveRegions(strip, drawn, undefined);
   return drawn.map((one) => [...(woven.get(one) ?? [])]);
 }
 
 /** A body flat, lifted. */
-function flat(shape: ReliefShape) {
-  const body = new FlatBody(undefined);
-  const foot = ([u, v]: readonly [number, number, number]) => [u, v, -SINK] as const;
-  for (const polygon of shape.top) body.polygon(polygon, (point) => point, false);
-  for (const polygon of shape.outline) {
-    body.polygon(polygon, foot, true);
-    body.walls(polygon, foot, (point) => point);
-  }
-  return shape.rise === undefined ? body.mesh() : liftBody(body.mesh(), shape.rise);
+function flat(shape: FlatBody) {
+  const mesh = flatMesh(shape, SINK);
+  return shape.rise === undefined ? mesh : applyRise(mesh, shape.rise);
 }
 
 const weave = { lift: 0.3 };

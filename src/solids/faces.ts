@@ -1,5 +1,5 @@
 /**
- * Closed bodies over the flat seat, in (u, v, h), before they are bent.
+ * The faces of a closed body over the flat seat, in (u, v, h), collected before it is bent.
  */
 
 import type { Surface } from "../art/image/surface.js";
@@ -8,13 +8,13 @@ import { GrowingPoints } from "../mesh/growing.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { triangulatePolygon } from "../mesh/triangulate.js";
 import { weldMesh } from "../mesh/weld.js";
-import type { ReliefPolygon } from "../relief/section.js";
+import type { ReliefPolygon } from "../relief/flat-body.js";
 
 /** Where a point of an outline goes. */
 export type Place = (point: Point3) => Point3;
 
 /** Collects the faces of one body. */
-export class FlatBody {
+export class Faces {
   readonly #corners = new GrowingPoints();
   readonly #seam: readonly [number, number] | undefined;
 

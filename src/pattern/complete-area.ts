@@ -1,0 +1,114 @@
+/**
+ * The regions of an area, drawn on a strip of their own and raised or cut, and the lines of their beads.
+ */
+
+import { imageOf } from "../art/image/load.js";
+import type { Picture } from "../art/image/picture.js";
+import { readField } from "../art/image/read-field.js";
+import { ShapeDrawer } from "../art/shapes/draw-shape.js";
+import type { Drawing } from "../art/svg/drawing.js";
+import type { Warn } from "../base/errors.js";
+import type { FriezeName } from "../base/frieze/symmetry.js";
+import { type BeadLines, regionBeads, type TileRun, tileRuns } from "../beads/bead-lines.js";
+import { type RailSides, requireOnSeat } from "../beads/seat-edge.js";
+import type { TilesSpec } from "../design/cycle.js";
+import type { EndsSpec } from "../design/pattern/area.js";
+import type { PatternSpec } from "../design/pattern/pattern.js";
+import type { RegionSpec } from "../design/pattern/region.js";
+import { makeStrip, repeatsOf, type Strip, type StripFit } from "../flat/strip.js";
+import type { DrawnRegion } from "../relief/drawn-region.js";
+import { Regions } from "../relief/regions.js";
+import { weaveRegions } from "../relief/weave/weave.js";
+import { endLines, endOptions, fadeOf } from "./ends.js";
+import type { Pattern } from "./laid-out.js";
+import { allHoles, carveAll, raiseAll, UNDER_RAIL } from "./raise-regions.js";
+import { workSteps } from "./work-steps.js";
+
+/** Regions that are worked together on a strip of their own. */
+export interface Area {
+  readonly fit: StripFit;
+  readonly symmetry: FriezeName;
+  readonly shapes: PatternSpec["shapes"];
+  readonly regions: readonly RegionSpec[];
+  /** Where the regions' owner stands in the document, and what to call regions without a name. */
+  readonly where: string;
+  readonly label: string;
+  readonly ends: EndsSpec | undefined;
+  /** Whether it is one tile alone. Default no. */
+  readonly single?: boolean;
+}
+
+/** What the areas of a lane have in common. */
+export interface AreaOptions {
+  /** Height of the lane, mm. */
+  readonly seatLength: number;
+  readonly rails: RailSides;
+  /** Largest chordal deviation of the mesh, mm. */
+  readonly tolerance: number;
+  readonly warn: Warn;
+  /** The SVG files that regions name, by name. Default: none. */
+  readonly drawings?: ReadonlyMap<string, Drawing>;
+  /** The images that regions name, by name. Default: none. */
+  readonly images?: ReadonlyMap<string, Picture>;
+}
+
+/** Completes the regions of an area, in its own coordinates. */
+export function completeArea(area: Area, runs: readonly TileRun[], options: AreaOptions): Pattern {
+  const { fit, symmetry, shapes, regions, where, ends, single } = area;
+  const { rails, seatLength, tolerance, warn, drawings } = options;
+  const strip = makeStrip(fit, symmetry, seatLength, tolerance, { ...endOptions(ends), single });
+  const tileStrip =
+    strip.periodic && strip.cycle > 1 ? makeStrip({ ...fit, cycle: 1 }, symmetry, seatLength, tolerance) : strip;
+  const silent = () => undefined;
+  const drawer = new ShapeDrawer(strip, { named: shapes, drawings, warn });
+  const tileDrawer =
+    tileStrip === strip ? drawer : new ShapeDrawer(tileStrip, { named: shapes, drawings, warn: silent });
+  // What stands on every tile has beads alike on every tile, so that their number is a tile's and not a cycle's.
+  const drawerFor = (tiles: TilesSpec | undefined) => (tiles === undefined ? tileDrawer : drawer);
+  const all = new Regions({ regions, where }, drawer, warn);
+  const tileRegions = new Regions({ regions, where }, tileDrawer, silent);
+  const drawn = drawRegions(area, strip, all, options);
+  const beadsOf = (region: DrawnRegion, i: number): BeadLines[] => {
+    if (tileStrip === strip || region.spec.beads === undefined || all.variesByTile(i)) {
+      return regionBeads(strip, region);
+    }
+    return regionBeads(tileStrip, { ...region, art: tileRegions.art(i) });
+  };
+  const fade = fadeOf(strip, ends, `${where}.ends`);
+  const woven = weaveRegions(strip, drawn, fade);
+  const lines = endLines(strip, ends, `${where}.ends`);
+  const bodies = workSteps([...drawn, ...lines], ({ spec }) => spec.mode).flatMap(({ op, items }) => {
+    if (op === "add") return raiseAll(strip, items, { woven, rails, fade, warn });
+    return carveAll(strip, items, { fade, warn });
+  });
+  return {
+    bodies,
+    beadLines: [...drawn.flatMap(beadsOf), ...tileRuns(runs, drawerFor)],
+    height: Math.max(0, ...bodies.map(({ mode, height }) => (mode === "raised" ? height : 0))),
+    repeats: repeatsOf(strip),
+    holes: allHoles(strip, drawn),
+  };
+}
+
+const NO_ART = { region: [], border: [], centre: [] } as const;
+
+/** The regions of an area with their art, or their heights where an image gives them. */
+function drawRegions(
+  { regions, where, label }: Area,
+  strip: Strip,
+  all: Regions,
+  { rails, tolerance, warn, images }: AreaOptions,
+): DrawnRegion[] {
+  const underRail = rails.includes(true) ? UNDER_RAIL : 0;
+  return regions.map((region, i): DrawnRegion => {
+    const path = `${where}.regions[${i}]`;
+    const name = region.name ?? `${label} ${i + 1}`;
+    if (region.image !== undefined) {
+      const field = readField(region, imageOf(region.image, images, path), { strip, tolerance, underRail, path, warn });
+      return { spec: region, path, name, art: NO_ART, field };
+    }
+    const art = all.art(i);
+    requireOnSeat(strip, art.region, path);
+    return { spec: region, path, name, art };
+  });
+}

@@ -1,0 +1,140 @@
+/**
+ * Drawn regions as bodies: those that are alike united first, then raised, sunk or pierced.
+ */
+
+import type { Warn } from "../base/errors.js";
+import { type RailSides, reachUnder, requireOnSeat } from "../beads/seat-edge.js";
+import type { SectionSpec } from "../design/sections/section.js";
+import { countHoles, requireEdgeWall } from "../flat/cut-place.js";
+import { takePeriod } from "../flat/period.js";
+import { type GridRegion, unite } from "../flat/polygons.js";
+import type { Strip } from "../flat/strip.js";
+import { tidy } from "../flat/tidy.js";
+import type { DrawnRegion } from "../relief/drawn-region.js";
+import type { Fade, FlatBody, ReliefPolygon } from "../relief/flat-body.js";
+import { pierceRegion } from "../relief/hole.js";
+import { raiseField } from "../relief/image/raise-field.js";
+import { sectionOf } from "../relief/region-section.js";
+import { raiseRegion } from "../relief/section.js";
+
+/** How far relief that reaches the seat's edge goes on beneath the rail, mm, beyond its own rounding. */
+export const UNDER_RAIL = 0.05;
+
+export interface RaiseOptions {
+  /** The bodies of woven regions. */
+  readonly woven: ReadonlyMap<DrawnRegion, readonly FlatBody[]>;
+  readonly rails: RailSides;
+  readonly fade: Fade | undefined;
+  readonly warn: Warn;
+}
+
+/** Raises the regions. A drafted foot may go on beneath a rail, but not beyond the edge of a band without rails. */
+export function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: RaiseOptions): FlatBody[] {
+  const { woven, rails, fade, warn } = options;
+  const onSeat = (body: FlatBody, section: SectionSpec, path: string): FlatBody => {
+    if (section.draft > 0 && rails.includes(false))
+      requireOnSeat(strip, outlineRings(strip, body.outline), `${path}.draft`);
+    return body;
+  };
+  const plain = drawn.filter((region) => !woven.has(region));
+  const bodies = groupBy(plain, sectionKey).flatMap((members) => {
+    const [{ field, path: where }] = members;
+    const own = { mode: "raised", names: namesOf(members), where, fade } as const;
+    if (field !== undefined) return raiseField(field, { ...own, tolerance: strip.artTolerance });
+    const { section, path } = sectionOf(members[0].spec, where);
+    const clean = together(strip, members, warn);
+    const under = rails.includes(true) ? UNDER_RAIL + edgeOf(section) : 0;
+    const body = raiseRegion(strip, reachUnder(strip, clean, under, rails), { ...own, section, path });
+    return body === undefined ? [] : onSeat(body, section, path);
+  });
+  const bridged = drawn.flatMap((region) => {
+    const { section, path } = sectionOf(region.spec, region.path);
+    return (woven.get(region) ?? []).map((body) => onSeat(body, section, path));
+  });
+  return [...bodies, ...bridged];
+}
+
+/** The bodies to be cut out: what is sunk, then what is pierced. */
+export function carveAll(
+  strip: Strip,
+  drawn: readonly DrawnRegion[],
+  { fade, warn }: Pick<RaiseOptions, "fade" | "warn">,
+): FlatBody[] {
+  const [sunk, pierced] = (["sunk", "pierced"] as const).map((mode) => drawn.filter(({ spec }) => spec.mode === mode));
+  const pits = groupBy(sunk, sectionKey).flatMap((members) => {
+    const [{ spec, field, path: region }] = members;
+    const { section, path } = sectionOf(spec, region);
+    const where = spec.section === undefined ? `${path}.depth` : `${path}.height`;
+    const own = { mode: "sunk", names: namesOf(members), where, fade } as const;
+    const body =
+      field === undefined
+        ? raiseRegion(strip, together(strip, members, warn), { ...own, section, path })
+        : raiseField(field, { ...own, tolerance: strip.artTolerance });
+    if (body === undefined) return [];
+    requireEdgeWall(strip, outlineRings(strip, body.outline), region);
+    return body;
+  });
+  const holes = groupBy(pierced, ({ spec }) => `${spec.broken}`).flatMap((members) => {
+    const [{ spec, path }] = members;
+    const { broken } = spec;
+    const body = pierceRegion(strip, together(strip, members, warn), { broken, names: namesOf(members), path });
+    if (body === undefined) return [];
+    requireEdgeWall(strip, outlineRings(strip, body.outline), path);
+    return body;
+  });
+  return [...pits, ...holes];
+}
+
+/** Holes of all pierced regions; those that overlap are one. */
+export function allHoles(strip: Strip, drawn: readonly DrawnRegion[]): number {
+  const pierced = drawn.filter(({ spec }) => spec.mode === "pierced");
+  if (pierced.length === 0) return 0;
+  return countHoles(
+    strip,
+    together(strip, pierced, () => undefined),
+    pierced[0].path,
+  );
+}
+
+/** Regions of the same key. */
+function groupBy(drawn: readonly DrawnRegion[], keyOf: (region: DrawnRegion) => string): DrawnRegion[][] {
+  const groups = new Map<string, DrawnRegion[]>();
+  for (const region of drawn) groups.set(keyOf(region), [...(groups.get(keyOf(region)) ?? []), region]);
+  return [...groups.values()];
+}
+
+/**
+ * Flat sections that are alike are united first, so that no two tops lie in each other. Others stay apart: where no reach
+ * is stated, theirs is that of the region alone.
+ */
+function sectionKey({ spec, path, field }: DrawnRegion): string {
+  if (field !== undefined) return path;
+  const { section } = sectionOf(spec, path);
+  return section.form === "flat" ? Object.values(section).join(" ") : path;
+}
+
+/** The regions as one, cleaned, over the stretch that matters. */
+function together(strip: Strip, members: readonly DrawnRegion[], warn: Warn): GridRegion {
+  const [{ path, art }] = members;
+  const lines = members.filter((one) => one.atEnds);
+  const others = members.filter((one) => !one.atEnds);
+  const all = members.length === 1 ? art.region : unite(others.flatMap((one) => one.art.region));
+  const cut = strip.periodic || others.length === 0 ? all : takePeriod(strip, all);
+  const whole =
+    lines.length === 0 || others.length === 0 ? cut : unite([...cut, ...lines.flatMap((one) => one.art.region)]);
+  return whole === art.region ? whole : tidy(strip, whole, path, warn);
+}
+
+const namesOf = (members: readonly DrawnRegion[]) => members.map((one) => one.name);
+
+/** mm of the top's edge that a rail should hide. */
+function edgeOf(section: SectionSpec): number {
+  if (section.form === "flat") return Math.max(section.round, section.bevel);
+  return section.form === "hollow" ? section.round : 0;
+}
+
+/** Outlines in mm as rings on the grid. */
+function outlineRings(strip: Strip, outline: readonly ReliefPolygon[]): GridRegion {
+  const { scale } = strip.grid;
+  return outline.flat().map((ring) => ring.map(([u, v]) => ({ x: Math.round(u * scale), y: Math.round(v * scale) })));
+}
