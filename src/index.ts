@@ -30,7 +30,7 @@ export {
   scaleAgainst,
 } from "./casting/allowances/allowance.js";
 export type { AllowanceColumn, Allowances, PieceSizes } from "./casting/allowances/columns.js";
-export type { PieceTime } from "./casting/apply-casting.js";
+export type { PieceTime } from "./casting/piece.js";
 export type { CastingSpec, Shrinkage } from "./design/casting-spec.js";
 export { designJsonSchema } from "./design/json-schema.js";
 export { materialsOf } from "./design/materials.js";
@@ -82,7 +82,7 @@ export { type GeometryOptions, toBufferGeometry } from "./output/files/geometry.
 export { readableEndings, readMesh, requireReadable } from "./output/files/read.js";
 export type { Stance, View } from "./output/picture/camera.js";
 export { type Finish, PICTURE_DEFAULTS, type PictureGround, type PictureOptions } from "./output/picture/options.js";
-export { openStudio, type Picture, takePicture } from "./output/picture/picture.js";
+export { openStudio, type Picture, type Studio, takePicture } from "./output/picture/picture.js";
 export { encodePng } from "./output/picture/png.js";
 export { turntable, type ViewName, views } from "./output/picture/views.js";
 export { type PrintFigures, printFigures, type UndersideFigures } from "./output/print/figures.js";
@@ -98,20 +98,34 @@ export { showJson } from "./output/reference/show-json.js";
 export { allowanceRows } from "./output/report/allowance-rows.js";
 export { type Caution, cautions } from "./output/report/cautions.js";
 export type { FitReport, Report } from "./output/report/report.js";
-export { BENCH_SHEET_DEFAULTS, type BenchSheet, type BenchSheetOptions, benchSheet } from "./ring/bench-sheet.js";
+export { BENCH_SHEET_DEFAULTS, type BenchSheetOptions, benchSheet } from "./ring/bench-sheet.js";
 export { BUILD_DEFAULTS, type BuildOptions, type BuildResult, build } from "./ring/build.js";
-export { type CheckDesignOptions, checkDesign, type DesignCheck } from "./ring/check-design.js";
+export { type CheckDesignOptions, checkDesign } from "./ring/check-design.js";
+export type { Asker } from "./ring/engine.js";
 export { type FitDesignOptions, fitDesign } from "./ring/fit-design.js";
+export { type FlatTileOptions, flatTile } from "./ring/flat-tile.js";
 export {
-  type FlatBead,
-  type FlatRegion,
-  type FlatTile,
-  type FlatTileOptions,
-  flatTile,
-  type TilePart,
-} from "./ring/flat-tile.js";
+  type Asking,
+  type DesignCheck,
+  type Made,
+  openRing,
+  type PieceAsking,
+  type PrintAsking,
+  type Ring,
+  type RingSetup,
+  type SheetQuestion,
+} from "./ring/open-ring.js";
 export { type PlanBeadsOptions, planBeads } from "./ring/plan-beads.js";
-export type { Progress } from "./ring/stages.js";
+export type { Progress } from "./ring/progress.js";
+export type {
+  DrawnTile,
+  FlatBead,
+  FlatRegion,
+  FlatTile,
+  TilePart,
+  TileQuestion,
+} from "./ring/steps/draw-tile.js";
+export type { BenchSheet } from "./ring/steps/put-sheet.js";
 export { findSizeSystem, sizeSystems } from "./size/catalogue.js";
 export { type Scale, scaleSystem } from "./size/scale.js";
 export { type ResolvedSize, resolveSize, type SizeSpec } from "./size/size.js";

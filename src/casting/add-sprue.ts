@@ -26,13 +26,16 @@ export interface SprueOptions {
   readonly signal?: AbortSignal | undefined;
 }
 
-/** What a sprue comes to on the casting. */
-export interface SprueReport {
-  /** mm³ and g that it adds to the casting, outside the ring. */
+/** A ring that carries its sprue. */
+export interface SpruedRing {
+  readonly mesh: Mesh;
+  readonly figures: SprueFigures;
+}
+
+/** What a sprue measures on the casting. */
+export interface SprueFigures {
+  /** mm³ that it adds to the casting, outside the ring. */
   readonly volume: number;
-  readonly weight: number;
-  /** Symbol of the alloy that it is weighed in. */
-  readonly material: string;
   /** mm from the finger's axis to where it stands on the band, and to its end. */
   readonly root: number;
   readonly reach: number;
@@ -40,6 +43,14 @@ export interface SprueReport {
   readonly covers: number;
   /** Name of the kernel that united it. */
   readonly kernel: string;
+}
+
+/** What a sprue comes to on the casting. */
+export interface SprueReport extends SprueFigures {
+  /** g that it adds to the casting, outside the ring. */
+  readonly weight: number;
+  /** Symbol of the alloy that it is weighed in. */
+  readonly material: string;
 }
 
 /**
@@ -77,18 +88,17 @@ export function placeSprue(spec: SprueSpec, { profile, tolerance }: Omit<SprueOp
  *
  * @throws AnnuletError `sprue-too-wide`, `fillet-too-large`, `not-closed` where the result fails the gate
  */
-export async function addSprue(
-  ring: Mesh,
-  spec: SprueSpec,
-  metal: Alloy,
-  options: SprueOptions,
-): Promise<{ readonly mesh: Mesh; readonly report: SprueReport }> {
+export async function addSprue(ring: Mesh, spec: SprueSpec, options: SprueOptions): Promise<SpruedRing> {
   const { mesh: body, ...place } = placeSprue(spec, options);
   const { mesh, kernel } = await uniteRing(
     { bodies: () => ({ band: ring, reliefs: [body], beads: [] }) },
     { kernel: options.kernel, fallback: manifoldKernel, check: checkSolid, signal: options.signal },
   );
   assertSolid(mesh);
-  const volume = signedVolume(mesh) - signedVolume(ring);
-  return { mesh, report: { volume, weight: massOf(volume, metal), material: metal.symbol, ...place, kernel } };
+  return { mesh, figures: { volume: signedVolume(mesh) - signedVolume(ring), ...place, kernel } };
+}
+
+/** The sprue's figures with its weight in a metal. */
+export function weighSprue({ volume, ...place }: SprueFigures, metal: Alloy): SprueReport {
+  return { volume, weight: massOf(volume, metal), material: metal.symbol, ...place };
 }

@@ -21,16 +21,14 @@ import { joinPatterns, placePattern } from "./move.js";
 import { oneTile, stretchesOf } from "./stretches.js";
 
 export interface PatternOptions extends Omit<AreaOptions, "rails" | "seatLength"> {
-  readonly profile: Pick<Profile, "seatLength" | "rails">;
+  readonly profile: Pick<Profile, "seatLength"> & { readonly rails?: unknown };
 }
 
-/** Completes the pattern of a design. `runs` are the document's own bead runs; those that are no paths are left alone. */
-export function completePattern(
-  spec: PatternSpec,
-  runs: readonly BeadRunSpec[],
-  fit: Fit,
-  options: PatternOptions,
-): Pattern {
+/** The document's own bead runs at their places in its list; those that follow no tile may be left out as undefined. */
+export type TileRunList = readonly (BeadRunSpec | undefined)[];
+
+/** Completes the pattern of a design. Of `runs` those that follow no tile are left alone. */
+export function completePattern(spec: PatternSpec, runs: TileRunList, fit: Fit, options: PatternOptions): Pattern {
   const lanes = lanesOf(spec);
   const fits = laneFits(fit, options.profile.seatLength);
   const named = ownRuns(runs, lanes);
@@ -92,10 +90,10 @@ function inDocument(
 }
 
 /** The document's runs that follow what is drawn in tiles, lane by lane. */
-function ownRuns(runs: readonly BeadRunSpec[], lanes: readonly Lane[]): TileRun[][] {
+function ownRuns(runs: TileRunList, lanes: readonly Lane[]): TileRun[][] {
   const found = lanes.map((): TileRun[] => []);
   runs.forEach((run, index) => {
-    if (!followsTile(run.along)) return;
+    if (run === undefined || !followsTile(run.along)) return;
     const { lane } = run.along;
     const at = lane === undefined ? 0 : lanes.findIndex(({ name }) => name === lane);
     if (at === -1) throw noSuchLane(lane, lanes, `beads[${index}].along.lane`);
@@ -149,13 +147,14 @@ function requireRoomBeyond({ cover, repeats, tileWidth }: LaneFit, wide: number,
  *
  * @throws AnnuletError `no-pattern` where a bead run follows a path of the tile that is not there
  */
-export function noPattern(runs: readonly BeadRunSpec[]): Pattern {
-  const lost = runs.findIndex(({ along }) => followsTile(along));
-  if (lost === -1) return { bodies: [], beadLines: [], height: 0, repeats: 1, holes: 0 };
+export function noPattern(runs: TileRunList): Pattern {
+  const lost = runs.findIndex((run) => run !== undefined && followsTile(run.along));
+  const along = runs[lost]?.along;
+  if (along === undefined) return { bodies: [], beadLines: [], height: 0, repeats: 1, holes: 0 };
   throw new AnnuletError({
     code: "no-pattern",
     message: "the bead run follows what is drawn in the tile, but the design has no pattern and so no tile",
-    path: `beads[${lost}].along.${"shape" in (runs[lost].along as object) ? "shape" : "path"}`,
+    path: `beads[${lost}].along.${typeof along === "object" && "shape" in along ? "shape" : "path"}`,
     allowed: '"rail", "seat-edge" or {"v": …} on a band without pattern',
     hint: 'add "pattern": {} for a tile as square as the seat is long',
   });

@@ -1,12 +1,9 @@
 /**
  * The fit alone, without building the ring: what makers choose the number of repeats from.
  */
-
 import type { Fit } from "../band/fit/fit.js";
-import { fitBand } from "../band/fit/fit-band.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
-import { readDesign } from "../design/read.js";
-import { resolveSize } from "../size/size.js";
+import { openInside } from "./open-ring.js";
 
 export interface FitDesignOptions {
   /** Takes the warnings of the fit. Default: they are dropped. */
@@ -20,10 +17,9 @@ export interface FitDesignOptions {
  * @throws AnnuletError as `readDesign`; `no-pattern` where there is nothing to fit; `fit-impossible`
  */
 export function fitDesign(document: unknown, { warn }: FitDesignOptions = {}): Fit {
-  const design = readDesign(document);
-  const boreRadius = resolveSize(design.size).diameter / 2;
-  const fit = fitBand(design.pattern, { profile: design.profile, boreRadius, tolerance: design.tolerance, warn });
-  if (fit !== undefined) return fit;
+  const { answers, warnings } = openInside(document).fitNow();
+  if (warn !== undefined) for (const warning of warnings) warn(warning);
+  if (answers.fit !== undefined) return answers.fit;
   throw new AnnuletError({
     code: "no-pattern",
     message: "the design has no pattern, so there is nothing to fit",

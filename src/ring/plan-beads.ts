@@ -4,9 +4,7 @@
 import type { Warn } from "../base/errors.js";
 import type { FileSource } from "../base/files.js";
 import type { BeadRunReport } from "../beads/bead-report.js";
-import { MAX_BEADS, placeRuns } from "../beads/place-runs.js";
-import { layOut } from "./lay-out.js";
-import { Stages } from "./stages.js";
+import { openInside } from "./open-ring.js";
 
 export interface PlanBeadsOptions {
   /** Most beads that are placed round the band. Default 20 000. */
@@ -24,10 +22,7 @@ export interface PlanBeadsOptions {
  * @throws AnnuletError as `build` up to the beads
  */
 export async function planBeads(document: unknown, options: PlanBeadsOptions = {}): Promise<readonly BeadRunReport[]> {
-  const { maxBeads = MAX_BEADS, files, warn } = options;
-  const stages = new Stages({});
-  const { design, profile, pattern, wrap } = await layOut(document, stages, files);
-  const { reports } = placeRuns({ profile, wrap, pattern, beadRuns: design.beads, maxBeads, warn: stages.warn });
-  if (warn !== undefined) for (const warning of stages.warnings) warn(warning);
-  return reports;
+  const { answers, warnings } = await openInside(document, options).ask(["marks", "beads"]);
+  if (options.warn !== undefined) for (const warning of warnings) options.warn(warning);
+  return answers.beads.reports;
 }

@@ -1,78 +1,93 @@
 /**
- * Runs the stages of a build one after the other: times each, tells progress, stops when asked to.
+ * All stages of a ring, in the order in which they are worked out, each with what it reads: fields of the design, options,
+ * answers of stages before it, and those of the casting before it is finished, which is the same stages over a design with
+ * larger sizes. What `work` makes is compared by what it was made from, a `figure` or a `slice` by its value.
  */
-import { AnnuletError, type Warn, type Warning } from "../base/errors.js";
-import { pause } from "../base/pause.js";
 
-/** How far a build has come. */
-export interface Progress {
-  /** The stage that begins now; `done` at the end. */
-  readonly stage: string;
-  /** Share of the whole, 0 to 1, by the stages' usual shares of the time. */
-  readonly share: number;
-}
+import { choice, compared, figure, type StageTable, slice, work } from "./stage.js";
+import * as casting from "./steps/casting.js";
+import { sameFiles } from "./steps/file-contents.js";
+import * as flat from "./steps/flat.js";
+import * as output from "./steps/output.js";
+import * as solid from "./steps/solid.js";
 
-export interface StageOptions {
-  readonly signal?: AbortSignal;
-  readonly onProgress?: (progress: Progress) => void;
-}
+export const stages: StageTable = {
+  deviation: slice("option.decimate", solid.deviation),
+  printSettings: slice("design.print option.print", output.printSettings),
+  size: figure("size", "design.size", flat.size),
+  boreRadius: slice("size", ({ size }) => size.diameter / 2),
+  fitPattern: slice("design.pattern", flat.fitPattern),
+  fit: figure("fit", "design.profile design.tolerance boreRadius fitPattern", flat.fit),
+  width: slice("design.profile fit", ({ design, fit }) => fit?.bandWidth ?? design.profile.width),
+  profile: work("profile", "design.profile design.tolerance boreRadius width", flat.profile),
+  seat: slice("profile", flat.seat),
+  fontUses: slice("design.lettering design.pattern", flat.fontUses),
+  fontFiles: compared("pattern", "option.files fontUses", flat.fontFiles, sameFiles),
+  fonts: work("pattern", "fontUses fontFiles", flat.fonts),
+  drawingUses: slice("design.beads design.pattern", flat.drawingUses),
+  drawingFiles: compared("pattern", "option.files drawingUses", flat.drawingFiles, sameFiles),
+  drawings: work("pattern", "drawingUses drawingFiles", flat.drawings),
+  imageUses: slice("design.pattern", flat.imageUses),
+  imageFiles: compared("pattern", "option.files imageUses", flat.imageFiles, sameFiles),
+  images: work("pattern", "imageUses imageFiles", flat.images),
+  tileRuns: slice("design.beads", flat.tileRuns),
+  drawnPattern: work(
+    "pattern",
+    "design.pattern design.tolerance fit seat fonts drawings images tileRuns",
+    flat.drawnPattern,
+  ),
+  pattern: work("pattern", "design.lift drawnPattern", flat.pattern),
+  seatCarries: slice("design.lettering design.hallmark pattern", flat.seatCarries),
+  wrap: work("wrap", "profile fit seatCarries", flat.wrap),
+  marks: work("wrap", "design.lettering design.hallmark design.tolerance profile fonts wrap", flat.marks),
+  beads: work("solids", "design.beads option.maxBeads profile pattern wrap", solid.beads),
+  parts: work("solids", "design.beads design.tolerance option.detail profile pattern wrap marks beads", solid.parts),
+  headroom: figure("solids", "design.proud profile parts", solid.headroom),
+  union: work("union", "option.kernel parts headroom", solid.union),
+  asUnited: work(undefined, "union", ({ union: { mesh, check } }) => ({ mesh, check, decimation: undefined })),
+  decimated: work("decimate", "deviation union", solid.decimated),
+  thinned: choice(({ decimate }) => (decimate === 0 ? "asUnited" : "decimated")),
+  genus: slice("pattern parts", ({ pattern, parts }) => 1 + pattern.holes - parts.lostHoles),
+  gate: work("checks", "design.tolerance genus parts thinned", solid.gate),
+  solid: work(undefined, "gate thinned", ({ thinned }) => thinned.mesh),
+  measure: figure("measure", "solid", solid.measure),
+  notices: figure(undefined, "profile union", output.notices),
+  metal: slice("design.alloys design.material", output.metal),
+  stretch: figure(undefined, "pattern wrap", flat.stretch),
+  facts: work(
+    undefined,
+    "design.name design.material design.profile option.detail size fit width beads headroom union thinned genus gate measure notices metal stretch",
+    output.facts,
+  ),
+  rules: slice("design.rules option.rules", output.rules),
+  judgement: work(undefined, "design.tolerance profile pattern wrap marks beads parts solid rules", solid.judgement),
+  unrolledBand: work(undefined, "profile pattern wrap", solid.unrolledBand),
+  tile: work(undefined, "design.name design.pattern option.tile size fit profile pattern wrap beads", output.tile),
+  laneTiles: work(undefined, "design.name design.pattern size fit profile pattern wrap beads", output.laneTiles),
+  allowance: slice("design.casting", casting.allowance),
+  patternMetal: slice("design.alloys design.casting", casting.patternMetal),
+  allowances: work(
+    undefined,
+    "allowance metal patternMetal profile pattern measure cast.profile cast.pattern cast.measure",
+    casting.allowances,
+  ),
+  weights: work(
+    undefined,
+    "design.alloys design.costing allowance allowances patternMetal measure cast.measure",
+    casting.weights,
+  ),
+  sprued: work(undefined, "design.sprue design.tolerance option.kernel cast.profile cast.solid", casting.sprued),
+  sprue: work(undefined, "sprued metal", casting.sprue),
+  castPiece: work(undefined, "cast.solid sprued", ({ cast, sprued }) => sprued?.mesh ?? cast.solid),
+  masterPiece: work(undefined, "allowance castPiece", casting.masterPiece),
+  piece: choice(({ piece }) => PIECES[piece]),
+  printed: work(undefined, "printSettings piece", output.printed),
+  printFigures: work(undefined, "printSettings printed", output.printFigures),
+  studio: work(undefined, "solid", output.studio),
+  look: slice("metal", output.look),
+  picture: work(undefined, "option.picture studio look", output.picture),
+  sheetPictures: work(undefined, "option.pictureWidth studio look", output.sheetPictures),
+};
 
-/**
- * The stages in order with their usual shares of the time: the mean over the examples at their own tolerances, rounded.
- * Decimation is off as a rule.
- */
-const USUAL_SHARES = {
-  document: 0.01,
-  size: 0.005,
-  fit: 0.02,
-  profile: 0.01,
-  pattern: 0.145,
-  wrap: 0.03,
-  solids: 0.19,
-  union: 0.55,
-  decimate: 0,
-  checks: 0.01,
-  measure: 0.03,
-} as const;
-
-export type StageName = keyof typeof USUAL_SHARES;
-
-export class Stages {
-  /** Milliseconds of each stage that has run. */
-  readonly timings: Partial<Record<StageName, number>> = {};
-  readonly warnings: Warning[] = [];
-  readonly warn: Warn = (warning) => {
-    this.warnings.push(warning);
-  };
-  readonly #options: StageOptions;
-  #share = 0;
-
-  constructor(options: StageOptions) {
-    this.#options = options;
-  }
-
-  /**
-   * Runs a stage. Gives way to other work first, so that a signal can be raised between stages.
-   *
-   * @throws what the work throws; an AnnuletError takes the warnings raised so far with it
-   */
-  async run<Result>(stage: StageName, work: () => Result | Promise<Result>): Promise<Result> {
-    this.#options.onProgress?.({ stage, share: this.#share });
-    await pause();
-    this.#options.signal?.throwIfAborted();
-    const start = performance.now();
-    const result = await this.#attempt(work);
-    this.timings[stage] = performance.now() - start;
-    this.#share = Math.min(1, this.#share + USUAL_SHARES[stage]);
-    return result;
-  }
-
-  async #attempt<Result>(work: () => Result | Promise<Result>): Promise<Result> {
-    try {
-      return await work();
-    } catch (cause) {
-      if (!(cause instanceof AnnuletError) || this.warnings.length === 0) throw cause;
-      throw new AnnuletError(cause.problems, { cause, warnings: this.warnings });
-    }
-  }
-}
+/** What each piece is made by. */
+const PIECES = { finished: "solid", cast: "castPiece", master: "masterPiece" } as const;

@@ -9,7 +9,7 @@ import type { RoundSymmetry, Stretch } from "../base/math/round.js";
 import type { Bead } from "../beads/bead.js";
 import { buildBeads } from "../beads/bead-bodies.js";
 import type { BeadRunReport } from "../beads/bead-report.js";
-import { type PlaceRunsOptions, placeRuns, type Run } from "../beads/place-runs.js";
+import { MAX_BEADS, type PlacedRuns, type PlaceRunsOptions, placeRuns, type Run } from "../beads/place-runs.js";
 import type { Marks } from "../marks/marks.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Pattern } from "../pattern/laid-out.js";
@@ -61,9 +61,13 @@ export interface Cut {
   readonly tools: readonly Mesh[];
 }
 
-export interface PartsOptions extends PlaceRunsOptions {
+export interface PartsOptions extends Omit<PlaceRunsOptions, "maxBeads"> {
+  /** Largest number of beads that is placed. Default 20 000. */
+  readonly maxBeads?: number;
   readonly profile: Band;
   readonly pattern: Pattern;
+  /** The bead runs, where they have been placed already. Default: they are placed here. */
+  readonly placed?: PlacedRuns;
   /** What stands at one place. Default nothing. */
   readonly marks?: Marks;
   /** Largest chordal deviation, mm. */
@@ -80,7 +84,11 @@ export function makeParts(options: PartsOptions): Parts {
   const level = detailLevels[options.detail ?? "full"];
   const tolerance = Math.max(options.tolerance, level.tolerance);
   const { marks, field } = options.marks ?? NO_MARKS;
-  const { runs, reports, beads: placed } = placeRuns(options);
+  const {
+    runs,
+    reports,
+    beads: placed,
+  } = options.placed ?? placeRuns({ ...options, maxBeads: options.maxBeads ?? MAX_BEADS });
   const left = clearBeads(placed, field, warn);
 
   const outer = marks.filter(({ body, surface }) => body.mode === "raised" && surface.name !== "bore");

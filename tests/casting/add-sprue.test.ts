@@ -6,7 +6,8 @@ import { sprueSchema } from "../../src/design/sprue.js";
 import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { signedVolume } from "../../src/mesh/volume.js";
-import { build, buildPiece } from "../../src/ring/build.js";
+import { build } from "../../src/ring/build.js";
+import { openInside } from "../../src/ring/open-ring.js";
 import { bvhKernel } from "../../src/union/kernels/bvh.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 
@@ -31,13 +32,13 @@ function reach({ positions }: Mesh, at: number): number {
 
 describe("a ring with its sprue", () => {
   it("holds the ring and the sprue without what they share, by the kernel's own difference", async () => {
-    const ring = await buildPiece(plain, {});
+    const ring = (await openInside(plain).ask(["profile", "solid"])).answers;
     const { mesh, report } = await build({ ...plain, sprue });
     const body = placeSprue(sprueSchema.parse(sprue), { profile: ring.profile, tolerance: 0.01 }).mesh;
-    const outside = await manifoldKernel.subtract(body, ring.mesh);
+    const outside = await manifoldKernel.subtract(body, ring.solid);
     const shared = signedVolume(body) - signedVolume(outside);
     expect(shared).toBeGreaterThan(1);
-    const expected = signedVolume(ring.mesh) + signedVolume(body) - shared;
+    const expected = signedVolume(ring.solid) + signedVolume(body) - shared;
     expect(signedVolume(mesh) / expected).toBeCloseTo(1, 6);
     expect(checkSolid(mesh)).toMatchObject({ closed: true, components: 1, genus: 1 });
     expect(report.sprue?.volume).toBeCloseTo(signedVolume(outside), 3);

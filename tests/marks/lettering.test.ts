@@ -2,8 +2,7 @@ import { type BuildOptions, build, type DesignInput } from "annulet";
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
 import { ringArea } from "../../src/flat/polygons.js";
-import { layOut } from "../../src/ring/lay-out.js";
-import { Stages } from "../../src/ring/stages.js";
+import { openInside } from "../../src/ring/open-ring.js";
 import { fontFiles } from "../support/fonts.js";
 
 const CHANNEL = { form: "channel", rail: 2, depth: 0.4, edge: 0.1 } as const;
@@ -29,9 +28,8 @@ async function failure(design: DesignInput, options: BuildOptions = {}): Promise
 
 /** Area of a body's outline and its greatest depth or height, by the shoelace formula. */
 async function flatArea(design: DesignInput): Promise<number> {
-  const {
-    marks: { marks },
-  } = await layOut(design, new Stages({}), fontFiles);
+  const { answers } = await openInside(design, { files: fontFiles }).ask(["marks"]);
+  const { marks } = answers.marks;
   const ring = (points: readonly (readonly number[])[]) => points.map(([x, y]) => ({ x, y }));
   return marks[0].body.outline.flat().reduce((sum, points) => sum + ringArea(ring(points)), 0);
 }

@@ -4,9 +4,7 @@
  */
 import { describe, expect, it } from "vitest";
 import type { Mesh } from "../../src/mesh/mesh.js";
-import { layOut } from "../../src/ring/lay-out.js";
-import { Stages } from "../../src/ring/stages.js";
-import { makeParts } from "../../src/solids/parts.js";
+import { openInside } from "../../src/ring/open-ring.js";
 import { type FontName, fontFiles, nameOf, typefaceOf } from "../support/fonts.js";
 import { centreOf, type Frame, overlap, raster, textElement } from "../support/raster.js";
 
@@ -29,9 +27,8 @@ const ANGLE = 200;
 /** The letters' level faces, unrolled about their middle as a reader sees them: x to the right, y down, mm. */
 async function seen(lettering: Record<string, unknown>, mirrored = false): Promise<string> {
   const document = { ...BAND, lettering: [{ height: HEIGHT, angle: ANGLE, ...lettering }] };
-  const laid = await layOut(document, new Stages({}), fontFiles);
-  const warn = () => undefined;
-  const { finish } = makeParts({ ...laid, beadRuns: [], tolerance: 0.004, maxBeads: 1, warn });
+  const { answers: laid } = await openInside(document, { files: fontFiles }).ask(["marks", "parts"]);
+  const { finish } = laid.parts;
   const [mesh] = [...(finish?.raised ?? []), ...(finish?.tools ?? [])] as [Mesh];
   const mark = laid.marks.marks[0];
   const { wrap } = mark.surface;

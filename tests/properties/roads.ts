@@ -3,9 +3,8 @@
 import type { Stretch } from "../../src/base/math/round.js";
 import { checkSolid } from "../../src/judge/gate.js";
 import { turnRound } from "../../src/mesh/turn-round.js";
-import { layOut } from "../../src/ring/lay-out.js";
-import { Stages } from "../../src/ring/stages.js";
-import { makeParts, type Parts } from "../../src/solids/parts.js";
+import { openInside } from "../../src/ring/open-ring.js";
+import type { Parts } from "../../src/solids/parts.js";
 import { uniteBodies } from "../../src/union/bodies.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 import { partCoincident } from "../../src/union/part-coincident.js";
@@ -20,11 +19,8 @@ const MAX_BEADS = 2500;
 
 /** Takes a design as far as its parts. */
 export async function partsOf(document: unknown): Promise<Parts> {
-  const stages = new Stages({});
-  const { warn } = stages;
-  const { design, profile, pattern, wrap, marks } = await layOut(document, stages, FILES);
-  const { tolerance, beads: beadRuns } = design;
-  return makeParts({ profile, wrap, pattern, marks, beadRuns, tolerance, maxBeads: MAX_BEADS, warn });
+  const { answers } = await openInside(document, { files: FILES, maxBeads: MAX_BEADS }).ask(["parts"]);
+  return answers.parts;
 }
 
 const options = { kernel: manifoldKernel, fallback: manifoldKernel, check: checkSolid };

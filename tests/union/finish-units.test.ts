@@ -1,9 +1,8 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../src/judge/gate.js";
-import { layOut } from "../../src/ring/lay-out.js";
-import { Stages } from "../../src/ring/stages.js";
-import { makeParts, type Parts } from "../../src/solids/parts.js";
+import { openInside } from "../../src/ring/open-ring.js";
+import type { Parts } from "../../src/solids/parts.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 import { uniteRing } from "../../src/union/union.js";
 
@@ -36,9 +35,8 @@ async function partsOf(lettering: readonly object[], symmetry = "p2mm"): Promise
     },
     lettering: lettering.map((mark) => ({ font, ...mark })),
   };
-  const layout = await layOut(design, new Stages({}), files);
-  const { design: read } = layout;
-  return makeParts({ ...layout, beadRuns: read.beads, tolerance: 0.04, maxBeads: 1000, warn: () => undefined });
+  const { answers } = await openInside(design, { files }).ask(["parts"]);
+  return answers.parts;
 }
 
 const options = { kernel: manifoldKernel, fallback: manifoldKernel, check: checkSolid };

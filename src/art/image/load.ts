@@ -7,7 +7,7 @@ import { brokenImage } from "./limits.js";
 import { type Picture, readPicture } from "./picture.js";
 
 /** What regions say of their images, and where their owner stands in the document. */
-interface ImageRegions {
+export interface ImageRegions {
   readonly regions: readonly { readonly image?: string | undefined }[];
   readonly where: string;
 }

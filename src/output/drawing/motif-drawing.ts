@@ -4,7 +4,7 @@
 
 import type { Point2 } from "../../base/math/point.js";
 import type { MotifEntry } from "../../design/motifs/list.js";
-import type { FlatTile } from "../../ring/flat-tile.js";
+import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { PENS } from "./pens.js";
 import { drawRegions } from "./region-drawing.js";
 import { element, group, pathData, svgDocument } from "./svg.js";
@@ -13,7 +13,7 @@ import { charactersIn, SIZES, textAt, wrapText } from "./text.js";
 /** A motif with the flat tiles of a design that shows it. */
 export interface MotifSample {
   readonly motif: MotifEntry;
-  readonly tile: FlatTile;
+  readonly tile: DrawnTile;
 }
 
 /** The sheet, mm. */
@@ -72,7 +72,7 @@ function headHeight(notes: readonly (readonly string[])[]): number {
 }
 
 /** The tiles with their left border's middle at a point. */
-function drawSample(tile: FlatTile, [x, y]: Point2): string[] {
+function drawSample(tile: DrawnTile, [x, y]: Point2): string[] {
   const trace = (line: readonly Point2[]) => line.map(([u, v]): Point2 => [x + ZOOM * u, y - ZOOM * v]);
   const half = tile.seatLength / 2;
   const borders = Array.from({ length: tile.tiles + 1 }, (_, i): Point2[] => [

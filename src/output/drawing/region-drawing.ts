@@ -1,14 +1,14 @@
 /**
  * The regions of a flat tile as filled outlines.
  */
-import type { FlatTile } from "../../ring/flat-tile.js";
+import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { PENS } from "./pens.js";
 import { element, pathData } from "./svg.js";
 import { kindOf, regionKinds } from "./tile-fills.js";
 import type { TilePlace } from "./tile-place.js";
 
 /** Each region as a path, the lowest first. */
-export function drawRegions({ regions }: Pick<FlatTile, "regions">, trace: TilePlace["trace"]): string[] {
+export function drawRegions({ regions }: Pick<DrawnTile, "regions">, trace: TilePlace["trace"]): string[] {
   const kinds = regionKinds(regions);
   return regions.map((region) =>
     element("path", {

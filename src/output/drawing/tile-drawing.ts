@@ -6,7 +6,7 @@
  */
 
 import type { Point2 } from "../../base/math/point.js";
-import type { FlatTile } from "../../ring/flat-tile.js";
+import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { DIMENSION_DEPTH, DIMENSION_WIDTH, levelDimension, uprightDimension } from "./dimension.js";
 import { legendColumn, legendHeight } from "./legend.js";
 import { PENS } from "./pens.js";
@@ -41,7 +41,7 @@ const EXTENSION_START = AXIS_OVERHANG + 0.5;
 const UPPER_GAP = 1;
 
 /** Draws tiles; the text of an SVG file. */
-export function drawTile(tile: FlatTile, { asWorn = false }: TileDrawingOptions = {}): string {
+export function drawTile(tile: DrawnTile, { asWorn = false }: TileDrawingOptions = {}): string {
   const flat = tilePlace(tile, asWorn, [0, 0]);
   const width = Math.max(LEAST_WIDTH, flat.width + 2 * (DIMENSION_OFFSET + DIMENSION_WIDTH));
   const title = titleLines(tile, asWorn, width);
@@ -71,7 +71,7 @@ export function drawTile(tile: FlatTile, { asWorn = false }: TileDrawingOptions 
   );
 }
 
-function titleLines(tile: FlatTile, asWorn: boolean, width: number): { lines: string[]; height: number } {
+function titleLines(tile: DrawnTile, asWorn: boolean, width: number): { lines: string[]; height: number } {
   const { fit, group: frieze, size, tiles, lane } = tile;
   const bore = `bore ${size.diameter.toFixed(3)} mm, circumference ${size.circumference.toFixed(3)} mm`;
   const label = size.system === undefined ? bore : `${size.system} ${size.label}: ${bore}`;
@@ -108,7 +108,7 @@ function titleLines(tile: FlatTile, asWorn: boolean, width: number): { lines: st
 const LINE = 1.45;
 
 /** Regions, shade, beads, borders and marks, the lowest first; without what tells of the symmetry where it is not wanted. */
-export function tileLayers(tile: FlatTile, place: TilePlace, withSymmetry = true): string[] {
+export function tileLayers(tile: DrawnTile, place: TilePlace, withSymmetry = true): string[] {
   const elements = elementsOf(tile);
   const beads = tile.beads.map(({ centre, diameter, next }) => {
     const [[cx, cy]] = place.trace([centre]);
@@ -131,7 +131,7 @@ export function tileLayers(tile: FlatTile, place: TilePlace, withSymmetry = true
 }
 
 /** The seat's edges thick; borders of tiles and rows thin. */
-function borders({ fit, tiles, seatLength }: FlatTile, { trace }: TilePlace): string[] {
+function borders({ fit, tiles, seatLength }: DrawnTile, { trace }: TilePlace): string[] {
   const end = tiles * fit.tileWidth;
   const level = (v: number): Point2[] => [
     [0, v],
@@ -155,11 +155,11 @@ function borders({ fit, tiles, seatLength }: FlatTile, { trace }: TilePlace): st
   ];
 }
 
-function hasUpperDimension({ tiles }: FlatTile, asWorn: boolean): boolean {
+function hasUpperDimension({ tiles }: DrawnTile, asWorn: boolean): boolean {
   return tiles > 1 || asWorn;
 }
 
-function dimensions(tile: FlatTile, { trace, box }: TilePlace, asWorn: boolean): string[] {
+function dimensions(tile: DrawnTile, { trace, box }: TilePlace, asWorn: boolean): string[] {
   const { fit, tiles, seatLength } = tile;
   const half = seatLength / 2;
   const at = (u: number, v: number): Point2 => trace([[u, v]])[0];

@@ -3,12 +3,12 @@
  */
 
 import { type SymmetryElements, symmetryElements } from "../../base/frieze/symmetry-elements.js";
-import type { FlatTile } from "../../ring/flat-tile.js";
+import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { fillSample, type LegendBlock, type LegendLine, SYMMETRY_LINES } from "./legend.js";
 import { regionKinds } from "./tile-fills.js";
 
 /** The elements to be marked: where tiles vary, none on their borders, since operations then act within each tile. */
-export function elementsOf({ group, fit }: FlatTile): SymmetryElements {
+export function elementsOf({ group, fit }: DrawnTile): SymmetryElements {
   const elements = symmetryElements(group);
   if (fit.cycle === 1) return elements;
   const inside = (places: readonly number[]) => places.filter((x) => x > 0);
@@ -16,7 +16,7 @@ export function elementsOf({ group, fit }: FlatTile): SymmetryElements {
 }
 
 /** Which marks of symmetry there are. */
-export function symmetryBlock(tile: FlatTile): LegendBlock {
+export function symmetryBlock(tile: DrawnTile): LegendBlock {
   const { group, fit } = tile;
   const { mirrors, middle, centres } = elementsOf(tile);
   const lines: LegendLine[] = [SYMMETRY_LINES.region];
@@ -28,7 +28,7 @@ export function symmetryBlock(tile: FlatTile): LegendBlock {
 }
 
 /** What is raised or cut, highest first. */
-export function heightBlock({ regions }: FlatTile): LegendBlock {
+export function heightBlock({ regions }: DrawnTile): LegendBlock {
   const lines = regionKinds(regions).map(
     ({ names, mode, height, fill }): LegendLine => ({
       text: names.join(", "),
@@ -40,7 +40,7 @@ export function heightBlock({ regions }: FlatTile): LegendBlock {
 }
 
 /** The flat measures. */
-export function measureBlock({ fit, seatLength, lane }: FlatTile): LegendBlock {
+export function measureBlock({ fit, seatLength, lane }: DrawnTile): LegendBlock {
   const lines: LegendLine[] = [
     { text: "tile width, at the reference radius", value: mm(fit.tileWidth) },
     { text: "tile height", value: mm(fit.tileHeight) },
@@ -51,7 +51,7 @@ export function measureBlock({ fit, seatLength, lane }: FlatTile): LegendBlock {
 }
 
 /** λu at the places that a maker can measure. */
-export function stretchBlock({ lambda, top }: FlatTile): LegendBlock {
+export function stretchBlock({ lambda, top }: DrawnTile): LegendBlock {
   const { edge } = lambda;
   const atEdge = edge.max - edge.min < SAME_STRETCH ? share(edge.max) : `${share(edge.min)} to ${share(edge.max)}`;
   const raised: LegendLine[] = [
@@ -70,7 +70,7 @@ export function stretchBlock({ lambda, top }: FlatTile): LegendBlock {
 const SAME_STRETCH = 5e-5;
 
 /** The runs and how many circles stand for them. */
-export function beadBlock({ runs, beads, tiles }: FlatTile): LegendBlock {
+export function beadBlock({ runs, beads, tiles }: DrawnTile): LegendBlock {
   if (runs.length === 0) return { heading: "Beads", lines: [{ text: "no beads" }] };
   const next = beads.filter((bead) => bead.next).length;
   const lines = runs.map(

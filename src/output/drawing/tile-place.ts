@@ -3,7 +3,7 @@
  */
 
 import type { Point2 } from "../../base/math/point.js";
-import type { FlatTile } from "../../ring/flat-tile.js";
+import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import type { TileFrame } from "./symmetry-marks.js";
 
 export interface TilePlace {
@@ -25,7 +25,7 @@ const STEP = 0.1;
  * @param middle where the tiles' middle lies on the sheet
  * @param scale mm on paper over mm
  */
-export function tilePlace(tile: FlatTile, asWorn: boolean, [mx, my]: Point2, scale = 1): TilePlace {
+export function tilePlace(tile: DrawnTile, asWorn: boolean, [mx, my]: Point2, scale = 1): TilePlace {
   const { fit, tiles, seatLength } = tile;
   const half = (tiles * fit.tileWidth) / 2;
   const develop = asWorn ? tile.top.develop : (u: number, v: number): Point2 => [u, v];

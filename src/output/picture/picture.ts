@@ -29,6 +29,9 @@ export interface Picture {
   readonly pixels: Uint8Array;
 }
 
+/** Takes pictures of one mesh. */
+export type Studio = (options?: PictureOptions) => Picture;
+
 /** How far hollows are looked for, over the bounding radius. */
 const HOLLOW_REACH = 0.1;
 
@@ -52,7 +55,7 @@ export function takePicture(mesh: Mesh, options: PictureOptions = {}): Picture {
  * @returns what takes a picture; it throws as `takePicture` does for options
  * @throws AnnuletError `mesh-malformed`, `mesh-without-extent`
  */
-export function openStudio(mesh: Mesh): (options?: PictureOptions) => Picture {
+export function openStudio(mesh: Mesh): Studio {
   requireSound(mesh);
   const ball = boundingBall(mesh);
   if (!(ball.radius > 0)) {

@@ -15,7 +15,7 @@ import type { Decimation } from "../../judge/decimate-solid.js";
 import type { SolidCheck } from "../../judge/gate.js";
 import type { Measure } from "../../measure/measure.js";
 import type { WeightTable } from "../../measure/weights/weight-table.js";
-import type { StageName } from "../../ring/stages.js";
+import type { Timings } from "../../ring/progress.js";
 import type { ResolvedSize } from "../../size/size.js";
 import type { Detail } from "../../solids/detail.js";
 import type { UnionResult } from "../../union/union.js";
@@ -71,7 +71,7 @@ export interface FinishedReport {
   };
   readonly warnings: readonly Warning[];
   /** Stage → milliseconds. */
-  readonly timings: Readonly<Partial<Record<StageName, number>>>;
+  readonly timings: Timings;
   /** How coarse the mesh was let be. */
   readonly detail: Detail;
   /** The kernel whose result it is, the road that was taken (`plain`, `mirror`, `turn`, `whole`), and why. */
@@ -86,9 +86,15 @@ export interface FitReport extends Fit {
   readonly lambda: StretchReport;
 }
 
+/** What the stages of a build came to, with what was said of them. */
+export interface Findings extends Facts {
+  readonly warnings: readonly Warning[];
+  readonly timings: Timings;
+}
+
 /** What the stages of a build came to. */
-export interface Findings {
-  readonly design: Design;
+export interface Facts {
+  readonly design: Pick<Design, "name" | "material" | "profile">;
   readonly detail: Detail;
   readonly size: ResolvedSize;
   readonly width: number;
@@ -96,14 +102,12 @@ export interface Findings {
   readonly lambda: StretchReport;
   readonly runs: readonly BeadRunReport[];
   readonly headroom: number | undefined;
-  readonly union: UnionResult;
+  readonly union: Pick<UnionResult, "kernel" | "road" | "roadReason">;
   readonly decimation: Decimation | undefined;
   readonly check: SolidCheck;
   readonly genusExpected: number;
   readonly measure: Measure;
   readonly mass: number;
-  readonly warnings: readonly Warning[];
-  readonly timings: FinishedReport["timings"];
 }
 
 export function makeReport(found: Findings): FinishedReport {

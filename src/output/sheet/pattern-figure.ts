@@ -1,7 +1,7 @@
 /**
  * The pattern unrolled at true size, to be cut out and laid round the mandrel, with a bar to check the print by.
  */
-import type { FlatTile } from "../../ring/flat-tile.js";
+import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { DIMENSION_DEPTH, DIMENSION_WIDTH, levelDimension, uprightDimension } from "../drawing/dimension.js";
 import type { Figure } from "../drawing/figure.js";
 import { SCALE_BAR, scaleBar } from "../drawing/scale-bar.js";
@@ -19,7 +19,7 @@ const BAR = 20;
 const OFFSET = 4;
 
 /** All tiles of a stretch beside each other. */
-export function drawPatternFigure(tile: FlatTile): Figure {
+export function drawPatternFigure(tile: DrawnTile): Figure {
   const { fit, tiles, seatLength, lane } = tile;
   const length = tiles * fit.tileWidth;
   const side = OFFSET + DIMENSION_WIDTH;

@@ -6,7 +6,7 @@ import type { ExactProfile } from "../../band/profile/profile.js";
 import { describeProblem } from "../../base/errors.js";
 import type { Design } from "../../design/schema.js";
 import type { Finding, RuleResult } from "../../judge/finding.js";
-import type { FlatTile } from "../../ring/flat-tile.js";
+import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { type Figure, figureElement, fitted } from "../drawing/figure.js";
 import { escapeText } from "../drawing/svg.js";
 import { cautions } from "../report/cautions.js";
@@ -33,9 +33,9 @@ export interface SheetContent {
   /** Castability of the finished piece. */
   readonly check: SheetCheck;
   /** One tile, or one cycle, of each lane; none where there is no pattern. */
-  readonly tiles: readonly FlatTile[];
+  readonly tiles: readonly DrawnTile[];
   /** All tiles of a stretch, of each lane. */
-  readonly unrolled: readonly FlatTile[];
+  readonly unrolled: readonly DrawnTile[];
   readonly pictures: readonly SheetPicture[];
   /** SHA-256 of the design's text, hexadecimal. */
   readonly digest: string;

@@ -3,7 +3,7 @@
  */
 
 import type { Point2 } from "../../base/math/point.js";
-import type { FlatTile } from "../../ring/flat-tile.js";
+import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { DIMENSION_DEPTH, DIMENSION_WIDTH, levelDimension, uprightDimension } from "../drawing/dimension.js";
 import type { Figure } from "../drawing/figure.js";
 import { AXIS_OVERHANG } from "../drawing/symmetry-marks.js";
@@ -19,7 +19,7 @@ const OFFSET = 5;
 const START = AXIS_OVERHANG + 0.5;
 
 /** The tile as large as it has room; where tiles vary, one cycle. */
-export function drawTileFigure(tile: FlatTile): Figure {
+export function drawTileFigure(tile: DrawnTile): Figure {
   const { fit, tiles, seatLength, lane } = tile;
   const [w, h] = [tiles * fit.tileWidth, seatLength];
   const scale = scaleFor([w, h], ROOM);

@@ -1,0 +1,311 @@
+/**
+ * A ring that is opened once, answers by need and remembers; and after a change works out again only what the change
+ * concerns.
+ */
+import type { Fit } from "../band/fit/fit.js";
+import type { Profile } from "../band/profile/profile.js";
+import type { Warning } from "../base/errors.js";
+import type { FileSource } from "../base/files.js";
+import type { BeadRunReport } from "../beads/bead-report.js";
+import { MAX_BEADS } from "../beads/place-runs.js";
+import type { SprueReport } from "../casting/add-sprue.js";
+import type { Allowances } from "../casting/allowances/columns.js";
+import type { PieceTime } from "../casting/piece.js";
+import type { PrintSettings } from "../design/print-settings.js";
+import type { RuleSet } from "../design/rules/rule-set.js";
+import type { Design } from "../design/schema.js";
+import type { Judgement } from "../judge/castability/judge.js";
+import type { UnrolledBand } from "../judge/details/unrolled-band.js";
+import type { WeightTable } from "../measure/weights/weight-table.js";
+import type { Mesh } from "../mesh/mesh.js";
+import type { PictureOptions } from "../output/picture/options.js";
+import type { Picture, Studio } from "../output/picture/picture.js";
+import type { PrintFigures } from "../output/print/figures.js";
+import { makeReport, type Report } from "../output/report/report.js";
+import type { ResolvedSize } from "../size/size.js";
+import type { Detail } from "../solids/detail.js";
+import type { Kernel } from "../union/kernels/kernel.js";
+import { manifoldKernel } from "../union/kernels/manifold.js";
+import { AnswerStore } from "./answer-store.js";
+import type { RingOptions } from "./answers.js";
+import { type Asker, Engine, type OnStage } from "./engine.js";
+import type { StageName } from "./stage.js";
+import type { FlatTile, TileQuestion } from "./steps/draw-tile.js";
+import { type BenchSheet, putSheet } from "./steps/put-sheet.js";
+import type { Told } from "./walk.js";
+
+/** What a ring is opened with beside its document. */
+export interface RingSetup {
+  /**
+   * The files that the design names, drawings, images and fonts: name → text or bytes, or a function that gives one.
+   * Default none. Each is asked for once, when it is first needed; a ring that this one is changed into asks again.
+   */
+  readonly files?: FileSource | undefined;
+  /** Boolean library. Default manifold. It is also the fallback where another kernel's result does not close. */
+  readonly kernel?: Kernel | undefined;
+  /** Most beads that are built. Default 20 000. */
+  readonly maxBeads?: number | undefined;
+  /** How far the surface may lie from what was built, mm, 0 or more, so that it takes fewer triangles. Default 0. */
+  readonly decimate?: number | undefined;
+  /** Is told of each stage that works, and for which piece; not of what is remembered. */
+  readonly onStage?: OnStage | undefined;
+}
+
+/** Who asks, and how fine. */
+export interface Asking extends Asker {
+  /** `draft` for looking at a design while it changes: a coarser mesh of the same ring, closed too. Default full. */
+  readonly detail?: Detail | undefined;
+}
+
+/** Which piece is asked for. */
+export interface PieceAsking extends Asking {
+  /** The finished piece, the casting before it is finished, or the master with all allowances. */
+  readonly piece?: PieceTime | undefined;
+}
+
+/** How the piece is turned for the printer, in place of the document's `print`. */
+export interface PrintAsking extends PieceAsking {
+  readonly print?: Partial<PrintSettings> | undefined;
+}
+
+/** The piece as it is written, with its report. */
+export interface Made {
+  readonly mesh: Mesh;
+  readonly report: Report;
+  /** The document with its defaults filled in. */
+  readonly design: Design;
+}
+
+/**
+ * An opened ring. Lengths in mm, masses in g. Answers are shared by all who ask, so they must not be written to.
+ *
+ * Every question rejects with AnnuletErrors: with everything that is wrong in the document, with what is wrong in the
+ * ring where that is found, or with the signal's reason. What was wrong is remembered like an answer; an abort is not.
+ */
+export interface Ring {
+  /** The document with its defaults filled in: a copy of your own. */
+  design(): Promise<Design>;
+  size(asker?: Asker): Promise<ResolvedSize>;
+  /** The fit with its candidates; undefined where the design has no pattern. */
+  fit(asker?: Asker): Promise<Fit | undefined>;
+  /** The cross-section as it is built. */
+  profile(asker?: Asker): Promise<Profile>;
+  /** What each bead run comes to. */
+  beads(asker?: Asker): Promise<readonly BeadRunReport[]>;
+  /** The flat tile. @throws AnnuletError `no-pattern`, `no-such-lane`, `no-such-part`, `tiles-out-of-range` */
+  tile(question?: TileQuestion, asker?: Asker): Promise<FlatTile>;
+  /** The closed solid as it stands in the design's coordinates. Default the finished piece. */
+  solid(asking?: PieceAsking): Promise<Mesh>;
+  /** The solid as it is written, turned for the printer, with its report. Default the master. */
+  make(asking?: PrintAsking): Promise<Made>;
+  /** What was measured on the ring. Default of the master's file. */
+  report(asking?: PrintAsking): Promise<Report>;
+  /** Castability of the finished piece, by the design's rules or by others. @throws AnnuletError `rules-unknown` */
+  check(asking?: Asking & { readonly rules?: string | RuleSet | undefined }): Promise<DesignCheck>;
+  /** Sizes and weights of the finished piece, the casting and the master. */
+  allowances(asking?: Asking): Promise<Allowances>;
+  /** Weight and cost in every material. */
+  weights(asking?: Asking): Promise<WeightTable>;
+  /** The sprue on the casting; null where the design draws none. */
+  sprue(asking?: Asking): Promise<SprueReport | null>;
+  /** How a piece lies for the printer. Default the master. */
+  printFigures(asking?: PrintAsking): Promise<PrintFigures>;
+  /** The bench sheet of the finished piece. */
+  sheet(asking?: Asking & SheetQuestion): Promise<BenchSheet>;
+  /** A picture of the finished piece in its own material, unless told otherwise. */
+  picture(options?: Omit<PictureOptions, "marked">, asking?: Asking): Promise<Picture>;
+  /** Takes any number of pictures of the finished piece, one after the other. */
+  studio(asking?: Asking): Promise<Studio>;
+  /**
+   * Another ring, of another document, which takes over every answer whose inputs are the same. Both may be asked
+   * afterwards. Together they keep at most 8 answers of each stage and 256 MB of meshes and pictures.
+   *
+   * @param setup what is other than it was for this ring
+   */
+  change(document: unknown, setup?: RingSetup): Ring;
+}
+
+/** Castability of a finished piece. */
+export interface DesignCheck extends Judgement {
+  readonly name: string;
+  readonly rules: Pick<RuleSet, "name" | "summary">;
+  /** What the drawing of findings shows. */
+  readonly band: UnrolledBand;
+  readonly warnings: readonly Warning[];
+}
+
+/** What a sheet is asked for with. */
+export interface SheetQuestion {
+  /** Program and version for the sheet's foot. Default annulet. */
+  readonly tool?: string | undefined;
+  /** Width of each picture, pixels; 0 leaves them out. Default 640: 58 mm at 280 pixels an inch. */
+  readonly pictureWidth?: number | undefined;
+}
+
+/** Defaults of a ring. */
+export const RING_DEFAULTS = {
+  files: {},
+  kernel: manifoldKernel,
+  maxBeads: MAX_BEADS,
+  decimate: 0,
+  detail: "full",
+  piece: "master",
+  print: {},
+  rules: undefined,
+  tile: {},
+  picture: {},
+  pictureWidth: 640,
+  tool: "annulet",
+} as const satisfies RingOptions & Required<SheetQuestion>;
+
+/**
+ * Opens a ring. The document is read at once and may change afterwards; what is wrong with it is told by every question.
+ *
+ * @example
+ * const ring = openRing(document);
+ * const draft = await ring.solid({ detail: "draft" });
+ * const heavier = ring.change({ ...document, material: "au750-yellow" });
+ * const { mass } = await heavier.report({ detail: "draft" }); // no geometry is worked out again
+ *
+ * @param document the design document: an object, or JSON text
+ */
+export function openRing(document: unknown, setup: RingSetup = {}): Ring {
+  return openInside(document, setup);
+}
+
+/** The same with what the library's own tests and measurements ask. */
+export function openInside(document: unknown, setup: RingSetup = {}): OpenRing {
+  return new OpenRing(document, setup, new AnswerStore());
+}
+
+export class OpenRing implements Ring {
+  readonly store: AnswerStore;
+  readonly #setup: RingSetup;
+  readonly #engine: Engine;
+  /** The document's text, for its digest; undefined where it cannot be read. */
+  readonly #text: string | undefined;
+
+  constructor(document: unknown, setup: RingSetup, store: AnswerStore) {
+    const told = Object.entries(setup).filter(([name, value]) => value !== undefined && name in RING_DEFAULTS);
+    this.store = store;
+    this.#setup = setup;
+    this.#engine = new Engine(document, { ...RING_DEFAULTS, ...Object.fromEntries(told) }, store, setup.onStage);
+    this.#text = typeof document === "string" ? document : this.#engine.valid ? JSON.stringify(document) : undefined;
+  }
+
+  /** Any answers, with what was said while they were worked out. */
+  ask<Name extends StageName>(
+    names: readonly Name[],
+    { signal, onProgress, ...chosen }: Asker & Partial<RingOptions> = {},
+  ): Promise<Told<Name>> {
+    return this.#engine.ask(names, chosen, { signal, onProgress });
+  }
+
+  /** The fit and its warnings, at once. */
+  fitNow(): Told<"fit"> {
+    return this.#engine.askNow(["fit"]);
+  }
+
+  async design(): Promise<Design> {
+    return structuredClone(this.#engine.design);
+  }
+
+  async size(asker: Asker = {}): Promise<ResolvedSize> {
+    return (await this.ask(["size"], asker)).answers.size;
+  }
+
+  async fit(asker: Asker = {}): Promise<Fit | undefined> {
+    return (await this.ask(["fit"], asker)).answers.fit;
+  }
+
+  async profile(asker: Asker = {}): Promise<Profile> {
+    return (await this.ask(["profile"], asker)).answers.profile;
+  }
+
+  async beads(asker: Asker = {}): Promise<readonly BeadRunReport[]> {
+    return (await this.ask(["beads"], asker)).answers.beads.reports;
+  }
+
+  async tile(question: TileQuestion = {}, asker: Asker = {}): Promise<FlatTile> {
+    const { answers, warnings } = await this.ask(["tile"], { ...asker, tile: question });
+    return { ...answers.tile, warnings };
+  }
+
+  async solid({ piece = "finished", ...asking }: PieceAsking = {}): Promise<Mesh> {
+    return (await this.ask(["piece"], { ...asking, piece })).answers.piece;
+  }
+
+  async make(asking: PrintAsking = {}): Promise<Made> {
+    const told = await this.ask(["printed", ...REPORT, ...sprueOf(asking)], asking);
+    return { mesh: told.answers.printed, report: this.#report(told, asking), design: await this.design() };
+  }
+
+  async report(asking: PrintAsking = {}): Promise<Report> {
+    return this.#report(await this.ask([...REPORT, ...sprueOf(asking)], asking), asking);
+  }
+
+  async check(asking: Parameters<Ring["check"]>[0] = {}): Promise<DesignCheck> {
+    const { answers, warnings } = await this.ask(["facts", "rules", "judgement", "unrolledBand"], asking);
+    const { facts, rules, judgement, unrolledBand: band } = answers;
+    const { name, summary } = rules;
+    return { name: facts.design.name, rules: { name, summary }, ...judgement, band, warnings };
+  }
+
+  async allowances(asking: Asking = {}): Promise<Allowances> {
+    return (await this.ask(["allowances"], asking)).answers.allowances;
+  }
+
+  async weights(asking: Asking = {}): Promise<WeightTable> {
+    return (await this.ask(["weights"], asking)).answers.weights;
+  }
+
+  async sprue(asking: Asking = {}): Promise<SprueReport | null> {
+    return (await this.ask(["sprue"], asking)).answers.sprue;
+  }
+
+  async printFigures(asking: PrintAsking = {}): Promise<PrintFigures> {
+    return (await this.ask(["printFigures"], asking)).answers.printFigures;
+  }
+
+  async sheet({
+    tool = RING_DEFAULTS.tool,
+    pictureWidth,
+    ...asking
+  }: Asking & SheetQuestion = {}): Promise<BenchSheet> {
+    const how = { piece: "finished", print: { stance: "built" } } as const;
+    const told = await this.ask([...REPORT, ...SHEET], { ...asking, ...how, pictureWidth });
+    const report = this.#report(told, how);
+    return putSheet({ ...told.answers, report, design: await this.design(), text: this.#text ?? "", tool });
+  }
+
+  async picture(options: Omit<PictureOptions, "marked"> = {}, asking: Asking = {}): Promise<Picture> {
+    return (await this.ask(["picture"], { ...asking, picture: options })).answers.picture;
+  }
+
+  async studio(asking: Asking = {}): Promise<Studio> {
+    const { studio, look: material } = (await this.ask(["studio", "look"], asking)).answers;
+    return (options = {}) => studio({ ...options, material: options.material ?? material });
+  }
+
+  change(document: unknown, setup: RingSetup = {}): OpenRing {
+    return new OpenRing(document, { ...this.#setup, ...setup }, this.store);
+  }
+
+  #report(
+    { answers, warnings, timings }: Told<(typeof REPORT)[number]>,
+    { piece = RING_DEFAULTS.piece }: PieceAsking,
+  ): Report {
+    const { facts, allowances, weights, printFigures: print } = answers;
+    const sprue = "sprue" in answers ? (answers.sprue as SprueReport | null) : null;
+    return { ...makeReport({ ...facts, warnings, timings }), piece, allowances, weights, print, sprue, warnings };
+  }
+}
+
+const REPORT = ["facts", "allowances", "weights", "printFigures"] as const;
+
+const SHEET = ["profile", "rules", "judgement", "laneTiles", "sheetPictures"] as const;
+
+/** The sprue is on the casting and the master alone. */
+function sprueOf({ piece }: PieceAsking): readonly "sprue"[] {
+  return piece === "finished" ? [] : ["sprue"];
+}

@@ -1,0 +1,168 @@
+/**
+ * The flat half: size → fit → profile → pattern → wrap → marks, stage by stage.
+ */
+import { drawingNames } from "../../art/drawing-names.js";
+import { type ImageRegions, loadImages } from "../../art/image/load.js";
+import type { Picture } from "../../art/image/picture.js";
+import type { SvgName } from "../../art/shapes/svg-names.js";
+import type { Drawing } from "../../art/svg/drawing.js";
+import { loadDrawings } from "../../art/svg/load.js";
+import { type FontUse, loadFonts } from "../../art/text/load.js";
+import { textDrawings, textFonts } from "../../art/text/text-art.js";
+import type { Typeface } from "../../art/text/typeface.js";
+import { type Band, makeBand } from "../../band/band.js";
+import type { Fit } from "../../band/fit/fit.js";
+import { type FitPattern, fitBand } from "../../band/fit/fit-band.js";
+import { measureStretch, type StretchReport } from "../../band/surface/stretch.js";
+import type { BandSurface } from "../../band/surface/surface.js";
+import { wrapSeat } from "../../band/surface/wrap-seat.js";
+import { followsTile } from "../../beads/bead-lines.js";
+import { regionLists } from "../../design/areas.js";
+import type { PatternSpec } from "../../design/pattern/pattern.js";
+import { fontsOf, type Marks, makeMarks } from "../../marks/marks.js";
+import type { Pattern } from "../../pattern/laid-out.js";
+import { liftPattern } from "../../pattern/lift.js";
+import { completePattern, noPattern, type TileRunList } from "../../pattern/pattern.js";
+import { type ResolvedSize, resolveSize } from "../../size/size.js";
+import { ACROSS_SHARE } from "../../solids/facets.js";
+import type { From, OfDesign, OfOption, SeatFacts } from "../answers.js";
+import type { Tools } from "../stage.js";
+import { type FileContents, takeFiles } from "./file-contents.js";
+
+export function size({ design }: OfDesign<"size">): ResolvedSize {
+  return resolveSize(design.size);
+}
+
+/** What of a pattern its fit depends on: no art. */
+export function fitPattern({ design: { pattern } }: OfDesign<"pattern">): FitPattern | undefined {
+  if (pattern === undefined) return undefined;
+  const { fit, cover, cycle, gap, lanes } = pattern;
+  const bare = (medallion: PatternSpec["medallion"]) => medallion && { ...medallion, regions: [] };
+  return {
+    fit,
+    cover,
+    cycle,
+    gap,
+    medallion: bare(pattern.medallion),
+    lanes: lanes?.map((lane) => ({ ...lane, regions: [], medallion: bare(lane.medallion), ends: undefined })),
+  };
+}
+
+export function fit(
+  { design, boreRadius, fitPattern }: OfDesign<"profile" | "tolerance"> & From<"boreRadius" | "fitPattern">,
+  { warn }: Tools,
+): Fit | undefined {
+  return fitBand(fitPattern, { profile: design.profile, tolerance: design.tolerance, boreRadius, warn });
+}
+
+export function profile({
+  design,
+  boreRadius,
+  width,
+}: OfDesign<"profile" | "tolerance"> & From<"boreRadius" | "width">): Band {
+  return makeBand({ ...design.profile, width }, boreRadius, design.tolerance * ACROSS_SHARE);
+}
+
+/** What of the band the flat pattern depends on. */
+export function seat({ profile: { seatLength, rails } }: From<"profile">): SeatFacts {
+  return { seatLength, rails: rails === undefined ? undefined : true };
+}
+
+/** Fonts of lettering and of texts in the pattern. */
+export function fontUses({ design: { lettering, pattern } }: OfDesign<"lettering" | "pattern">): FontUse[] {
+  return [...fontsOf(lettering), ...textFonts(pattern === undefined ? [] : regionLists(pattern))];
+}
+
+export function fontFiles({ fontUses, option }: From<"fontUses"> & OfOption<"files">): Promise<FileContents> {
+  return takeFiles(
+    fontUses.map(({ name }) => name),
+    option.files,
+  );
+}
+
+export function fonts({ fontUses, fontFiles }: From<"fontUses" | "fontFiles">): Promise<ReadonlyMap<string, Typeface>> {
+  return loadFonts(fontUses, fontFiles.source);
+}
+
+/** SVG drawings of the pattern, and of bead runs in its tiles. */
+export function drawingUses({ design: { pattern, beads } }: OfDesign<"pattern" | "beads">): SvgName[] {
+  return pattern === undefined ? [] : drawingNames(pattern, beads);
+}
+
+export function drawingFiles({ drawingUses, option }: From<"drawingUses"> & OfOption<"files">): Promise<FileContents> {
+  return takeFiles(
+    drawingUses.map(({ name }) => name),
+    option.files,
+  );
+}
+
+export function drawings(
+  { drawingUses, drawingFiles }: From<"drawingUses" | "drawingFiles">,
+  { warn }: Tools,
+): Promise<ReadonlyMap<string, Drawing>> {
+  return loadDrawings(drawingUses, drawingFiles.source, warn);
+}
+
+/** Images of the pattern's regions, region by region. */
+export function imageUses({ design: { pattern } }: OfDesign<"pattern">): ImageRegions[] {
+  const lists = pattern === undefined ? [] : regionLists(pattern);
+  return lists.map(({ regions, where }) => ({ where, regions: regions.map(({ image }) => ({ image })) }));
+}
+
+export function imageFiles({ imageUses, option }: From<"imageUses"> & OfOption<"files">): Promise<FileContents> {
+  const names = imageUses.flatMap(({ regions }) => regions.flatMap(({ image }) => image ?? []));
+  return takeFiles(names, option.files);
+}
+
+export function images({
+  imageUses,
+  imageFiles,
+}: From<"imageUses" | "imageFiles">): Promise<ReadonlyMap<string, Picture>> {
+  return loadImages(imageUses, imageFiles.source);
+}
+
+/** The bead runs that follow a tile, at their places in the list. */
+export function tileRuns({ design }: OfDesign<"beads">): TileRunList {
+  return design.beads.map((run) => (followsTile(run.along) ? run : undefined));
+}
+
+/** As drawn: its regions completed on the seat. */
+export function drawnPattern(
+  from: OfDesign<"pattern" | "tolerance"> & From<"fit" | "seat" | "fonts" | "drawings" | "images" | "tileRuns">,
+  { warn }: Tools,
+): Pattern {
+  const { design, fit, seat, fonts, images, tileRuns } = from;
+  const { pattern, tolerance } = design;
+  if (pattern === undefined || fit === undefined) return noPattern(tileRuns);
+  const drawings = new Map([...from.drawings, ...textDrawings(regionLists(pattern), fonts)]);
+  return completePattern(pattern, tileRuns, fit, { profile: seat, tolerance, warn, drawings, images });
+}
+
+export function pattern({ design, drawnPattern }: OfDesign<"lift"> & From<"drawnPattern">): Pattern {
+  return liftPattern(drawnPattern, design.lift);
+}
+
+/** Whether something stands on the seat, or is cut into it. */
+export function seatCarries({ design, pattern }: OfDesign<"lettering" | "hallmark"> & From<"pattern">): boolean {
+  if (pattern.bodies.length > 0) return true;
+  const { lettering, hallmark } = design;
+  return [...lettering, ...(hallmark ? [hallmark] : [])].some(({ at }) => at === "seat");
+}
+
+export function wrap({ profile, fit, seatCarries }: From<"profile" | "fit" | "seatCarries">): BandSurface {
+  return wrapSeat(profile, fit, seatCarries);
+}
+
+export function marks(
+  from: OfDesign<"lettering" | "hallmark" | "tolerance"> & From<"profile" | "fonts" | "wrap">,
+  { warn }: Tools,
+): Marks {
+  const { design, profile, fonts, wrap } = from;
+  const { tolerance } = design;
+  return makeMarks(design, { profile, startAngle: wrap.startAngle, fonts, tolerance, warn });
+}
+
+/** λu on the seat and at the relief's top. */
+export function stretch({ pattern, wrap }: From<"pattern" | "wrap">): StretchReport {
+  return measureStretch(wrap, pattern.height);
+}

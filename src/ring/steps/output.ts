@@ -1,0 +1,102 @@
+/**
+ * What is told, drawn and written of a ring.
+ */
+import { materialsOf } from "../../design/materials.js";
+import { rulesOf } from "../../design/own-rules.js";
+import type { PrintSettings } from "../../design/print-settings.js";
+import type { RuleSet } from "../../design/rules/rule-set.js";
+import { assertSolid } from "../../judge/gate.js";
+import type { Alloy } from "../../measure/alloys/alloy.js";
+import { findAlloy } from "../../measure/alloys/catalogue.js";
+import { type Look, lookOf } from "../../measure/alloys/look.js";
+import { massOf } from "../../measure/mass.js";
+import type { Mesh } from "../../mesh/mesh.js";
+import { openStudio, type Picture, type Studio } from "../../output/picture/picture.js";
+import { printFigures as figuresOf, type PrintFigures } from "../../output/print/figures.js";
+import { layDown } from "../../output/print/lay-down.js";
+import { printSettings as settingsOf } from "../../output/print/settings.js";
+import { noticesOf } from "../../output/report/notices.js";
+import type { Facts } from "../../output/report/report.js";
+import type { SheetPicture } from "../../output/sheet/sheet.js";
+import type { From, OfDesign, OfOption } from "../answers.js";
+import type { Tools } from "../stage.js";
+import { type DrawnTile, drawFlatTile, drawLanes, type LaneTiles } from "./draw-tile.js";
+import { takeSheetPictures } from "./sheet-pictures.js";
+
+export function printSettings({ design, option }: OfDesign<"print"> & OfOption<"print">): PrintSettings {
+  return settingsOf(option.print, settingsOf(design.print));
+}
+
+/** Nothing but its warnings: what no single stage before could say. */
+export function notices({ profile, union }: From<"profile" | "union">, { warn }: Tools): undefined {
+  for (const notice of noticesOf({ profile, union })) warn(notice);
+}
+
+/** What the ring is weighed in. */
+export function metal({ design }: OfDesign<"alloys" | "material">): Alloy {
+  return findAlloy(design.material, { alloys: materialsOf(design) });
+}
+
+export function facts(
+  from: OfDesign<"name" | "material" | "profile"> &
+    OfOption<"detail"> &
+    From<"size" | "fit" | "width" | "beads" | "headroom" | "union" | "thinned" | "genus" | "gate" | "measure"> &
+    From<"metal" | "stretch">,
+): Facts {
+  const { design, option, size, fit, width, headroom, union, thinned, genus, gate, measure, metal, stretch } = from;
+  const { decimation } = thinned;
+  return {
+    ...{ design, detail: option.detail, size, width, fit, headroom, union, decimation, check: gate, measure },
+    genusExpected: genus,
+    lambda: stretch,
+    runs: from.beads.reports,
+    mass: massOf(measure.volume, metal),
+  };
+}
+
+/** The set that the design is judged by: the one asked for, or the design's; its own limits stand above those of a named one. */
+export function rules({ design, option }: OfDesign<"rules"> & OfOption<"rules">): RuleSet {
+  return typeof option.rules === "object" ? option.rules : rulesOf(design.rules, option.rules);
+}
+
+type TileSource = OfDesign<"name" | "pattern"> & From<"size" | "fit" | "profile" | "pattern" | "wrap" | "beads">;
+
+export function tile(from: TileSource & OfOption<"tile">): DrawnTile {
+  return drawFlatTile(from, from.option.tile);
+}
+
+export function laneTiles(from: TileSource): readonly LaneTiles[] {
+  return from.fit === undefined ? [] : drawLanes(from);
+}
+
+/** As it is written. Turned, its points round to others in float32 than those that passed the gate before. */
+export function printed({ printSettings, piece }: From<"printSettings" | "piece">): Mesh {
+  const turned = layDown(piece, printSettings);
+  if (turned !== piece) assertSolid(turned);
+  return turned;
+}
+
+export function printFigures({ printSettings, printed }: From<"printSettings" | "printed">): PrintFigures {
+  return figuresOf(printed, printSettings);
+}
+
+/** Of the finished piece. */
+export function studio({ solid }: From<"solid">): Studio {
+  return openStudio(solid);
+}
+
+export function look({ metal }: From<"metal">): Look {
+  return lookOf(metal);
+}
+
+export function picture({ option, studio, look }: OfOption<"picture"> & From<"studio" | "look">): Picture {
+  return studio({ ...option.picture, material: option.picture.material ?? look });
+}
+
+export function sheetPictures({
+  option,
+  studio,
+  look,
+}: OfOption<"pictureWidth"> & From<"studio" | "look">): readonly SheetPicture[] {
+  return takeSheetPictures(studio, look, option.pictureWidth);
+}

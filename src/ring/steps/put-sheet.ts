@@ -1,0 +1,47 @@
+/**
+ * Puts the bench sheet together from what was worked out for it.
+ */
+import type { Design } from "../../design/schema.js";
+import { stackFigures } from "../../output/drawing/figure.js";
+import type { Report } from "../../output/report/report.js";
+import { makeSheet, type SheetContent, sheetFigures } from "../../output/sheet/sheet.js";
+import type { Answers } from "../answers.js";
+
+export interface BenchSheet {
+  /** The whole sheet: one HTML file that needs nothing else. */
+  readonly html: string;
+  /** The drawings alone: SVG whose unit is a millimetre. */
+  readonly drawings: string;
+  readonly report: Report;
+}
+
+/** What a sheet is put together from. */
+export interface SheetSource extends Pick<Answers, "profile" | "rules" | "judgement" | "laneTiles" | "sheetPictures"> {
+  readonly report: Report;
+  readonly design: Design;
+  /** The document. */
+  readonly text: string;
+  /** Program and version for the sheet's foot. */
+  readonly tool: string;
+}
+
+export async function putSheet(source: SheetSource): Promise<BenchSheet> {
+  const { report, design, tool, profile, rules, judgement, laneTiles, sheetPictures, text } = source;
+  const content: SheetContent = {
+    report,
+    design,
+    tool,
+    profile,
+    check: { ...judgement, rules },
+    tiles: laneTiles.map(({ tile }) => tile),
+    unrolled: laneTiles.map(({ unrolled }) => unrolled),
+    pictures: sheetPictures,
+    digest: await sha256(text),
+  };
+  return { html: makeSheet(content), drawings: stackFigures(sheetFigures(content), report.name), report };
+}
+
+async function sha256(text: string): Promise<string> {
+  const digest = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
+  return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, "0")).join("");
+}

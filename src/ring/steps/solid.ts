@@ -1,0 +1,88 @@
+/**
+ * The solid half: beads → bodies → union → checks → measure, and what the solid is judged by.
+ */
+import { degrees } from "../../base/units.js";
+import { type PlacedRuns, placeRuns } from "../../beads/place-runs.js";
+import { type Judgement, judge } from "../../judge/castability/judge.js";
+import { decimateSolid, requireDeviation } from "../../judge/decimate-solid.js";
+import { type UnrolledBand, unrollBand } from "../../judge/details/unrolled-band.js";
+import { checkSolid, type SolidCheck } from "../../judge/gate.js";
+import { checkHeadroom } from "../../judge/headroom.js";
+import { gateRing } from "../../judge/ring.js";
+import { type Measure, measureMesh } from "../../measure/measure.js";
+import type { Mesh } from "../../mesh/mesh.js";
+import { makeParts, type Parts } from "../../solids/parts.js";
+import { manifoldKernel } from "../../union/kernels/manifold.js";
+import { type UnionResult, uniteRing } from "../../union/union.js";
+import type { From, OfDesign, OfOption, Thinned } from "../answers.js";
+import type { Tools } from "../stage.js";
+
+export function deviation({ option }: OfOption<"decimate">): number {
+  return requireDeviation(option.decimate);
+}
+
+export function beads(
+  { design, option, ...laid }: OfDesign<"beads"> & OfOption<"maxBeads"> & From<"profile" | "pattern" | "wrap">,
+  { warn }: Tools,
+): PlacedRuns {
+  return placeRuns({ ...laid, beadRuns: design.beads, maxBeads: option.maxBeads, warn });
+}
+
+export function parts(
+  from: OfDesign<"beads" | "tolerance"> & OfOption<"detail"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads">,
+  { warn }: Tools,
+): Parts {
+  const { design, option, beads: placed, profile, pattern, wrap, marks } = from;
+  const { tolerance, beads: beadRuns } = design;
+  return makeParts({ profile, pattern, wrap, marks, tolerance, beadRuns, placed, detail: option.detail, warn });
+}
+
+/** mm from the relief's top up to the rails; undefined without one of them. */
+export function headroom({
+  design,
+  profile,
+  parts,
+}: OfDesign<"proud"> & From<"profile" | "parts">): number | undefined {
+  return checkHeadroom(profile.rails?.top, parts.reliefRadius, design.proud);
+}
+
+export function union(
+  { option, parts }: OfOption<"kernel"> & From<"parts">,
+  { signal }: Tools,
+): Promise<UnionResult<SolidCheck>> {
+  return uniteRing(parts, { kernel: option.kernel, fallback: manifoldKernel, check: checkSolid, signal });
+}
+
+export async function decimated({ deviation, union }: From<"deviation" | "union">, tools: Tools): Promise<Thinned> {
+  const accept = (mesh: Mesh) => checkSolid(mesh).closed;
+  const { mesh, decimation } = await decimateSolid(union.mesh, { ...tools, deviation, accept });
+  return { mesh, decimation, check: decimation === undefined ? union.check : checkSolid(mesh) };
+}
+
+export function gate(
+  { design, genus, parts, thinned }: OfDesign<"tolerance"> & From<"genus" | "parts" | "thinned">,
+  { warn }: Tools,
+): SolidCheck & { readonly genus: number } {
+  return gateRing(thinned.mesh, thinned.check, { genus, balls: parts.spheres, tolerance: design.tolerance, warn });
+}
+
+export function measure({ solid }: From<"solid">): Measure {
+  return measureMesh(solid);
+}
+
+export function judgement(
+  from: OfDesign<"tolerance"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads" | "parts" | "solid" | "rules">,
+): Judgement {
+  const { design, profile, pattern, wrap, marks, beads, parts, solid: mesh, rules } = from;
+  const { tolerance } = design;
+  return judge({ profile, pattern, wrap, marks, mesh, tolerance, runs: beads.reports, beads: parts.spheres }, rules);
+}
+
+/** What the drawing of findings shows. */
+export function unrolledBand({ profile, pattern, wrap }: From<"profile" | "pattern" | "wrap">): UnrolledBand {
+  return unrollBand(pattern, {
+    around: wrap.round,
+    seatLength: profile.seatLength,
+    start: degrees(wrap.startAngle),
+  });
+}
