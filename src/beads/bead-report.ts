@@ -5,7 +5,7 @@
 import type { BandSurface } from "../band/surface/surface.js";
 import type { Warn } from "../base/errors.js";
 import type { Bead } from "./bead.js";
-import type { LineChoice, PlacedRun, StretchSpacing } from "./bead-run.js";
+import type { LegSpacing, LineChoice, PlacedRun } from "./bead-run.js";
 import { OVERLAP_LIMIT } from "./bead-set.js";
 
 /** What a bead run came to. */
@@ -21,15 +21,15 @@ export interface BeadRunReport {
   /** Smallest and largest diameter that the run may have, mm. */
   readonly diameterMin: number;
   readonly diameterMax: number;
-  /** Mean arc length between neighbours in space, mm, and its least and largest over the run's stretches. */
+  /** Mean arc length between neighbours in space, mm, and its least and largest over the run's legs. */
   readonly spacing: number;
   readonly spacingMin: number;
   readonly spacingMax: number;
-  /** Spacing over the local diameter: mean, least and largest over the run's stretches. */
+  /** Spacing over the local diameter: mean, least and largest over the run's legs. */
   readonly ratio: number;
   readonly ratioMin: number;
   readonly ratioMax: number;
-  /** With a step fewer beads in each stretch, as made, and with a step more; those that cannot be are left out. */
+  /** With a step fewer beads in each leg, as made, and with a step more; those that cannot be are left out. */
   readonly choices: readonly BeadChoice[];
   /** Whether the beads stand on the rails rather than on the relief. */
   readonly onRail: boolean;
@@ -41,7 +41,7 @@ export interface BeadChoice {
   readonly count: number;
   /** Mean arc length between neighbours, mm. */
   readonly spacing: number;
-  /** Spacing over the local diameter: mean, least and largest over the run's stretches. */
+  /** Spacing over the local diameter: mean, least and largest over the run's legs. */
   readonly ratio: number;
   readonly ratioMin: number;
   readonly ratioMax: number;
@@ -69,9 +69,9 @@ export function reportRun(
   merged: number,
 ): BeadRunReport {
   const placed = lines.reduce((sum, line) => sum + line.copies * line.placed.beads.length, 0);
-  const made = lines.map(({ placed: { beads, stretches }, copies }) => ({ count: beads.length, stretches, copies }));
-  const spacings = made.flatMap(({ stretches }) => stretches.map(({ spacing }) => spacing));
-  const { spacing, ...ratios } = summarise(made.flatMap(({ stretches }) => stretches));
+  const made = lines.map(({ placed: { beads, legs }, copies }) => ({ count: beads.length, legs, copies }));
+  const spacings = made.flatMap(({ legs }) => legs.map(({ spacing }) => spacing));
+  const { spacing, ...ratios } = summarise(made.flatMap(({ legs }) => legs));
   const other = (pick: (run: PlacedRun) => LineChoice | undefined): BeadChoice[] => {
     const choices = lines.flatMap(({ placed: run, copies }) => {
       const choice = pick(run);
@@ -81,7 +81,7 @@ export function reportRun(
     const all = choices.reduce((sum, { count, copies }) => sum + copies * count, 0);
     // A run that another one holds whole would have beads of its own again.
     const count = all - (merged < Math.min(all, placed) ? merged : 0);
-    return [{ count, ...summarise(choices.flatMap(({ stretches }) => stretches)), made: false }];
+    return [{ count, ...summarise(choices.flatMap(({ legs }) => legs)), made: false }];
   };
   const count = placed - merged;
   return {
@@ -96,13 +96,11 @@ export function reportRun(
   };
 }
 
-function summarise(
-  stretches: readonly StretchSpacing[],
-): Pick<BeadChoice, "spacing" | "ratio" | "ratioMin" | "ratioMax"> {
-  const mean = (of: (stretch: StretchSpacing) => number) =>
-    stretches.reduce((sum, stretch) => sum + of(stretch), 0) / Math.max(1, stretches.length);
-  const ratio = mean((stretch) => stretch.ratio);
-  const ratios = stretches.map((stretch) => stretch.ratio);
+function summarise(legs: readonly LegSpacing[]): Pick<BeadChoice, "spacing" | "ratio" | "ratioMin" | "ratioMax"> {
+  const mean = (of: (leg: LegSpacing) => number) =>
+    legs.reduce((sum, leg) => sum + of(leg), 0) / Math.max(1, legs.length);
+  const ratio = mean((leg) => leg.ratio);
+  const ratios = legs.map((leg) => leg.ratio);
   return {
     ...{ spacing: mean(({ spacing }) => spacing), ratio },
     ...{ ratioMin: Math.min(ratio, ...ratios), ratioMax: Math.max(ratio, ...ratios) },

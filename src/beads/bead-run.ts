@@ -3,7 +3,7 @@
  *
  * A loop or strand of length L takes n = max(1, round(L / (pitch · d))) beads at L / n; an open line hits both its ends.
  * A line that its symmetry brings onto itself takes the nearest even number, so that the beads are as symmetric. Stops,
- * at corners and junctions, part a line into stretches that are spaced one by one.
+ * at corners and junctions, part a line into legs that are spaced one by one.
  */
 
 import type { BandSurface } from "../band/surface/surface.js";
@@ -14,8 +14,8 @@ import { findCorners } from "../flat/corners.js";
 import type { RunLine } from "../flat/runs.js";
 import { sideAt } from "../flat/walk.js";
 import type { Bead } from "./bead.js";
+import { clearOf, fitLeg, type LegEnd, type LegFit, nearestCount } from "./bead-leg.js";
 import { type BeadSizes, type BeadSizesOptions, beadSizes } from "./bead-sizes.js";
-import { clearOf, fitStretch, nearestCount, type StretchEnd, type StretchFit } from "./bead-stretch.js";
 import { type BeadRound, type BeadTrack, roundTrack, seatTrack } from "./bead-track.js";
 
 export interface BeadRunOptions extends BeadSizesOptions {
@@ -44,21 +44,21 @@ export interface PlacedRun {
   readonly beads: readonly Bead[];
   /** Mean arc length between neighbours, mm; undefined for a single bead on an open line. */
   readonly spacing: number | undefined;
-  /** What each stretch of the line came to. */
-  readonly stretches: readonly StretchSpacing[];
-  /** The same with one step fewer beads in each stretch and with one more; undefined where there can be none. */
+  /** What each leg of the line came to. */
+  readonly legs: readonly LegSpacing[];
+  /** The same with one step fewer beads in each leg and with one more; undefined where there can be none. */
   readonly fewer: LineChoice | undefined;
   readonly more: LineChoice | undefined;
   /** Beads at a stop whose two neighbours crowd each other over a sharp corner. */
   readonly pinched: readonly Bead[];
 }
 
-export type StretchSpacing = Pick<StretchFit, "spacing" | "ratio">;
+export type LegSpacing = Pick<LegFit, "spacing" | "ratio">;
 
 /** What a line would come to with another number of beads. */
 export interface LineChoice {
   readonly count: number;
-  readonly stretches: readonly StretchSpacing[];
+  readonly legs: readonly LegSpacing[];
 }
 
 /** Corners are felt over this share of a bead's diameter. */
@@ -107,10 +107,10 @@ export function placeRound(round: BeadRound, options: BeadRunOptions): PlacedRun
   });
   const choice = (n: number): LineChoice => ({
     count: n,
-    stretches: [{ spacing: length / n, ratio: length / n / options.diameter }],
+    legs: [{ spacing: length / n, ratio: length / n / options.diameter }],
   });
   return {
-    ...{ beads, spacing: length / count, stretches: choice(count).stretches, pinched: [] },
+    ...{ beads, spacing: length / count, legs: choice(count).legs, pinched: [] },
     ...{ fewer: count > 1 ? choice(count - 1) : undefined, more: choice(count + 1) },
   };
 }
@@ -165,18 +165,18 @@ function placeOnTrack(track: BeadTrack, line: RunLine, options: BeadRunOptions):
   const total = lengths[track.last];
   requireLength(total, options);
   const stops = findStops(track, line, lengths, sizes, options);
-  const stretches = partLine(line, total, stops, single);
-  const counts = stretches.map((stretch) => countOn(stretch, total, sizes, line, options));
+  const legs = partLine(line, total, stops, single);
+  const counts = legs.map((leg) => countOn(leg, total, sizes, line, options));
   requireAtMost(
     counts.reduce((sum, { count }) => sum + count - 1, 0),
     options,
   );
-  const fitted = stretches.map((stretch, i) => fitOn(stretch, counts[i].count, total, sizes));
+  const fitted = legs.map((leg, i) => fitOn(leg, counts[i].count, total, sizes));
   const nodes: number[] = [];
   const radii: number[] = [];
   const atStops: number[] = [];
   fitted.forEach(({ places, diameters }, i) => {
-    const { from, ends, sharesEnd } = stretches[i];
+    const { from, ends, sharesEnd } = legs[i];
     if (stops.length > 0 && ends[0] === "bead") atStops.push(nodes.length);
     for (let k = 0; k < places.length - (sharesEnd ? 1 : 0); k++) {
       nodes.push(nodeAt(lengths, from + places[k], line.kind !== "open"));
@@ -191,9 +191,9 @@ function placeOnTrack(track: BeadTrack, line: RunLine, options: BeadRunOptions):
   return {
     beads: nodes.map((_, i) => bead(i)),
     spacing: meanSpacing(fitted, single),
-    stretches: single ? [] : fitted.map(({ spacing, ratio }) => ({ spacing, ratio })),
-    fewer: single ? undefined : choose(-1, stretches, counts, total, sizes),
-    more: single ? undefined : choose(1, stretches, counts, total, sizes),
+    legs: single ? [] : fitted.map(({ spacing, ratio }) => ({ spacing, ratio })),
+    fewer: single ? undefined : choose(-1, legs, counts, total, sizes),
+    more: single ? undefined : choose(1, legs, counts, total, sizes),
     pinched: findPinched(atStops, nodes.length, line.kind !== "open", bead),
   };
 }
@@ -219,13 +219,13 @@ function nodeAt(lengths: readonly number[], s: number, cyclic: boolean): number 
   return sideAt(lengths, s - total) + last;
 }
 
-/** A stretch of a line between stops. */
-interface Stretch {
+/** A leg of a line between stops. */
+interface Leg {
   /** Arc lengths, mm. */
   readonly from: number;
   readonly length: number;
-  readonly ends: readonly [StretchEnd, StretchEnd];
-  /** Whether the bead at its end is the first of the next stretch. */
+  readonly ends: readonly [LegEnd, LegEnd];
+  /** Whether the bead at its end is the first of the next leg. */
   readonly sharesEnd: boolean;
 }
 
@@ -233,7 +233,7 @@ interface Stretch {
 interface Stop {
   /** Arc length, mm. */
   readonly s: number;
-  readonly end: StretchEnd;
+  readonly end: LegEnd;
 }
 
 /** The stops of a line by rising arc length: junctions, and corners apart from those and from open ends. */
@@ -262,7 +262,7 @@ function findStops(
   return [...fixed, ...turned].sort((a, b) => a.s - b.s);
 }
 
-function partLine({ kind }: RunLine, total: number, stops: readonly Stop[], single: boolean): Stretch[] {
+function partLine({ kind }: RunLine, total: number, stops: readonly Stop[], single: boolean): Leg[] {
   if (single) return [{ from: 0, length: total, ends: [MIDDLE, MIDDLE], sharesEnd: false }];
   const first: Stop = { s: 0, end: "bead" };
   if (kind === "open") {
@@ -275,27 +275,27 @@ function partLine({ kind }: RunLine, total: number, stops: readonly Stop[], sing
   );
 }
 
-/** Half a stretch to either side: where the only bead of an open line stands. */
+/** Half a leg to either side: where the only bead of an open line stands. */
 const MIDDLE = { clear: 0.5 } as const;
 
-function between(a: Stop, b: Stop, goesOn: boolean): Stretch {
+function between(a: Stop, b: Stop, goesOn: boolean): Leg {
   return { from: a.s, length: b.s - a.s, ends: [a.end, b.end], sharesEnd: goesOn && b.end === "bead" };
 }
 
-/** Beads of a stretch, those at both ends counted, and the step in which that number may change. */
-interface StretchCount {
+/** Beads of a leg, those at both ends counted, and the step in which that number may change. */
+interface LegCount {
   readonly count: number;
   readonly step: number;
   readonly least: number;
 }
 
 function countOn(
-  { from, length, ends, sharesEnd }: Stretch,
+  { from, length, ends, sharesEnd }: Leg,
   total: number,
   sizes: BeadSizes,
   line: RunLine,
   { count, pitch, diameter }: BeadRunOptions,
-): StretchCount {
+): LegCount {
   const whole = length === total;
   const step = (whole && line.even ? 2 : 1) * (sizes.alternating ? 2 : 1);
   const least = ends[0] === "bead" && ends[1] === "bead" ? 1 : 0;
@@ -306,25 +306,25 @@ function countOn(
   return { count: nearestCount(wanted, ends, { step, least }), step, least };
 }
 
-function fitOn({ from, length, ends }: Stretch, count: number, total: number, sizes: BeadSizes): StretchFit {
+function fitOn({ from, length, ends }: Leg, count: number, total: number, sizes: BeadSizes): LegFit {
   const diameterAt = (s: number, index: number) => sizes.at((from + s) / total, index);
-  return fitStretch(count, { length, ends, diameterAt, constant: sizes.constant });
+  return fitLeg(count, { length, ends, diameterAt, constant: sizes.constant });
 }
 
-/** What the line comes to with every stretch a step fewer or more; undefined where one has no fewer. */
+/** What the line comes to with every leg a step fewer or more; undefined where one has no fewer. */
 function choose(
   steps: -1 | 1,
-  stretches: readonly Stretch[],
-  counts: readonly StretchCount[],
+  legs: readonly Leg[],
+  counts: readonly LegCount[],
   total: number,
   sizes: BeadSizes,
 ): LineChoice | undefined {
   const changed = counts.map(({ count, step }) => count + steps * step);
   if (changed.some((count, i) => count < 1 + counts[i].step * counts[i].least)) return undefined;
-  const fitted = stretches.map((stretch, i) => fitOn(stretch, changed[i], total, sizes));
+  const fitted = legs.map((leg, i) => fitOn(leg, changed[i], total, sizes));
   return {
-    count: changed.reduce((sum, count, i) => sum + count - (stretches[i].sharesEnd ? 1 : 0), 0),
-    stretches: fitted.map(({ spacing, ratio }) => ({ spacing, ratio })),
+    count: changed.reduce((sum, count, i) => sum + count - (legs[i].sharesEnd ? 1 : 0), 0),
+    legs: fitted.map(({ spacing, ratio }) => ({ spacing, ratio })),
   };
 }
 
@@ -353,6 +353,6 @@ function measure(track: BeadTrack, sizes: BeadSizes, options: BeadRunOptions): n
 /** Rounds in which lengths and rises settle: each leaves under a tenth of the error, as a rise is far below a radius. */
 const RISE_ROUNDS = 12;
 
-function meanSpacing(fitted: readonly StretchFit[], single: boolean): number | undefined {
+function meanSpacing(fitted: readonly LegFit[], single: boolean): number | undefined {
   return single ? undefined : fitted.reduce((sum, { spacing }) => sum + spacing, 0) / fitted.length;
 }

@@ -18,17 +18,17 @@ export interface BeadSizesOptions {
 
 /** Sizes along one line. */
 export interface BeadSizes {
-  /** Diameter of bead `index` of its stretch, `share` of the line's length from its start, mm. */
+  /** Diameter of bead `index` of its leg, `share` of the line's length from its start, mm. */
   readonly at: (share: number, index: number) => number;
   readonly constant: boolean;
   readonly alternating: boolean;
   readonly least: number;
   readonly most: number;
-  /** Mean of 1 / diameter over a stretch, from share to share: how many spacings it holds for its length. */
+  /** Mean of 1 / diameter over a leg, from share to share: how many spacings it holds for its length. */
   readonly density: (from: number, to: number) => number;
 }
 
-/** Points at which a stretch's density is taken: enough that counts only round the other way where they are in doubt. */
+/** Points at which a leg's density is taken: enough that counts only round the other way where they are in doubt. */
 const SAMPLES = 64;
 
 export function beadSizes(

@@ -147,7 +147,7 @@ class Decimation {
   /** The edge to collapse away from a vertex, and the bound for its triangles then; undefined where none may go. */
   #lookAt(vertex: number, most: number): { spoke: number; shift: number } | undefined {
     const fan = this.#fan;
-    if (!this.#fillFan(vertex) || !fan.layOut(vertex)) return undefined;
+    if (!this.#fillFan(vertex) || !fan.flatten(vertex)) return undefined;
     let before = 0;
     for (let i = 0; i < fan.spokes; i++) before = Math.max(before, this.#shift[triangleOf(this.#spokes[i])]);
     let sharp = 0;

@@ -36,8 +36,8 @@ export class Fan {
     this.#positions = positions;
   }
 
-  /** Lays out the fan round a vertex whose rim has been filled in. False where it folds over or has a flat face. */
-  layOut(centre: number): boolean {
+  /** Flattens the fan round a vertex whose rim has been filled in. False where it folds over or has a flat face. */
+  flatten(centre: number): boolean {
     const p = this.#positions;
     const { rim, spokes } = this;
     const normals = this.#normals;

@@ -140,8 +140,8 @@ describe("beads that keep clear of corners", () => {
   });
 
   it("leave no two nearer than the ratio, on a star and on any zig-zag", () => {
-    const tooNear = ({ at, stretches }: ReturnType<typeof place>, diameter: number) => {
-      const least = Math.min(...stretches.map(({ ratio }) => ratio)) * diameter;
+    const tooNear = ({ at, legs }: ReturnType<typeof place>, diameter: number) => {
+      const least = Math.min(...legs.map(({ ratio }) => ratio)) * diameter;
       return at.some((a, i) => at.some((b, k) => k > i && apart(a, b) < least - 1e-6));
     };
     expect(tooNear(place(line(star, "loop"), { corners: "split", diameter: 0.2 }), 0.2)).toBe(false);
@@ -170,13 +170,13 @@ describe("beads that keep clear of corners", () => {
     );
   });
 
-  it("are even to a millionth within each stretch", () => {
-    const { at, stretches } = place(line(zigzag, "open"), { corners: "split" });
-    expect(stretches).toHaveLength(3);
+  it("are even to a millionth within each leg", () => {
+    const { at, legs } = place(line(zigzag, "open"), { corners: "split" });
+    expect(legs).toHaveLength(3);
     const gaps = at.slice(1).map((point, i) => apart(at[i], point));
-    expect(stretches[0].spacing).toBeCloseTo(stretches[2].spacing, 9);
+    expect(legs[0].spacing).toBeCloseTo(legs[2].spacing, 9);
     // Ends carry beads; the gaps over both corners are chords as wide as half a gap of either side each.
-    const [first, middle] = stretches;
+    const [first, middle] = legs;
     expect(gaps[0]).toBeCloseTo(first.spacing, 6);
     expect(Math.min(...gaps)).toBeCloseTo(Math.min(first.spacing, middle.spacing), 6);
     expectAt(at.map(([u, v]): Point2 => [4.5 - u, 2 - v]).reverse(), at);
@@ -203,7 +203,7 @@ describe("graduated beads", () => {
     });
     grown.at.slice(1).forEach((point, i) => {
       const local = grown.beads[i].radius + grown.beads[i + 1].radius;
-      expect(apart(grown.at[i], point) / local).toBeCloseTo(grown.stretches[0].ratio, 6);
+      expect(apart(grown.at[i], point) / local).toBeCloseTo(grown.legs[0].ratio, 6);
     });
   });
 
@@ -241,7 +241,7 @@ describe("graduated beads", () => {
       const next = run.beads[(i + 1) % run.beads.length];
       const chord = Math.hypot(...next.centre.map((value, k) => value - run.beads[i].centre[k]));
       // A chord of 0.8 mm at 9 mm is short by 3e-4 of itself.
-      expect(chord / (radius + next.radius) / run.stretches[0].ratio).toBeCloseTo(1, 3);
+      expect(chord / (radius + next.radius) / run.legs[0].ratio).toBeCloseTo(1, 3);
     });
   });
 
@@ -267,14 +267,14 @@ describe("alternating beads", () => {
         const run = place(loop, two);
         expect(run.beads.length % (even ? 4 : 2)).toBe(0);
         expect(sizesOf(run)).toEqual(run.beads.map((_, i) => (i % 2 === 0 ? 0.4 : 0.25)));
-        expect(run.stretches[0].ratio).toBeCloseTo((run.spacing as number) / 0.325, 9);
+        expect(run.legs[0].ratio).toBeCloseTo((run.spacing as number) / 0.325, 9);
         expect(run.spacing as number).toBeCloseTo((8.4 * side) / run.beads.length, 6);
       }),
       { seed: SEED, numRuns: 40 },
     );
   });
 
-  it("begin and end each stretch with the first size", () => {
+  it("begin and end each leg with the first size", () => {
     for (const corners of ["pass", "on", "split"] as const) {
       const run = place(line(zigzag, "open"), { ...two, corners });
       const sizes = sizesOf(run);
@@ -298,9 +298,9 @@ describe("one bead fewer, and one more", () => {
     );
     expect(run.beads).toHaveLength(11);
     expect(run.fewer).toMatchObject({ count: 10 });
-    expect(run.fewer?.stretches[0].spacing).toBeCloseTo(4 / 9, 9);
+    expect(run.fewer?.legs[0].spacing).toBeCloseTo(4 / 9, 9);
     expect(run.more).toMatchObject({ count: 12 });
-    expect(run.more?.stretches[0].ratio).toBeCloseTo(4 / 11 / 0.4, 9);
+    expect(run.more?.legs[0].ratio).toBeCloseTo(4 / 11 / 0.4, 9);
   });
 
   it("are what a count asks for", () => {
@@ -322,7 +322,7 @@ describe("one bead fewer, and one more", () => {
             if (choice === undefined) continue;
             const asked = place(drawn, { count: choice.count });
             expect(asked.beads).toHaveLength(choice.count);
-            expect(asked.stretches[0].spacing).toBeCloseTo(choice.stretches[0].spacing, 12);
+            expect(asked.legs[0].spacing).toBeCloseTo(choice.legs[0].spacing, 12);
           }
         },
       ),

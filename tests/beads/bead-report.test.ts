@@ -6,15 +6,15 @@ const what = { run: "reed", path: "beads[0]", onRail: false, diameter: 0.4, diam
 
 /** A line with so many beads at a spacing, `copies` times round the band. */
 function lineOf(count: number, spacing: number, copies: number, fewer = true): PlacedLine {
-  const stretch = (by: number): LineChoice => ({
+  const leg = (by: number): LineChoice => ({
     count: count + by,
-    stretches: [{ spacing: spacing - by / 100, ratio: (spacing - by / 100) / 0.4 }],
+    legs: [{ spacing: spacing - by / 100, ratio: (spacing - by / 100) / 0.4 }],
   });
   const bead = { centre: [0, 0, 0], radius: 0.2, outward: [0, 0, 1] } as const;
   return {
     placed: {
-      ...{ beads: Array.from({ length: count }, () => bead), spacing, stretches: stretch(0).stretches, pinched: [] },
-      ...{ fewer: fewer ? stretch(-1) : undefined, more: stretch(1) },
+      ...{ beads: Array.from({ length: count }, () => bead), spacing, legs: leg(0).legs, pinched: [] },
+      ...{ fewer: fewer ? leg(-1) : undefined, more: leg(1) },
     },
     copies,
   };
@@ -45,7 +45,7 @@ describe("the report of a run", () => {
 
   it("has no choices for single beads", () => {
     const single: PlacedLine = {
-      placed: { ...lineOf(1, 0, 4).placed, spacing: undefined, stretches: [], fewer: undefined, more: undefined },
+      placed: { ...lineOf(1, 0, 4).placed, spacing: undefined, legs: [], fewer: undefined, more: undefined },
       copies: 4,
     };
     expect(reportRun(what, [single], 0)).toMatchObject({ count: 4, spacing: 0, choices: [] });

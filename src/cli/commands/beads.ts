@@ -66,7 +66,7 @@ function toRows({ run, count, diameterMin, diameterMax, choices }: BeadRunReport
   ]);
 }
 
-/** How neighbours stand to each other, in words: over all stretches of the run. */
+/** How neighbours stand to each other, in words: over all legs of the run. */
 function describeRatio({ ratioMin, ratioMax }: BeadChoice): string {
   const [low, high] = [describe(ratioMin), describe(ratioMax)];
   return low === high ? low : `${low} to ${high}`;

@@ -5,7 +5,7 @@ import type { Camera } from "./camera.js";
 import { type EchoGrid, followRay } from "./echo.js";
 import type { Ground } from "./ground.js";
 import { addLight, type LightMap } from "./light-map.js";
-import type { Surface } from "./surface.js";
+import type { PixelView } from "./pixel-view.js";
 
 /** Numbers a pixel: the share of the reflection that the mesh itself takes up, the light there, the light on the ground. */
 export const MIRRORED = 5;
@@ -25,7 +25,7 @@ const MOST_APART = 0.002;
  * metal's colour), and the share of light on the ground that it meets. Where the surface is smooth every second pixel of every
  * second line is worked out, the others lie between.
  */
-export function mirrored(surface: Surface, camera: Camera, others: Others): Float32Array {
+export function mirrored(surface: PixelView, camera: Camera, others: Others): Float32Array {
   const { width, height, depth } = surface;
   const result = new Float32Array(MIRRORED * width * height);
   const trace = makeTracer(surface, camera, others, result);
@@ -46,7 +46,7 @@ export interface Others {
 }
 
 function fillLine(
-  { width, height, depth, normal }: Surface,
+  { width, height, depth, normal }: PixelView,
   result: Float32Array,
   trace: (x: number, y: number) => void,
   y: number,
@@ -80,7 +80,7 @@ function fillLine(
 }
 
 /** Works out one pixel. */
-function makeTracer(surface: Surface, camera: Camera, { grid, ground, map }: Others, result: Float32Array) {
+function makeTracer(surface: PixelView, camera: Camera, { grid, ground, map }: Others, result: Float32Array) {
   const { width, height, depth, normal, focal } = surface;
   const { eye, right, above, into, up, towards } = camera;
   const caught = new Float64Array(4);

@@ -4,7 +4,7 @@
  * Places are tried in the half-space over the surface; those that lie behind the z-buffer, and not far behind it, count as
  * hidden. The pattern of tries repeats every 4 × 4 pixels and is averaged out again over pixels of the same surface.
  */
-import type { Surface } from "./surface.js";
+import type { PixelView } from "./pixel-view.js";
 
 /** Tries a pixel; 4 × 4 pixels share an average, so 16 times as many count. */
 const TRIES = 9;
@@ -16,7 +16,7 @@ const PATTERN = 4;
 const LIFT = 0.02;
 
 /** 1 where open, down to 0 where closed in; `reach` in mm. */
-export function openness(surface: Surface, reach: number): Float32Array {
+export function openness(surface: PixelView, reach: number): Float32Array {
   const { width, height, depth, normal, focal } = surface;
   const open = new Float32Array(width * height).fill(1);
   const tries = spreadTries();
@@ -72,7 +72,7 @@ function spreadTries(): readonly Float64Array[] {
 }
 
 /** Mean over the pattern's square round each pixel, of the pixels that lie on the same surface. */
-function averaged(open: Float32Array, { width, height, depth }: Surface, reach: number): Float32Array {
+function averaged(open: Float32Array, { width, height, depth }: PixelView, reach: number): Float32Array {
   const result = new Float32Array(open);
   for (let y = 1; y < height - PATTERN + 2; y++) {
     for (let x = 1; x < width - PATTERN + 2; x++) {

@@ -16,10 +16,10 @@ import { makeLightMap } from "./light-map.js";
 import { mirrored } from "./mirrored.js";
 import { openness } from "./openness.js";
 import { type PictureOptions, settingsOf } from "./options.js";
+import { pixelViewOf } from "./pixel-view.js";
 import { rasterize } from "./raster.js";
 import { makeShade } from "./shade.js";
 import { studioLight } from "./studio.js";
-import { surfaceOf } from "./surface.js";
 
 export interface Picture {
   /** Pixels. */
@@ -75,7 +75,7 @@ export function openStudio(mesh: Mesh): Studio {
     const projected = projectPoints(camera, mesh.positions);
     const seen = rasterize(mesh.triangles, projected, camera, settings.backs === "magenta");
     const normals = cornerNormals(mesh, faces, whichSeen(seen.triangle, mesh), radians(settings.crease));
-    const surface = surfaceOf(mesh, seen, { projected, normals, camera, supersample });
+    const surface = pixelViewOf(mesh, seen, { projected, normals, camera, supersample });
     const open = openness(surface, HOLLOW_REACH * ball.radius);
     // From below the ground would hide the ring, so it is left out.
     const ground = view.elevation < 0 ? undefined : makeGround(mesh, camera, ball);

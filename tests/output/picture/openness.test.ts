@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { openness } from "../../../src/output/picture/openness.js";
-import type { Surface } from "../../../src/output/picture/surface.js";
+import type { PixelView } from "../../../src/output/picture/pixel-view.js";
 
 /** A surface by depth that faces the camera. */
-function surfaceBy(depthAt: (x: number, y: number) => number): Surface {
+function surfaceBy(depthAt: (x: number, y: number) => number): PixelView {
   const [width, height, focal] = [80, 60, 2000];
   const depth = new Float32Array(width * height);
   const normal = new Float32Array(3 * width * height);

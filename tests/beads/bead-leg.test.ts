@@ -1,25 +1,25 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { clearOf, fitStretch, nearestCount, type StretchEnd } from "../../src/beads/bead-stretch.js";
+import { clearOf, fitLeg, type LegEnd, nearestCount } from "../../src/beads/bead-leg.js";
 import { SEED } from "../band/profile/specs.js";
 
 const size = fc.double({ min: 0.2, max: 0.8, noNaN: true });
-const end: fc.Arbitrary<StretchEnd> = fc.oneof(
+const end: fc.Arbitrary<LegEnd> = fc.oneof(
   fc.constant("bead" as const),
   fc.double({ min: 0, max: 2.6, noNaN: true }).map(clearOf),
 );
-const gap = (one: StretchEnd) => (one === "bead" ? 0 : one.clear);
+const gap = (one: LegEnd) => (one === "bead" ? 0 : one.clear);
 
-describe("beads along a stretch", () => {
+describe("beads along a leg", () => {
   it("of one size are evenly apart, from bead to bead or clear of corners", () => {
     const diameterAt = () => 0.4;
-    expect(fitStretch(5, { length: 2, ends: ["bead", "bead"], diameterAt, constant: true }).places).toEqual([
+    expect(fitLeg(5, { length: 2, ends: ["bead", "bead"], diameterAt, constant: true }).places).toEqual([
       0, 0.5, 1, 1.5, 2,
     ]);
     // A straight "corner" is half a gap away; a right angle √2 times as far, so that the chord over it is one gap.
-    const halves = fitStretch(4, { length: 2, ends: [clearOf(0), clearOf(0)], diameterAt, constant: true });
+    const halves = fitLeg(4, { length: 2, ends: [clearOf(0), clearOf(0)], diameterAt, constant: true });
     expect(halves.places).toEqual([0.25, 0.75, 1.25, 1.75]);
-    const { places, spacing } = fitStretch(4, {
+    const { places, spacing } = fitLeg(4, {
       ...{ length: 2, ends: [clearOf(Math.PI / 2), "bead"], diameterAt, constant: true },
     });
     expect(places[0] * Math.SQRT2).toBeCloseTo(spacing, 12);
@@ -35,7 +35,7 @@ describe("beads along a stretch", () => {
         fc.integer({ min: 2, max: 40 }),
         (a, b, length, n) => {
           const diameterAt = (s: number) => a + ((b - a) * s) / length;
-          const { places, diameters, ratio } = fitStretch(n + 1, {
+          const { places, diameters, ratio } = fitLeg(n + 1, {
             length,
             ends: ["bead", "bead"],
             diameterAt,
@@ -68,7 +68,7 @@ describe("beads along a stretch", () => {
           const length = count * 0.6;
           const diameterAt = (s: number, i: number) =>
             alternate ? (i % 2 === 0 ? a : b) : a + (b - a) * (1 - Math.abs((2 * s) / length - 1));
-          const { places, diameters, ratio } = fitStretch(count, {
+          const { places, diameters, ratio } = fitLeg(count, {
             length,
             ends: [start, stop],
             diameterAt,
@@ -92,7 +92,7 @@ describe("beads along a stretch", () => {
   });
 });
 
-describe("how many beads a stretch takes", () => {
+describe("how many beads a leg takes", () => {
   const rule = { step: 1, least: 1 };
 
   it("is max(1, round(L / (pitch · d))) intervals from bead to bead", () => {

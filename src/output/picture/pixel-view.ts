@@ -1,5 +1,5 @@
 /**
- * What each pixel sees of the surface: how far it is and which way it faces, for all that need not be worked out for every
+ * What each pixel sees of the mesh: how far it is and which way it faces, for all that need not be worked out for every
  * sample.
  */
 import type { Mesh } from "../../mesh/mesh.js";
@@ -7,7 +7,7 @@ import type { Camera } from "./camera.js";
 import type { Seen } from "./raster.js";
 import { weigh } from "./weigh.js";
 
-export interface Surface {
+export interface PixelView {
   /** Pixels. */
   readonly width: number;
   readonly height: number;
@@ -20,11 +20,11 @@ export interface Surface {
 }
 
 /** One sample of each pixel, the one nearest to its middle that sees something. */
-export function surfaceOf(
+export function pixelViewOf(
   mesh: Mesh,
   seen: Seen,
-  { projected, normals, camera, supersample }: SurfaceOptions,
-): Surface {
+  { projected, normals, camera, supersample }: PixelViewOptions,
+): PixelView {
   const width = camera.width / supersample;
   const height = camera.height / supersample;
   const depth = new Float32Array(width * height);
@@ -55,7 +55,7 @@ export function surfaceOf(
   return { width, height, focal: camera.focal / supersample, depth, normal };
 }
 
-export interface SurfaceOptions {
+export interface PixelViewOptions {
   /** Of the vertices, as `projectPoints` gives them. */
   readonly projected: Float64Array;
   /** Of the corners, as `cornerNormals` gives them. */

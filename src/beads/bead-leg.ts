@@ -1,29 +1,29 @@
 /**
- * The spacing solver: beads along one stretch of a line, each gap the same share of the local diameters.
+ * The spacing solver: beads along one leg of a line, its part between two stops, each gap the same share of the local diameters.
  *
- * Neighbours i and i + 1 stand ρ (dᵢ + dᵢ₊₁) / 2 apart. A stretch begins and ends with a bead, or at a corner that it
+ * Neighbours i and i + 1 stand ρ (dᵢ + dᵢ₊₁) / 2 apart. A leg begins and ends with a bead, or at a corner that it
  * keeps away from: there its first bead stands ρ · d · f from the corner, f = 1 / (2 cos(turn / 2)), which is half a gap
  * from the corner's bisector, so that the gap over the corner is as wide in space as the others. For one size the beads
  * are ℓ / n apart; for a diameter that grows evenly from a to b they form the geometric sequence a (b / a)^(i / n).
  */
 import { AnnuletError } from "../base/errors.js";
 
-/** How a stretch ends: with a bead, or clear of a corner by this many spacings. */
-export type StretchEnd = "bead" | { readonly clear: number };
+/** How a leg ends: with a bead, or clear of a corner by this many spacings. */
+export type LegEnd = "bead" | { readonly clear: number };
 
-export interface StretchOptions {
+export interface LegOptions {
   /** mm */
   readonly length: number;
-  readonly ends: readonly [start: StretchEnd, end: StretchEnd];
-  /** Diameter of bead `index` at arc length `s` of the stretch, mm. */
+  readonly ends: readonly [start: LegEnd, end: LegEnd];
+  /** Diameter of bead `index` at arc length `s` of the leg, mm. */
   readonly diameterAt: (s: number, index: number) => number;
   /** Whether the diameter is the same everywhere; then the spacing is exact. */
   readonly constant: boolean;
 }
 
-/** Beads of one stretch. */
-export interface StretchFit {
-  /** Arc lengths of the beads from the stretch's start, mm, rising; those at its ends included. */
+/** Beads of one leg. */
+export interface LegFit {
+  /** Arc lengths of the beads from the leg's start, mm, rising; those at its ends included. */
   readonly places: readonly number[];
   readonly diameters: readonly number[];
   /** Mean distance between neighbours along the line, mm. */
@@ -35,8 +35,8 @@ export interface StretchFit {
 /** Farthest that a bead keeps from a corner, in spacings: that of a turn of 151°. Sharper spikes keep no farther. */
 const MOST_CLEAR = 2;
 
-/** The end of a stretch that keeps clear of a corner which turns by so much, radians. */
-export function clearOf(turn: number): StretchEnd {
+/** The end of a leg that keeps clear of a corner which turns by so much, radians. */
+export function clearOf(turn: number): LegEnd {
   return { clear: Math.min(MOST_CLEAR, 1 / (2 * Math.cos(turn / 2))) };
 }
 
@@ -47,11 +47,11 @@ const MOST_ROUNDS = 2000;
 const BOLD_ROUNDS = 60;
 const CAREFUL_SHARE = 0.3;
 
-/** A place that moves by less than this share of the stretch stands still. */
+/** A place that moves by less than this share of the leg stands still. */
 const STILL = 1e-13;
 
-/** Spaces so many beads along a stretch, those at its ends included. At least two between two beads, else one. */
-export function fitStretch(count: number, { length, ends, diameterAt, constant }: StretchOptions): StretchFit {
+/** Spaces so many beads along a leg, those at its ends included. At least two between two beads, else one. */
+export function fitLeg(count: number, { length, ends, diameterAt, constant }: LegOptions): LegFit {
   const [before, after] = ends.map(clearance);
   if (constant) {
     const units = count - 1 + before + after;
@@ -85,7 +85,7 @@ export function fitStretch(count: number, { length, ends, diameterAt, constant }
   });
 }
 
-/** In what steps the number of beads of a stretch may change, so that symmetric stretches stay symmetric. */
+/** In what steps the number of beads of a leg may change, so that symmetric legs stay symmetric. */
 export interface CountRule {
   /** Beads but one come in multiples of this. */
   readonly step: number;
@@ -94,16 +94,16 @@ export interface CountRule {
 }
 
 /**
- * The number of beads that comes nearest to a pitch: 1 + step · max(least, round((U − clear) / step)), U the stretch in
+ * The number of beads that comes nearest to a pitch: 1 + step · max(least, round((U − clear) / step)), U the leg in
  * wanted spacings.
  *
- * @param wanted the stretch's length in wanted spacings
+ * @param wanted the leg's length in wanted spacings
  */
-export function nearestCount(wanted: number, ends: StretchOptions["ends"], { step, least }: CountRule): number {
+export function nearestCount(wanted: number, ends: LegOptions["ends"], { step, least }: CountRule): number {
   const units = wanted - clearance(ends[0]) - clearance(ends[1]);
   return 1 + step * Math.max(least, Math.round(units / step));
 }
 
-function clearance(end: StretchEnd): number {
+function clearance(end: LegEnd): number {
   return end === "bead" ? 0 : end.clear;
 }
