@@ -4,7 +4,7 @@
 import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, onTestFinished, vi } from "vitest";
 import { commands } from "../src/cli/commands/catalogue.js";
 import { build } from "../src/ring/build.js";
 import { annulet, put, tempFolder } from "./cli/support.js";
@@ -89,7 +89,10 @@ describe("README.md", () => {
   it("shows code that runs", async () => {
     const [block] = blocks(readme, "ts");
     expect(read("examples/quickstart.ts")).toContain(block);
+    const log = vi.spyOn(console, "log").mockImplementation(() => undefined);
+    onTestFinished(() => log.mockRestore());
     await import("../examples/quickstart.js");
+    expect(log).toHaveBeenLastCalledWith(expect.stringMatching(/^\d{5,} bytes$/));
   });
 
   it("shows every example with its picture", () => {
