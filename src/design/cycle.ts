@@ -11,7 +11,8 @@ export const cycleSchema = z
   .union([z.literal("round"), z.int().min(1).max(MAX_CYCLE)])
   .describe(
     "tiles after which the art comes again, 1 to 1000, or round (the whole round); a pattern that goes all the way round has a whole number of cycles; default 1",
-  );
+  )
+  .meta({ id: "cycle" });
 
 const tileIndex = z
   .int()
@@ -28,7 +29,8 @@ export const tilesSchema = z
   ])
   .describe(
     "tiles of the cycle that carry this, counted from 0, as a list or as every so many from one on; default all",
-  );
+  )
+  .meta({ id: "tiles" });
 
 export type CycleSpec = z.infer<typeof cycleSchema>;
 export type TilesSpec = z.infer<typeof tilesSchema>;

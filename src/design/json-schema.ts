@@ -1,10 +1,11 @@
 /**
  * The design document as JSON Schema, draft 2020-12, so that editors complete and check it.
  *
- * Refinements have no counterpart there: descriptions say them.
+ * Refinements have no counterpart there: descriptions say them. What comes again is written once, under `$defs`.
  */
 import { z } from "zod";
 import { designSchema } from "./schema.js";
+import { shareParts } from "./share-parts.js";
 
 /** A JSON Schema as a plain object. */
 export type JsonSchema = z.core.JSONSchema.BaseSchema;
@@ -15,17 +16,18 @@ export function designJsonSchema(): JsonSchema {
     target: "draft-2020-12",
     io: "input",
     override: ({ jsonSchema }) => {
+      delete jsonSchema.id;
+      if (jsonSchema.const !== undefined || jsonSchema.enum !== undefined) delete jsonSchema.type;
       for (const property of Object.values(jsonSchema.properties ?? {})) {
         if (typeof property === "object") describeConstant(property, jsonSchema);
       }
     },
   });
-  return { $schema, title: "annulet design", ...rest };
+  return { $schema, title: "annulet design", ...shareParts(rest) };
 }
 
-/** A constant that tells one form from the others is described by the form it belongs to. */
+/** A constant that tells one form from the others is described by the form it belongs to, where that says something. */
 function describeConstant(property: JsonSchema, owner: JsonSchema): void {
-  if (property.const === undefined || property.description !== undefined) return;
-  const form = owner.description === undefined ? "" : `: ${owner.description}`;
-  property.description = `always ${JSON.stringify(property.const)}${form}`;
+  if (property.const === undefined || property.description !== undefined || owner.description === undefined) return;
+  property.description = `always ${JSON.stringify(property.const)}: ${owner.description}`;
 }

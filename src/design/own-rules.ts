@@ -12,21 +12,23 @@ const limit = z.number().positive().max(MOST);
 
 const severity = z.enum(["error", "warning", "note"]);
 
-const limitSchema = z.union([
-  limit,
-  z.strictObject({
-    limit: limit.optional().describe("in the rule's unit; default that of the set"),
-    severity: severity
-      .optional()
-      .describe("error (annulet check then fails), warning or note; default that of the set"),
-    source: z
-      .string()
-      .min(1)
-      .max(300)
-      .optional()
-      .describe("where the limit comes from; default the design's own figure"),
-  }),
-]);
+const limitSchema = z
+  .union([
+    limit,
+    z.strictObject({
+      limit: limit.optional().describe("in the rule's unit; default that of the set"),
+      severity: severity
+        .optional()
+        .describe("error (annulet check then fails), warning or note; default that of the set"),
+      source: z
+        .string()
+        .min(1)
+        .max(300)
+        .optional()
+        .describe("where the limit comes from; default the design's own figure"),
+    }),
+  ])
+  .meta({ id: "limit" });
 
 const names = ruleSets.map((set) => set.name);
 

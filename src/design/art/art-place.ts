@@ -63,6 +63,7 @@ export const placeSchema = z
       .default(PLACE_DEFAULTS.mirror)
       .describe("whether left and right are swapped, before turning; default false"),
   })
-  .describe("where the drawing stands in the tile; default filling it, centred");
+  .describe("where the drawing stands in the tile; default filling it, centred")
+  .meta({ id: "place" });
 
 export type PlaceSpec = z.infer<typeof placeSchema>;

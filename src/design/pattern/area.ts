@@ -18,7 +18,8 @@ const medallionSchema = z
     symmetry: symmetry.describe("frieze group that completes what is drawn in it; default p1"),
     regions: regions.describe("what is drawn in it, once: it is one tile of its own, 1 wide and as high as the rows"),
   })
-  .describe("takes the place of some tiles at the top of the ring, with art of its own that is not repeated");
+  .describe("takes the place of some tiles at the top of the ring, with art of its own that is not repeated")
+  .meta({ id: "medallion" });
 
 const stopLineSchema = z
   .strictObject({
@@ -50,7 +51,8 @@ export const endsSchema = z
       })
       .describe("art beyond each end of a pattern with a cover under 360"),
   ])
-  .describe("how the pattern ends beside its plain zone and its medallion; default cut");
+  .describe("how the pattern ends beside its plain zone and its medallion; default cut")
+  .meta({ id: "ends" });
 
 export const parts = {
   symmetry: symmetry.describe("frieze group by IUC name that completes what is drawn; default p1"),

@@ -14,4 +14,4 @@ export const lengthUnit = drawingUnit
     "unit of the path, of the shape or of the drawing's place: tile (a tile is 1 wide and `aspect` high) or mm; default tile",
   );
 
-export const symmetry = z.enum(friezeNames).default(PATTERN_DEFAULTS.symmetry);
+export const symmetry = z.enum(friezeNames).meta({ id: "symmetry" }).default(PATTERN_DEFAULTS.symmetry);

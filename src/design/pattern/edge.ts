@@ -38,6 +38,7 @@ export const edgeSchema = z
       .default(EDGE_DEFAULTS.cornerAngle)
       .describe("lobes begin and end where the outline turns by more than this, degrees, 5 to 175; default 30"),
   })
-  .describe("lobes all along the region's outline, and so along both sides of a ribbon");
+  .describe("lobes all along the region's outline, and so along both sides of a ribbon")
+  .meta({ id: "edge" });
 
 export type EdgeSpec = z.output<typeof edgeSchema>;

@@ -113,7 +113,8 @@ export const regionSchema = z
   })
   .superRefine(checkModeFields)
   .superRefine(checkArtFields)
-  .superRefine(checkImageFields);
+  .superRefine(checkImageFields)
+  .meta({ id: "region" });
 
 export type RegionSpec = z.infer<typeof regionSchema>;
 

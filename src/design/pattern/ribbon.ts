@@ -81,6 +81,7 @@ export const ribbonSchema = z
       if (i > 0 && share <= widths[i - 1][0]) complain(["widths", i, 0], "must be above the share before it");
     });
   })
-  .describe("keeps a ribbon along the path instead of the filled region");
+  .describe("keeps a ribbon along the path instead of the filled region")
+  .meta({ id: "ribbon" });
 
 export type RibbonSpec = z.infer<typeof ribbonSchema>;

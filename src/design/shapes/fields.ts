@@ -8,14 +8,15 @@ import { drawingUnit } from "../path-schema.js";
 const coordinate = z.number().min(-1000).max(1000);
 
 /** x and y in the region's unit. */
-export const pointField = z.tuple([coordinate, coordinate]);
+export const pointField = z.tuple([coordinate, coordinate]).meta({ id: "point" });
 
 /** Two points of a line. */
 export type AxisPoints = readonly [Point2, Point2];
 
 export const axisField = z
   .tuple([pointField, pointField])
-  .refine(([a, b]) => a[0] !== b[0] || a[1] !== b[1], "needs two points that differ");
+  .refine(([a, b]) => a[0] !== b[0] || a[1] !== b[1], "needs two points that differ")
+  .meta({ id: "line" });
 
 /** Most shapes in one list. Chosen: above any hand-made design. */
 const MAX_OPERANDS = 200;
