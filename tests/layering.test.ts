@@ -1,7 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it, test } from "vitest";
-import { findViolations, MAY_IMPORT, tableRows } from "./support/layers.js";
+import { findCircles } from "./support/circles.js";
+import { filesImported, findViolations, MAY_IMPORT, tableRows } from "./support/layers.js";
 
 const ROOT = new URL("../", import.meta.url);
 const DEVELOPERS = new URL("DEVELOPERS.md", ROOT);
@@ -10,6 +11,10 @@ const sources = readdirSync(new URL("src/", ROOT), { recursive: true, encoding: 
   .map((path) => path.replaceAll("\\", "/"))
   .filter((path) => path.endsWith(".ts"))
   .sort();
+
+function read(path: string): string {
+  return readFileSync(fileURLToPath(new URL(`src/${path}`, ROOT)), "utf8");
+}
 
 const { parts, libraries } = tableRows();
 const printed = [
@@ -24,10 +29,19 @@ const printed = [
 
 describe("layers of src", () => {
   it("imports only what the table allows, exports no default and uses no any", () => {
-    const violations = sources.flatMap((path) =>
-      findViolations(path, readFileSync(fileURLToPath(new URL(`src/${path}`, ROOT)), "utf8")),
-    );
+    const violations = sources.flatMap((path) => findViolations(path, read(path)));
     expect(violations, `The table:\n${printed.join("\n")}\n`).toEqual([]);
+  });
+
+  it("has no circle of files, not even of types", () => {
+    const imports = new Map(sources.map((path) => [path, filesImported(path, read(path))]));
+    for (const [path, others] of imports) {
+      expect(
+        others.filter((other) => !imports.has(other)),
+        `${path} imports what is not there`,
+      ).toEqual([]);
+    }
+    expect(findCircles(imports)).toEqual([]);
   });
 
   it("has a row for every part", () => {
@@ -95,6 +109,41 @@ describe("the checker of layers", () => {
       expect(found).toHaveLength(1);
       expect(found[0]).toMatch(complaint);
     }
+  });
+});
+
+describe("the finder of circles", () => {
+  const graph = (lines: Readonly<Record<string, readonly string[]>>) => new Map(Object.entries(lines));
+
+  it("finds none in a tree, in files that share what they import, and in nothing", () => {
+    expect(findCircles(graph({}))).toEqual([]);
+    expect(findCircles(graph({ a: ["b", "c"], b: ["d"], c: ["d"], d: [] }))).toEqual([]);
+  });
+
+  it("finds two files that import each other, a file that imports itself, and a long way round", () => {
+    expect(findCircles(graph({ a: ["b"], b: ["a"] }))).toEqual([["a", "b"]]);
+    expect(findCircles(graph({ a: ["a"], b: ["a"] }))).toEqual([["a"]]);
+    expect(findCircles(graph({ a: ["b"], b: ["c"], c: ["d"], d: ["b"], e: ["a"] }))).toEqual([["b", "c", "d"]]);
+  });
+
+  it("tells circles apart that only one of them reaches, and joins those that share a file", () => {
+    const apart = graph({ a: ["b"], b: ["a", "c"], c: ["d"], d: ["c"] });
+    expect(findCircles(apart)).toEqual([
+      ["c", "d"],
+      ["a", "b"],
+    ]);
+    expect(findCircles(graph({ a: ["b", "c"], b: ["a"], c: ["a"] }))).toEqual([["a", "b", "c"]]);
+  });
+
+  it("counts imports of types, re-exports and late imports", () => {
+    const text = [
+      'import type { A } from "../mesh/mesh.js";',
+      'export { b } from "./weld.js";',
+      'type C = import("./c.js").C;',
+      'const d = await import("./d.js");',
+      'import { z } from "zod";',
+    ].join("\n");
+    expect(filesImported("union/seam.ts", text)).toEqual(["mesh/mesh.ts", "union/weld.ts", "union/c.ts", "union/d.ts"]);
   });
 });
 

@@ -19,15 +19,15 @@ export function designJsonSchema(): JsonSchema {
       delete jsonSchema.id;
       if (jsonSchema.const !== undefined || jsonSchema.enum !== undefined) delete jsonSchema.type;
       for (const property of Object.values(jsonSchema.properties ?? {})) {
-        if (typeof property === "object") describeConstant(property, jsonSchema);
+        if (typeof property === "object") describeConstant(property);
       }
     },
   });
   return { $schema, title: "annulet design", ...shareParts(rest) };
 }
 
-/** A constant that tells one form from the others is described by the form it belongs to, where that says something. */
-function describeConstant(property: JsonSchema, owner: JsonSchema): void {
-  if (property.const === undefined || property.description !== undefined || owner.description === undefined) return;
-  property.description = `always ${JSON.stringify(property.const)}: ${owner.description}`;
+/** What a constant says, so that editors show it beside the choices. */
+function describeConstant(property: JsonSchema): void {
+  if (property.const === undefined || property.description !== undefined) return;
+  property.description = `always ${JSON.stringify(property.const)}`;
 }

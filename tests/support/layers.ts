@@ -82,6 +82,20 @@ export function findViolations(path: string, text: string): string[] {
   return found;
 }
 
+/** The files of src that one of them imports, types among them, relative to src: `mesh/weld.ts`. */
+export function filesImported(path: string, text: string): string[] {
+  const source = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
+  const found: string[] = [];
+  const visit = (node: ts.Node): void => {
+    for (const { specifier } of importsOf(node)) {
+      if (specifier?.startsWith(".")) found.push(`${stem(posix.join(posix.dirname(path), specifier))}.ts`);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return found;
+}
+
 interface Import {
   /** Undefined where it is no literal. */
   readonly specifier: string | undefined;

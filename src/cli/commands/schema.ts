@@ -4,7 +4,8 @@
 import { designJsonSchema } from "../../index.js";
 import type { Command } from "../command.js";
 import { EXIT } from "../exit-codes.js";
-import { printJson } from "../io.js";
+import { print } from "../io.js";
+import { showSchema } from "../show-schema.js";
 
 export const schemaCommand: Command = {
   name: "schema",
@@ -13,7 +14,7 @@ export const schemaCommand: Command = {
   args: [],
   options: [],
   async run(_, io) {
-    printJson(io, designJsonSchema());
+    print(io, showSchema(designJsonSchema()));
     return EXIT.done;
   },
 };
