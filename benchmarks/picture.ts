@@ -31,7 +31,9 @@ export async function timePicture(effort: Effort): Promise<PictureTimings> {
   const taken = await timeTask({ name, run: () => takePicture(mesh, SIZE) }, effort);
   const written = await timeTask({ name: "its PNG", run: () => encodePng(taken.result) }, effort);
   return {
-    ...{ triangles: triangleCount(mesh), width: SIZE.width, height: SIZE.height },
+    triangles: triangleCount(mesh),
+    width: SIZE.width,
+    height: SIZE.height,
     covered: coverOf(mesh),
     timings: [taken.timing, written.timing],
   };

@@ -96,7 +96,8 @@ interface UnitRoad {
 function unitTask({ bodies }: Parts, { name, stretch, symmetry, wanted }: UnitRoad): UnionTask {
   const unit = bodies(stretch);
   return {
-    ...{ name, wanted },
+    name,
+    wanted,
     bodies: 1 + unit.reliefs.length + unit.beads.length,
     run: async () => turnRound(makeUnit(await uniteBodies(manifoldKernel, unit), stretch, symmetry), symmetry.units),
   };

@@ -45,7 +45,11 @@ function timeCold(calls: number): WholeTiming {
   const middle = median(walls);
   process.stderr.write(`${middle.toPrecision(3)} ms\n`);
   return {
-    ...{ name, calls, median: middle, cpu: median(made.map(({ cpu }) => cpu)), wanted: WANTED.cold },
+    name,
+    calls,
+    median: middle,
+    cpu: median(made.map(({ cpu }) => cpu)),
+    wanted: WANTED.cold,
     spread: median(walls.map((wall) => Math.abs(wall - middle))),
     checksum: made[0].report,
   };

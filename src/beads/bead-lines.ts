@@ -91,7 +91,14 @@ export function beadSize(spec: BeadSpec, path: string): BeadSize {
     });
   }
   return {
-    ...{ diameter, pitch: spec.pitch ?? defaults.pitch, count, embed, to, alternate, corners, shares },
+    diameter,
+    pitch: spec.pitch ?? defaults.pitch,
+    count,
+    embed,
+    to,
+    alternate,
+    corners,
+    shares,
     cornerAngle: radians(spec.cornerAngle ?? defaults.cornerAngle),
   };
 }

@@ -85,9 +85,16 @@ export function reportRun(
   };
   const count = placed - merged;
   return {
-    ...{ run: what.run, path: what.path, count, diameter: what.diameter },
-    ...{ diameterMin: what.diameterMin, diameterMax: what.diameterMax, spacing },
-    ...{ spacingMin: Math.min(spacing, ...spacings), spacingMax: Math.max(spacing, ...spacings), ...ratios },
+    run: what.run,
+    path: what.path,
+    count,
+    diameter: what.diameter,
+    diameterMin: what.diameterMin,
+    diameterMax: what.diameterMax,
+    spacing,
+    spacingMin: Math.min(spacing, ...spacings),
+    spacingMax: Math.max(spacing, ...spacings),
+    ...ratios,
     choices:
       spacings.length === 0
         ? []
@@ -102,8 +109,10 @@ function summarise(legs: readonly LegSpacing[]): Pick<BeadChoice, "spacing" | "r
   const ratio = mean((leg) => leg.ratio);
   const ratios = legs.map((leg) => leg.ratio);
   return {
-    ...{ spacing: mean(({ spacing }) => spacing), ratio },
-    ...{ ratioMin: Math.min(ratio, ...ratios), ratioMax: Math.max(ratio, ...ratios) },
+    spacing: mean(({ spacing }) => spacing),
+    ratio,
+    ratioMin: Math.min(ratio, ...ratios),
+    ratioMax: Math.max(ratio, ...ratios),
   };
 }
 

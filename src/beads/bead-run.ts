@@ -110,8 +110,12 @@ export function placeRound(round: BeadRound, options: BeadRunOptions): PlacedRun
     legs: [{ spacing: length / n, ratio: length / n / options.diameter }],
   });
   return {
-    ...{ beads, spacing: length / count, legs: choice(count).legs, pinched: [] },
-    ...{ fewer: count > 1 ? choice(count - 1) : undefined, more: choice(count + 1) },
+    beads,
+    spacing: length / count,
+    legs: choice(count).legs,
+    pinched: [],
+    fewer: count > 1 ? choice(count - 1) : undefined,
+    more: choice(count + 1),
   };
 }
 

@@ -52,7 +52,9 @@ export function beadSizes(
     return {
       ...range,
       at: (_, index) => (index % 2 === 0 ? diameter : alternate),
-      ...{ constant: false, alternating: true, density },
+      constant: false,
+      alternating: true,
+      density,
     };
   }
   return { ...range, at: () => diameter, constant: true, alternating: false, density: () => 1 / diameter };

@@ -53,7 +53,15 @@ export function makeField(spec: HallmarkSpec, { profile, startAngle, tolerance, 
   );
   const what = "the hallmark's field";
   const mark = makeMark(region, {
-    ...{ surface, strip, angle, mode: "sunk", height: depth, round: 0, draft: 0, what, path },
+    surface,
+    strip,
+    angle,
+    mode: "sunk",
+    height: depth,
+    round: 0,
+    draft: 0,
+    what,
+    path,
   });
   const hole = surface.name === "seat" ? pierceRegion(strip, region, { broken: 0, names: [what], path }) : undefined;
   const place = placeRound(surface, angle);

@@ -55,7 +55,13 @@ export function inscribe(spec: LetteringSpec, options: InscribeOptions): Mark {
   warnThinStrokes(strip, region, { mode, path, letterAt, warn });
   const { depth, relief } = MARK_DEFAULTS.lettering;
   return makeMark(region, {
-    ...{ surface, strip, angle, mode, round, draft, path },
+    surface,
+    strip,
+    angle,
+    mode,
+    round,
+    draft,
+    path,
     height: mode === "sunk" ? (spec.depth ?? depth) : (spec.relief ?? relief),
     what: `the text ${JSON.stringify(text.length > SHOWN_TEXT ? `${text.slice(0, SHOWN_TEXT)}…` : text)}`,
   });

@@ -46,11 +46,7 @@ export function completePattern(spec: PatternSpec, runs: TileRunList, fit: Fit, 
 function completeLane(lane: Lane, fit: LaneFit, runs: readonly TileRun[], options: AreaOptions): Pattern {
   const { shapes, symmetry, medallion, ends, where } = lane;
   const { fit: stretch, starts, medallion: place } = stretchesOf(fit);
-  const main = completeArea(
-    { ...{ fit: stretch, symmetry, shapes, ends }, ...inDocument(lane, where, lane) },
-    runs,
-    options,
-  );
+  const main = completeArea({ fit: stretch, symmetry, shapes, ends, ...inDocument(lane, where, lane) }, runs, options);
   const patterns = [
     starts.length === 1 && starts[0] === 0
       ? main

@@ -34,7 +34,12 @@ export function stretchesOf(fit: Omit<Fit, "lanes">): Stretches {
 /** A tile of its own that is some tiles wide and as high as all rows. */
 export function oneTile({ tileWidth, tileHeight, rows, aspect, cover, repeats }: StripFit, wide: number): StripFit {
   return {
-    ...{ tileWidth: wide * tileWidth, tileHeight: rows * tileHeight, aspect: (rows * aspect) / wide },
-    ...{ rows: 1, repeats: 1, cycle: 1, cover: (cover * wide) / (repeats + wide) },
+    tileWidth: wide * tileWidth,
+    tileHeight: rows * tileHeight,
+    aspect: (rows * aspect) / wide,
+    rows: 1,
+    repeats: 1,
+    cycle: 1,
+    cover: (cover * wide) / (repeats + wide),
   };
 }

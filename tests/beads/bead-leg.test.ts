@@ -20,7 +20,10 @@ describe("beads along a leg", () => {
     const halves = fitLeg(4, { length: 2, ends: [clearOf(0), clearOf(0)], diameterAt, constant: true });
     expect(halves.places).toEqual([0.25, 0.75, 1.25, 1.75]);
     const { places, spacing } = fitLeg(4, {
-      ...{ length: 2, ends: [clearOf(Math.PI / 2), "bead"], diameterAt, constant: true },
+      length: 2,
+      ends: [clearOf(Math.PI / 2), "bead"],
+      diameterAt,
+      constant: true,
     });
     expect(places[0] * Math.SQRT2).toBeCloseTo(spacing, 12);
     expect(places[3]).toBeCloseTo(2, 12);

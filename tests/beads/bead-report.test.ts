@@ -13,8 +13,12 @@ function lineOf(count: number, spacing: number, copies: number, fewer = true): P
   const bead = { centre: [0, 0, 0], radius: 0.2, outward: [0, 0, 1] } as const;
   return {
     placed: {
-      ...{ beads: Array.from({ length: count }, () => bead), spacing, legs: leg(0).legs, pinched: [] },
-      ...{ fewer: fewer ? leg(-1) : undefined, more: leg(1) },
+      beads: Array.from({ length: count }, () => bead),
+      spacing,
+      legs: leg(0).legs,
+      pinched: [],
+      fewer: fewer ? leg(-1) : undefined,
+      more: leg(1),
     },
     copies,
   };

@@ -4,7 +4,10 @@ import { findJunctions, type MeetingLine } from "../../src/beads/junctions.js";
 import type { RunLine } from "../../src/flat/runs.js";
 
 const meeting = (points: readonly Point2[], kind: RunLine["kind"], rest: Partial<MeetingLine> = {}): MeetingLine => ({
-  ...{ line: { points, kind, even: false }, diameter: 0.4, level: 0, shares: true },
+  line: { points, kind, even: false },
+  diameter: 0.4,
+  level: 0,
+  shares: true,
   ...rest,
 });
 

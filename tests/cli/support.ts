@@ -52,7 +52,7 @@ export interface RunOptions {
 export async function annulet(words: readonly string[], { stdin = "", env = {}, isTTY = false }: RunOptions = {}) {
   const stdout = collect(isTTY);
   const stderr = collect(isTTY);
-  const code = await run(words, { stdin: Readable.from([Buffer.from(stdin)]), ...{ stdout, stderr, env } });
+  const code = await run(words, { stdin: Readable.from([Buffer.from(stdin)]), stdout, stderr, env });
   return { code, out: stdout.text(), err: stderr.text() } satisfies Ran;
 }
 

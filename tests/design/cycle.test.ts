@@ -105,7 +105,9 @@ describe("rings whose tiles vary", () => {
       const fit = { repeats: 10, hold: "band" };
       const { report: plain } = await ring({ fit, symmetry, regions: [blob] });
       const { report: twice } = await ring({
-        ...{ fit, symmetry, cycle: 2 },
+        fit,
+        symmetry,
+        cycle: 2,
         regions: [
           { ...blob, tiles: [0] },
           { ...blob, tiles: [1] },

@@ -32,19 +32,19 @@ export function fitOf({
 }: StripInput = {}): Fit {
   const tileHeight = aspect * tileWidth;
   return {
-    ...{
-      repeats,
-      rows,
-      cycle,
-      medallion: 0,
-      cover,
-      aspect,
-      hold: "tile",
-      tileWidth,
-      tileHeight,
-      bandWidth: rows * tileHeight,
-    },
-    ...{ referenceRadius: (repeats * tileWidth * 360) / cover / (2 * Math.PI), stretch: 1, aspectError: 0 },
+    repeats,
+    rows,
+    cycle,
+    medallion: 0,
+    cover,
+    aspect,
+    hold: "tile",
+    tileWidth,
+    tileHeight,
+    bandWidth: rows * tileHeight,
+    referenceRadius: (repeats * tileWidth * 360) / cover / (2 * Math.PI),
+    stretch: 1,
+    aspectError: 0,
     candidates: [],
     lanes: [],
   };

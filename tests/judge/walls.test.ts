@@ -110,7 +110,9 @@ describe("the walls of plain bands", () => {
 
   it("are the metal left under a channel's floor, or a rail where that is thinner", async () => {
     const channel = (depth: number, rail: number) => ({
-      ...{ width: 6, thickness: 1.9, bore: { form: "flat", edge: 0.2 } },
+      width: 6,
+      thickness: 1.9,
+      bore: { form: "flat", edge: 0.2 },
       outside: { form: "channel", rail, depth, edge: 0 },
     });
     const floor = thinnest(await bandOf(channel(0.6, 1.5)));

@@ -11,7 +11,9 @@ const band = (lettering: Record<string, unknown>, more: Partial<DesignInput> = {
     annulet: 1,
     size: { system: "iso", value: 56 },
     profile: {
-      ...{ width: 8, thickness: 1.8, outside: { form: "flat", edge: 0.2 } },
+      width: 8,
+      thickness: 1.8,
+      outside: { form: "flat", edge: 0.2 },
       bore: { form: "comfort", rise: 0.2, edge: 0.3 },
     },
     ...more,

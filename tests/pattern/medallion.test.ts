@@ -58,7 +58,9 @@ describe("a ring with a medallion", () => {
       const beaded = { ...dot, ribbon: { width: 0.5 }, beads: { diameter: 0.4, count: 6 } };
       const hole = { path: circle(0.5, 0, 0.1), mode: "pierced" };
       const { report, mesh } = await ring({
-        ...{ fit: FIT, cover, regions: [beaded] },
+        fit: FIT,
+        cover,
+        regions: [beaded],
         medallion: { tiles: 2, regions: [hole, { ...dot, height: 0.9, path: circle(0.5, 0.2, 0.05) }] },
       });
       expect(report).toMatchObject({ closed: true, genus: 2, genusExpected: 2 });

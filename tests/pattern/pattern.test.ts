@@ -170,7 +170,9 @@ describe("bead lines", () => {
     expect(radius(on("centre"))).toBeCloseTo(drawn - 0.2, 2);
     expect(radius(on(0.1))).toBeCloseTo(drawn - 0.1, 2);
     expect(on("border").pattern.beadLines[0]).toMatchObject({
-      ...{ run: "region 1", path: "pattern.regions[0].beads", height: 0.4 },
+      run: "region 1",
+      path: "pattern.regions[0].beads",
+      height: 0.4,
       bead: { diameter: 0.3, pitch: 1.05, embed: 0.5, count: undefined },
     });
   });

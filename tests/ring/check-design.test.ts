@@ -12,7 +12,9 @@ const channel = (over: object = {}) => ({
   annulet: 1,
   size: { diameter: 17.5 },
   profile: {
-    ...{ width: 7, thickness: 1.9, bore: { form: "flat", edge: 0.2 } },
+    width: 7,
+    thickness: 1.9,
+    bore: { form: "flat", edge: 0.2 },
     outside: { form: "channel", rail: 0.9, depth: 0.6, edge: 0.1, ...over },
   },
 });

@@ -21,7 +21,11 @@ const square = "M 0.2 -0.2 H 0.6 V 0.2 H 0.2 Z";
 const AREA = 0.16;
 
 const document = ({ regions, tolerance = 0.02, profile = flat, symmetry = "p1", repeats = 9, more = {} }: Drawing) => ({
-  ...{ annulet: 1, size: { diameter: 18 }, tolerance, profile, proud: true },
+  annulet: 1,
+  size: { diameter: 18 },
+  tolerance,
+  profile,
+  proud: true,
   pattern: { fit: { repeats, hold: "band", aspect: 0.9 }, symmetry, regions },
   ...more,
 });

@@ -45,7 +45,11 @@ describe("uniting a ring's parts", () => {
 
   it.each([leaky, throwing])("falls back where the $name kernel fails, and says so", async (kernel) => {
     expect(await unite({ kernel })).toMatchObject({
-      ...{ kernel: "manifold", road: "whole", rejected: kernel.name, hollows: [], check: { closed: true } },
+      kernel: "manifold",
+      road: "whole",
+      rejected: kernel.name,
+      hollows: [],
+      check: { closed: true },
       roadReason: `nothing comes again round the ring; whole by ${kernel.name} did not close`,
     });
   });

@@ -65,7 +65,13 @@ export function frameOf(
   const columns = once ? stepsFor(right, wanted) : tiles * stepsFor(tileWidth, wanted);
   const rows = stepsFor(2 * reach, wanted);
   return {
-    ...{ left: 0, right, low: -reach, high: reach, columns, rows, on },
+    left: 0,
+    right,
+    low: -reach,
+    high: reach,
+    columns,
+    rows,
+    on,
     tiles: once ? undefined : tiles,
     copies: periodic ? Math.round((repeats * tileWidth) / right) : 1,
     step: [right / columns, (2 * reach) / rows],

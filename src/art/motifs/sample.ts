@@ -39,7 +39,8 @@ export function sampleDesign(
     name: motif.name,
     size: { diameter: (2 * repeats * tileWidth) / TURN - 2 * thickness },
     profile: {
-      ...{ width: rows * aspect * tileWidth, thickness },
+      width: rows * aspect * tileWidth,
+      thickness,
       bore: { form: "flat", edge: 0 },
       outside: { form: "flat", edge: 0 },
     },

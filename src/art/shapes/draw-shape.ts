@@ -68,8 +68,14 @@ export class ShapeDrawer {
     const place = (inner: string) => (generated ? where : `${where}${inner}`);
     const deeper = (more: Partial<At>): At => ({ ...at, depth: depth + 1, ...more });
     const frame: ShapeFrame = {
-      ...{ strip: this.strip, budget: this.#budget, warn: this.#warn, drawings: this.drawings },
-      ...{ unit, tolerance, where, place },
+      strip: this.strip,
+      budget: this.#budget,
+      warn: this.#warn,
+      drawings: this.drawings,
+      unit,
+      tolerance,
+      where,
+      place,
       draw: (inner, step) => this.#draw(inner, deeper({ where: place(step) })),
       drawGenerated: (inner) => this.#draw(inner, deeper({ where: place(".motif"), generated: true, unit: "tile" })),
       drawNamed: (name) => this.#drawNamed(name, deeper({ where: place(".shape") })),

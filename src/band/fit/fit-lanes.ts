@@ -73,9 +73,16 @@ export function solveLanes(
     const { lanes: _, ...rest } = fit;
     return {
       ...rest,
-      ...{ hold: lanes[i].hold, bandWidth: width, referenceRadius: seat.meanRadius },
-      ...{ tileWidth: circumference / fit.repeats, tileHeight: height / fit.rows, stretch, aspectError: stretch - 1 },
-      ...{ name: lanes[i].name, v, height },
+      hold: lanes[i].hold,
+      bandWidth: width,
+      referenceRadius: seat.meanRadius,
+      tileWidth: circumference / fit.repeats,
+      tileHeight: height / fit.rows,
+      stretch,
+      aspectError: stretch - 1,
+      name: lanes[i].name,
+      v,
+      height,
     };
   });
   const [{ name: _, v: __, height: ___, ...first }] = fitted;

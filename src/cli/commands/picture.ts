@@ -128,8 +128,12 @@ export const pictureCommand: Command<Options> = {
     const { mesh, look } = await loadMesh(path, options, io);
     const wanted: PictureOptions = {
       ...size,
-      ...{ zoom: options.zoom, material: look, finish: options.finish },
-      ...{ ground: options.ground, exposure: options.exposure, supersample: options.samples },
+      zoom: options.zoom,
+      material: look,
+      finish: options.finish,
+      ground: options.ground,
+      exposure: options.exposure,
+      supersample: options.samples,
       backs: options.backs === true ? "magenta" : "hidden",
     };
     const shoot = openStudio(mesh);

@@ -37,7 +37,10 @@ const facts: readonly MotifFacts[] = motifFacts;
 /** Every motif of the catalogue with its parameters. */
 export function listMotifs(): MotifEntry[] {
   return facts.map(({ name, summary, group, aspect, ribbon, parameters }) => ({
-    ...{ name, summary, group, aspect },
+    name,
+    summary,
+    group,
+    aspect,
     ...(ribbon === undefined ? {} : { ribbon }),
     parameters: parametersOf(parameters),
   }));
@@ -55,7 +58,11 @@ function parametersOf(parameters: MotifFacts["parameters"]): MotifParameterEntry
       multipleOf,
     } = field as z.core.JSONSchema.Schema;
     return {
-      ...{ name, description, least: minimum as number, most: maximum as number, default: standard as number },
+      name,
+      description,
+      least: minimum as number,
+      most: maximum as number,
+      default: standard as number,
       ...(type === "integer" ? { step: multipleOf ?? 1 } : {}),
     };
   });

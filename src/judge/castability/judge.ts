@@ -25,8 +25,13 @@ const CLOSE = 2e-3;
 export function judge(piece: JudgedPiece, { limits }: RuleSet): Judgement {
   const limitOf = (rule: RuleName) => limits[rule].limit;
   const art = measureArt(piece, {
-    ...{ line: limitOf("line"), gap: limitOf("gap"), island: limitOf("island"), groove: limitOf("groove") },
-    ...{ "groove-depth": limitOf("groove-depth"), hole: limitOf("hole"), bead: limitOf("bead") },
+    line: limitOf("line"),
+    gap: limitOf("gap"),
+    island: limitOf("island"),
+    groove: limitOf("groove"),
+    "groove-depth": limitOf("groove-depth"),
+    hole: limitOf("hole"),
+    bead: limitOf("bead"),
   });
   const measures: Readonly<Record<RuleName, Measured | undefined>> = { ...measureSolid(piece), ...art };
   const results: RuleResult[] = [];

@@ -77,7 +77,11 @@ export function flatArt(pattern: Pattern, { around, seatLength }: FlatArtOptions
   const plain = all("raised").filter(({ surface }) => surface === undefined);
   const heights = [...new Set(plain.map(({ height }) => Number(height.toFixed(3))))].sort((a, b) => a - b);
   return {
-    ...{ grid, core: [margin, margin + unit], halfSeat: seatLength / 2, length, start },
+    grid,
+    core: [margin, margin + unit],
+    halfSeat: seatLength / 2,
+    length,
+    start,
     raised: left(({ surface }) => surface === undefined),
     levels: heights.map((height) => ({
       height,

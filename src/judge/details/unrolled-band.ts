@@ -24,7 +24,9 @@ export function unrollBand(
   const outlines = (shape: Parameters<typeof tileOutlines>[0]) =>
     tileOutlines(shape.seam === undefined && shape.period === undefined ? { ...shape, period: around } : shape, whole);
   return {
-    ...{ around, seatLength, start },
+    around,
+    seatLength,
+    start,
     raised: bodies.filter(({ mode }) => mode === "raised").map(outlines),
     cut: bodies.filter(({ mode }) => mode !== "raised").map(outlines),
   };

@@ -61,7 +61,10 @@ export function ownAlloy(own: OwnAlloy, path = "alloys"): Alloy {
     });
   }
   return {
-    ...{ symbol, name, kind, density: density ?? densityOf(mix ?? {}, `${path}.mix`) },
+    symbol,
+    name,
+    kind,
+    density: density ?? densityOf(mix ?? {}, `${path}.mix`),
     ...(range === undefined ? {} : { range }),
     ...(fineness === undefined ? {} : { fineness }),
     source: source ?? (mix === undefined ? "the design's own figure" : "mixing rule on the design's own composition"),

@@ -104,7 +104,17 @@ export function weighPiece(volumes: PieceVolumes, options: WeightOptions): Weigh
       const price = Object.hasOwn(prices, alloy.symbol) ? prices[alloy.symbol] : null;
       const { symbol, name, kind, density, source, certainty } = alloy;
       return {
-        ...{ symbol, name, kind, density, source, certainty, finished, cast, finishingLoss, melt, price },
+        symbol,
+        name,
+        kind,
+        density,
+        source,
+        certainty,
+        finished,
+        cast,
+        finishingLoss,
+        melt,
+        price,
         finishedRange: rangeOf(volumes.finished, alloy),
         sprue: (cast * sprue) / 100,
         byPattern: metalFromWax(patternWeight, density, pattern.density),
@@ -115,7 +125,11 @@ export function weighPiece(volumes: PieceVolumes, options: WeightOptions): Weigh
       };
     });
   return {
-    ...{ rows, sprue, button, currency: currency ?? null, volumes },
+    rows,
+    sprue,
+    button,
+    currency: currency ?? null,
+    volumes,
     pattern: {
       symbol: pattern.symbol,
       density: pattern.density,

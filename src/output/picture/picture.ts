@@ -94,7 +94,12 @@ export function openStudio(mesh: Mesh): Studio {
       mirrored: reflections,
     });
     const pixels = develop({
-      ...{ seen, camera, supersample, shade, marked: settings.marked, exposure: settings.exposure },
+      seen,
+      camera,
+      supersample,
+      shade,
+      marked: settings.marked,
+      exposure: settings.exposure,
       ground: settings.ground === "shadow" ? ground : undefined,
       clear: settings.ground === "clear",
     });

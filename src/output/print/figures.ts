@@ -49,8 +49,13 @@ export function printFigures(mesh: Mesh, settings: PrintSettings): PrintFigures 
   const [x, y, z] = bounds.max.map((most, k) => most - bounds.min[k]);
   const { area, share, resting, places } = findUndersides(mesh, { support });
   return {
-    ...{ stance, tilt: tiltOf(settings) ?? null, bounds, box: [x, y, z], height: z },
-    ...{ layer, layers: Math.ceil(z / layer - LAYER_SLACK) },
+    stance,
+    tilt: tiltOf(settings) ?? null,
+    bounds,
+    box: [x, y, z],
+    height: z,
+    layer,
+    layers: Math.ceil(z / layer - LAYER_SLACK),
     undersides: { support, area, share, resting, count: places.length, largest: places.slice(0, LISTED) },
   };
 }

@@ -59,7 +59,9 @@ export function taperAlong(
         ];
     const end = (next: GridPoint | undefined): TaperEnd => (next === undefined ? ribbon.ends : { next });
     return taperedRibbon(chain, {
-      ...{ taper, scale: grid.scale, arcTolerance },
+      taper,
+      scale: grid.scale,
+      arcTolerance,
       returns: loop || (after !== undefined && meetsStart(strip, points, home, on)),
       ends: [end(before), end(after)],
     });

@@ -86,9 +86,14 @@ function sidesOf(strands: readonly Strand[], low: number, high: number): Side[] 
       points.slice(1).map((to, index): Side => {
         const from = points[index];
         return {
-          ...{ strand, index, from, to },
-          ...{ left: Math.min(from[0], to[0]) - hair, right: Math.max(from[0], to[0]) + hair },
-          ...{ low: Math.min(from[1], to[1]) - hair, high: Math.max(from[1], to[1]) + hair },
+          strand,
+          index,
+          from,
+          to,
+          left: Math.min(from[0], to[0]) - hair,
+          right: Math.max(from[0], to[0]) + hair,
+          low: Math.min(from[1], to[1]) - hair,
+          high: Math.max(from[1], to[1]) + hair,
         };
       }),
     )

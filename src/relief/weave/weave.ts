@@ -80,7 +80,12 @@ function memberOf(strip: Strip, region: DrawnRegion, weave: WeaveSpec, fade: Fad
     throw edgeTooLarge({ path, field, value: section[field], largest: width / 2, why });
   }
   return {
-    ...{ region, weave, width, line, fade, name: region.name },
+    region,
+    weave,
+    width,
+    line,
+    fade,
+    name: region.name,
     path: `${region.path}.ribbon.weave`,
     top: Math.max(...line.map(([, h]) => h)),
   };

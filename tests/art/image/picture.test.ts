@@ -42,11 +42,20 @@ const files: Readonly<Record<string, Uint8Array>> = {
   "colour, 16 bit": sixteen(3),
   "colour with alpha, 16 bit, interlaced": sixteen(4, "Adam7"),
   "palette, 2 bit, with clear colours": rawPng({
-    ...{ width: W, height: H, depth: 2, colour: 3, before, lines: packedLines },
+    width: W,
+    height: H,
+    depth: 2,
+    colour: 3,
+    before,
+    lines: packedLines,
   }),
   "grey, 2 bit": rawPng({ width: W, height: H, depth: 2, colour: 0, lines: packedLines }),
   "grey, 8 bit, one grey clear": rawPng({
-    ...{ width: 2, height: 1, depth: 8, colour: 0, before: [["tRNS", Uint8Array.of(0, 77)]] },
+    width: 2,
+    height: 1,
+    depth: 8,
+    colour: 0,
+    before: [["tRNS", Uint8Array.of(0, 77)]],
     lines: Uint8Array.of(0, 77, 78),
   }),
 };

@@ -27,7 +27,11 @@ const BANDS: readonly (readonly [string, Band])[] = [
   [
     "channel",
     {
-      ...{ diameter: 18.2, repeats: 11, rows: 1, thickness: 2.2, bore: comfort },
+      diameter: 18.2,
+      repeats: 11,
+      rows: 1,
+      thickness: 2.2,
+      bore: comfort,
       outside: { form: "channel", rail: 0.8, depth: 0.6 },
     },
   ],
@@ -38,7 +42,11 @@ const BANDS: readonly (readonly [string, Band])[] = [
   [
     "bevelled",
     {
-      ...{ diameter: 21, repeats: 12, rows: 1, thickness: 2, bore: { form: "flat" } },
+      diameter: 21,
+      repeats: 12,
+      rows: 1,
+      thickness: 2,
+      bore: { form: "flat" },
       outside: { form: "bevelled", bevel: 0.4, drop: 0.3 },
     },
   ],

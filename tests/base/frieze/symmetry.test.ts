@@ -11,7 +11,13 @@ describe("the frieze groups", () => {
   // International Tables for Crystallography, vol. E: seven groups, of point groups of order 1, 2 or 4.
   it("are seven, of the known orders", () => {
     expect(Object.fromEntries(friezeGroups.map(({ name, operations }) => [name, operations.length]))).toEqual({
-      ...{ p1: 1, p11g: 2, p1m1: 2, p2: 2, p11m: 2, p2mg: 4, p2mm: 4 },
+      p1: 1,
+      p11g: 2,
+      p1m1: 2,
+      p2: 2,
+      p11m: 2,
+      p2mg: 4,
+      p2mm: 4,
     });
   });
 

@@ -10,7 +10,11 @@ const region = { path: "M 0 0 H 1", height: 0.5 };
 describe("the pattern's part of a document", () => {
   it("fills in its defaults", () => {
     expect(patternSchema.parse({})).toEqual({
-      ...{ cover: 360, symmetry: "p1", cycle: 1, regions: [], gap: 0.3 },
+      cover: 360,
+      symmetry: "p1",
+      cycle: 1,
+      regions: [],
+      gap: 0.3,
       fit: PATTERN_DEFAULTS.fit,
     });
     expect(regionSchema.parse(region)).toEqual({ ...region, ...PATTERN_DEFAULTS.region });
@@ -19,7 +23,10 @@ describe("the pattern's part of a document", () => {
       ...PATTERN_DEFAULTS.ribbon,
     });
     expect(beadRunSchema.parse({ along: "rail", diameter: 0.4 })).toEqual({
-      ...{ along: "rail", diameter: 0.4, embed: PATTERN_DEFAULTS.bead.embed, height: 0 },
+      along: "rail",
+      diameter: 0.4,
+      embed: PATTERN_DEFAULTS.bead.embed,
+      height: 0,
     });
   });
 

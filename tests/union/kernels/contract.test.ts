@@ -217,7 +217,9 @@ function necklace(): Ring {
   const lens = (Math.PI * (2 * radius - apart) ** 2 * (apart ** 2 + 4 * apart * radius)) / (12 * apart);
   return {
     name: "balls in a circle, each in the next: their sum less the lenses",
-    ...{ units, share: 2e-3, genus: 1 },
+    units,
+    share: 2e-3,
+    genus: 1,
     bodies: { band: balls[0], reliefs: [], beads: balls.slice(1) },
     volume: units * ((4 / 3) * Math.PI * radius ** 3 - lens),
   };
@@ -253,7 +255,9 @@ function studded(): Ring {
   const [face, top] = [FLAT.outside * Math.cos(TURN / FLAT.facets / 2), 7];
   return {
     name: "a ring of flat facets with a box on each: Pappus, and what stands out",
-    ...{ units: FLAT.facets, share: 1e-6, genus: 1 },
+    units: FLAT.facets,
+    share: 1e-6,
+    genus: 1,
     bodies: { band, reliefs: boxes([top - 5.5, 1, 0.8], 5.5), beads: [] },
     volume: volume + FLAT.facets * (top - face) * 1 * 0.8,
   };
@@ -264,7 +268,10 @@ function flush(): Ring {
   const [face, top, wide] = [FLAT.outside * Math.cos(TURN / FLAT.facets / 2), 7, 1];
   return {
     name: "the same with boxes as wide as the ring: faces in one plane",
-    ...{ units: FLAT.facets, share: 1e-6, genus: 1, leaks: ["bvh, whole"] },
+    units: FLAT.facets,
+    share: 1e-6,
+    genus: 1,
+    leaks: ["bvh, whole"],
     bodies: { band, reliefs: boxes([top - 5.5, wide, 2 * FLAT.half], 5.5), beads: [] },
     volume: volume + FLAT.facets * (top - face) * wide * 2 * FLAT.half,
   };
@@ -275,7 +282,9 @@ function pierced(): Ring {
   const wall = (FLAT.outside - FLAT.bore) * Math.cos(TURN / FLAT.facets / 2);
   return {
     name: "a ring of flat facets with a hole through each: Pappus, less the holes",
-    ...{ units: FLAT.facets, share: 1e-6, genus: 1 + FLAT.facets },
+    units: FLAT.facets,
+    share: 1e-6,
+    genus: 1 + FLAT.facets,
     bodies: { band, reliefs: [], beads: [], cuts: [{ under: [], tools: boxes([4, 1.2, 0.7], 3.5) }] },
     volume: volume - FLAT.facets * wall * 1.2 * 0.7,
   };
