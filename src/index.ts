@@ -1,105 +1,69 @@
 /** annulet's public names. */
 
-export { type SampleOptions, sampleDesign } from "./art/motifs/sample.js";
 export type { Fit, FitCandidate, LaneFit } from "./band/fit/fit.js";
-export { bandSurface, bandVolume } from "./band/profile/moments.js";
 export { buildProfile, type Profile } from "./band/profile/profile.js";
 export type { Develop } from "./band/surface/develop.js";
 export { type RevolvedOptions, revolvedSurface } from "./band/surface/revolved.js";
 export type { StretchRange, StretchReport } from "./band/surface/stretch.js";
 export type { BandSurface } from "./band/surface/surface.js";
-export {
-  AnnuletError,
-  type AnnuletErrorOptions,
-  describeProblem,
-  type Problem,
-  type Warn,
-  type Warning,
-} from "./base/errors.js";
+export { AnnuletError, type AnnuletErrorOptions, type Problem, type Warn, type Warning } from "./base/errors.js";
 export type { FileSource } from "./base/files.js";
-export { type FriezeGroup, friezeGroups, type TileOperation } from "./base/frieze/symmetry.js";
-export { type FundamentalRegion, type SymmetryElements, symmetryElements } from "./base/frieze/symmetry-elements.js";
 export type { HalfSpace } from "./base/math/half-space.js";
 export type { BeadChoice, BeadRunReport } from "./beads/bead-report.js";
 export type { SprueReport } from "./casting/add-sprue.js";
-export {
-  type AxisScale,
-  type CastingAllowance,
-  castingAllowance,
-  type Finishing,
-  scaleAgainst,
-} from "./casting/allowances/allowance.js";
 export type { AllowanceColumn, Allowances, PieceSizes } from "./casting/allowances/columns.js";
 export type { PieceTime } from "./casting/piece.js";
-export type { CastingSpec, Shrinkage } from "./design/casting-spec.js";
+export type { CastingSpec } from "./design/casting-spec.js";
 export { designJsonSchema } from "./design/json-schema.js";
-export { materialsOf } from "./design/materials.js";
 export type { MotifAspects, MotifRibbon } from "./design/motifs/facts.js";
 export { listMotifs, type MotifEntry, type MotifParameterEntry } from "./design/motifs/list.js";
-export { PRINT_DEFAULTS, PRINT_STANCES, type PrintSettings, type PrintStance } from "./design/print-settings.js";
+export type { PrintStance } from "./design/print-settings.js";
 export type { ProfileSpec } from "./design/profile/profile.js";
 export { readDesign } from "./design/read.js";
-export { exampleOf, type FieldExample } from "./design/reference/example-of.js";
 export { explainField } from "./design/reference/explain-field.js";
 export type { FieldLine, FieldReference, FormReference } from "./design/reference/field-reference.js";
-export { findRuleSet, ruleSets } from "./design/rules/catalogue.js";
+export { ruleSets } from "./design/rules/catalogue.js";
 export type { RuleLimit, RuleName, RuleSet, Severity } from "./design/rules/rule-set.js";
-export { type Design, type DesignInput, designSchema } from "./design/schema.js";
+export type { Design, DesignInput } from "./design/schema.js";
 export type { Decimation } from "./judge/decimate-solid.js";
 export type { Fault, FaultCode } from "./judge/faults.js";
 export type { Finding, FindingPlace, RuleResult } from "./judge/finding.js";
-export { checkForm, type FormCheck } from "./judge/form.js";
-export { assertSolid, checkSolid, describeFault, type SolidCheck, type SolidOptions } from "./judge/gate.js";
+export { checkSolid, type SolidCheck, type SolidOptions } from "./judge/gate.js";
 export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./judge/walls.js";
 export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
-export { alloys, findAlloy } from "./measure/alloys/catalogue.js";
-export { type Look, lookOf } from "./measure/alloys/look.js";
-export { type MixPart, mixDensity } from "./measure/alloys/mix.js";
+export { alloys } from "./measure/alloys/catalogue.js";
+export type { Look } from "./measure/alloys/look.js";
 export { type OwnAlloy, ownAlloy } from "./measure/alloys/own.js";
-export { metalFromWax } from "./measure/alloys/wax-to-metal.js";
 export { type Bore, type BoreOptions, findBore } from "./measure/bore/bore.js";
-export { massOf, toPennyweights, toTroyOunces } from "./measure/mass.js";
-export { type Measure, measureMesh, surfaceArea } from "./measure/measure.js";
-export {
-  type PieceVolumes,
-  type WeightOptions,
-  type WeightRow,
-  type WeightTable,
-  weighPiece,
-} from "./measure/weights/weight-table.js";
-export { type Bounds, meshBounds } from "./mesh/bounds.js";
+export { massOf } from "./measure/mass.js";
+export { type Measure, measureMesh } from "./measure/measure.js";
+export type { PieceVolumes, WeightOptions, WeightRow, WeightTable } from "./measure/weights/weight-table.js";
+export type { Bounds } from "./mesh/bounds.js";
 export { type Decimated, type DecimateOptions, decimate } from "./mesh/decimate.js";
-export { concatMeshes, type Mesh, triangleCount, vertexCount } from "./mesh/mesh.js";
-export { reverseMesh, transformMesh } from "./mesh/transform.js";
-export { type WeldOptions, weldMesh } from "./mesh/weld.js";
-export { drawFindings, type FindingsDrawing } from "./output/drawing/findings-drawing.js";
-export { drawFriezeGroups } from "./output/drawing/frieze-drawing.js";
-export { drawMotifs, type MotifSample } from "./output/drawing/motif-drawing.js";
+export type { Mesh } from "./mesh/mesh.js";
+export type { WeldOptions } from "./mesh/weld.js";
 export { drawTile, type TileDrawingOptions } from "./output/drawing/tile-drawing.js";
 export { formatForFile, formats } from "./output/files/catalogue.js";
 export { type Chunks, type EncodeOptions, encodeMesh, type FileMaterial, type Format } from "./output/files/format.js";
 export { type GeometryOptions, toBufferGeometry } from "./output/files/geometry.js";
-export { readableEndings, readMesh, requireReadable } from "./output/files/read.js";
+export { readMesh } from "./output/files/read.js";
 export type { Stance, View } from "./output/picture/camera.js";
-export { type Finish, PICTURE_DEFAULTS, type PictureGround, type PictureOptions } from "./output/picture/options.js";
+export type { Finish, PictureGround, PictureOptions } from "./output/picture/options.js";
 export { openStudio, type Picture, type Studio, takePicture } from "./output/picture/picture.js";
 export { encodePng } from "./output/picture/png.js";
 export { turntable, type ViewName, views } from "./output/picture/views.js";
-export { type PrintFigures, printFigures, type UndersideFigures } from "./output/print/figures.js";
+export type { PrintFigures, UndersideFigures } from "./output/print/figures.js";
 export { layDown } from "./output/print/lay-down.js";
-export { printSettings } from "./output/print/settings.js";
 export {
   findUndersides,
   type UndersideOptions,
   type UndersidePlace,
   type Undersides,
 } from "./output/print/undersides.js";
-export { showJson } from "./output/reference/show-json.js";
-export { allowanceRows } from "./output/report/allowance-rows.js";
 export { type Caution, cautions } from "./output/report/cautions.js";
 export type { FitReport, Report } from "./output/report/report.js";
-export { BENCH_SHEET_DEFAULTS, type BenchSheetOptions, benchSheet } from "./ring/bench-sheet.js";
-export { BUILD_DEFAULTS, type BuildOptions, type BuildResult, build } from "./ring/build.js";
+export { type BenchSheetOptions, benchSheet } from "./ring/bench-sheet.js";
+export { type BuildOptions, type BuildResult, build } from "./ring/build.js";
 export { type CheckDesignOptions, checkDesign } from "./ring/check-design.js";
 export type { Asker } from "./ring/engine.js";
 export { type FitDesignOptions, fitDesign } from "./ring/fit-design.js";
@@ -117,22 +81,14 @@ export {
 } from "./ring/open-ring.js";
 export { type PlanBeadsOptions, planBeads } from "./ring/plan-beads.js";
 export type { Progress } from "./ring/progress.js";
-export type {
-  DrawnTile,
-  FlatBead,
-  FlatRegion,
-  FlatTile,
-  TilePart,
-  TileQuestion,
-} from "./ring/steps/draw-tile.js";
+export type { DrawnTile, FlatBead, FlatRegion, FlatTile, TilePart, TileQuestion } from "./ring/steps/draw-tile.js";
 export type { BenchSheet } from "./ring/steps/put-sheet.js";
-export { findSizeSystem, sizeSystems } from "./size/catalogue.js";
+export { sizeSystems } from "./size/catalogue.js";
 export { type Scale, scaleSystem } from "./size/scale.js";
 export { type ResolvedSize, resolveSize, type SizeSpec } from "./size/size.js";
-export { sizeAdvice } from "./size/size-advice.js";
 export type { SizeSystem } from "./size/size-system.js";
 export { type SizeRow, sizeTable } from "./size/size-table.js";
-export { type Detail, type DetailLevel, detailLevels } from "./solids/detail.js";
+export type { Detail, DetailLevel } from "./solids/detail.js";
 export { bvhKernel } from "./union/kernels/bvh.js";
 export type { Kernel } from "./union/kernels/kernel.js";
 export { manifoldKernel } from "./union/kernels/manifold.js";

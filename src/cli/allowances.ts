@@ -1,7 +1,8 @@
 /**
  * Casting allowances as a table: the piece finished, as cast and as the master.
  */
-import { type Allowances, allowanceRows } from "../index.js";
+import type { Allowances } from "../index.js";
+import { allowanceRows } from "../toolbox/index.js";
 import { fixed, NOTHING } from "./show.js";
 import { type Column, showTable } from "./table.js";
 

@@ -2,7 +2,8 @@
  * Reads a mesh file that a command names.
  */
 import { basename } from "node:path";
-import { type Mesh, readableEndings, readMesh, requireReadable } from "../index.js";
+import { type Mesh, readMesh } from "../index.js";
+import { readableEndings, requireReadable } from "../toolbox/index.js";
 import { readFile } from "./files.js";
 
 /** Largest mesh file, bytes: text of this size is near the longest string the engine holds. */

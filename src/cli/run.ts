@@ -1,7 +1,8 @@
 /**
  * Runs one command line and says how it went.
  */
-import { AnnuletError, describeProblem } from "../index.js";
+import { AnnuletError } from "../index.js";
+import { describeProblem } from "../toolbox/index.js";
 import { commands } from "./commands/catalogue.js";
 import { EXIT, exitCodeOfError } from "./exit-codes.js";
 import { type Io, say } from "./io.js";

@@ -1,7 +1,8 @@
 /**
  * Warnings as the program tells them.
  */
-import { describeProblem, type Warning } from "../index.js";
+import type { Warning } from "../index.js";
+import { describeProblem } from "../toolbox/index.js";
 import { type Io, say } from "./io.js";
 import { tint } from "./style.js";
 

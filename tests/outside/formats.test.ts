@@ -1,10 +1,12 @@
 /**
  * A whole ring in every format against programs that are not ours: a validator of glTF, and a slicer.
  */
-import { type BuildResult, build, encodeMesh, findAlloy, formatForFile, formats, lookOf } from "annulet";
+import { type BuildResult, build, encodeMesh, formatForFile, formats } from "annulet";
 import { strFromU8, unzipSync } from "fflate";
 import { validateBytes } from "gltf-validator";
 import { beforeAll, describe, expect, it } from "vitest";
+import { findAlloy } from "../../src/measure/alloys/catalogue.js";
+import { lookOf } from "../../src/measure/alloys/look.js";
 import { curedVolume, hasSlicer, slicerInfo } from "../support/slicer.js";
 
 const design = {

@@ -32,7 +32,8 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   output: ["mesh", "measure", "judge", "casting", "solids", "union", "ring (types)", ...FLAT],
   ring: ["mesh", "measure", "judge", "casting", "solids", "union", "output", ...FLAT],
   index: ["mesh", "measure", "judge", "casting", "solids", "union", "output", "ring", ...FLAT],
-  cli: ["index"],
+  toolbox: ["mesh", "measure", "judge", "casting", "solids", "union", "output", "ring", ...FLAT],
+  cli: ["index", "toolbox"],
 };
 
 /** Library → the only places of src that may import it. Libraries without a row may be used anywhere. */

@@ -1,15 +1,8 @@
 /**
  * annulet check: whether the finished ring has details that may not come out of the casting, and where.
  */
-import {
-  AnnuletError,
-  checkDesign,
-  type DesignCheck,
-  drawFindings,
-  type Finding,
-  type RuleResult,
-  ruleSets,
-} from "../../index.js";
+import { AnnuletError, checkDesign, type DesignCheck, type Finding, type RuleResult, ruleSets } from "../../index.js";
+import { drawFindings } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";

@@ -1,7 +1,8 @@
 /**
  * annulet explain: what a field of the design document is.
  */
-import { exampleOf, explainField, type FieldLine, type FieldReference, showJson } from "../../index.js";
+import { explainField, type FieldLine, type FieldReference } from "../../index.js";
+import { exampleOf, showJson } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { exampleDesigns } from "../example-designs.js";
 import { EXIT } from "../exit-codes.js";

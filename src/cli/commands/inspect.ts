@@ -7,7 +7,6 @@ import {
   type Bore,
   checkSolid,
   checkWalls,
-  describeFault,
   findBore,
   type Measure,
   type Mesh,
@@ -18,6 +17,7 @@ import {
   sizeTable,
   type Wall,
 } from "../../index.js";
+import { describeFault } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit-codes.js";
 import { type Io, print, printJson } from "../io.js";

@@ -3,29 +3,31 @@
  */
 import {
   AnnuletError,
-  BUILD_DEFAULTS,
   type BuildResult,
   build,
   bvhKernel,
   type Chunks,
   encodePng,
   type Format,
-  findAlloy,
   formatForFile,
   type Kernel,
   type Look,
-  lookOf,
   type Mesh,
   manifoldKernel,
-  materialsOf,
-  PICTURE_DEFAULTS,
   type PieceTime,
-  PRINT_DEFAULTS,
-  PRINT_STANCES,
   type PrintStance,
   type Problem,
   takePicture,
 } from "../../index.js";
+import {
+  BUILD_DEFAULTS,
+  findAlloy,
+  lookOf,
+  materialsOf,
+  PICTURE_DEFAULTS,
+  PRINT_DEFAULTS,
+  PRINT_STANCES,
+} from "../../toolbox/index.js";
 import { describeAllowances } from "../allowances.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";

@@ -1,7 +1,8 @@
 /**
  * annulet motifs: the catalogue of motifs as a list, or as a sheet.
  */
-import { AnnuletError, drawMotifs, flatTile, listMotifs, type MotifEntry, sampleDesign } from "../../index.js";
+import { AnnuletError, flatTile, listMotifs, type MotifEntry } from "../../index.js";
+import { drawMotifs, sampleDesign } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit-codes.js";
 import { print, printJson } from "../io.js";

@@ -5,22 +5,18 @@ import {
   AnnuletError,
   build,
   encodePng,
-  findAlloy,
   type Look,
-  lookOf,
   type Mesh,
-  materialsOf,
   openStudio,
-  PICTURE_DEFAULTS,
   type PictureOptions,
   type Problem,
-  readableEndings,
   readDesign,
   turntable,
   type View,
   type ViewName,
   views,
 } from "../../index.js";
+import { findAlloy, lookOf, materialsOf, PICTURE_DEFAULTS, readableEndings } from "../../toolbox/index.js";
 import type { Command } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";

@@ -8,17 +8,19 @@ import {
   findUndersides,
   layDown,
   type Mesh,
-  PRINT_DEFAULTS,
-  PRINT_STANCES,
   type PrintFigures,
-  type PrintSettings,
   type PrintStance,
-  printFigures,
-  printSettings,
-  readableEndings,
   readDesign,
   takePicture,
 } from "../../index.js";
+import {
+  PRINT_DEFAULTS,
+  PRINT_STANCES,
+  type PrintSettings,
+  printFigures,
+  printSettings,
+  readableEndings,
+} from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";

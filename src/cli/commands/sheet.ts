@@ -1,7 +1,8 @@
 /**
  * annulet sheet: the bench sheet of a design, to be printed.
  */
-import { AnnuletError, BENCH_SHEET_DEFAULTS, type BenchSheet, benchSheet, type Problem } from "../../index.js";
+import { AnnuletError, type BenchSheet, benchSheet, type Problem } from "../../index.js";
+import { BENCH_SHEET_DEFAULTS } from "../../toolbox/index.js";
 import type { Command } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";

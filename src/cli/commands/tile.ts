@@ -1,7 +1,8 @@
 /**
  * annulet tile: the flat tile of a design as a drawing, or the chart of frieze groups.
  */
-import { AnnuletError, drawFriezeGroups, drawTile, flatTile, type Problem, type TilePart } from "../../index.js";
+import { AnnuletError, drawTile, flatTile, type Problem, type TilePart } from "../../index.js";
+import { drawFriezeGroups } from "../../toolbox/index.js";
 import type { Command } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";

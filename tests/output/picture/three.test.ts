@@ -5,7 +5,9 @@
  */
 import { fileURLToPath } from "node:url";
 import { beforeAll, describe, expect, it } from "vitest";
-import { build, findAlloy, lookOf, type Mesh, type Picture, takePicture, views } from "../../../src/index.js";
+import { build, type Mesh, type Picture, takePicture, views } from "../../../src/index.js";
+import { findAlloy } from "../../../src/measure/alloys/catalogue.js";
+import { lookOf } from "../../../src/measure/alloys/look.js";
 import { fromSrgb } from "../../../src/output/picture/tone.js";
 import { hasBrowser, runInBrowser } from "../../support/browser.js";
 import { sphere } from "../../support/meshes.js";
