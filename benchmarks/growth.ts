@@ -4,9 +4,10 @@
  * copies are timed apart.
  */
 import { turnRound } from "../src/mesh/turn-round.js";
-import { uniteBodies } from "../src/union/bodies.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
+import { takeSteps } from "../src/union/take-steps.js";
 import { makeUnit } from "../src/union/unit.js";
+import { bodiesOf } from "./bodies-of.js";
 import { type Checksum, checksumOf } from "./checksum.js";
 import { beadier, larger, type TimedDesign } from "./designs.js";
 import { atLeastFew, type Effort } from "./effort.js";
@@ -44,17 +45,17 @@ async function timeOne({ name, document }: TimedDesign, effort: Effort): Promise
   const { symmetry, spheres } = parts;
   if (symmetry === undefined) throw new Error(`${name} does not come again`);
   const [stretch] = symmetry.stretches;
-  const unit = parts.bodies(stretch);
+  const unitBeads = bodiesOf(parts, ["beads"], stretch).length;
   const { units } = symmetry;
   const uniting = {
     name: `${name}, a unit`,
-    run: async () => makeUnit(await uniteBodies(manifoldKernel, unit), stretch, symmetry),
+    run: async () => makeUnit(await takeSteps(manifoldKernel, parts.steps, { stretch }), stretch, symmetry),
   };
   const { timing: unite, result: part } = await timeTask(uniting, atLeastFew(effort));
   const { timing: copy, result: ring } = await timeTask(
     { name: "its copies", run: () => turnRound(part, units) },
     effort,
   );
-  const counts = { units, beads: spheres.length, unitBeads: unit.beads.length };
+  const counts = { units, beads: spheres.length, unitBeads };
   return { name, ...counts, unite, copy, checksum: checksumOf(ring) };
 }

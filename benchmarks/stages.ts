@@ -60,7 +60,7 @@ export async function timeStages(document: unknown, effort: Effort): Promise<Sta
   await stage("measure", () => measureMesh(mesh));
   for (const format of formats)
     await stage(`export ${format.name}`, () => drain(format.write(mesh, { name: design.name })));
-  return { timings, parts: { ...parts, ...parts.bodies(), wrap }, mesh };
+  return { timings, parts: { ...parts, wrap }, mesh };
 }
 
 /** Warnings are for makers; the benchmark's designs have some on purpose. */

@@ -27,5 +27,5 @@ export async function timeDesign({ name, document }: TimedDesign, effort: Effort
   const checksum = checksumOf(whole.result.mesh);
   if (checksum.volume !== checksumOf(mesh).volume) throw new Error(`${name}: the stages and the build differ`);
   const unions = await timeUnions(parts, effort);
-  return { name, beads: parts.beads.length, stages: timings, build: whole.timing, checksum, unions };
+  return { name, beads: parts.spheres.length, stages: timings, build: whole.timing, checksum, unions };
 }

@@ -8,14 +8,15 @@ import type { RoundSymmetry, Stretch } from "../src/base/math/round.js";
 import { TURN } from "../src/base/units.js";
 import type { Mesh } from "../src/mesh/mesh.js";
 import { turnRound } from "../src/mesh/turn-round.js";
-import type { Bodies, Parts } from "../src/solids/parts.js";
+import type { Parts } from "../src/solids/parts.js";
 import { symmetryOf } from "../src/solids/symmetry.js";
-import { uniteBodies } from "../src/union/bodies.js";
 import { groupDisjoint } from "../src/union/groups.js";
 import { bvhKernel } from "../src/union/kernels/bvh.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
+import { takeSteps } from "../src/union/take-steps.js";
 import { tidyMesh } from "../src/union/tidy.js";
 import { makeUnit } from "../src/union/unit.js";
+import { bodiesOf } from "./bodies-of.js";
 import { type Checksum, checksumOf } from "./checksum.js";
 import type { Effort } from "./effort.js";
 import { manifoldUnion } from "./manifold-union.js";
@@ -31,8 +32,8 @@ export interface UnionTiming extends Timing {
   readonly wanted?: number | undefined;
 }
 
-/** A ring's parts, with the bodies of the whole ring. */
-export interface UnionParts extends Parts, Bodies {
+/** A ring's parts, with the surface that they stand on. */
+export interface UnionParts extends Parts {
   readonly wrap: BandSurface;
 }
 
@@ -49,15 +50,16 @@ export const BVH_MOST_BEADS = 600;
 
 /** The reference comes first. */
 export async function timeUnions(parts: UnionParts, effort: Effort): Promise<UnionTiming[]> {
-  const solid = [parts.band, ...parts.reliefs];
-  const merged = [...solid, ...groupDisjoint(parts.beads)];
-  const single = [...solid, ...parts.beads];
+  const solid = bodiesOf(parts, ["band", "relief"]);
+  const beads = bodiesOf(parts, ["beads"]);
+  const merged = [...solid, ...groupDisjoint(beads)];
+  const single = [...solid, ...beads];
   const tasks: UnionTask[] = [
     { name: REFERENCE, bodies: merged.length, run: () => manifoldUnion(merged) },
     ...unitTasks(parts),
     { name: "manifold, bead by bead", bodies: single.length, run: () => manifoldUnion(single) },
   ];
-  if (parts.beads.length <= BVH_MOST_BEADS) {
+  if (beads.length <= BVH_MOST_BEADS) {
     tasks.push({ name: "three-bvh-csg, merged classes", bodies: merged.length, run: () => bvhKernel.union(merged) });
   }
   const timings: UnionTiming[] = [];
@@ -93,20 +95,22 @@ interface UnitRoad {
   readonly wanted: number;
 }
 
-function unitTask({ bodies }: Parts, { name, stretch, symmetry, wanted }: UnitRoad): UnionTask {
-  const unit = bodies(stretch);
+function unitTask(parts: Parts, { name, stretch, symmetry, wanted }: UnitRoad): UnionTask {
+  // Built before the timing, and remembered.
+  const unit = bodiesOf(parts, ["band", "relief", "beads"], stretch);
   return {
     name,
     wanted,
-    bodies: 1 + unit.reliefs.length + unit.beads.length,
-    run: async () => turnRound(makeUnit(await uniteBodies(manifoldKernel, unit), stretch, symmetry), symmetry.units),
+    bodies: unit.length,
+    run: async () =>
+      turnRound(makeUnit(await takeSteps(manifoldKernel, parts.steps, { stretch }), stretch, symmetry), symmetry.units),
   };
 }
 
 /** The same ring as if its mirrors were not known: a whole unit has to be united. */
-function withoutMirrors({ band, spheres, wrap }: UnionParts, { units }: RoundSymmetry) {
+function withoutMirrors({ steps, spheres, wrap }: UnionParts, { units }: RoundSymmetry) {
   const likeness = { units, mirrored: false, axis: 0, middle: false, beads: spheres };
-  return symmetryOf(likeness, { wrap, facets: facetsOf(band) });
+  return symmetryOf(likeness, { wrap, facets: facetsOf(steps[0].bodies()[0]) });
 }
 
 /** Angles that differ by less are one, radians: rounding. */

@@ -10,6 +10,7 @@ import { assertSolid, checkSolid } from "../judge/gate.js";
 import type { Alloy } from "../measure/alloys/alloy.js";
 import { massOf } from "../measure/mass.js";
 import type { Mesh } from "../mesh/mesh.js";
+import { placeStep } from "../mesh/step.js";
 import { transformMesh } from "../mesh/transform.js";
 import { signedVolume } from "../mesh/volume.js";
 import type { Kernel } from "../union/kernels/kernel.js";
@@ -91,7 +92,7 @@ export function placeSprue(spec: SprueSpec, { profile, tolerance }: Omit<SprueOp
 export async function addSprue(ring: Mesh, spec: SprueSpec, options: SprueOptions): Promise<SpruedRing> {
   const { mesh: body, ...place } = placeSprue(spec, options);
   const { mesh, kernel } = await uniteRing(
-    { bodies: () => ({ band: ring, reliefs: [body], beads: [] }) },
+    { steps: [placeStep("casting", "add", [ring]), placeStep("sprue", "add", [body])] },
     { kernel: options.kernel, fallback: manifoldKernel, check: checkSolid, signal: options.signal },
   );
   assertSolid(mesh);

@@ -1,31 +1,30 @@
 /**
  * Uniting a ring: the roads, and which was taken.
  *
- * One symmetry unit is united and repeated where there is one, else the whole ring; marks are cut out of it and laid on
- * at the end. A road whose result does not pass the caller's check gives way to the next one, and a kernel that has none
+ * One symmetry unit is made and repeated where there is one, else the whole ring; what stands at one place is worked at
+ * the end. A road whose result does not pass the caller's check gives way to the next one, and a kernel that has none
  * left to the fallback; the result says so.
  */
 import type { RoundSymmetry, Stretch } from "../base/math/round.js";
 import { pause } from "../base/pause.js";
 import type { Mesh } from "../mesh/mesh.js";
+import type { Step } from "../mesh/step.js";
 import { turnRound } from "../mesh/turn-round.js";
-import { finishRing, type RingBodies, type RingFinish, uniteBodies } from "./bodies.js";
-import { finishUnits } from "./finish-units.js";
 import type { Kernel } from "./kernels/kernel.js";
 import { stoppable } from "./kernels/stoppable.js";
 import { partCoincident } from "./part-coincident.js";
+import { placeOnUnits } from "./place-on-units.js";
 import { dropSpecks, type Hollow } from "./specks.js";
+import { takeSteps } from "./take-steps.js";
 import { tidyMesh } from "./tidy.js";
 import { makeUnit } from "./unit.js";
 
 /** A ring before it is one. */
 export interface RingParts {
-  /** Its bodies: all of them, or those that reach into a stretch, ended by flat faces somewhere beyond its ends. */
-  readonly bodies: (stretch?: Stretch) => RingBodies;
+  /** In the order of work. The first one adds the band. */
+  readonly steps: readonly Step[];
   /** How it comes again; undefined where it does not. */
   readonly symmetry?: RoundSymmetry | undefined;
-  /** What is cut out of all that, and what is then laid on. Default nothing. */
-  readonly finish?: RingFinish | undefined;
 }
 
 /**
@@ -64,12 +63,9 @@ export async function uniteRing<Check extends { readonly closed: boolean }>(
   { kernel, fallback, check, signal }: UnionOptions<Check>,
 ): Promise<UnionResult<Check>> {
   signal?.throwIfAborted();
-  const { finish = NO_FINISH, symmetry } = parts;
-  if (symmetry === undefined && finish.tools.length + finish.raised.length === 0) {
-    const { band, cuts = [], reliefs, beads } = parts.bodies();
-    if (cuts.length + reliefs.length + beads.length === 0) {
-      return { mesh: band, check: check(band), kernel: "none", road: "plain", roadReason: "a band alone", hollows: [] };
-    }
+  if (parts.symmetry === undefined && parts.steps.length === 1) {
+    const [band] = parts.steps[0].bodies();
+    return { mesh: band, check: check(band), kernel: "none", road: "plain", roadReason: "a band alone", hollows: [] };
   }
   const kernels = kernel === fallback ? [kernel] : [kernel, fallback];
   const roads = roadsOf(parts);
@@ -108,33 +104,42 @@ interface United {
 }
 
 /** The roads that lead to a ring, the shortest first. */
-function roadsOf({ bodies, symmetry, finish = NO_FINISH }: RingParts): PossibleRoad[] {
-  const units = (symmetry?.stretches ?? []).map((stretch): PossibleRoad => {
-    const { mirrored, units } = symmetry as RoundSymmetry;
-    const half = stretch.upper === true ? "a quarter" : "half";
-    return {
-      road: mirrored ? "mirror" : "turn",
-      reason: mirrored ? `${half} of one of ${units} alike units, mirrored` : `one of ${units} alike units`,
-      unite: async (by) => {
-        const part = makeUnit(await uniteBodies(by, bodies(stretch)), stretch, symmetry as RoundSymmetry);
-        if (finish === NO_FINISH) return { mesh: turnRound(part, units), tidy: true };
-        const few = await finishUnits(by, { part, units, from: stretch.from }, finish);
-        if (few !== undefined) return { mesh: few, tidy: true };
-        return { mesh: await finishRing(by, turnRound(part, units), finish), tidy: false };
-      },
-    };
-  });
+function roadsOf({ steps, symmetry }: RingParts): PossibleRoad[] {
+  const first = steps.findIndex(({ scope }, i) => scope === "place" && i > 0);
+  const [alike, placed] = first === -1 ? [steps, []] : [steps.slice(0, first), steps.slice(first)];
+  // What comes again cannot be worked on a unit once something stands at one place of it.
+  const inOrder = placed.every(({ scope }) => scope === "place");
+  const none = symmetry === undefined ? "nothing comes again round the ring" : "no unit closed";
   const whole: PossibleRoad = {
     road: "whole",
-    reason: symmetry === undefined ? "nothing comes again round the ring" : "no unit closed",
-    unite: async (by) => {
-      return { mesh: await finishRing(by, await uniteBodies(by, bodies()), finish), tidy: false };
-    },
+    reason: inOrder ? none : "something comes again after what stands at one place",
+    unite: async (by) => ({ mesh: await takeSteps(by, placed, { onto: await takeSteps(by, alike) }), tidy: false }),
   };
-  return [...units, whole];
+  if (symmetry === undefined || !inOrder) return [whole];
+  return [...symmetry.stretches.map((stretch) => unitRoad(alike, placed, symmetry, stretch)), whole];
 }
 
-const NO_FINISH: RingFinish = { tools: [], raised: [] };
+/** One unit made of the steps that come again, repeated; then the others on the few units that they touch. */
+function unitRoad(
+  alike: readonly Step[],
+  placed: readonly Step[],
+  symmetry: RoundSymmetry,
+  stretch: Stretch,
+): PossibleRoad {
+  const { mirrored, units } = symmetry;
+  const half = stretch.upper === true ? "a quarter" : "half";
+  return {
+    road: mirrored ? "mirror" : "turn",
+    reason: mirrored ? `${half} of one of ${units} alike units, mirrored` : `one of ${units} alike units`,
+    unite: async (by) => {
+      const part = makeUnit(await takeSteps(by, alike, { stretch }), stretch, symmetry);
+      if (placed.length === 0) return { mesh: turnRound(part, units), tidy: true };
+      const few = await placeOnUnits(by, { part, units, from: stretch.from }, placed);
+      if (few !== undefined) return { mesh: few, tidy: true };
+      return { mesh: await takeSteps(by, placed, { onto: turnRound(part, units) }), tidy: false };
+    },
+  };
+}
 
 /** Drops specks and tidies; where the result does not pass, parts points that single precision makes one. */
 function settle<Check extends { readonly closed: boolean }>(united: United, check: (mesh: Mesh) => Check) {

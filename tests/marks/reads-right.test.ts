@@ -3,10 +3,10 @@
  * set by resvg (not ours: rustybuzz and its own rasteriser) from the same font file.
  */
 import { describe, expect, it } from "vitest";
-import type { Mesh } from "../../src/mesh/mesh.js";
 import { openInside } from "../../src/ring/open-ring.js";
 import { type FontName, fontFiles, nameOf, typefaceOf } from "../support/fonts.js";
 import { centreOf, type Frame, overlap, raster, textElement } from "../support/raster.js";
+import { bodiesOfSteps } from "../support/steps.js";
 
 const HEIGHT = 1.6;
 const BAND = {
@@ -28,8 +28,8 @@ const ANGLE = 200;
 async function seen(lettering: Record<string, unknown>, mirrored = false): Promise<string> {
   const document = { ...BAND, lettering: [{ height: HEIGHT, angle: ANGLE, ...lettering }] };
   const { answers: laid } = await openInside(document, { files: fontFiles }).ask(["marks", "parts"]);
-  const { finish } = laid.parts;
-  const [mesh] = [...(finish?.raised ?? []), ...(finish?.tools ?? [])] as [Mesh];
+  const { marks } = bodiesOfSteps(laid.parts.steps);
+  const [mesh] = [...marks.add, ...marks.cut];
   const mark = laid.marks.marks[0];
   const { wrap } = mark.surface;
   const h = mark.body.mode === "raised" ? mark.body.height : -mark.body.height;

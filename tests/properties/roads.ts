@@ -5,10 +5,10 @@ import { checkSolid } from "../../src/judge/gate.js";
 import { turnRound } from "../../src/mesh/turn-round.js";
 import { openInside } from "../../src/ring/open-ring.js";
 import type { Parts } from "../../src/solids/parts.js";
-import { uniteBodies } from "../../src/union/bodies.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 import { partCoincident } from "../../src/union/part-coincident.js";
 import { dropSpecks } from "../../src/union/specks.js";
+import { takeSteps } from "../../src/union/take-steps.js";
 import { tidyMesh } from "../../src/union/tidy.js";
 import { uniteRing } from "../../src/union/union.js";
 import { makeUnit } from "../../src/union/unit.js";
@@ -33,8 +33,9 @@ export const uniteWhole = (parts: Parts) => uniteRing({ ...parts, symmetry: unde
 /** Why a stretch gave no ring, in a few words; undefined where it gave one. */
 export async function failureOn(parts: Parts, stretch: Stretch): Promise<string | undefined> {
   if (parts.symmetry === undefined) return "no symmetry";
+  const alike = parts.steps.filter(({ scope }) => scope === "unit");
   try {
-    const united = await uniteBodies(manifoldKernel, parts.bodies(stretch));
+    const united = await takeSteps(manifoldKernel, alike, { stretch });
     const { mesh } = dropSpecks(turnRound(makeUnit(united, stretch, parts.symmetry), parts.symmetry.units));
     const tried = [mesh, partCoincident(tidyMesh(mesh))].map((one) => checkSolid(one));
     if (tried.some(({ closed }) => closed)) return undefined;

@@ -8,6 +8,7 @@ import { cutOff, flatStretch } from "../../src/solids/stretch.js";
 import { farthest } from "../support/farthest.js";
 import { box } from "../support/meshes.js";
 import { bodiesOf } from "../support/stages.js";
+import { bodiesOfSteps, type StepBodies } from "../support/steps.js";
 
 /** Coarse, so that a chord and its arc are far apart. */
 const document = {
@@ -60,11 +61,11 @@ describe("bodies over a stretch", () => {
     (first, count, upper) => {
       const from = wrap.startAngle + first * UNIT;
       const stretch: Stretch = { from, to: from + count * UNIT, upper };
-      const of = (bodies: ReturnType<typeof parts.bodies>) => [
+      const of = (bodies: StepBodies) => [
         ...bodies.reliefs,
         ...bodies.cuts.flatMap(({ under, tools }) => [...under, ...tools]),
       ];
-      const [part, whole] = [of(parts.bodies(stretch)), of(parts.bodies())];
+      const [part, whole] = [of(bodiesOfSteps(parts.steps, stretch)), of(bodiesOfSteps(parts.steps))];
       expect(part.length).toBe(whole.length);
       expect(part.length).toBeGreaterThan(2);
       part.forEach((body, i) => {

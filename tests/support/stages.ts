@@ -12,7 +12,8 @@ import type { Pattern } from "../../src/pattern/laid-out.js";
 import { completePattern, noPattern } from "../../src/pattern/pattern.js";
 import { resolveSize } from "../../src/size/size.js";
 import { ACROSS_SHARE } from "../../src/solids/facets.js";
-import { makeParts, type Parts, type Bodies as RingBodies } from "../../src/solids/parts.js";
+import { makeParts, type Parts } from "../../src/solids/parts.js";
+import { bodiesOfSteps, type StepBodies } from "./steps.js";
 
 export interface Bodies {
   readonly design: Design;
@@ -21,7 +22,7 @@ export interface Bodies {
   readonly pattern: Pattern;
   readonly wrap: BandSurface;
   /** With the bodies of the whole ring. */
-  readonly parts: Parts & RingBodies;
+  readonly parts: Parts & StepBodies;
   readonly warnings: readonly Warning[];
 }
 
@@ -42,5 +43,5 @@ export function bodiesOf(document: unknown, maxBeads = 20_000): Bodies {
       : noPattern(beadRuns);
   const wrap = wrapSeat(profile, fit, pattern.bodies.length > 0);
   const parts = makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn });
-  return { design, fit, profile, pattern, wrap, parts: { ...parts, ...parts.bodies() }, warnings };
+  return { design, fit, profile, pattern, wrap, parts: { ...parts, ...bodiesOfSteps(parts.steps) }, warnings };
 }

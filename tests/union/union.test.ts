@@ -5,6 +5,7 @@ import type { Kernel } from "../../src/union/kernels/kernel.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 import { type RingParts, type UnionOptions, uniteRing } from "../../src/union/union.js";
 import { box, torus } from "../support/meshes.js";
+import { unitStep } from "../support/steps.js";
 
 const bodies = {
   band: torus(9, 1, 48, 12),
@@ -12,7 +13,9 @@ const bodies = {
   beads: [box([0.5, 0.5, 0.5], [-10.2, -0.2, -0.2]), box([0.5, 0.5, 0.5], [-0.2, 9.7, -0.2])],
 };
 
-const parts: RingParts = { bodies: () => bodies };
+const parts: RingParts = {
+  steps: [unitStep("add", [bodies.band]), unitStep("add", bodies.reliefs), unitStep("add", bodies.beads, true)],
+};
 
 const kernelOf = (name: string, union: Kernel["union"]): Kernel => ({
   ...manifoldKernel,
@@ -37,7 +40,7 @@ describe("uniting a ring's parts", () => {
   });
 
   it("hands a band alone through untouched", async () => {
-    const alone = { bodies: () => ({ band: bodies.band, reliefs: [], beads: [] }) };
+    const alone = { steps: [unitStep("add", [bodies.band])] };
     const result = await uniteRing(alone, { kernel: throwing, fallback: manifoldKernel, check: checkSolid });
     expect(result).toMatchObject({ kernel: "none", road: "plain", check: { closed: true }, hollows: [] });
     expect(result.mesh).toBe(bodies.band);

@@ -6,14 +6,15 @@ import { geodesicSphere } from "../../../src/beads/bead.js";
 import { checkSolid } from "../../../src/judge/gate.js";
 import { surfaceArea } from "../../../src/measure/measure.js";
 import { concatMeshes, type Mesh } from "../../../src/mesh/mesh.js";
+import type { Step } from "../../../src/mesh/step.js";
 import { transformMesh } from "../../../src/mesh/transform.js";
 import { signedVolume } from "../../../src/mesh/volume.js";
-import type { RingBodies } from "../../../src/union/bodies.js";
 import { bvhKernel } from "../../../src/union/kernels/bvh.js";
 import type { Kernel } from "../../../src/union/kernels/kernel.js";
 import { manifoldKernel } from "../../../src/union/kernels/manifold.js";
 import { type Road, uniteRing } from "../../../src/union/union.js";
 import { box, revolve, sphere, torus } from "../../support/meshes.js";
+import { unitStep } from "../../support/steps.js";
 
 const ball = (radius: number, at: readonly [number, number, number], deviation = 2e-3): Mesh => {
   const [x, y, z] = at;
@@ -168,7 +169,7 @@ interface RoadCase {
 interface Ring {
   readonly name: string;
   readonly units: number;
-  readonly bodies: RingBodies;
+  readonly steps: readonly Step[];
   readonly volume: number;
   /** How far the result may be from it. */
   readonly share: number;
@@ -220,7 +221,7 @@ function necklace(): Ring {
     units,
     share: 2e-3,
     genus: 1,
-    bodies: { band: balls[0], reliefs: [], beads: balls.slice(1) },
+    steps: [unitStep("add", balls.slice(0, 1)), unitStep("add", balls.slice(1), true)],
     volume: units * ((4 / 3) * Math.PI * radius ** 3 - lens),
   };
 }
@@ -258,7 +259,7 @@ function studded(): Ring {
     units: FLAT.facets,
     share: 1e-6,
     genus: 1,
-    bodies: { band, reliefs: boxes([top - 5.5, 1, 0.8], 5.5), beads: [] },
+    steps: [unitStep("add", [band]), unitStep("add", boxes([top - 5.5, 1, 0.8], 5.5))],
     volume: volume + FLAT.facets * (top - face) * 1 * 0.8,
   };
 }
@@ -272,7 +273,7 @@ function flush(): Ring {
     share: 1e-6,
     genus: 1,
     leaks: ["bvh, whole"],
-    bodies: { band, reliefs: boxes([top - 5.5, wide, 2 * FLAT.half], 5.5), beads: [] },
+    steps: [unitStep("add", [band]), unitStep("add", boxes([top - 5.5, wide, 2 * FLAT.half], 5.5))],
     volume: volume + FLAT.facets * (top - face) * wide * 2 * FLAT.half,
   };
 }
@@ -285,7 +286,7 @@ function pierced(): Ring {
     units: FLAT.facets,
     share: 1e-6,
     genus: 1 + FLAT.facets,
-    bodies: { band, reliefs: [], beads: [], cuts: [{ under: [], tools: boxes([4, 1.2, 0.7], 3.5) }] },
+    steps: [unitStep("add", [band]), unitStep("cut", boxes([4, 1.2, 0.7], 3.5))],
     volume: volume - FLAT.facets * wall * 1.2 * 0.7,
   };
 }
@@ -300,13 +301,13 @@ describe.each([manifoldKernel, bvhKernel])("rings by the $name kernel", (kernel)
   describe.each(roads)("on the road $title", ({ road, title, symmetry }) => {
     it.each(rings)("$name", async (ring) => {
       const options = { fallback: manifoldKernel, check: checkSolid };
-      const bodies = () => ring.bodies;
-      const { mesh, check, ...how } = await uniteRing({ bodies, symmetry: symmetry?.(ring) }, { kernel, ...options });
+      const { steps } = ring;
+      const { mesh, check, ...how } = await uniteRing({ steps, symmetry: symmetry?.(ring) }, { kernel, ...options });
       expect(check.faults).toEqual([]);
       expect(check).toMatchObject({ components: 1, genus: ring.genus });
       const volume = signedVolume(mesh);
       expect(Math.abs(volume / ring.volume - 1)).toBeLessThan(ring.share);
-      const whole = await uniteRing({ bodies }, { kernel: manifoldKernel, ...options });
+      const whole = await uniteRing({ steps }, { kernel: manifoldKernel, ...options });
       expect(Math.abs(volume / signedVolume(whole.mesh) - 1)).toBeLessThan(SAME_VOLUME);
       if (ring.leaks?.includes(`${kernel.name}, ${title}`)) {
         expect(how).toMatchObject({ kernel: "manifold", road, rejected: kernel.name });

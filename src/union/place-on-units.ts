@@ -1,16 +1,17 @@
 /**
- * Marks on a ring of alike units: they are cut out of, and laid on, the few units that they touch, and these are joined
- * to the rest again.
+ * What stands at one place of a ring of alike units: its steps are worked on the few units that they touch, and these are
+ * joined to the rest again.
  */
 import { after, before, type HalfSpace } from "../base/math/half-space.js";
 import { TURN } from "../base/units.js";
 import { capMesh } from "../mesh/cap.js";
 import type { Clipped } from "../mesh/clip.js";
 import { concatMeshes, type Mesh } from "../mesh/mesh.js";
+import type { Step } from "../mesh/step.js";
 import { END, START, type TurnPart, turnChain } from "../mesh/turn-round.js";
-import { finishRing, type RingFinish } from "./bodies.js";
 import type { Kernel } from "./kernels/kernel.js";
 import { joinSeam } from "./seam.js";
+import { takeSteps } from "./take-steps.js";
 import { tidyOpen } from "./tidy.js";
 import { openStretch } from "./unit.js";
 
@@ -24,23 +25,27 @@ export interface RingUnits {
 /** More of the round than this is not worth parting; and the ends of what is parted must lie within half a turn. */
 const MOST_SHARE = 0.49;
 
-/** Room kept between a mark and the end of the units that are worked, radians. */
+/** Room kept between a body and the end of the units that are worked, radians. */
 const ROOM = TURN / 360;
 
 /**
- * The ring with its marks.
+ * The ring with what stands at one place.
  *
- * @returns undefined where the marks touch too much of the round
+ * @param steps all of the scope `place`
+ * @returns undefined where they touch too much of the round
  * @throws AnnuletError `border-tangled`, `seam-mismatch`, `triangulation-failed`
  */
-export async function finishUnits(by: Kernel, ring: RingUnits, finish: RingFinish): Promise<Mesh | undefined> {
+export async function placeOnUnits(by: Kernel, ring: RingUnits, steps: readonly Step[]): Promise<Mesh | undefined> {
   const { part, units, from } = ring;
-  const { first, count } = touchedUnits([...finish.tools, ...finish.raised], ring);
+  const { first, count } = touchedUnits(
+    steps.flatMap(({ bodies }) => bodies()),
+    ring,
+  );
   if (count / units > MOST_SHARE) return undefined;
   const step = TURN / units;
   const stretch = { from: from + first * step, to: from + (first + count) * step };
   const closed = closeEnds(turnChain(part, units, first, count), stretch);
-  const worked = tidyOpen(openStretch(await finishRing(by, closed, finish), stretch));
+  const worked = tidyOpen(openStretch(await takeSteps(by, steps, { onto: closed }), stretch));
   const rest = turnChain(part, units, first + count, units - count);
   return joinRound(worked, rest);
 }

@@ -1,5 +1,5 @@
 /**
- * The bodies of marks: what is cut out of the ring when all else stands, and what is then laid on.
+ * The steps of marks: what is cut out of the ring when all else stands, and what is then laid on.
  */
 
 import type { Band } from "../band/band.js";
@@ -9,19 +9,19 @@ import { extent } from "../base/math/extent.js";
 import { TURN } from "../base/units.js";
 import type { Mark } from "../marks/mark.js";
 import type { Mesh } from "../mesh/mesh.js";
+import { placeStep, type Step } from "../mesh/step.js";
 import { ACROSS_SHARE, chordsAcross } from "./facets.js";
 import { requireFloorWall } from "./floor-wall.js";
 import { buildRelief, buildSunk } from "./relief.js";
 
-/** Marks: cut out of the whole, then laid on. */
-export interface Finish {
-  readonly tools: readonly Mesh[];
-  readonly raised: readonly Mesh[];
-  /** Those of the raised ones that stand on the seat. */
+/** Marks as steps: cut out of the whole, then laid on. */
+export interface MarkSteps {
+  readonly steps: readonly Step[];
+  /** The bodies of those that stand on the seat. */
   readonly onSeat: readonly Mesh[];
 }
 
-export interface FinishOptions {
+export interface MarkStepsOptions {
   readonly profile: Band;
   /** Facets round the whole band. */
   readonly facets: number;
@@ -36,22 +36,32 @@ export interface FinishOptions {
 }
 
 /**
- * Builds the marks' bodies. Undefined where there are none.
+ * Builds the marks' bodies.
  *
  * @throws AnnuletError `depth-too-large`
  */
-export function buildFinish(marks: readonly Mark[], options: FinishOptions): Finish | undefined {
-  if (marks.length === 0) return undefined;
+export function markSteps(marks: readonly Mark[], options: MarkStepsOptions): MarkSteps {
   const bodies = marks.map((mark) => ({ mark, mesh: buildMark(mark, marks, options) }));
   const meshes = (which: (mark: Mark) => boolean) => bodies.filter(({ mark }) => which(mark)).map(({ mesh }) => mesh);
+  const steps = [
+    placeStep(
+      "sunk marks",
+      "cut",
+      meshes(({ body }) => body.mode === "sunk"),
+    ),
+    placeStep(
+      "raised marks",
+      "add",
+      meshes(({ body }) => body.mode === "raised"),
+    ),
+  ];
   return {
-    tools: meshes(({ body }) => body.mode === "sunk"),
-    raised: meshes(({ body }) => body.mode === "raised"),
+    steps: steps.filter((step) => step.bodies().length > 0),
     onSeat: meshes(({ body, surface }) => body.mode === "raised" && surface.name === "seat"),
   };
 }
 
-function buildMark(mark: Mark, marks: readonly Mark[], options: FinishOptions): Mesh {
+function buildMark(mark: Mark, marks: readonly Mark[], options: MarkStepsOptions): Mesh {
   const { surface, body } = mark;
   const { profile, facets, tolerance, clear, patternDepth, standing } = options;
   const { wrap } = surface;

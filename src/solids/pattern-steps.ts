@@ -1,0 +1,86 @@
+/**
+ * The steps of a pattern: what is raised is added, what is sunk or pierced is cut out, in the order of work.
+ */
+import type { Band } from "../band/band.js";
+import type { Profile } from "../band/profile/profile.js";
+import type { Stretch } from "../base/math/round.js";
+import type { Mesh } from "../mesh/mesh.js";
+import type { Step } from "../mesh/step.js";
+import { type WorkStep, workSteps } from "../pattern/work-steps.js";
+import type { FlatBody } from "../relief/flat-body.js";
+import { requireFloorWall } from "./floor-wall.js";
+import { buildHole } from "./hole.js";
+import { type BendOptions, buildReliefs, buildSunk } from "./relief.js";
+import { remember } from "./remember.js";
+
+export interface PatternStepsOptions {
+  readonly profile: Band;
+  /** How a body is bent round the band. */
+  readonly bend: (body: FlatBody) => BendOptions;
+  /** How far bodies must reach beyond a surface to intersect truly, mm. */
+  readonly clear: number;
+  /** What relief and cuts keep clear of; undefined where nothing is. */
+  readonly keepClear: Mesh | undefined;
+}
+
+/**
+ * The pattern's bodies as steps.
+ *
+ * @throws AnnuletError `depth-too-large`; the steps' bodies `seat-too-steep`, `broken-too-large`
+ */
+export function patternSteps(bodies: readonly FlatBody[], options: PatternStepsOptions): Step[] {
+  let before: readonly FlatBody[] = [];
+  return workSteps(bodies, ({ mode }) => mode).map((step) => {
+    const own = stepOf(step, before, options);
+    before = [...before, ...step.items];
+    return own;
+  });
+}
+
+/**
+ * One step.
+ *
+ * @param before the bodies of all steps before it
+ */
+function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], options: PatternStepsOptions): Step {
+  const { profile, bend, clear, keepClear } = options;
+  for (const body of items) if (body.mode === "sunk") requireFloorWall(body, { profile, wrap: bend(body).wrap });
+  // A relief stands on the floor of what is sunk before it; tools reach clear of the relief that they go through.
+  const foot = footDepth(profile, clear, highestOf(before, "sunk"));
+  const reach = clear + highestOf(before, "raised");
+  const build = (body: FlatBody, stretch: Stretch | undefined): Mesh[] => {
+    const bending = { ...bend(body), stretch };
+    if (body.mode === "raised") return buildReliefs(body, { ...bending, sink: foot });
+    if (body.mode === "sunk") return [buildSunk(body, { ...bending, sink: reach })];
+    return [buildHole(body, { ...bending, profile, reach })];
+  };
+  return {
+    name: op === "add" ? "relief" : "cuts",
+    op,
+    bodies: remember((stretch?: Stretch) =>
+      items.flatMap((body) => build(body, stretch)).filter(({ triangles }) => triangles.length > 0),
+    ),
+    scope: "unit",
+    keepClear,
+    small: false,
+  };
+}
+
+/** The greatest height of the bodies of a mode, of what is sunk its depth, mm; 0 where there are none. */
+export function highestOf(bodies: readonly FlatBody[], mode: FlatBody["mode"]): number {
+  return Math.max(0, ...bodies.map((body) => (body.mode === mode ? body.height : 0)));
+}
+
+/**
+ * How deep a relief's foot stands in the band, mm: true intersection below the floor on which it stands, at most half way
+ * from there to the bore.
+ *
+ * @param floor mm below the seat
+ */
+function footDepth(profile: Profile, clear: number, floor: number): number {
+  const lowest = Math.min(
+    ...profile.seat.map((segment) => (segment.kind === "line" ? Math.min(segment.from[1], segment.to[1]) : Infinity)),
+  );
+  const wall = (Math.min(lowest, profile.outsideRadius) - profile.boreRadius - floor) / 2;
+  return floor + Math.min(clear, wall);
+}

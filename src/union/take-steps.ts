@@ -1,0 +1,48 @@
+/**
+ * Works steps by a kernel, in order. Steps that add are united at one time, with what is cut next or at the end.
+ */
+import type { Stretch } from "../base/math/round.js";
+import type { Mesh } from "../mesh/mesh.js";
+import type { Step } from "../mesh/step.js";
+import { groupDisjoint } from "./groups.js";
+import type { Kernel } from "./kernels/kernel.js";
+
+export interface StepsOptions {
+  /** What the steps begin with. Default nothing: then the first step adds one body. */
+  readonly onto?: Mesh;
+  /** The stretch of the round that matters. Default the whole of it. */
+  readonly stretch?: Stretch | undefined;
+}
+
+/** The solid that the steps make. */
+export async function takeSteps(
+  by: Kernel,
+  steps: readonly Step[],
+  { onto, stretch }: StepsOptions = {},
+): Promise<Mesh> {
+  let added: Mesh[] = onto === undefined ? [] : [onto];
+  for (const step of steps) {
+    const bodies = await clearedBodies(by, step, stretch);
+    if (step.op === "add") {
+      added.push(...(step.small ? groupDisjoint(bodies) : bodies));
+      continue;
+    }
+    const solid = await uniteAll(by, added);
+    added = [bodies.length === 0 ? solid : await by.subtract(solid, await uniteAll(by, bodies))];
+  }
+  return uniteAll(by, added);
+}
+
+/** What is left of a step's bodies without what they keep clear of. */
+async function clearedBodies(by: Kernel, step: Step, stretch: Stretch | undefined): Promise<readonly Mesh[]> {
+  const bodies = step.bodies(stretch);
+  if (step.keepClear === undefined || bodies.length === 0) return bodies;
+  const left = await by.subtract(await uniteAll(by, bodies), step.keepClear);
+  return left.triangles.length === 0 ? [] : [left];
+}
+
+/** One body needs no union. */
+function uniteAll(by: Kernel, bodies: readonly Mesh[]): Promise<Mesh> {
+  if (bodies.length === 0) throw new Error("a solid begins with a body");
+  return bodies.length === 1 ? Promise.resolve(bodies[0]) : by.union(bodies);
+}
