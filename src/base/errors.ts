@@ -36,7 +36,17 @@ export interface AnnuletErrorOptions extends ErrorOptions {
   readonly warnings?: readonly Warning[];
 }
 
-/** Every failure of annulet. The first problem's fields are repeated on the error itself. */
+/**
+ * Every failure of annulet. The first problem's fields are repeated on the error itself.
+ *
+ * @example
+ * try {
+ *   await build({ ...document, size: { system: "iso", value: 540 } });
+ * } catch (error) {
+ *   if (!(error instanceof AnnuletError)) throw error;
+ *   for (const { code, path, allowed, hint } of error.problems) console.log(code, path, allowed, hint);
+ * }
+ */
 export class AnnuletError extends Error {
   override readonly name = "AnnuletError";
   readonly code: string;

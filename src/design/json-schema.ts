@@ -10,7 +10,13 @@ import { shareParts } from "./share-parts.js";
 /** A JSON Schema as a plain object. */
 export type JsonSchema = z.core.JSONSchema.BaseSchema;
 
-/** The schema of what is written: fields with a default may be left out. */
+/**
+ * The schema of what is written: fields with a default may be left out.
+ *
+ * @example
+ * const { properties = {} } = designJsonSchema();
+ * console.log(Object.keys(properties)); // annulet, name, size …
+ */
 export function designJsonSchema(): JsonSchema {
   const { $schema, ...rest } = z.toJSONSchema(designSchema, {
     target: "draft-2020-12",

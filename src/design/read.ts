@@ -18,6 +18,9 @@ const MAX_PROBLEMS = 200;
  *
  * @throws AnnuletError with all problems: `document-too-large`, `json-malformed`, `duplicate-key`, `document-version`,
  * `unknown-key`, `value-missing`, `value-invalid`, `more-problems`
+ *
+ * @example
+ * const { name, tolerance } = readDesign(document); // defaults filled in: tolerance is 0.01
  */
 export function readDesign(source: unknown): Design {
   const { data, locate, problems } = typeof source === "string" ? readText(source) : fromObject(source);

@@ -33,6 +33,10 @@ export interface SolidCheck extends FormCheck {
  * rest is inside-out. Shells or faces that cross each other are not looked for.
  *
  * @throws AnnuletError `mesh-malformed` when the arrays do not hold whole triples, `option-invalid`
+ *
+ * @example
+ * const { mesh } = await build(document, { detail: "draft" });
+ * const { closed, faults } = checkSolid(mesh); // true, []
  */
 export function checkSolid(mesh: Mesh, { components = 1 }: SolidOptions = {}): SolidCheck {
   if (!Number.isInteger(components) || components < 1) {

@@ -39,6 +39,10 @@ export interface WallCheck {
  * number) can be missed.
  *
  * @throws AnnuletError `mesh-malformed`, `option-invalid`
+ *
+ * @example
+ * const { mesh } = await build(document, { detail: "draft" });
+ * const [{ thickness }] = checkWalls(mesh, { rays: 5000 }).thinnest; // mm
  */
 export function checkWalls(mesh: Mesh, options: WallOptions = {}): WallCheck {
   const { rays = WALL_DEFAULTS.rays, lean = WALL_DEFAULTS.lean, places = WALL_DEFAULTS.places } = options;

@@ -18,6 +18,9 @@ const GRAMS_PER_PENNYWEIGHT = GRAMS_PER_TROY_OUNCE / 20;
  * @param alloy anything with a density in g/cm³
  * @throws AnnuletError `mass-volume` for a volume that is negative (a mesh turned inside out) or no number,
  * `mass-density` for a density that is not above 0
+ *
+ * @example
+ * massOf(481.3, { density: 10.36 }); // 4.99 g
  */
 export function massOf(volume: number, alloy: Pick<Alloy, "density">): number {
   if (!(volume >= 0 && Number.isFinite(volume))) {

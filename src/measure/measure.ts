@@ -31,6 +31,10 @@ const ROUNDING_SHARE = 1e-12;
  * Measures a closed mesh. Of a mesh that is not closed, only area and bounds mean something: ask the gate first.
  *
  * @throws AnnuletError `mesh-malformed`, or `mesh-without-volume` when it is empty or flat, so that it has no centroid
+ *
+ * @example
+ * const { mesh } = await build(document, { detail: "draft" });
+ * const { volume, area, bounds } = measureMesh(mesh); // mm³, mm², mm
  */
 export function measureMesh(mesh: Mesh): Measure {
   requireSound(mesh);

@@ -46,8 +46,16 @@ const LEAST_HEIGHT = 1e-4;
 const BATCH = 4096;
 
 /**
+ * Takes out the triangles that a surface does not need: what is left lies within `deviation` mm of it, everywhere and in both
+ * directions.
+ *
  * @param mesh closed, as the gate asks
  * @throws AnnuletError `option-invalid`, `mesh-open` where an edge has not two triangles
+ *
+ * @example
+ * const { mesh } = await build(document);
+ * const fewer = await decimate(mesh, { deviation: 0.005 });
+ * console.log(fewer.mesh.triangles.length / 3);
  */
 export async function decimate(mesh: Mesh, { deviation, signal }: DecimateOptions): Promise<Decimated> {
   if (!(deviation > 0 && deviation < Number.POSITIVE_INFINITY)) {

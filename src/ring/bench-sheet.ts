@@ -14,6 +14,10 @@ export const BENCH_SHEET_DEFAULTS = { tool: RING_DEFAULTS.tool, pictureWidth: RI
  *
  * @param document the design document: an object, or JSON text; its digest is that of the text
  * @throws AnnuletError as `build`
+ *
+ * @example
+ * const sheet = await benchSheet(document, { pictureWidth: 0 });
+ * console.log(Object.keys(sheet));
  */
 export function benchSheet(document: unknown, options: BenchSheetOptions = {}): Promise<BenchSheet> {
   return openRing(document, options).sheet(options);

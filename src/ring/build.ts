@@ -62,6 +62,10 @@ export interface BuildResult {
  * @param document the design document: an object, or JSON text
  * @throws AnnuletError with everything that is wrong in the document; `not-closed` where the ring fails the gate;
  *   the signal's reason where it was aborted
+ *
+ * @example
+ * const { mesh, report } = await build(document);
+ * console.log(report.closed, report.volume, report.mass); // mm³, g
  */
 export async function build(document: unknown, options: BuildOptions = {}): Promise<BuildResult> {
   const made = await openRing(document, options).make(options);

@@ -15,6 +15,10 @@ export interface CheckDesignOptions extends Omit<BuildOptions, "piece" | "geomet
  *
  * @param document the design document: an object, or JSON text
  * @throws as `build`; AnnuletError `rules-unknown`
+ *
+ * @example
+ * const { findings } = await checkDesign(document, { rules: "conservative", detail: "draft" });
+ * for (const { rule, figure, limit } of findings) console.log(rule, figure, limit); // mm
  */
 export async function checkDesign(document: unknown, options: CheckDesignOptions = {}): Promise<DesignCheck> {
   const check = await openRing(document, options).check(options);

@@ -15,6 +15,10 @@ export interface FitDesignOptions {
  * design whose files are missing or broken has a fit all the same.
  *
  * @throws AnnuletError as `readDesign`; `no-pattern` where there is nothing to fit; `fit-impossible`
+ *
+ * @example
+ * const { candidates } = fitDesign(document);
+ * for (const { repeats, bandWidth, tileWidth } of candidates) console.log(repeats, bandWidth, tileWidth); // mm
  */
 export function fitDesign(document: unknown, { warn }: FitDesignOptions = {}): Fit {
   const { answers, warnings } = openInside(document).fitNow();

@@ -17,6 +17,10 @@ export interface FlatTileOptions extends TileQuestion {
  *
  * @param document the design document: an object, or JSON text
  * @throws AnnuletError as `build` up to the pattern and the beads; `no-pattern`; `no-such-lane`; `no-such-part`; `tiles-out-of-range`
+ *
+ * @example
+ * const { fit } = await flatTile(document, { tiles: 2 });
+ * console.log(fit.tileWidth, fit.tileHeight); // mm
  */
 export function flatTile(document: unknown, { part, lane, tiles, ...setup }: FlatTileOptions = {}): Promise<FlatTile> {
   return openRing(document, setup).tile({ part, lane, tiles });

@@ -20,6 +20,9 @@ export interface PlanBeadsOptions {
  *
  * @param document the design document: an object, or JSON text
  * @throws AnnuletError as `build` up to the beads
+ *
+ * @example
+ * for (const { run, count, spacing } of await planBeads(document)) console.log(run, count, spacing); // mm
  */
 export async function planBeads(document: unknown, options: PlanBeadsOptions = {}): Promise<readonly BeadRunReport[]> {
   const { answers, warnings } = await openInside(document, options).ask(["marks", "beads"]);

@@ -13,7 +13,12 @@ import { ukSizes } from "./uk.js";
 import { usSizes } from "./us.js";
 import { usGaugeSizes } from "./us-gauge.js";
 
-/** Every built-in size system, in the order tables show them. */
+/**
+ * Every built-in size system, in the order tables show them.
+ *
+ * @example
+ * const names = sizeSystems.map((system) => system.name); // iso, us, uk …
+ */
 export const sizeSystems: readonly SizeSystem[] = [
   isoSizes,
   usSizes,

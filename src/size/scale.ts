@@ -24,7 +24,26 @@ export interface Scale extends Omit<SizeSystem, "circumferenceOf" | "labelOf"> {
 /** Rounding error that is let pass at the two ends of a scale, in places. */
 const END_SLACK = 1e-9;
 
-/** Turns a scale into a size system. */
+/**
+ * Turns a scale into a size system of your own, in place of the built-in ones or beside them.
+ *
+ * @example
+ * const millimetres = scaleSystem({
+ *   name: "mm",
+ *   title: "inner diameter",
+ *   source: "ours",
+ *   labels: "10 to 30",
+ *   example: "17.5",
+ *   first: 10,
+ *   last: 30,
+ *   steps: 10,
+ *   read: Number,
+ *   write: String,
+ *   toCircumference: (place) => Math.PI * place,
+ *   toPlace: (circumference) => circumference / Math.PI,
+ * });
+ * resolveSize({ system: "mm", value: 17.5 }, { systems: [millimetres] }).diameter; // 17.5 mm
+ */
 export function scaleSystem(scale: Scale): SizeSystem {
   const { name, title, source, labels, example, first, last, steps } = scale;
   return {

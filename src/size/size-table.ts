@@ -23,6 +23,9 @@ export interface SizeRow {
  *
  * @param circumference mm, 15.71 to 188.5
  * @throws AnnuletError `size-out-of-range`
+ *
+ * @example
+ * for (const row of sizeTable(54)) console.log(row);
  */
 export function sizeTable(circumference: number, options: SizeSystemOptions = {}): SizeRow[] {
   const bore = requireBore(circumference, BORE_CIRCUMFERENCE, "size.circumference");

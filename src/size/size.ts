@@ -31,6 +31,9 @@ const SAME_LABEL = 1e-6;
  *
  * @throws AnnuletError `size-unknown`, `size-system-unknown`, `size-out-of-range`, or `size-unclear` where it is not
  * given in exactly one of the three ways
+ *
+ * @example
+ * resolveSize({ system: "uk", value: "N" }).circumference; // 53.75 mm
  */
 export function resolveSize(size: SizeSpec, options: SizeSystemOptions = {}): ResolvedSize {
   requireOneWay(size);

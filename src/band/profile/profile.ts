@@ -26,6 +26,11 @@ export interface Profile extends ExactProfile {
  * @param boreRadius radius of the bore's narrowest circle, mm, above 0
  * @param tolerance largest distance of the polyline from the exact outline, mm, above 0
  * @throws AnnuletError as `buildOutline`, and `profile-crosses-itself` with the place
+ *
+ * @example
+ * const design = readDesign(document);
+ * const { diameter } = resolveSize(design.size);
+ * const profile = buildProfile(design.profile, diameter / 2, design.tolerance);
  */
 export function buildProfile(spec: ProfileSpec, boreRadius: number, tolerance: number): Profile {
   const exact = buildOutline(spec, boreRadius, tolerance);

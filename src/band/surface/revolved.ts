@@ -16,7 +16,18 @@ export interface RevolvedOptions {
   readonly startAngle: number;
 }
 
-/** The surface of a line that is the same all round. */
+/**
+ * The surface of a line that is the same all round: the map between flat art (u, v, h) and space, with its inverse. Lengths in
+ * mm, angles in radians.
+ *
+ * @example
+ * const surface = revolvedSurface({
+ *   line: [{ kind: "line", from: [-3, 10], to: [3, 10] }], // (w, r), mm
+ *   referenceRadius: 10,
+ *   startAngle: Math.PI / 2,
+ * });
+ * const [x, y, z] = surface.forward(5, 1, 0.2); // 5 mm along, 1 mm across, 0.2 mm above
+ */
 export function revolvedSurface({ line: chain, referenceRadius, startAngle }: RevolvedOptions): BandSurface {
   const line = makeLine(chain);
   const angleAt = (u: number) => startAngle + u / referenceRadius;

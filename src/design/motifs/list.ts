@@ -34,7 +34,13 @@ export interface MotifEntry {
 
 const facts: readonly MotifFacts[] = motifFacts;
 
-/** Every motif of the catalogue with its parameters. */
+/**
+ * Every motif of the catalogue with its parameters.
+ *
+ * @example
+ * const [{ name, parameters }] = listMotifs();
+ * console.log(name, parameters.map((one) => one.description));
+ */
 export function listMotifs(): MotifEntry[] {
   return facts.map(({ name, summary, group, aspect, ribbon, parameters }) => ({
     name,

@@ -8,7 +8,13 @@ import { fineResinPrint } from "./fine-resin-print.js";
 import { generalCasting } from "./general-casting.js";
 import type { RuleSet } from "./rule-set.js";
 
-/** The first is the default. */
+/**
+ * The rule sets that a design can be judged by, each limit in mm with its source. The first is the default.
+ *
+ * @example
+ * const names = ruleSets.map((set) => set.name);
+ * const check = await checkDesign(document, { rules: names[1], detail: "draft" });
+ */
 export const ruleSets: readonly RuleSet[] = [generalCasting, conservative, fineResinPrint];
 
 /** @throws AnnuletError `rules-unknown`, naming the nearest */

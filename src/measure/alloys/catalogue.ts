@@ -16,7 +16,12 @@ import { resin, wax, waxBees } from "./pattern.js";
 import { pt950Co, pt950Ir, pt950Ru, pt999 } from "./platinum.js";
 import { ag925, ag935, ag999 } from "./silver.js";
 
-/** Every built-in material, in the order tables show them. */
+/**
+ * Every built-in material with its density in g/cm³ and where that is from, in the order tables show them.
+ *
+ * @example
+ * const heavy = alloys.filter((alloy) => alloy.density > 15).map((alloy) => alloy.symbol);
+ */
 export const alloys: readonly Alloy[] = [
   ag925,
   ag935,

@@ -38,6 +38,10 @@ export interface OwnAlloy {
  * @param path where it stands in the document
  * @throws AnnuletError `alloy-unclear` where neither or both of density and mix are given, `alloy-known` for the symbol of
  *   a built-in one, `mix-shares`, `mix-density`
+ *
+ * @example
+ * const marshGold = ownAlloy({ symbol: "marsh-gold", mix: { Au: 0.583, Ag: 0.104, Cu: 0.313 } });
+ * console.log(marshGold.density); // 13.33 g/cm³
  */
 export function ownAlloy(own: OwnAlloy, path = "alloys"): Alloy {
   const { symbol, name = symbol, density, mix, range, fineness, kind = "other", source } = own;

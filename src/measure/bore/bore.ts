@@ -43,6 +43,11 @@ const ROUNDING = 1e-12;
  * Finds the bore; undefined where no hole goes through along any of the axes.
  *
  * @throws AnnuletError `mesh-malformed`
+ *
+ * @example
+ * const { mesh } = await build(document, { detail: "draft" });
+ * const bore = findBore(mesh);
+ * console.log(bore?.diameter); // mm
  */
 export function findBore(mesh: Mesh, { inertia }: BoreOptions = {}): Bore | undefined {
   requireSound(mesh);

@@ -40,7 +40,12 @@ const EXTENSION_START = AXIS_OVERHANG + 0.5;
 /** Between the title and an upper dimension, mm. */
 const UPPER_GAP = 1;
 
-/** Draws tiles; the text of an SVG file. */
+/**
+ * Draws a flat tile at true size with its dimensions; the text of an SVG file, lengths in mm.
+ *
+ * @example
+ * const svg = drawTile(await flatTile(document, { tiles: 3 }));
+ */
 export function drawTile(tile: DrawnTile, { asWorn = false }: TileDrawingOptions = {}): string {
   const flat = tilePlace(tile, asWorn, [0, 0]);
   const width = Math.max(LEAST_WIDTH, flat.width + 2 * (DIMENSION_OFFSET + DIMENSION_WIDTH));

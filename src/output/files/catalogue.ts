@@ -9,7 +9,12 @@ import { stlAscii } from "./formats/stl-ascii.js";
 import { stlBinary } from "./formats/stl-binary.js";
 import { threemf } from "./formats/threemf.js";
 
-/** In order of preference: the first that has an ending is the one it stands for. */
+/**
+ * The built-in file formats. In order of preference: the first that has an ending is the one it stands for.
+ *
+ * @example
+ * const endings = formats.flatMap((format) => format.extensions);
+ */
 export const formats: readonly Format[] = [stlBinary, stlAscii, obj, threemf, glb];
 
 /**
@@ -19,6 +24,9 @@ export const formats: readonly Format[] = [stlBinary, stlAscii, obj, threemf, gl
  * @param choice name of one of the formats that share the ending, e.g. `stl-ascii`; default the first of them
  * @param from the formats to choose from; default the built-in ones
  * @throws AnnuletError `format-unknown` with the endings, or the names for this ending, that are allowed
+ *
+ * @example
+ * formatForFile("ring.stl", "stl-ascii").name; // stl-ascii
  */
 export function formatForFile(fileName: string, choice?: string, from: readonly Format[] = formats): Format {
   const lower = fileName.toLowerCase();

@@ -46,6 +46,10 @@ export interface Format {
  * one instead.
  *
  * @throws AnnuletError as `format.write` does
+ *
+ * @example
+ * const { mesh, report } = await build(document, { detail: "draft" });
+ * const bytes = await encodeMesh(formatForFile("ring.3mf"), mesh, { name: report.name });
  */
 export async function encodeMesh(format: Format, mesh: Mesh, options: EncodeOptions): Promise<Uint8Array> {
   const chunks: Uint8Array[] = [];

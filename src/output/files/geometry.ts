@@ -22,6 +22,10 @@ const GEOMETRY_DEFAULTS = { crease: DEFAULT_CREASE } as const;
  * An indexed geometry with float32 positions in mm and normals. Vertices are split at creases.
  *
  * @throws AnnuletError `mesh-malformed`
+ *
+ * @example
+ * const { mesh } = await build(document, { detail: "draft" });
+ * const geometry = toBufferGeometry(mesh); // for a three Mesh
  */
 export function toBufferGeometry(mesh: Mesh, options: GeometryOptions = {}): BufferGeometry {
   requireSound(mesh);

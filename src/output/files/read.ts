@@ -21,6 +21,11 @@ export const readableEndings: readonly string[] = readers.flatMap((reader) => re
  *
  * @param fileName its ending tells the kind: .stl, .obj, .3mf or .glb
  * @throws AnnuletError `format-unknown` for another ending, `mesh-file-broken` with what is wrong
+ *
+ * @example
+ * const { mesh, report } = await build(document, { detail: "draft" });
+ * const bytes = await encodeMesh(formatForFile("ring.stl"), mesh, { name: report.name });
+ * const again = await readMesh(bytes, "ring.stl");
  */
 export async function readMesh(bytes: Uint8Array, fileName: string): Promise<Mesh> {
   const reader = requireReadable(fileName);

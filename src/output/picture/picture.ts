@@ -44,6 +44,10 @@ const BLUR = { polished: 0, satin: 1.7 } as const;
  *
  * @throws AnnuletError `mesh-malformed`, `mesh-without-extent`, and for options `option-invalid`, `material-unknown`,
  *   `view-unknown`
+ *
+ * @example
+ * const { mesh } = await build(document, { detail: "draft" });
+ * const png = encodePng(takePicture(mesh, { view: "lying", material: "au750-red", width: 200, height: 150 }));
  */
 export function takePicture(mesh: Mesh, options: PictureOptions = {}): Picture {
   return openStudio(mesh)(options);
@@ -54,6 +58,11 @@ export function takePicture(mesh: Mesh, options: PictureOptions = {}): Picture {
  *
  * @returns what takes a picture; it throws as `takePicture` does for options
  * @throws AnnuletError `mesh-malformed`, `mesh-without-extent`
+ *
+ * @example
+ * const { mesh } = await build(document, { detail: "draft" });
+ * const take = openStudio(mesh);
+ * const pictures = [views.front, views.side].map((view) => take({ view, width: 200, height: 150 }));
  */
 export function openStudio(mesh: Mesh): Studio {
   requireSound(mesh);

@@ -4,6 +4,13 @@
 import { encode } from "fast-png";
 import type { Picture } from "./picture.js";
 
+/**
+ * A picture as the bytes of a PNG file, sRGB, 8 bits; with alpha only where something is seen through.
+ *
+ * @example
+ * const { mesh } = await build(document, { detail: "draft" });
+ * const bytes = encodePng(takePicture(mesh, { width: 200, height: 150 }));
+ */
 export function encodePng({ width, height, pixels }: Picture): Uint8Array {
   const opaque = isOpaque(pixels);
   return encode({ width, height, data: opaque ? withoutAlpha(pixels) : pixels, depth: 8, channels: opaque ? 3 : 4 });

@@ -3,7 +3,12 @@
  */
 import type { View } from "./camera.js";
 
-/** Standing rings have their top (θ = 90°) up. */
+/**
+ * Where a picture can be taken from, by name; angles in degrees. Standing rings have their top (θ = 90°) up.
+ *
+ * @example
+ * const lower = { ...views.lying, elevation: 20 }; // degrees
+ */
 export const views = {
   /** Standing, turned, from a little above: bore and pattern. */
   "three-quarter": { stance: "standing", azimuth: 38, elevation: 16 },
@@ -22,6 +27,11 @@ export type ViewName = keyof typeof views;
 /**
  * The views of one turn of the table, evenly spaced, beginning with the view itself; the table turns counter-clockwise seen
  * from above.
+ *
+ * @example
+ * const { mesh } = await build(document, { detail: "draft" });
+ * const take = openStudio(mesh);
+ * const frames = turntable(views.lying, 4).map((view) => take({ view, width: 200, height: 150 }));
  */
 export function turntable(view: View, frames: number): readonly View[] {
   return Array.from({ length: frames }, (_, i) => ({ ...view, azimuth: view.azimuth - (360 * i) / frames }));

@@ -16,6 +16,10 @@ export function tiltOf({ stance, tilt }: Pick<PrintSettings, "stance" | "tilt">)
 /**
  * The mesh as it is printed. The finger's axis is taken as z, as in every mesh that annulet builds; x and y of the ring's
  * middle stay where they are.
+ *
+ * @example
+ * const { mesh } = await build(document, { detail: "draft" });
+ * const tilted = layDown(mesh, { stance: "tilted", tilt: 35 }); // degrees from lying towards standing
  */
 export function layDown(mesh: Mesh, settings: Pick<PrintSettings, "stance" | "tilt">): Mesh {
   const tilt = tiltOf(settings);

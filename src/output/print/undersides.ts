@@ -48,6 +48,10 @@ const AT_LIMIT = 1e-6;
  * Finds the steep undersides of a mesh that is printed from z upwards. Triangles must share vertices to count as one place.
  *
  * @throws AnnuletError `mesh-malformed`, `option-invalid`
+ *
+ * @example
+ * const { mesh } = await build(document, { detail: "draft" });
+ * const { area, places } = findUndersides(layDown(mesh, { stance: "standing", tilt: 0 }), { support: 45 });
  */
 export function findUndersides(mesh: Mesh, { support = PRINT_DEFAULTS.support }: UndersideOptions = {}): Undersides {
   requireSound(mesh);

@@ -12,6 +12,12 @@ export interface Caution {
   readonly text: string;
 }
 
+/**
+ * What to know before casting, wearing or selling a ring, for a program that passes it on.
+ *
+ * @example
+ * for (const { topic, text } of cautions) console.log(topic, text);
+ */
 export const cautions: readonly Caution[] = [
   {
     topic: "estimates",

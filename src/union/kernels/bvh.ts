@@ -17,6 +17,13 @@ const WELD_REACH = 2e-3;
 
 type Library = typeof import("three-bvh-csg/src/index.js");
 
+/**
+ * The boolean kernel in plain JavaScript, for places where WebAssembly is not allowed. Slower, and closes less often.
+ *
+ * @example
+ * const { report } = await build(document, { kernel: bvhKernel, detail: "draft" });
+ * console.log(report.kernel); // the kernel whose result is taken: manifold where bvh's does not close
+ */
 export const bvhKernel: Kernel = {
   name: "bvh",
   async union([first, ...others], signal) {

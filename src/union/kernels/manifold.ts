@@ -9,6 +9,12 @@ import { pause } from "../../base/pause.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import type { Kernel } from "./kernel.js";
 
+/**
+ * The boolean kernel that is used unless another is asked for: manifold-3d, in WebAssembly.
+ *
+ * @example
+ * const { report } = await build(document, { kernel: manifoldKernel, detail: "draft" }); // the default
+ */
 export const manifoldKernel: Kernel = {
   name: "manifold",
   union: (parts, signal) => run(parts, (solids, own) => addUp(solids, own, signal)),
