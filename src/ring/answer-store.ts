@@ -40,6 +40,11 @@ export class AnswerStore {
     return { answers: this.#kept.size, bytes: this.#bytes };
   }
 
+  /** The stages that have answers here. */
+  get stages(): readonly string[] {
+    return [...new Set([...this.#kept.values()].map(({ stage }) => stage))];
+  }
+
   /** A number that no other answer has. */
   serial(): number {
     this.#serial++;
