@@ -5,6 +5,7 @@ import type { Stretch } from "../base/math/round.js";
 import { TURN } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { type Bead, beadMesh, geodesicSphere } from "./bead.js";
+import { SIX_SIDED_DEVIATION, sixSidedBead } from "./six-sided-bead.js";
 
 /**
  * Most by which a bead's mesh stands out beyond its sphere, as a share of its radius: at the default pitch of 1.05
@@ -24,12 +25,17 @@ export interface BeadBodiesOptions {
 export function buildBeads(beads: readonly Bead[], { tolerance, coarsest, stretch }: BeadBodiesOptions): Mesh[] {
   const spheres = new Map<number, Mesh>();
   const unit = (radius: number) => {
-    const known = spheres.get(radius) ?? geodesicSphere(Math.min(tolerance / radius, coarsest), STANDS_OUT);
+    const known = spheres.get(radius) ?? unitBead(Math.min(tolerance / radius, coarsest));
     spheres.set(radius, known);
     return known;
   };
   const own = stretch === undefined ? beads : beads.filter((bead) => reaches(bead, stretch));
   return own.map((bead) => beadMesh(bead, unit(bead.radius)));
+}
+
+/** @param deviation share of the radius */
+function unitBead(deviation: number): Mesh {
+  return deviation < SIX_SIDED_DEVIATION ? geodesicSphere(deviation, STANDS_OUT) : sixSidedBead();
 }
 
 /** Whether a bead reaches into a stretch. */

@@ -46,6 +46,8 @@ export interface Strip {
   /** Largest deviation of flattened art, mm, and the same in grid steps. */
   readonly artTolerance: number;
   readonly arcTolerance: number;
+  /** Largest deviation of bodies' outlines and edges from the art, mm; no less than the art's own. */
+  readonly bodyTolerance: number;
 }
 
 /** Complete tiles on either side of one period, or of the stretch covered: a cell, its neighbours, and room for their cuts. */
@@ -67,6 +69,8 @@ export interface StripOptions {
   readonly inset?: number;
   /** mm from there that beads keep clear of. Default: they go right up to it. */
   readonly beadStop?: number;
+  /** The tolerance of bodies, mm, where it is larger than that of art and bead lines. Default: that. */
+  readonly bodyTolerance?: number | undefined;
 }
 
 /** The strip for a fit. `seatLength` and `tolerance` in mm. */
@@ -75,7 +79,7 @@ export function makeStrip(
   symmetry: FriezeName,
   seatLength: number,
   tolerance: number,
-  { single = false, inset = 0, beadStop }: StripOptions = {},
+  { single = false, inset = 0, beadStop, bodyTolerance = tolerance }: StripOptions = {},
 ): Strip {
   const { tileWidth, tileHeight, repeats, rows, cover, cycle } = fit;
   const grid = gridFor(tileWidth);
@@ -104,7 +108,14 @@ export function makeStrip(
     halfSeat: Math.round((seatLength / 2) * grid.scale),
     artTolerance,
     arcTolerance: artTolerance * grid.scale,
+    bodyTolerance: Math.max(artTolerance, bodyTolerance * ART_SHARE),
   };
+}
+
+/** The same strip for work on bodies: as coarse as they may be. */
+export function bodyStrip(strip: Strip): Strip {
+  const { grid, bodyTolerance } = strip;
+  return { ...strip, artTolerance: bodyTolerance, arcTolerance: bodyTolerance * grid.scale };
 }
 
 export interface ImagesOptions {

@@ -45,6 +45,8 @@ export interface AreaOptions {
   readonly rails: RailSides;
   /** Largest chordal deviation of the mesh, mm. */
   readonly tolerance: number;
+  /** The same of bodies, where they may be coarser than bead lines and what is told. Default: that. */
+  readonly bodyTolerance?: number | undefined;
   readonly warn: Warn;
   /** The SVG files that regions name, by name. Default: none. */
   readonly drawings?: ReadonlyMap<string, Drawing>;
@@ -55,8 +57,8 @@ export interface AreaOptions {
 /** Completes the regions of an area, in its own coordinates. */
 export function completeArea(area: Area, runs: readonly TileRun[], options: AreaOptions): Pattern {
   const { fit, symmetry, shapes, regions, where, ends, single } = area;
-  const { rails, seatLength, tolerance, warn, drawings } = options;
-  const strip = makeStrip(fit, symmetry, seatLength, tolerance, { ...endOptions(ends), single });
+  const { rails, seatLength, tolerance, bodyTolerance, warn, drawings } = options;
+  const strip = makeStrip(fit, symmetry, seatLength, tolerance, { ...endOptions(ends), single, bodyTolerance });
   const tileStrip =
     strip.periodic && strip.cycle > 1 ? makeStrip({ ...fit, cycle: 1 }, symmetry, seatLength, tolerance) : strip;
   const silent = () => undefined;

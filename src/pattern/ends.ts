@@ -38,7 +38,7 @@ export function fadeOf(strip: Strip, ends: EndsSpec | undefined, where: string):
   if (ends?.form !== "fade") return undefined;
   const { length } = ends;
   requireRoom(2 * length, strip, `${where}.length`);
-  return { ends: [0, strip.repeats * strip.tileWidth], length, tolerance: strip.artTolerance };
+  return { ends: [0, strip.repeats * strip.tileWidth], length, tolerance: strip.bodyTolerance };
 }
 
 function requireRoom(length: number, strip: Strip, path: string): void {

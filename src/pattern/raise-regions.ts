@@ -40,7 +40,7 @@ export function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: R
   const bodies = groupBy(plain, sectionKey).flatMap((members) => {
     const [{ field, path: where }] = members;
     const own = { mode: "raised", names: namesOf(members), where, fade } as const;
-    if (field !== undefined) return raiseField(field, { ...own, tolerance: strip.artTolerance });
+    if (field !== undefined) return raiseField(field, { ...own, tolerance: strip.bodyTolerance });
     const { section, path } = sectionOf(members[0].spec, where);
     const clean = together(strip, members, warn);
     const under = rails.includes(true) ? UNDER_RAIL + edgeOf(section) : 0;
@@ -69,7 +69,7 @@ export function carveAll(
     const body =
       field === undefined
         ? raiseRegion(strip, together(strip, members, warn), { ...own, section, path })
-        : raiseField(field, { ...own, tolerance: strip.artTolerance });
+        : raiseField(field, { ...own, tolerance: strip.bodyTolerance });
     if (body === undefined) return [];
     requireEdgeWall(strip, outlineRings(strip, body.outline), region);
     return body;

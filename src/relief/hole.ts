@@ -7,6 +7,7 @@ import { chordCount } from "../base/math/curve.js";
 import type { GridRegion } from "../flat/polygons.js";
 import { offset } from "../flat/polygons.js";
 import { repeatsOf, type Strip, steps } from "../flat/strip.js";
+import { coarseBody } from "./coarse-body.js";
 import type { FlatBody } from "./flat-body.js";
 import { stackLevels } from "./section.js";
 
@@ -24,12 +25,12 @@ export interface HoleOptions {
 const LIP = 3e-3;
 
 /** The outlines of the holes of a region. */
-export function pierceRegion(
-  strip: Strip,
-  region: GridRegion,
-  { broken, names, path }: HoleOptions,
-): FlatBody | undefined {
+export function pierceRegion(strip: Strip, region: GridRegion, options: HoleOptions): FlatBody | undefined {
   if (region.length === 0) return undefined;
+  return coarseBody(strip, region, (bodies, outline) => pierceOutline(bodies, outline, options));
+}
+
+function pierceOutline(strip: Strip, region: GridRegion, { broken, names, path }: HoleOptions): FlatBody {
   const count = broken === 0 ? 0 : chordCount(broken, Math.PI / 2, strip.artTolerance);
   const levels = Array.from({ length: count + 1 }, (_, i) => {
     const angle = count === 0 ? Math.PI / 2 : (Math.PI / 2) * (i / count);

@@ -19,6 +19,7 @@ import { keepsParts } from "../flat/parts.js";
 import { takePeriod } from "../flat/period.js";
 import { type GridRegion, shrink } from "../flat/polygons.js";
 import { clearRing, repeatsOf, type Strip, steps } from "../flat/strip.js";
+import { coarseBody } from "./coarse-body.js";
 import { followedContours, type Level, plainContours, widestInset } from "./contours.js";
 import type { Fade, FlatBody, ReliefPolygon } from "./flat-body.js";
 import { edgeTooLarge } from "./sections/flat.js";
@@ -44,6 +45,10 @@ export interface SectionOptions {
  */
 export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOptions): FlatBody | undefined {
   if (region.length === 0) return undefined;
+  return coarseBody(strip, region, (bodies, outline) => raiseOutline(bodies, outline, options));
+}
+
+function raiseOutline(strip: Strip, region: GridRegion, options: SectionOptions): FlatBody {
   const { section, mode, names, path, where, fade } = options;
   const line = sectionLine(strip, region, section, path);
   const reach = Math.max(...line.map(([d]) => Math.abs(d)));

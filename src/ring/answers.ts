@@ -100,6 +100,7 @@ export interface Answers {
   readonly images: ReadonlyMap<string, Image>;
   readonly tileRuns: TileRunList;
   /** As drawn, before finishing's share is laid on. */
+  readonly bodyTolerance: number;
   readonly drawnPattern: Pattern;
   readonly pattern: Pattern;
   /** Whether something stands on the seat, which then must be smooth. */

@@ -31,9 +31,10 @@ export const stages: StageTable = {
   imageFiles: compared("pattern", "option.files imageUses", flat.imageFiles, sameFiles),
   images: work("pattern", "imageUses imageFiles", flat.images),
   tileRuns: slice("design.beads", flat.tileRuns),
+  bodyTolerance: slice("design.tolerance option.detail", flat.bodyTolerance),
   drawnPattern: work(
     "pattern",
-    "design.pattern design.tolerance fit seat fonts drawings images tileRuns",
+    "design.pattern design.tolerance bodyTolerance fit seat fonts drawings images tileRuns",
     flat.drawnPattern,
   ),
   pattern: work("pattern", "design.lift drawnPattern", flat.pattern),

@@ -2,6 +2,8 @@
  * Levels of detail: how coarse the mesh may be. Art, repeats and the places of beads are the same at each.
  */
 
+import { SIX_SIDED_DEVIATION } from "../beads/six-sided-bead.js";
+
 export interface DetailLevel {
   /** The mesh's tolerance is at least this, mm. */
   readonly tolerance: number;
@@ -9,10 +11,10 @@ export interface DetailLevel {
   readonly bead: number;
 }
 
-/** `full` keeps the design's tolerance; `draft` is for looking at a design while it changes: its beads are icosahedra. */
+/** `full` keeps the design's tolerance; `draft` is for looking at a design while it changes: small beads are six-sided. */
 export const detailLevels = {
   full: { tolerance: 0, bead: 0.04 },
-  draft: { tolerance: 0.05, bead: 0.12 },
+  draft: { tolerance: 0.05, bead: SIX_SIDED_DEVIATION },
 } as const satisfies Record<string, DetailLevel>;
 
 export type Detail = keyof typeof detailLevels;

@@ -126,6 +126,7 @@ function frameOf(options: PartsOptions, beads: readonly Bead[]): Frame {
     wrap,
     polyline: profile.polyline,
     tolerance: options.tolerance,
+    outlines: tolerance,
   });
   const depth = highestOf(pattern.bodies, "sunk");
   const stations = seatStations(profile.seat, (segment) =>

@@ -30,6 +30,8 @@ export interface SymmetryOptions {
    * beads put half way to theirs, on every road.
    */
   readonly tolerance: number;
+  /** The same of outlines, where they are coarser than that. Default: the same. */
+  readonly outlines?: number;
 }
 
 /** Which parts of a ring are alike. */
@@ -50,7 +52,8 @@ export interface Likeness {
 const MOST_BARE_UNITS = 32;
 
 /** Finds out how a ring comes again. */
-export function findLikeness({ pattern, beads, wrap, polyline, tolerance }: SymmetryOptions): Likeness {
+export function findLikeness(options: SymmetryOptions): Likeness {
+  const { pattern, beads, wrap, polyline, tolerance, outlines = tolerance } = options;
   const { bodies } = pattern;
   const ends = extent(bodies.flatMap(({ outline, seam }) => (seam ? [] : outline.flat(2).map(([u]) => u))));
   const axis = ends[0] <= ends[1] ? (ends[0] + ends[1]) / 2 : 0;
@@ -66,7 +69,7 @@ export function findLikeness({ pattern, beads, wrap, polyline, tolerance }: Symm
   const { round } = wrap;
   const mirrors = (image: (point: Point2) => Point2) =>
     bodies.every((body) => hasPlainTop(body, axis, tolerance)) &&
-    bodies.every((one) => isMirrored(one, image, { round, same: tolerance }));
+    bodies.every((one) => isMirrored(one, image, { round, same: outlines }));
   const across = mirrors(([u, v]) => [2 * axis - u, v]) ? mirrorBeads(turned, flip(wrap, axis), tolerance) : undefined;
   if (across === undefined) return { units, mirrored: false, axis, middle: false, beads: turned };
   const along =

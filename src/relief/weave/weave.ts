@@ -224,7 +224,7 @@ function raiseEndless(strip: Strip, member: Member, strands: readonly Strand[], 
 
 function riseOptions(strip: Strip, { weave, width, line }: Member) {
   const from = (line.find(([d]) => d >= 0) ?? line[0])[1];
-  return { lift: weave.lift, width, from, tolerance: strip.artTolerance };
+  return { lift: weave.lift, width, from, tolerance: strip.bodyTolerance };
 }
 
 /** mm along a strand from its crossing with the one above to where it is wholly past that one's core. */

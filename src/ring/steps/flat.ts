@@ -24,6 +24,7 @@ import type { Pattern } from "../../pattern/laid-out.js";
 import { liftPattern } from "../../pattern/lift.js";
 import { completePattern, noPattern, type TileRunList } from "../../pattern/pattern.js";
 import { type ResolvedSize, resolveSize } from "../../size/size.js";
+import { detailLevels } from "../../solids/detail.js";
 import { ACROSS_SHARE } from "../../solids/facets.js";
 import type { From, OfDesign, OfOption, SeatFacts } from "../answers.js";
 import type { Tools } from "../stage.js";
@@ -126,16 +127,22 @@ export function tileRuns({ design }: OfDesign<"beads">): TileRunList {
   return design.beads.map((run) => (followsTile(run.along) ? run : undefined));
 }
 
+/** Largest chordal deviation of bodies, mm: that of the design, or of a draft. */
+export function bodyTolerance({ design, option }: OfDesign<"tolerance"> & OfOption<"detail">): number {
+  return Math.max(design.tolerance, detailLevels[option.detail].tolerance);
+}
+
 /** As drawn: its regions completed on the seat. */
 export function drawnPattern(
-  from: OfDesign<"pattern" | "tolerance"> & From<"fit" | "seat" | "fonts" | "drawings" | "images" | "tileRuns">,
+  from: OfDesign<"pattern" | "tolerance"> &
+    From<"bodyTolerance" | "fit" | "seat" | "fonts" | "drawings" | "images" | "tileRuns">,
   { warn }: Tools,
 ): Pattern {
-  const { design, fit, seat, fonts, images, tileRuns } = from;
+  const { design, bodyTolerance, fit, seat, fonts, images, tileRuns } = from;
   const { pattern, tolerance } = design;
   if (pattern === undefined || fit === undefined) return noPattern(tileRuns);
   const drawings = new Map([...from.drawings, ...textDrawings(regionLists(pattern), fonts)]);
-  return completePattern(pattern, tileRuns, fit, { profile: seat, tolerance, warn, drawings, images });
+  return completePattern(pattern, tileRuns, fit, { profile: seat, tolerance, bodyTolerance, warn, drawings, images });
 }
 
 export function pattern({ design, drawnPattern }: OfDesign<"lift"> & From<"drawnPattern">): Pattern {
