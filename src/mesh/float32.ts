@@ -1,7 +1,7 @@
 /**
  * The mesh as single-precision files hold it.
  */
-import { mergeRoundedPoints } from "./merge.js";
+import { mergeRoundedPoints, roundDistinctPoints } from "./merge.js";
 import type { Mesh } from "./mesh.js";
 
 /**
@@ -10,8 +10,9 @@ import type { Mesh } from "./mesh.js";
  * infinite. Where no two points are equal, the result has the same array of triangles.
  */
 export function roundToFloat32(mesh: Mesh): Mesh {
+  const distinct = roundDistinctPoints(mesh.positions);
+  if (distinct !== undefined) return { positions: distinct, triangles: mesh.triangles };
   const { indexOf, positions } = mergeRoundedPoints(mesh.positions);
-  if (positions.length === mesh.positions.length) return { positions, triangles: mesh.triangles };
   const triangles = mesh.triangles.slice();
   for (let h = 0; h < triangles.length; h++) triangles[h] = indexOf[triangles[h]] ?? triangles[h];
   return { positions, triangles };

@@ -20,6 +20,25 @@ export function mergeRoundedPoints(positions: Float64Array | Float32Array): Merg
   return mergeByBits(new Float32Array(positions));
 }
 
+/** The points rounded to float32, where no two of them then are the same; undefined where some are. */
+export function roundDistinctPoints(positions: Float64Array): Float64Array | undefined {
+  const rounded = new Float32Array(positions);
+  for (let i = 0; i < rounded.length; i++) rounded[i] += 0;
+  const bits = new Uint32Array(rounded.buffer);
+  const table = new Int32Array(tableSize(rounded.length / 3)).fill(-1);
+  const mask = table.length - 1;
+  for (let at = 0; at < bits.length; at += 3) {
+    const [x, y, z] = [bits[at], bits[at + 1], bits[at + 2]];
+    let slot = hashBits(bits, at, 3) & mask;
+    for (; table[slot] !== -1; slot = (slot + 1) & mask) {
+      const other = table[slot];
+      if (bits[other] === x && bits[other + 1] === y && bits[other + 2] === z) return undefined;
+    }
+    table[slot] = at;
+  }
+  return new Float64Array(rounded);
+}
+
 /** Smallest power of two that keeps a hash table of `count` entries at most half full. */
 export function tableSize(count: number): number {
   return 2 ** Math.ceil(Math.log2(Math.max(count, 1) * 2));

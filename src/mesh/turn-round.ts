@@ -30,17 +30,32 @@ export function turnRound(part: TurnPart, places: number): Mesh {
 export function turnChain(part: TurnPart, places: number, first: number, count: number): Clipped {
   const { mesh, own } = turnTo(part, places, first, count, false);
   const marks = new Uint8Array(mesh.positions.length / 3).fill(END, own * count);
-  const slot = slotsOf(part.follows).slot;
+  const { slot } = numberVertices(part.follows);
   for (const start of part.follows) if (start !== -1) marks[slot[start]] |= START;
   return { mesh, marks };
 }
 
-/** New numbers of the vertices that a part has for itself; −1 for those of the next part. */
-function slotsOf(follows: Int32Array): { slot: Int32Array; own: number } {
+/** Numbers of a part's vertices in a chain of them. */
+interface Numbering {
+  /** For each vertex its number among those that the part has for itself, or that of the next part's that stands for it. */
+  readonly slot: Int32Array;
+  /** 1 for each vertex that is the next part's. */
+  readonly isNext: Uint8Array;
+  /** How many vertices a part has for itself. */
+  readonly own: number;
+}
+
+function numberVertices(follows: Int32Array): Numbering {
   const slot = new Int32Array(follows.length);
+  const isNext = new Uint8Array(follows.length);
   let own = 0;
-  for (let vertex = 0; vertex < follows.length; vertex++) slot[vertex] = follows[vertex] === -1 ? own++ : -1;
-  return { slot, own };
+  for (let vertex = 0; vertex < follows.length; vertex++) {
+    if (follows[vertex] === -1) slot[vertex] = own++;
+    else isNext[vertex] = 1;
+  }
+  for (let vertex = 0; vertex < follows.length; vertex++)
+    if (isNext[vertex] === 1) slot[vertex] = slot[follows[vertex]];
+  return { slot, isNext, own };
 }
 
 function turnTo(
@@ -50,40 +65,41 @@ function turnTo(
   count: number,
   closed: boolean,
 ): { mesh: Mesh; own: number } {
-  const { slot, own } = slotsOf(follows);
+  const { slot, isNext, own } = numberVertices(follows);
+  const { triangles: corners } = mesh;
   // Numbers of the start's vertices among those that an open chain has at its end.
-  const last = new Int32Array(follows.length).fill(-1);
+  const last = new Int32Array(closed ? 0 : follows.length).fill(-1);
   let more = 0;
   if (!closed) for (const start of follows) if (start !== -1 && last[start] === -1) last[start] = more++;
   const positions = new Float64Array(3 * (own * count + more));
-  const triangles = new Uint32Array(mesh.triangles.length * count);
-  const place = (vertex: number, at: number, [cos, sin]: readonly [number, number]) => {
-    const [x, y] = [mesh.positions[3 * vertex], mesh.positions[3 * vertex + 1]];
-    positions[3 * at] = x * cos - y * sin;
-    positions[3 * at + 1] = x * sin + y * cos;
-    positions[3 * at + 2] = mesh.positions[3 * vertex + 2];
-  };
-  const turn = (number: number) => {
+  const triangles = new Uint32Array(corners.length * count);
+  /** Turns vertices of the part to a place; `numbers` says where each goes, −1 nowhere. */
+  const place = (number: number, numbers: Int32Array, base: number, leaveOut?: Uint8Array) => {
     const angle = (TURN * (first + number)) / places;
-    return [Math.cos(angle), Math.sin(angle)] as const;
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    for (let vertex = 0; vertex < numbers.length; vertex++) {
+      if (numbers[vertex] === -1 || leaveOut?.[vertex] === 1) continue;
+      const x = mesh.positions[3 * vertex];
+      const y = mesh.positions[3 * vertex + 1];
+      const at = 3 * (base + numbers[vertex]);
+      positions[at] = x * cos - y * sin;
+      positions[at + 1] = x * sin + y * cos;
+      positions[at + 2] = mesh.positions[3 * vertex + 2];
+    }
   };
   for (let number = 0; number < count; number++) {
-    const by = turn(number);
     const here = number * own;
-    for (let vertex = 0; vertex < slot.length; vertex++)
-      if (slot[vertex] !== -1) place(vertex, here + slot[vertex], by);
+    place(number, slot, here, isNext);
     const isLast = number === count - 1;
     const next = isLast ? 0 : here + own;
-    const base = number * mesh.triangles.length;
-    for (let i = 0; i < mesh.triangles.length; i++) {
-      const vertex = mesh.triangles[i];
-      if (slot[vertex] !== -1) triangles[base + i] = here + slot[vertex];
+    const base = number * corners.length;
+    for (let i = 0; i < corners.length; i++) {
+      const vertex = corners[i];
+      if (isNext[vertex] === 0) triangles[base + i] = here + slot[vertex];
       else if (isLast && !closed) triangles[base + i] = own * count + last[follows[vertex]];
-      else triangles[base + i] = next + slot[follows[vertex]];
+      else triangles[base + i] = next + slot[vertex];
     }
   }
-  const by = turn(count);
-  for (let vertex = 0; vertex < last.length; vertex++)
-    if (last[vertex] !== -1) place(vertex, own * count + last[vertex], by);
+  place(count, last, own * count);
   return { mesh: { positions, triangles }, own };
 }

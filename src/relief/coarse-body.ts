@@ -24,7 +24,8 @@ export function coarseBody<Body>(
   make: (strip: Strip, region: GridRegion) => Body,
 ): Body {
   if (strip.bodyTolerance <= strip.artTolerance) return make(strip, region);
-  const straight = simplify(region, steps(strip, STRAIGHTEN_SHARE * strip.bodyTolerance));
+  const reach = steps(strip, STRAIGHTEN_SHARE * strip.bodyTolerance);
+  const straight = simplify(region, reach).filter((ring) => ring.length > 2);
   if (!keepsParts(region, straight)) return make(strip, region);
   try {
     return make(bodyStrip(strip), straight);

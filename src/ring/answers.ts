@@ -99,8 +99,9 @@ export interface Answers {
   readonly imageFiles: FileContents;
   readonly images: ReadonlyMap<string, Image>;
   readonly tileRuns: TileRunList;
-  /** As drawn, before finishing's share is laid on. */
+  /** mm, of bodies. */
   readonly bodyTolerance: number;
+  /** As drawn, before finishing's share is laid on. */
   readonly drawnPattern: Pattern;
   readonly pattern: Pattern;
   /** Whether something stands on the seat, which then must be smooth. */

@@ -19,8 +19,8 @@ export interface CoverOptions {
   readonly directed?: boolean;
 }
 
-/** Columns into which covering sides are sorted, so that few are looked at for each side. Chosen. */
-const COLUMNS = 256;
+/** Most columns into which covering sides are sorted, no more than there are sides, so that few are looked at. Chosen. */
+const MOST_COLUMNS = 256;
 
 /** Shares of a side this close are one, so that rounding leaves no gap. Chosen: far below any reach. */
 const ROUNDING = 1e-9;
@@ -34,15 +34,16 @@ export function coverOf(sides: readonly Side[], options: CoverOptions): (side: S
     right = Math.max(right, ax, bx);
   }
   if (left > right) return () => false;
-  const width = (period ?? Math.max(right - left, reach)) / COLUMNS;
+  const count = Math.min(MOST_COLUMNS, sides.length);
+  const width = (period ?? Math.max(right - left, reach)) / count;
   const column = (x: number) => Math.floor((x - left) / width);
-  const columns: Side[][] = Array.from({ length: COLUMNS }, () => []);
-  const inColumn = (c: number, shift: number) => (period === undefined ? clamp(c) : c - shift * COLUMNS);
+  const columns: Side[][] = Array.from({ length: count }, () => []);
+  const inColumn = (c: number, shift: number) => (period === undefined ? clamp(c, count) : c - shift * count);
   for (const side of sides) {
     const [[ax, ay], [bx, by]] = side;
     const last = column(Math.max(ax, bx) + reach);
     for (let c = column(Math.min(ax, bx) - reach); c <= last; c++) {
-      const shift = period === undefined ? 0 : Math.floor(c / COLUMNS);
+      const shift = period === undefined ? 0 : Math.floor(c / count);
       const home = shift * (period ?? 0);
       columns[inColumn(c, shift)].push(
         shift === 0
@@ -59,13 +60,14 @@ export function coverOf(sides: readonly Side[], options: CoverOptions): (side: S
     const spans: Span[] = [];
     const last = column(Math.max(ax, bx));
     for (let c = column(Math.min(ax, bx)); c <= last; c++) {
-      const shift = period === undefined ? 0 : Math.floor(c / COLUMNS);
+      const shift = period === undefined ? 0 : Math.floor(c / count);
       const home = shift * (period ?? 0);
       const moved: Side = [
         [ax - home, ay],
         [bx - home, by],
       ];
       for (const other of columns[inColumn(c, shift)]) {
+        if (isApart(moved, other, reach)) continue;
         if (directed && runsAgainst(moved, other, 2 * reach)) continue;
         const span = spanNear(moved, other, reach);
         if (span !== undefined) spans.push(span);
@@ -75,8 +77,8 @@ export function coverOf(sides: readonly Side[], options: CoverOptions): (side: S
   };
 }
 
-function clamp(column: number): number {
-  return Math.min(COLUMNS - 1, Math.max(0, column));
+function clamp(column: number, count: number): number {
+  return Math.min(count - 1, Math.max(0, column));
 }
 
 /** Shares of a side, 0 at its start, 1 at its end. */
@@ -92,6 +94,16 @@ function fill(spans: Span[]): boolean {
     if (reached >= 1 - ROUNDING) return true;
   }
   return false;
+}
+
+/** Whether two sides are farther apart than `reach` across the columns, or along them: most are. */
+function isApart([a, b]: Side, [c, d]: Side, reach: number): boolean {
+  return (
+    Math.min(c[1], d[1]) > Math.max(a[1], b[1]) + reach ||
+    Math.max(c[1], d[1]) < Math.min(a[1], b[1]) - reach ||
+    Math.min(c[0], d[0]) > Math.max(a[0], b[0]) + reach ||
+    Math.max(c[0], d[0]) < Math.min(a[0], b[0]) - reach
+  );
 }
 
 function runsAgainst([[ax, ay], [bx, by]]: Side, [[cx, cy], [dx, dy]]: Side, least: number): boolean {
