@@ -62,6 +62,8 @@ export {
 } from "./output/print/undersides.js";
 export { type Caution, cautions } from "./output/report/cautions.js";
 export type { FitReport, Report } from "./output/report/report.js";
+export { reportJsonSchema } from "./output/report/report-json-schema.js";
+export { reportSchema } from "./output/report/report-schema.js";
 export { type BenchSheetOptions, benchSheet } from "./ring/bench-sheet.js";
 export { type BuildOptions, type BuildResult, build } from "./ring/build.js";
 export { type CheckDesignOptions, checkDesign } from "./ring/check-design.js";

@@ -1,14 +1,18 @@
 /**
  * Every design in examples/ becomes one closed ring, which programs that are not ours read as we wrote it.
  */
+
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { Ajv2020 } from "ajv/dist/2020.js";
 import { type BuildResult, build, encodeMesh, formatForFile, formats } from "annulet";
 import loadManifold from "manifold-3d";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { filesBeside } from "../src/cli/design-folder.js";
 import { roundToFloat32 } from "../src/mesh/float32.js";
 import { signedVolume } from "../src/mesh/volume.js";
+import { reportJsonSchema } from "../src/output/report/report-json-schema.js";
+import { reportSchema } from "../src/output/report/report-schema.js";
 import { admesh, hasAdmesh } from "./support/admesh.js";
 import { type Checker, COMPILE_PATIENCE, compileChecker, hasCgal } from "./support/self-intersections.js";
 import { hasSlicer, slicerInfo } from "./support/slicer.js";
@@ -26,6 +30,8 @@ it("there are examples", () => {
  * in so many triangles, and so deep in mm. Measured over the examples: at most 1 in 692, 0.0008 mm (sluice-resizable).
  */
 const CROSSING = { triangles: 500, depth: 0.001 };
+
+const isReport = new Ajv2020().compile(reportJsonSchema());
 
 let checker: Checker | undefined;
 beforeAll(() => {
@@ -52,6 +58,13 @@ describe.each(designs)("%s", (file) => {
       expect(codes).not.toContain(code);
     }
     if (report.headroom !== null) expect(report.headroom).toBeGreaterThanOrEqual(-1e-6);
+  });
+
+  it("is reported as the published schema says, and with no field beside", () => {
+    const report = JSON.parse(JSON.stringify(ring.report));
+    expect(isReport(report), JSON.stringify(isReport.errors?.slice(0, 3))).toBe(true);
+    expect(reportSchema.parse(report)).toEqual(report);
+    expect(isReport({ ...report, another: 1 })).toBe(false);
   });
 
   it.skipIf(!hasAdmesh)("is clean as an STL to admesh: one part, no facet degenerate, no edge open", () => {

@@ -43,7 +43,7 @@ export interface FitCandidate {
   readonly tileWidth: number;
   readonly tileHeight: number;
   /** Band width that holds the tile at its aspect, mm; undefined where no such band can be built. */
-  readonly bandWidth: number | undefined;
+  readonly bandWidth?: number | undefined;
   /** Stretch of the tile across the band if the band's width is kept: 1 is none. */
   readonly stretch: number;
 }

@@ -20,6 +20,7 @@ import type { ResolvedSize } from "../../size/size.js";
 import type { Detail } from "../../solids/detail.js";
 import type { UnionResult } from "../../union/union.js";
 import type { PrintFigures } from "../print/figures.js";
+import { REPORT_VERSION } from "./version.js";
 
 /** Everything measured on one ring. Lengths in mm, masses in g. */
 export interface Report extends FinishedReport {
@@ -37,6 +38,8 @@ export interface Report extends FinishedReport {
 
 /** What is measured on the finished piece. */
 export interface FinishedReport {
+  /** Version of the report. */
+  readonly report: typeof REPORT_VERSION;
   readonly name: string;
   /** Whether the mesh passed the gate, in double precision and as a float32 file holds it. */
   readonly closed: boolean;
@@ -113,6 +116,7 @@ export interface Facts {
 export function makeReport(found: Findings): FinishedReport {
   const { design, check, measure, fit } = found;
   return {
+    report: REPORT_VERSION,
     name: design.name,
     closed: check.closed,
     triangles: check.triangles,
