@@ -5,12 +5,12 @@
  * where it is laid out, since not every section has one height to change.
  */
 
+import { grownProfile } from "../band/profile/grown.js";
+import { finishedOf } from "../band/profile/outsides/index.js";
 import { AnnuletError } from "../base/errors.js";
-import { translatePath } from "../base/math/path-data.js";
 import { showLength } from "../base/units.js";
 import { followsTile } from "../beads/bead-lines.js";
 import { MARK_DEFAULTS } from "../design/marks.js";
-import type { ProfileSpec } from "../design/profile/profile.js";
 import type { Design } from "../design/schema.js";
 import { resolveSize } from "../size/size.js";
 import type { Finishing } from "./allowances/allowance.js";
@@ -22,13 +22,13 @@ type Lifts = Readonly<Record<"seat" | "rail" | "bore", number>>;
 export function asCast(design: Design, finishing: Finishing): Design {
   const { profile, pattern, beads, lettering, hallmark } = design;
   const { bore, rails, relief } = finishing;
-  const railed = profile.outside.form === "channel";
+  const railed = finishedOf(profile.outside) === "rails";
   const outside = railed || pattern === undefined ? rails : 0;
   const lifts: Lifts = { seat: railed ? 0 : outside, rail: outside, bore };
   return {
     ...design,
     size: { diameter: resolveSize(design.size).diameter - 2 * bore },
-    profile: thicken(profile, bore, outside),
+    profile: grownProfile(profile, { bore, outside }),
     beads: beads.map((run) => {
       // Runs that follow the tile are lifted with the pattern.
       const onRelief = pattern !== undefined && run.height > 0 && run.along !== "rail" && !followsTile(run.along);
@@ -70,23 +70,4 @@ function raisedBy(height: number, surface: keyof Lifts, { lifts, relief, at }: R
     allowed: `more than ${showLength(lifts[surface] - relief)}`,
     hint: "raise the letters, or give casting.finishing its own figures for rails and relief",
   });
-}
-
-/** A cross-section with more metal in the bore and on the outside; a channel's floor keeps its radius. */
-function thicken(profile: ProfileSpec, bore: number, outside: number): ProfileSpec {
-  const spec = { ...profile, thickness: profile.thickness + bore + outside };
-  const form = profile.outside;
-  if (form.form === "channel") return { ...spec, outside: { ...form, depth: form.depth + outside } };
-  if (form.form !== "free") return spec;
-  // A drawing gives heights above the bore, which is now nearer to the axis.
-  const by = bore + outside;
-  const { path, points } = form;
-  return {
-    ...spec,
-    outside: {
-      ...form,
-      ...(path === undefined ? {} : { path: translatePath(path, 0, by) }),
-      ...(points === undefined ? {} : { points: points.map(([w, h]): [number, number] => [w, h + by]) }),
-    },
-  };
 }

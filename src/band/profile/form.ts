@@ -36,9 +36,22 @@ export interface OutsideSketch {
   readonly drawnAs?: string;
 }
 
-/** A form of the outside. `sketch` throws a Misfit where the sizes leave no such form. */
+/** By how much the faces of a casting stand out beyond those of the finished band, mm, 0 or more. */
+export interface Growth {
+  /** The bore, towards the axis. */
+  readonly bore: number;
+  /** The faces of the outside that are finished, away from it. */
+  readonly outside: number;
+}
+
+/** A form of the outside. */
 export interface OutsideForm<Spec> {
+  /** @throws Misfit where the sizes leave no such form */
   sketch(spec: Spec, frame: Frame): OutsideSketch;
+  /** What of it is finished: all of it, seat included, or its rails alone. */
+  readonly finished: "seat" | "rails";
+  /** The same outside before finishing, on a band that is thicker by both: what is not finished keeps its radius. */
+  grown(spec: Spec, by: Growth): Spec;
 }
 
 /** The bore from its left end (−w) to its right end (+w). */
@@ -52,5 +65,13 @@ export interface BoreSketch {
 
 /** A form of the bore. */
 export interface BoreForm<Spec> {
+  /** @throws Misfit where the sizes leave no such form */
   sketch(spec: Spec, frame: Frame): BoreSketch;
+  /** The same bore before finishing, about a circle that is narrower by it. */
+  grown(spec: Spec, by: Growth): Spec;
+}
+
+/** Grows a form whose sizes are all measured from the band's own circles: it goes with them as it is. */
+export function unchanged<Spec>(spec: Spec): Spec {
+  return spec;
 }

@@ -2,9 +2,11 @@ import { describe, expect, test } from "vitest";
 import { z } from "zod";
 import { BORES } from "../../../src/band/profile/bores/index.js";
 import { largestThatFits } from "../../../src/band/profile/explain.js";
+import { grownProfile } from "../../../src/band/profile/grown.js";
 import { OUTSIDES } from "../../../src/band/profile/outsides/index.js";
 import { buildOutline, buildProfile } from "../../../src/band/profile/profile.js";
 import { segmentLength } from "../../../src/base/math/curve.js";
+import type { Point2 } from "../../../src/base/math/point.js";
 import type { OutsideSpec } from "../../../src/design/profile/outside.js";
 import { profileSchema } from "../../../src/design/profile/profile.js";
 import { failureOf, spec } from "./specs.js";
@@ -19,6 +21,15 @@ const NEEDS: Readonly<Record<OutsideSpec["form"], object>> = {
   knife: {},
   free: { path: "M -3 1.2 Q 0 2.4 3 1.2" },
 };
+
+/** Radii at which a cross-section's outline is met at w, the least and the greatest, mm. */
+function radiiAt(polyline: readonly Point2[], w: number): readonly [number, number] {
+  const met = polyline.flatMap(([aw, ar], i) => {
+    const [bw, br] = polyline[(i + 1) % polyline.length];
+    return (aw - w) * (bw - w) > 0 || aw === bw ? [] : [ar + ((br - ar) * (w - aw)) / (bw - aw)];
+  });
+  return [Math.min(...met), Math.max(...met)];
+}
 
 describe.each(Object.keys(OUTSIDES))("outside %s", (form) => {
   describe.each(Object.keys(BORES))("on bore %s", (bore) => {
@@ -41,6 +52,25 @@ describe.each(Object.keys(OUTSIDES))("outside %s", (form) => {
       for (let i = 1; i < lengths.length; i++) {
         expect(lengths[i]).toBeGreaterThan(lengths[i - 1]);
         expect(lengths[i] - lengths[i - 1]).toBeLessThan(0.02);
+      }
+    });
+
+    test("before finishing, each finished face stands out by what is taken off, and no other", () => {
+      const by = { bore: 0.05, outside: 0.08 };
+      const drawn = buildProfile(spec(input), 8.5, 1e-4);
+      const grown = buildProfile(grownProfile(spec(input), by), 8.5 - by.bore, 1e-4);
+      const rails = OUTSIDES[form as OutsideSpec["form"]].finished === "rails";
+      expect(rails).toBe(drawn.rails !== undefined);
+      // Clear of the corners where a rail's side, which is upright, is rounded into its top and the floor.
+      const [first, last] = drawn.seatSpan;
+      const wide = Math.max(...drawn.polyline.slice(first, last + 1).map(([w]) => Math.abs(w)));
+      for (let w = -2.95; w < 3; w += 0.0317) {
+        const [inner, outer] = radiiAt(drawn.polyline, w);
+        const [innerGrown, outerGrown] = radiiAt(grown.polyline, w);
+        expect(inner - innerGrown).toBeCloseTo(by.bore, 3);
+        if (!rails) expect(outerGrown - outer).toBeCloseTo(by.outside, 3);
+        else if (Math.abs(w) < wide - 0.1) expect(outerGrown).toBeCloseTo(outer, 3);
+        else if (Math.abs(w) > wide + 0.3) expect(outerGrown - outer).toBeCloseTo(by.outside, 3);
       }
     });
 

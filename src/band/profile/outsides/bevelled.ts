@@ -1,11 +1,13 @@
 /** A flat outside with a straight bevel on each side. */
 import type { Point2 } from "../../../base/math/point.js";
 import type { BevelledSpec } from "../../../design/profile/outsides/bevelled.js";
-import type { OutsideForm, OutsideLink } from "../form.js";
+import { type OutsideForm, type OutsideLink, unchanged } from "../form.js";
 import { LEAST_SEAT } from "../limits.js";
 import { Misfit } from "../misfit.js";
 
 export const bevelled: OutsideForm<BevelledSpec> = {
+  finished: "seat",
+  grown: unchanged,
   sketch({ bevel, drop, edge }, { halfWidth, top }) {
     const half = halfWidth - bevel;
     if (2 * half < LEAST_SEAT) {

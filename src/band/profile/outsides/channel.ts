@@ -7,6 +7,10 @@ import { LEAST_SEAT } from "../limits.js";
 import { Misfit } from "../misfit.js";
 
 export const channel: OutsideForm<ChannelSpec> = {
+  finished: "rails",
+  grown(spec, { outside }) {
+    return { ...spec, depth: spec.depth + outside };
+  },
   sketch({ rail, depth, crown, edge, root }, { halfWidth, top }) {
     const half = halfWidth - rail;
     if (2 * half < LEAST_SEAT) {

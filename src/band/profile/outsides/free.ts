@@ -16,7 +16,7 @@ import {
   segmentStart,
   tangentAt,
 } from "../../../base/math/curve.js";
-import { type PathSegment, readPathData } from "../../../base/math/path-data.js";
+import { type PathSegment, readPathData, translatePath } from "../../../base/math/path-data.js";
 import type { Point2 } from "../../../base/math/point.js";
 import { type AxisMap, smoothPiece } from "../../../base/math/smooth-piece.js";
 import { showLength } from "../../../base/units.js";
@@ -40,6 +40,16 @@ const SAME_TANGENT = 1e-12;
 const OVERHANG_SLACK = 1e-9;
 
 export const free: OutsideForm<FreeSpec> = {
+  finished: "seat",
+  // Heights are drawn above the bore, which is nearer to the axis before it is finished.
+  grown({ path, points, ...rest }, { bore, outside }) {
+    const by = bore + outside;
+    return {
+      ...rest,
+      ...(path === undefined ? {} : { path: translatePath(path, 0, by) }),
+      ...(points === undefined ? {} : { points: points.map(([w, h]): [number, number] => [w, h + by]) }),
+    };
+  },
   sketch(spec, frame) {
     const drawnAs = spec.path === undefined ? "points" : "path";
     const drawing = readDrawing(spec);

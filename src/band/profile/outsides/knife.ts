@@ -1,9 +1,11 @@
 /** Two slopes that meet in a ridge. */
 
 import type { KnifeSpec } from "../../../design/profile/outsides/knife.js";
-import type { OutsideForm } from "../form.js";
+import { type OutsideForm, unchanged } from "../form.js";
 
 export const knife: OutsideForm<KnifeSpec> = {
+  finished: "seat",
+  grown: unchanged,
   sketch({ rise, ridge, edge }, { halfWidth, top }) {
     const side = top - rise;
     return {
