@@ -3,16 +3,8 @@
  *
  * A region is a set of rings: outer rings counter-clockwise, holes clockwise, none crossing another.
  */
-import {
-  Clipper,
-  Clipper64,
-  ClipperOffset,
-  ClipType,
-  EndType,
-  FillRule,
-  JoinType,
-  PointInPolygonResult,
-} from "clipper2-ts";
+import { Clipper, Clipper64, ClipperOffset, ClipType, EndType, FillRule, JoinType } from "clipper2-ts";
+import { polygonsOf } from "../base/math/polygon.js";
 import { boxRing, type GridBox } from "./box.js";
 import type { GridPath, GridPoint } from "./grid.js";
 import { dropSpikes } from "./spikes.js";
@@ -28,6 +20,8 @@ export type Ends = "butt" | "round" | "square";
 
 /** Longest miter, in half widths, before a corner is cut off: corners sharper than 29° are. SVG's default too. */
 export const MITER_LIMIT = 4;
+
+const rings = polygonsOf<GridPoint>({ x: (point) => point.x, y: (point) => point.y });
 
 const FILLS = { nonzero: FillRule.NonZero, evenodd: FillRule.EvenOdd } as const;
 const JOINS = { miter: JoinType.Miter, round: JoinType.Round } as const;
@@ -116,7 +110,7 @@ export function cleanRegion(region: GridRegion, reach: number): GridRegion {
 
 /** Signed area, positive for a counter-clockwise ring; grid steps squared. */
 export function ringArea(ring: GridPath): number {
-  return Clipper.area(ring);
+  return rings.area(ring);
 }
 
 /** The part of the region between two x, within ± y of the middle line; all in grid steps. */
@@ -141,7 +135,7 @@ const COMPARING_MITER = 10;
 
 /** Whether the point lies inside the ring or on it. */
 export function contains(ring: GridPath, point: GridPoint): boolean {
-  return Clipper.pointInPolygon(point, ring) !== PointInPolygonResult.IsOutside;
+  return rings.side(ring, point) >= 0;
 }
 
 /** Drops vertices that stand within `reach` grid steps of the line through their neighbours. */

@@ -8,6 +8,7 @@
  */
 import earcut, { refine } from "earcut";
 import { AnnuletError } from "../base/errors.js";
+import { turnOf } from "../base/math/turn-of.js";
 
 /** A point whose first two coordinates lie in the plane of the triangulation; further ones are carried along. */
 export type PlanePoint = readonly [number, number, ...number[]];
@@ -38,7 +39,8 @@ function orient(points: readonly PlanePoint[], triangles: readonly number[]): nu
   const turned: number[] = [];
   for (let i = 0; i < triangles.length; i += 3) {
     const [a, b, c] = [triangles[i], triangles[i + 1], triangles[i + 2]];
-    if (twiceArea(points[a], points[b], points[c]) >= 0) turned.push(a, b, c);
+    const [[ax, ay], [bx, by], [cx, cy]] = [points[a], points[b], points[c]];
+    if (turnOf(ax, ay, bx, by, cx, cy) >= 0) turned.push(a, b, c);
     else turned.push(a, c, b);
   }
   return turned;
@@ -132,8 +134,4 @@ function vertexOn(points: readonly PlanePoint[], corner: readonly number[], k: n
     [best, nearest] = [i, t];
   }
   return best;
-}
-
-function twiceArea(a: PlanePoint, b: PlanePoint, c: PlanePoint): number {
-  return (b[0] - a[0]) * (c[1] - a[1]) - (c[0] - a[0]) * (b[1] - a[1]);
 }

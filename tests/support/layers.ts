@@ -44,6 +44,7 @@ const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   "manifold-3d": ["union/kernels"],
   "three-bvh-csg": ["union/kernels"],
   "clipper2-ts": ["flat/polygons"],
+  "robust-predicates": ["base/math/turn-of"],
   harfbuzzjs: ["art/text/typeface"],
   "@xmldom/xmldom": ["art/svg"],
   "fast-png": ["art/image", "output/picture/png"],

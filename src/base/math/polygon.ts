@@ -2,27 +2,68 @@
  * Closed polygons as lists of points: area, what they enclose, and the first place where one crosses or touches itself.
  */
 import type { Point2 } from "./point.js";
+import { turnOf } from "./turn-of.js";
 
-/** Signed area, positive for counter-clockwise (Gauss's shoelace formula). */
-export function polygonArea(points: readonly Point2[]): number {
-  const [ox, oy] = points[0];
-  let twice = 0;
-  for (let i = 0; i < points.length; i++) {
-    const [ax, ay] = points[i];
-    const [bx, by] = points[(i + 1) % points.length];
-    twice += (ax - ox) * (by - oy) - (bx - ox) * (ay - oy);
-  }
-  return twice / 2;
+/** Where a polygon's points keep their coordinates. */
+export interface PointReader<Point> {
+  readonly x: (point: Point) => number;
+  readonly y: (point: Point) => number;
 }
 
-/** Whether a point lies inside a polygon, by the even-odd rule; on its border either may be said. */
-export function encloses(polygon: readonly Point2[], [x, y]: Point2): boolean {
-  let inside = false;
-  for (let i = 0; i < polygon.length; i++) {
-    const [[ax, ay], [bx, by]] = [polygon[i], polygon[(i + 1) % polygon.length]];
-    if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) inside = !inside;
-  }
-  return inside;
+/** What is asked of polygons of any kind of points. */
+export interface Polygons<Point> {
+  /** Signed area, positive for counter-clockwise (Gauss's shoelace formula). */
+  readonly area: (polygon: readonly Point[]) => number;
+  /** 1 where a point lies inside a polygon by the even-odd rule, 0 where it lies on its border, −1 outside. Exact. */
+  readonly side: (polygon: readonly Point[], point: Point) => number;
+}
+
+/** The questions for points that are read so. */
+export function polygonsOf<Point>({ x, y }: PointReader<Point>): Polygons<Point> {
+  return {
+    area(polygon) {
+      if (polygon.length === 0) return 0;
+      const [ox, oy] = [x(polygon[0]), y(polygon[0])];
+      let twice = 0;
+      for (let i = 0, last = polygon.length - 1; i < polygon.length; last = i++) {
+        const [a, b] = [polygon[last], polygon[i]];
+        twice += (x(a) - ox) * (y(b) - oy) - (x(b) - ox) * (y(a) - oy);
+      }
+      return twice / 2;
+    },
+    side(polygon, point) {
+      const [px, py] = [x(point), y(point)];
+      let side = -1;
+      for (let i = 0, last = polygon.length - 1; i < polygon.length; last = i++) {
+        const ay = y(polygon[last]);
+        const by = y(polygon[i]);
+        if ((ay > py && by > py) || (ay < py && by < py)) continue;
+        const ax = x(polygon[last]);
+        const bx = x(polygon[i]);
+        if (ay === py && by === py) {
+          if (px >= Math.min(ax, bx) && px <= Math.max(ax, bx)) return 0;
+          continue;
+        }
+        const turn = turnOf(ax, ay, bx, by, px, py);
+        if (turn === 0) return 0;
+        // An edge counts with its lower end and without its upper one, where the point lies to the left of it.
+        if (ay > py !== by > py && turn > 0 === by > ay) side = -side;
+      }
+      return side;
+    },
+  };
+}
+
+const pairs = polygonsOf<Point2>({ x: (point) => point[0], y: (point) => point[1] });
+
+/** Signed area, positive for counter-clockwise. */
+export function polygonArea(points: readonly Point2[]): number {
+  return pairs.area(points);
+}
+
+/** Whether a point lies inside a polygon, by the even-odd rule; on its border it does not. */
+export function encloses(polygon: readonly Point2[], point: Point2): boolean {
+  return pairs.side(polygon, point) > 0;
 }
 
 /**
@@ -51,9 +92,8 @@ export function findCrossing(points: readonly Point2[]): Point2 | undefined {
   return undefined;
 }
 
-/** Positive where a, b, c turn left, negative right, 0 in line. */
 function orientation(a: Point2, b: Point2, c: Point2): number {
-  return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
+  return turnOf(a[0], a[1], b[0], b[1], c[0], c[1]);
 }
 
 function meet(a: Point2, b: Point2, c: Point2, d: Point2): boolean {

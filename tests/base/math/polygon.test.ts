@@ -1,8 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Point2 } from "../../../src/base/math/point.js";
-import { encloses, findCrossing, polygonArea } from "../../../src/base/math/polygon.js";
+import { encloses, findCrossing, polygonArea, polygonsOf } from "../../../src/base/math/polygon.js";
 import { SEED } from "../../band/profile/specs.js";
+import { exactTurn } from "./exact.js";
 
 const square: Point2[] = [
   [0, 0],
@@ -137,4 +138,51 @@ test("a triangle encloses the points whose three shares are positive", () => {
     }),
     { seed: SEED },
   );
+});
+
+test("a polygon of no points has no area, and nothing inside", () => {
+  expect(polygonArea([])).toBe(0);
+  expect(encloses([], [0, 0])).toBe(false);
+});
+
+test("tells inside, border and outside of points of another kind", () => {
+  const { area, side } = polygonsOf<{ u: number; v: number }>({ x: ({ u }) => u, y: ({ v }) => v });
+  const frame = [
+    { u: 0, v: 0 },
+    { u: 4, v: 0 },
+    { u: 4, v: 4 },
+    { u: 2, v: 2 },
+    { u: 0, v: 4 },
+  ];
+  const at = (u: number, v: number) => side(frame, { u, v });
+  expect(area(frame)).toBe(12);
+  expect([at(2, 1), at(0.5, 3), at(3.5, 3)]).toEqual([1, 1, 1]);
+  expect([at(2, 3), at(5, 2), at(-1, 4), at(2, 4), at(5, 0), at(-1, 2)]).toEqual([-1, -1, -1, -1, -1, -1]);
+  expect([at(0, 0), at(2, 0), at(3, 3), at(2, 2), at(0, 2), at(4, 4)]).toEqual([0, 0, 0, 0, 0, 0]);
+});
+
+test("points a rounding beside an edge lie on the side where they are, which plain arithmetic often misses", () => {
+  // The even-odd rule by the place where an edge crosses the point's level, as it is found in many books.
+  const plain = (polygon: readonly Point2[], [x, y]: Point2) => {
+    let inside = false;
+    polygon.forEach(([ax, ay], i) => {
+      const [bx, by] = polygon[(i + 1) % polygon.length];
+      if (ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay)) inside = !inside;
+    });
+    return inside;
+  };
+  const [a, b]: Point2[] = [
+    [7.3, 0.1],
+    [2.7, 19.9],
+  ];
+  let wrong = 0;
+  for (let k = 1; k < 500; k++) {
+    const t = k / 500;
+    const point: Point2 = [a[0] + t * (b[0] - a[0]), a[1] + t * (b[1] - a[1])];
+    const inside = exactTurn(a, b, point) > 0;
+    const triangle: Point2[] = [a, b, [-1000, 10]];
+    expect(encloses(triangle, point)).toBe(inside);
+    if (plain(triangle, point) !== inside) wrong++;
+  }
+  expect(wrong).toBeGreaterThan(50);
 });

@@ -1,0 +1,11 @@
+/**
+ * Which way three points turn, exactly: the sign is that of the coordinates as they are, whatever rounding does to products
+ * (J. R. Shewchuk, Adaptive precision floating-point arithmetic and fast robust geometric predicates, 1997).
+ */
+import { orient2d } from "robust-predicates";
+
+/** Positive where a, b, c turn left, negative right, 0 in line; nearly twice the triangle's area. */
+export function turnOf(ax: number, ay: number, bx: number, by: number, cx: number, cy: number): number {
+  // The library's y points down.
+  return -orient2d(ax, ay, bx, by, cx, cy);
+}
