@@ -21,21 +21,22 @@ export interface SvgArt {
   readonly unit: DrawingUnit;
 }
 
+/** How a drawing is read. */
+export interface SvgArtOptions {
+  /** Largest chordal deviation, mm. */
+  readonly tolerance: number;
+  /** The file's place in the document, for errors. */
+  readonly where: string;
+  readonly warn: Warn;
+}
+
 /**
  * Places a drawing in the tile. Warns `svg-cleaned` with what cleaning changed.
  *
- * @param tolerance largest chordal deviation, mm
- * @param where the file's place in the document, for errors
  * @throws AnnuletError `svg-empty`, `path-outside-tile`, and as `outlineDrawing`
  */
-export function readSvgArt(
-  strip: Strip,
-  spec: SvgArt,
-  drawing: Drawing,
-  tolerance: number,
-  where: string,
-  warn: Warn,
-): DrawnPaths {
+export function readSvgArt(strip: Strip, spec: SvgArt, drawing: Drawing, options: SvgArtOptions): DrawnPaths {
+  const { tolerance, where, warn } = options;
   const { unit, place } = spec;
   const byArt = drawing.page === undefined || (place?.by ?? PLACE_DEFAULTS.by) === "art";
   const box = byArt || drawing.page === undefined ? artBox(drawing, where) : drawing.page;
@@ -69,7 +70,7 @@ export function readTextArt(
   const drawing = drawingOf(textName(text), drawings, where);
   const fit = text.height === undefined ? {} : ({ fit: "drawn" } as const);
   const art = { svg: text.text, place: { ...place, ...fit }, unit };
-  return readSvgArt(strip, art, drawing, strip.artTolerance, where, () => undefined);
+  return readSvgArt(strip, art, drawing, { tolerance: strip.artTolerance, where, warn: () => undefined });
 }
 
 /** The drawing of that name. */

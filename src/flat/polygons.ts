@@ -67,7 +67,7 @@ export function clipLinesTo(lines: GridRegion, region: GridRegion, side: "inside
  */
 export function offset(region: GridRegion, distance: number, join: Join, arcTolerance: number): GridRegion {
   if (distance === 0) return region;
-  return inflate(region, distance, JOINS[join], EndType.Polygon, MITER_LIMIT, arcTolerance);
+  return inflate(region, distance, { join: JOINS[join], ends: EndType.Polygon, arcTolerance });
 }
 
 /** What of the region lies at least `distance` grid steps inside its outline; inner corners become arcs about them. */
@@ -83,12 +83,12 @@ export function ribbonAlong(
   ends: Ends,
   arcTolerance: number,
 ): GridRegion {
-  return inflate(lines, width / 2, JOINS[join], ENDS[ends], MITER_LIMIT, arcTolerance);
+  return inflate(lines, width / 2, { join: JOINS[join], ends: ENDS[ends], arcTolerance });
 }
 
 /** A ribbon of `width` grid steps along closed lines, half on each side. */
 export function ribbonAround(lines: GridRegion, width: number, join: Join, arcTolerance: number): GridRegion {
-  return inflate(lines, width / 2, JOINS[join], EndType.Joined, MITER_LIMIT, arcTolerance);
+  return inflate(lines, width / 2, { join: JOINS[join], ends: EndType.Joined, arcTolerance });
 }
 
 /** Corners sharper than this many half widths are cut off while a region is cleaned, so that touching tips part. */
@@ -103,7 +103,7 @@ const TIP_REACHES = 3;
  */
 export function cleanRegion(region: GridRegion, reach: number): GridRegion {
   const move = (rings: GridRegion, distance: number) =>
-    inflate(rings, distance, JoinType.Miter, EndType.Polygon, CLEANING_MITER, reach);
+    inflate(rings, distance, { ...MITERED, miterLimit: CLEANING_MITER, arcTolerance: reach });
   const opened = move(move(region, -TIP_REACHES * reach), TIP_REACHES * reach);
   return move(move(move(opened, reach), -2 * reach), reach);
 }
@@ -127,7 +127,7 @@ export function clipWithin(region: GridRegion, box: GridBox, margin: number): Gr
 
 /** The region grown by a little, with corners kept up to 10 distances long. */
 export function grow(region: GridRegion, distance: number): GridRegion {
-  return inflate(region, distance, JoinType.Miter, EndType.Polygon, COMPARING_MITER, distance);
+  return inflate(region, distance, { ...MITERED, miterLimit: COMPARING_MITER, arcTolerance: distance });
 }
 
 /** Corners sharper than 11.5° are cut off. */
@@ -143,14 +143,20 @@ export function simplify(region: GridRegion, reach: number): GridRegion {
   return Clipper.simplifyPaths(region as GridPath[], reach, true);
 }
 
-function inflate(
-  paths: GridRegion,
-  distance: number,
-  join: JoinType,
-  ends: EndType,
-  miterLimit: number,
-  arcTolerance: number,
-): GridRegion {
+/** How what is offset is joined at its corners and ended. */
+interface Inflation {
+  readonly join: JoinType;
+  readonly ends: EndType;
+  /** Longest tip of a mitred corner over the distance. Default `MITER_LIMIT`. */
+  readonly miterLimit?: number;
+  /** Largest deviation of rounded corners, grid steps. */
+  readonly arcTolerance: number;
+}
+
+const MITERED = { join: JoinType.Miter, ends: EndType.Polygon } as const;
+
+function inflate(paths: GridRegion, distance: number, inflation: Inflation): GridRegion {
+  const { join, ends, miterLimit = MITER_LIMIT, arcTolerance } = inflation;
   if (paths.length === 0) return [];
   const offsetter = new ClipperOffset(miterLimit, arcTolerance);
   offsetter.addPaths(paths as GridPath[], join, ends);

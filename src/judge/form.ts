@@ -45,15 +45,7 @@ const INSIDE_WINDING = 0.5;
 export function checkForm(mesh: Mesh, components: number, topology = readTopology(mesh)): FormCheck {
   const { skip, kept, edges, vertices, pinched, shells } = topology;
   const faults: Fault[] = [];
-  const report = (
-    code: FaultCode,
-    items: readonly number[],
-    placeOf: (item: number) => Point3 | undefined,
-    message: (count: number) => string,
-  ) => {
-    const count = items.length;
-    if (count > 0) faults.push({ code, count, places: firstPlaces(items, placeOf), message: message(count) });
-  };
+  const report = reportTo(faults);
   const atVertex = (vertex: number) => point(mesh, vertex);
   const atTriangle = (t: number) => corner(mesh, 3 * t);
   const atEdge = (h: number) => edgeMiddle(mesh, h);
@@ -114,6 +106,19 @@ export function checkForm(mesh: Mesh, components: number, topology = readTopolog
     smallestAngle: kept === 0 ? undefined : smallestAngle,
     shortestEdge: kept === 0 ? undefined : shortestEdge,
     faults,
+  };
+}
+
+/** Adds a fault with its count and first places, unless nothing has it. */
+function reportTo(faults: Fault[]) {
+  return (
+    code: FaultCode,
+    items: readonly number[],
+    placeOf: (item: number) => Point3 | undefined,
+    message: (count: number) => string,
+  ): void => {
+    const count = items.length;
+    if (count > 0) faults.push({ code, count, places: firstPlaces(items, placeOf), message: message(count) });
   };
 }
 

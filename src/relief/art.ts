@@ -41,23 +41,23 @@ export interface Art {
   readonly centre: readonly Chain[];
 }
 
+/** What a region's art may be made of beside itself. */
+export interface ArtSources {
+  /** Draws shapes, with the named ones and the files that they may be made of. Default: none. */
+  readonly drawer?: ShapeDrawer;
+  /** Finds the completed regions that this one names. Default: none. */
+  readonly other?: OtherRegion;
+}
+
 /**
  * Completes a region's art. Warns where the path crosses itself or hairlines had to be cleaned.
  *
  * @param where the region's place in the document
- * @param drawer draws shapes, with the named ones and the files that they may be made of; default none
- * @param other finds the completed regions that this one names; default none
  * @throws AnnuletError `path-open` where an inside is wanted of a line that closes nowhere, `path-empty`,
  *   `path-outside-tile`, `ribbon-too-wide`, and as `flattenPath`, `readSvgArt`, `composeRegion`
  */
-export function completeArt(
-  strip: Strip,
-  spec: RegionSpec,
-  where: string,
-  warn: Warn,
-  drawer = new ShapeDrawer(strip, { warn }),
-  other: OtherRegion = noOther,
-): Art {
+export function completeArt(strip: Strip, spec: RegionSpec, where: string, warn: Warn, sources: ArtSources = {}): Art {
+  const { drawer = new ShapeDrawer(strip, { warn }), other = noOther } = sources;
   const on = standsOn(spec.tiles, strip.cycle, `${where}.tiles`);
   const read = readRegion(strip, spec, drawer, where, warn);
   const { closed, open } = spec.ribbon?.weave === undefined ? read : asLines(read);
@@ -105,7 +105,7 @@ function readRegion(strip: Strip, spec: RegionSpec, drawer: ShapeDrawer, where: 
   if (text !== undefined) return readTextArt(strip, { ...spec, text }, drawer.drawings, `${where}.text`);
   if (svg === undefined) return readArt(strip, { path, unit }, tolerance, `${where}.path`);
   const file = `${where}.svg`;
-  return readSvgArt(strip, { ...spec, svg }, drawingOf(svg, drawer.drawings, file), tolerance, file, warn);
+  return readSvgArt(strip, { ...spec, svg }, drawingOf(svg, drawer.drawings, file), { tolerance, where: file, warn });
 }
 
 /**

@@ -33,12 +33,13 @@ export class Regions {
     if (known !== undefined) return known;
     this.#open.push(index);
     const where = `${this.#where}.regions[${index}]`;
-    const art = completeArt(this.#drawer.strip, this.#specs[index], where, this.#warn, this.#drawer, (name, place) => {
-      const other = this.#find(name, place);
-      if (this.#open.includes(other)) throw this.#cycle(other, place);
-      if (this.#specs[other].image !== undefined) throw noOutline(name, place);
-      return this.art(other).region;
-    });
+    const other = (name: string, place: string) => {
+      const found = this.#find(name, place);
+      if (this.#open.includes(found)) throw this.#cycle(found, place);
+      if (this.#specs[found].image !== undefined) throw noOutline(name, place);
+      return this.art(found).region;
+    };
+    const art = completeArt(this.#drawer.strip, this.#specs[index], where, this.#warn, { drawer: this.#drawer, other });
     this.#open.pop();
     this.#arts.set(index, art);
     return art;

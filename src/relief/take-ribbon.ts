@@ -117,20 +117,26 @@ function ribbonOnBorder(strip: Strip, ribbon: RibbonSpec, shape: GridRegion, whe
     const [near, far] = [begin + sign * i * pitch, begin + sign * (i * pitch + width)];
     const [inner, outer] = sign < 0 ? [far, near] : [near, far];
     const rest = move(inner);
-    if (inner < 0) checkRibbonFits(strip, ribbon, shape, rest, where, -inner);
+    if (inner < 0) checkRibbonFits(strip, ribbon, shape, { rest, reach: -inner, where });
     return { region: subtract(move(outer), rest), centre: loops(move((inner + outer) / 2)) };
   });
   return { region: ribbons.flatMap(({ region }) => region), centre: ribbons.flatMap(({ centre }) => centre) };
 }
 
-/** Every outer ring of the shape must keep an inside once a ribbon that reaches so many grid steps in is taken from it. */
+/** What a ribbon leaves of its shape. */
+interface Left {
+  readonly rest: GridRegion;
+  /** How far the ribbon reaches in, grid steps. */
+  readonly reach: number;
+  readonly where: string;
+}
+
+/** Every outer ring of the shape must keep an inside once a ribbon is taken from it. */
 function checkRibbonFits(
   strip: Strip,
   ribbon: RibbonSpec,
   shape: GridRegion,
-  inner: GridRegion,
-  where: string,
-  reach: number,
+  { rest: inner, reach, where }: Left,
 ): void {
   const swallowed = (rest: GridRegion, ring: GridPath) =>
     !rest.some((other) => ringArea(other) > 0 && contains(ring, other[0]));

@@ -15,7 +15,11 @@ async function artOf(text: string, spec: Readonly<Record<string, unknown>> = {})
   const parsed: RegionSpec = region({ svg: "a.svg", ...spec });
   const drawings = await loadDrawings([{ name: "a.svg", where: "r.svg" }], { "a.svg": text }, warn);
   const drawing = [...drawings.values()][0];
-  return { codes, place: () => readSvgArt(stripOf(), { ...parsed, svg: "a.svg" }, drawing, 0.005, "r.svg", warn) };
+  return {
+    codes,
+    place: () =>
+      readSvgArt(stripOf(), { ...parsed, svg: "a.svg" }, drawing, { tolerance: 0.005, where: "r.svg", warn }),
+  };
 }
 
 const design = (regionSpec: Readonly<Record<string, unknown>>) => ({

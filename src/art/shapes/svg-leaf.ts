@@ -11,7 +11,7 @@ export const svgLeaf: ShapeNode<SvgShape> = {
     const { strip, tolerance, budget, warn } = frame;
     const where = frame.place(".svg");
     const spec = { svg, place, unit: unit ?? frame.unit };
-    const drawn = readSvgArt(strip, spec, drawingOf(svg, frame.drawings, where), tolerance, where, warn);
+    const drawn = readSvgArt(strip, spec, drawingOf(svg, frame.drawings, where), { tolerance, where, warn });
     budget.spend(drawn.closed, where);
     return drawn;
   },

@@ -149,6 +149,7 @@ function pathChordCount(segment: PathSegment, tolerance: number): number {
 }
 
 type Command = ReturnType<typeof SVGPathData.parse>[number];
+type ArcCommand = Extract<Command, { readonly type: typeof SVGPathData.ARC }>;
 
 function parse(d: string, path: string | undefined): Command[] {
   const fail = (message: string, cause?: unknown) =>
@@ -201,6 +202,24 @@ class Pen {
   /** The last control point, for S after C or S, and T after Q or T. */
   private control: { readonly of: "cubic" | "quadratic"; readonly point: Point2 } | undefined;
 
+  private arc(command: ArcCommand): void {
+    const to = this.place(command, command.x, command.y);
+    const radii: Point2 = [Math.abs(command.rX), Math.abs(command.rY)];
+    if (radii[0] === 0 || radii[1] === 0 || this.isHere(to)) {
+      this.line(to);
+      return;
+    }
+    const arc = arcFromEndpoints({
+      from: this.at,
+      to,
+      radii,
+      turn: radians(command.xRot),
+      large: command.lArcFlag === 1,
+      positive: command.sweepFlag === 1,
+    });
+    this.push(arc, to);
+  }
+
   draw(command: Command): void {
     const control = this.control;
     this.control = undefined;
@@ -249,24 +268,9 @@ class Pen {
           this.place(command, command.x, command.y),
         );
         return;
-      case SVGPathData.ARC: {
-        const to = this.place(command, command.x, command.y);
-        const radii: Point2 = [Math.abs(command.rX), Math.abs(command.rY)];
-        if (radii[0] === 0 || radii[1] === 0 || this.isHere(to)) {
-          this.line(to);
-          return;
-        }
-        const arc = arcFromEndpoints({
-          from: this.at,
-          to,
-          radii,
-          turn: radians(command.xRot),
-          large: command.lArcFlag === 1,
-          positive: command.sweepFlag === 1,
-        });
-        this.push(arc, to);
+      case SVGPathData.ARC:
+        this.arc(command);
         return;
-      }
     }
   }
 

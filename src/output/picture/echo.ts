@@ -47,6 +47,7 @@ export function makeEchoGrid(mesh: Mesh): EchoGrid {
   const size = min.map((value, k) => Math.ceil((max[k] - value) / cell) + 2 * RIM + 1) as [number, number, number];
   const area = new Float32Array(3 * size[0] * size[1] * size[2]);
   const inverse = 1 / cell;
+  // biome-ignore lint/complexity/useMaxParams: what `strew` calls
   strew(mesh, 0.7 * cell, (x, y, z, nx, ny, nz, share) => {
     const i = ((x - low[0]) * inverse) | 0;
     const j = ((y - low[1]) * inverse) | 0;
@@ -66,6 +67,8 @@ export function makeEchoGrid(mesh: Mesh): EchoGrid {
  *
  * @param out share that is caught, and the normal of what catches it times that share
  */
+// biome-ignore lint/complexity/useMaxParams: numbers, since this is called for every ray and objects would be made each time
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: one loop whose numbers stay in variables of their own: in arrays they take three times as long
 export function followRay(
   { size, low, cell, area, clear }: EchoGrid,
   x: number,

@@ -41,6 +41,7 @@ export function makeLightMap(light: Light): LightMap {
 }
 
 /** Adds `share` of the light of one level in a unit direction to three numbers of `out`. */
+// biome-ignore lint/complexity/useMaxParams: numbers, since this is called for every sample and objects would be made each time
 export function addLight(
   { levels, sizes }: LightMap,
   level: number,

@@ -33,8 +33,8 @@ export function mirrored(surface: PixelView, camera: Camera, others: Others): Fl
     for (let x = 0; x < width; x += 2) if (depth[y * width + x] !== 0) trace(x, y);
   }
   // The pixels between two of a line, then those between lines.
-  for (let y = 0; y < height; y += 2) fillLine(surface, result, trace, y, 1, 2, 1);
-  for (let y = 1; y < height; y += 2) fillLine(surface, result, trace, y, 0, 1, width);
+  for (let y = 0; y < height; y += 2) fillLine(surface, result, trace, { y, start: 1, step: 2, stride: 1 });
+  for (let y = 1; y < height; y += 2) fillLine(surface, result, trace, { y, start: 0, step: 1, stride: width });
   return result;
 }
 
@@ -45,14 +45,21 @@ export interface Others {
   readonly map: LightMap;
 }
 
+/** Pixels of a line that lie between two that are traced. */
+interface Between {
+  readonly y: number;
+  /** The first of them, and from one to the next. */
+  readonly start: number;
+  readonly step: number;
+  /** Pixels to the two that each lies between: 1 along the line, the width across it. */
+  readonly stride: number;
+}
+
 function fillLine(
   { width, height, depth, normal }: PixelView,
   result: Float32Array,
   trace: (x: number, y: number) => void,
-  y: number,
-  start: number,
-  step: number,
-  stride: number,
+  { y, start, step, stride }: Between,
 ): void {
   const inside = stride === 1 || y + 1 < height;
   for (let x = start; x < width; x += step) {

@@ -44,6 +44,7 @@ export interface ShadeOptions {
  */
 export type Shade = (triangle: number, from: number, to: number, y: number, line: Float32Array) => void;
 
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: one loop whose numbers stay in variables of their own: in arrays they take three times as long
 export function makeShade(options: ShadeOptions): Shade {
   const { mesh, camera, supersample, projected, normals, map, look, blur, open, mirrored } = options;
   const { triangles } = mesh;
@@ -55,6 +56,7 @@ export function makeShade(options: ShadeOptions): Shade {
   const last = map.levels.length - 2;
   const pixels = width / supersample;
 
+  // biome-ignore lint/complexity/noExcessiveLinesPerFunction: the same loop
   return (triangle, from, to, sampleY, line) => {
     const corner = 3 * triangle;
     const a = 3 * triangles[corner];

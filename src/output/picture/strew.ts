@@ -4,6 +4,7 @@
 import type { Mesh } from "../../mesh/mesh.js";
 
 /** Called with a point, the outward normal, and the area that the point stands for, mm². */
+// biome-ignore lint/complexity/useMaxParams: numbers, since this is called for every point and objects would be made each time
 export type Strewn = (x: number, y: number, z: number, nx: number, ny: number, nz: number, area: number) => void;
 
 /** At least one point a triangle, and none further than about half of `spacing` from the next. */

@@ -6,6 +6,7 @@
  * Writes the share of each corner of a triangle at a sample, as seen in perspective. Samples that lie outside by rounding,
  * as those that neighbours share may, are drawn to the nearest side.
  */
+// biome-ignore lint/complexity/useMaxParams: numbers, since this is called for every sample and objects would be made each time
 export function weigh(
   triangles: Uint32Array,
   projected: Float64Array,

@@ -26,7 +26,7 @@ export function parallelTo(chain: Chain, distance: number, join: Join, arcTolera
   for (let i = 1; i < sides.length; i++) {
     const last = done[done.length - 1];
     if (isOuter(last, sides[i], distance)) {
-      const bridge = bridgeOver(path[i], last[1], sides[i][0], distance, join, arcTolerance);
+      const bridge = bridgeOver(path[i], [last[1], sides[i][0]], { distance, join, arcTolerance });
       for (let k = 0; k + 1 < bridge.length; k++) done.push([bridge[k], bridge[k + 1]]);
       done.push(sides[i]);
       continue;
@@ -66,15 +66,17 @@ function isOuter([a, b]: Side, [c, d]: Side, distance: number): boolean {
   return ((b.x - a.x) * (d.y - c.y) - (b.y - a.y) * (d.x - c.x)) * distance <= 0;
 }
 
+/** How a parallel line goes round a corner. */
+interface Bridging {
+  /** From the line, grid steps; to its left where above 0. */
+  readonly distance: number;
+  readonly join: Join;
+  /** Largest deviation of rounded corners, grid steps. */
+  readonly arcTolerance: number;
+}
+
 /** From where one side ends to where the next begins, round a corner's outer side; both ends with it. */
-function bridgeOver(
-  corner: GridPoint,
-  from: GridPoint,
-  to: GridPoint,
-  distance: number,
-  join: Join,
-  arcTolerance: number,
-): GridPoint[] {
+function bridgeOver(corner: GridPoint, [from, to]: Side, { distance, join, arcTolerance }: Bridging): GridPoint[] {
   const [ax, ay, bx, by] = [from.x - corner.x, from.y - corner.y, to.x - corner.x, to.y - corner.y];
   const turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
   const miter = 1 / Math.cos(turn / 2);

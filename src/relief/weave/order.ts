@@ -54,7 +54,7 @@ export function orderCrossings(
   const places = crossings.map((crossing) => place(strip, strands, classes, crossing, options.path));
   if (options.later) return places.map(({ kind, side }) => (laterSide(classes[kind], options) === side ? 0 : 1));
   const sets = new ParitySets(classes.length);
-  relateAlong(strands, crossings, places, sets, classes, options);
+  relateAlong(strands, { crossings, places, classes }, sets, options);
   relateImages(strip, classes, sets, options);
   return places.map(({ kind, side }) => {
     const { root, differs } = sets.rootOf(kind);
@@ -138,12 +138,17 @@ export function passesAlong(
   return along;
 }
 
+/** All crossings of a weave, each with its class and the side of it on which its first strand runs. */
+interface SortedCrossings {
+  readonly crossings: readonly Crossing[];
+  readonly places: readonly { readonly kind: number; readonly side: 0 | 1 }[];
+  readonly classes: readonly CrossingClass[];
+}
+
 function relateAlong(
   strands: readonly Strand[],
-  crossings: readonly Crossing[],
-  places: readonly { readonly kind: number; readonly side: 0 | 1 }[],
+  { crossings, places, classes }: SortedCrossings,
   sets: ParitySets,
-  classes: readonly CrossingClass[],
   { names, path, window: [low, high] }: OrderOptions,
 ): void {
   passesAlong(strands, crossings).forEach((list, i) => {
