@@ -5,6 +5,7 @@
 import { orient2d } from "robust-predicates";
 
 /** Positive where a, b, c turn left, negative right, 0 in line; nearly twice the triangle's area. */
+// biome-ignore lint/complexity/useMaxParams: numbers, as the library takes them, so that loops make no points
 export function turnOf(ax: number, ay: number, bx: number, by: number, cx: number, cy: number): number {
   // The library's y points down.
   return -orient2d(ax, ay, bx, by, cx, cy);
