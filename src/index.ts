@@ -1,23 +1,29 @@
 /** annulet's public names. */
 
 export type { Fit, FitCandidate, LaneFit } from "./band/fit/fit.js";
+export type { Rails } from "./band/profile/outline.js";
 export { buildProfile, type Profile } from "./band/profile/profile.js";
 export type { Develop } from "./band/surface/develop.js";
 export { type RevolvedOptions, revolvedSurface } from "./band/surface/revolved.js";
 export type { StretchRange, StretchReport } from "./band/surface/stretch.js";
-export type { BandSurface } from "./band/surface/surface.js";
+export type { BandSurface, LocalStretch, SurfaceLine } from "./band/surface/surface.js";
 export { AnnuletError, type AnnuletErrorOptions, type Problem, type Warn, type Warning } from "./base/errors.js";
-export type { FileSource } from "./base/files.js";
+export type { FileContent, FileSource } from "./base/files.js";
+export type { FriezeGroup, TileOperation } from "./base/frieze/symmetry.js";
+export type { Arc, Line, Segment } from "./base/math/curve.js";
 export type { HalfSpace } from "./base/math/half-space.js";
+export type { Point2, Point3 } from "./base/math/point.js";
 export type { BeadChoice, BeadRunReport } from "./beads/bead-report.js";
 export type { SprueReport } from "./casting/add-sprue.js";
+export type { AxisScale, Finishing } from "./casting/allowances/allowance.js";
 export type { AllowanceColumn, Allowances, PieceSizes } from "./casting/allowances/columns.js";
 export type { PieceTime } from "./casting/piece.js";
-export type { CastingSpec } from "./design/casting-spec.js";
+export type { CastingSpec, FinishingSpec, Shrinkage } from "./design/casting-spec.js";
 export { designJsonSchema } from "./design/json-schema.js";
 export type { MotifAspects, MotifRibbon } from "./design/motifs/facts.js";
 export { listMotifs, type MotifEntry, type MotifParameterEntry } from "./design/motifs/list.js";
-export type { PrintStance } from "./design/print-settings.js";
+export type { MotifSpec } from "./design/motifs/motif.js";
+export type { PrintSettings, PrintStance } from "./design/print-settings.js";
 export type { ProfileSpec } from "./design/profile/profile.js";
 export { readDesign } from "./design/read.js";
 export { explainField } from "./design/reference/explain-field.js";
@@ -26,8 +32,10 @@ export { ruleSets } from "./design/rules/catalogue.js";
 export type { RuleLimit, RuleName, RuleSet, Severity } from "./design/rules/rule-set.js";
 export type { Design, DesignInput } from "./design/schema.js";
 export type { Decimation } from "./judge/decimate-solid.js";
+export type { UnrolledBand } from "./judge/details/unrolled-band.js";
 export type { Fault, FaultCode } from "./judge/faults.js";
 export type { Finding, FindingPlace, RuleResult } from "./judge/finding.js";
+export type { FormCheck } from "./judge/form.js";
 export { checkSolid, type SolidCheck, type SolidOptions } from "./judge/gate.js";
 export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./judge/walls.js";
 export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
@@ -41,7 +49,6 @@ export type { PieceVolumes, WeightOptions, WeightRow, WeightTable } from "./meas
 export type { Bounds } from "./mesh/bounds.js";
 export { type Decimated, type DecimateOptions, decimate } from "./mesh/decimate.js";
 export type { Mesh } from "./mesh/mesh.js";
-export type { WeldOptions } from "./mesh/weld.js";
 export { drawTile, type TileDrawingOptions } from "./output/drawing/tile-drawing.js";
 export { formatForFile, formats } from "./output/files/catalogue.js";
 export { type Chunks, type EncodeOptions, encodeMesh, type FileMaterial, type Format } from "./output/files/format.js";
@@ -63,11 +70,11 @@ export {
 export { type Caution, cautions } from "./output/report/cautions.js";
 export type { FitReport, Report } from "./output/report/report.js";
 export { reportJsonSchema } from "./output/report/report-json-schema.js";
-export { reportSchema } from "./output/report/report-schema.js";
+export type { FlatRings } from "./relief/tile-outlines.js";
 export { type BenchSheetOptions, benchSheet } from "./ring/bench-sheet.js";
 export { type BuildOptions, type BuildResult, build } from "./ring/build.js";
 export { type CheckDesignOptions, checkDesign } from "./ring/check-design.js";
-export type { Asker } from "./ring/engine.js";
+export type { Asker, OnStage } from "./ring/engine.js";
 export { type FitDesignOptions, fitDesign } from "./ring/fit-design.js";
 export { type FlatTileOptions, flatTile } from "./ring/flat-tile.js";
 export {
@@ -81,10 +88,12 @@ export {
   type RingSetup,
   type SheetQuestion,
 } from "./ring/open-ring.js";
+export type { Piece } from "./ring/plan.js";
 export { type PlanBeadsOptions, planBeads } from "./ring/plan-beads.js";
-export type { Progress } from "./ring/progress.js";
+export type { Phase, Progress, Timings } from "./ring/progress.js";
 export type { DrawnTile, FlatBead, FlatRegion, FlatTile, TilePart, TileQuestion } from "./ring/steps/draw-tile.js";
 export type { BenchSheet } from "./ring/steps/put-sheet.js";
+export type { SizeSystemOptions } from "./size/catalogue.js";
 export { sizeSystems } from "./size/catalogue.js";
 export { type Scale, scaleSystem } from "./size/scale.js";
 export { type ResolvedSize, resolveSize, type SizeSpec } from "./size/size.js";

@@ -31,6 +31,7 @@ export type Warning = Problem;
 /** Takes warnings while a stage works. */
 export type Warn = (warning: Warning) => void;
 
+/** What an error is made from beside its problems. */
 export interface AnnuletErrorOptions extends ErrorOptions {
   /** What had been noticed before the failure. Default nothing. */
   readonly warnings?: readonly Warning[];

@@ -9,6 +9,7 @@ export type FileSource =
   | Readonly<Record<string, string | Uint8Array>>
   | ((name: string) => FileContent | Promise<FileContent>);
 
+/** Text of a drawing, bytes of an image or a font; undefined where there is no such file. */
 export type FileContent = string | Uint8Array | undefined;
 
 export interface NamedFile {

@@ -8,8 +8,10 @@
  */
 export const PRINT_STANCES = ["built", "lying", "standing", "tilted"] as const;
 
+/** How the mesh lies: as built, finger axis upright, level, or in between. */
 export type PrintStance = (typeof PRINT_STANCES)[number];
 
+/** How a mesh is laid down for the printer, lengths in mm, angles in degrees. */
 export interface PrintSettings {
   /** How the mesh is turned. Default built. */
   readonly stance: PrintStance;

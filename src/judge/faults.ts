@@ -3,6 +3,7 @@
  */
 import type { Point3 } from "../base/math/point.js";
 
+/** What can be wrong with a mesh. */
 export type FaultCode =
   | "empty"
   | "non-finite"

@@ -10,6 +10,7 @@ import type { Fault } from "./faults.js";
 import { checkForm, type FormCheck } from "./form.js";
 import { readTopology } from "./topology.js";
 
+/** What the gate expects. */
 export interface SolidOptions {
   /** How many shells the mesh should have, sealed voids among them. 1 or more, whole. Default 1. */
   readonly components?: number;

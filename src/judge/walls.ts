@@ -12,6 +12,7 @@ import { distance, type Wall, WallRays } from "./wall-rays.js";
 
 export type { Wall } from "./wall-rays.js";
 
+/** How walls are looked for. */
 export interface WallOptions {
   /** Rays that are sent through the solid, spread evenly over its surface; whole, 100 to 10 million. Default 30 000. */
   readonly rays?: number;
@@ -26,6 +27,7 @@ export interface WallOptions {
 /** Defaults of the search for thin walls. The lean is chosen: petals' tips are sharper than walls ever are. */
 export const WALL_DEFAULTS = { rays: 30_000, lean: 30, places: 10, apart: 1 } as const;
 
+/** What was found of walls. */
 export interface WallCheck {
   /** The thinnest walls, each the least nearby, thinnest first; empty where no two faces make a wall. */
   readonly thinnest: readonly Wall[];

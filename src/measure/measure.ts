@@ -12,6 +12,7 @@ import { type Bounds, boundsCentre, meshBounds } from "../mesh/bounds.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { requireSound } from "../mesh/sound.js";
 
+/** Figures of a closed mesh. */
 export interface Measure {
   /** Signed, mm³: positive when the mesh faces outward. */
   readonly volume: number;

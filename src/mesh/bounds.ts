@@ -4,6 +4,7 @@
 import type { Point3 } from "../base/math/point.js";
 import type { Mesh } from "./mesh.js";
 
+/** The box round a mesh, mm. */
 export interface Bounds {
   /** Lowest x, y, z, mm. */
   readonly min: Point3;

@@ -14,12 +14,14 @@ import { buildEdgeTable, nextEdge, previousEdge } from "./edges.js";
 import { Fan, MOST_SPOKES } from "./fan.js";
 import type { Mesh } from "./mesh.js";
 
+/** How much may be taken out. */
 export interface DecimateOptions {
   /** How far the surface may lie from what it was, anywhere and in both directions, mm. Above 0. */
   readonly deviation: number;
   readonly signal?: AbortSignal | undefined;
 }
 
+/** A mesh with fewer triangles. */
 export interface Decimated {
   /** Its vertices are vertices of the mesh given, in their order. */
   readonly mesh: Mesh;

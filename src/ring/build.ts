@@ -45,6 +45,7 @@ export const BUILD_DEFAULTS = {
   geometry: false,
 } as const;
 
+/** A built ring. */
 export interface BuildResult {
   /** The ring: one closed solid, mm. Without casting allowances master, casting and finished piece are one. */
   readonly mesh: Mesh;

@@ -5,6 +5,7 @@ import type { RuleSet } from "../design/rules/rule-set.js";
 import type { BuildOptions } from "./build.js";
 import { type DesignCheck, openRing } from "./open-ring.js";
 
+/** How a design is judged. */
 export interface CheckDesignOptions extends Omit<BuildOptions, "piece" | "geometry"> {
   /** The rule set: one of the built-in ones by name, or any value of its shape. Default what the design says. */
   readonly rules?: string | RuleSet;

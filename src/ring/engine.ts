@@ -18,6 +18,7 @@ import { type OptionText, type Told, Walk } from "./walk.js";
 export interface Asker {
   /** Stops waiting for the answer; the work itself stops where nobody else waits for it. */
   readonly signal?: AbortSignal | undefined;
+  /** Is told which stage works and what share of the whole is done. */
   readonly onProgress?: ((progress: Progress) => void) | undefined;
 }
 

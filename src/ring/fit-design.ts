@@ -5,6 +5,7 @@ import type { Fit } from "../band/fit/fit.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import { openInside } from "./open-ring.js";
 
+/** Who hears of warnings. */
 export interface FitDesignOptions {
   /** Takes the warnings of the fit. Default: they are dropped. */
   readonly warn?: Warn;

@@ -85,6 +85,7 @@ export interface Made {
 export interface Ring {
   /** The document with its defaults filled in: a copy of your own. */
   design(): Promise<Design>;
+  /** The bore that the size means, mm. */
   size(asker?: Asker): Promise<ResolvedSize>;
   /** The fit with its candidates; undefined where the design has no pattern. */
   fit(asker?: Asker): Promise<Fit | undefined>;

@@ -6,6 +6,7 @@ import type { FileSource } from "../base/files.js";
 import type { BeadRunReport } from "../beads/bead-report.js";
 import { openInside } from "./open-ring.js";
 
+/** What beads are placed with. */
 export interface PlanBeadsOptions {
   /** Most beads that are placed round the band. Default 20 000. */
   readonly maxBeads?: number;

@@ -28,6 +28,7 @@ export const PHASES = {
   measure: 0.03,
 } as const;
 
+/** Name of a part of the work that is timed. */
 export type Phase = keyof typeof PHASES;
 
 /** Milliseconds of each phase. */

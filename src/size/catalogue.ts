@@ -30,6 +30,7 @@ export const sizeSystems: readonly SizeSystem[] = [
   indiaSizes,
 ];
 
+/** The systems to choose from. */
 export interface SizeSystemOptions {
   /** The systems to choose from; default the built-in ones. */
   readonly systems?: readonly SizeSystem[];

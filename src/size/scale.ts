@@ -5,6 +5,7 @@
 import { AnnuletError } from "../base/errors.js";
 import type { SizeSystem } from "./size-system.js";
 
+/** A continuous scale of sizes. */
 export interface Scale extends Omit<SizeSystem, "circumferenceOf" | "labelOf"> {
   /** First and last place, both included. */
   readonly first: number;

@@ -17,4 +17,5 @@ export const detailLevels = {
   draft: { tolerance: 0.05, bead: SIX_SIDED_DEVIATION },
 } as const satisfies Record<string, DetailLevel>;
 
+/** How fine a ring is built. */
 export type Detail = keyof typeof detailLevels;

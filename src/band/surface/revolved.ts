@@ -7,6 +7,7 @@ import { TURN } from "../../base/units.js";
 import { makeLine } from "./line.js";
 import type { BandSurface } from "./surface.js";
 
+/** What a surface of revolution is made from. */
 export interface RevolvedOptions {
   /** The exact line in (w, r), mm: a seat's from low w to high w. */
   readonly line: readonly Segment[];

@@ -11,6 +11,7 @@ export interface StretchRange {
   readonly max: number;
 }
 
+/** By how much flat art gets longer or shorter on the band, at the seat and at the top of the relief. */
 export interface StretchReport {
   /** On the seat itself. */
   readonly seat: StretchRange;

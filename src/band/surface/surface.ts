@@ -37,7 +37,9 @@ export interface BandSurface {
   readonly angleAt: (u: number) => number;
   /** u at θ, mm: the inverse, whatever whole turns θ has. */
   readonly uAt: (angle: number) => number;
+  /** The line across the band at θ, radians. */
   readonly lineAt: (angle: number) => SurfaceLine;
+  /** The point in space over (u, v) at height h, mm. */
   readonly forward: (u: number, v: number, h: number) => Point3;
   /** u from 0 to once round. */
   readonly inverse: (x: number, y: number, z: number) => Point3;

@@ -23,6 +23,7 @@ export interface Arc {
   readonly sweep: number;
 }
 
+/** A piece of an exact outline. */
 export type Segment = Line | Arc;
 
 /** Arc length, mm. */

@@ -27,6 +27,7 @@ export interface AllowanceColumn extends PieceSizes {
   readonly material: string;
 }
 
+/** A ring at its three times: finished, cast, and as the master. */
 export interface Allowances {
   /** Whether the master differs from the finished piece at all. */
   readonly any: boolean;

@@ -7,6 +7,7 @@ import type { FriezeName } from "../../base/frieze/symmetry.js";
 import { motifFacts } from "./catalogue.js";
 import type { MotifAspects, MotifFacts, MotifRibbon } from "./facts.js";
 
+/** A number that shapes a motif. */
 export interface MotifParameterEntry {
   readonly name: string;
   /** What it is, with its unit, range and default. */
@@ -18,6 +19,7 @@ export interface MotifParameterEntry {
   readonly step?: number;
 }
 
+/** A motif of the catalogue. */
 export interface MotifEntry {
   /** By which documents call it. */
   readonly name: string;

@@ -25,4 +25,5 @@ export const profileSchema = z
   })
   .describe("The band's cross-section.");
 
+/** The profile part of a design, defaults filled in. */
 export type ProfileSpec = z.output<typeof profileSchema>;

@@ -23,6 +23,7 @@ export interface FormReference {
   readonly fields: readonly FieldLine[];
 }
 
+/** What is known of one field. */
 export interface FieldReference {
   /** `profile.outside.rail`; the whole document's is empty. */
   readonly path: string;

@@ -21,11 +21,13 @@ export const RULES = {
   corner: { what: "radius of inner corners", unit: "mm", keep: "at least" },
 } as const;
 
+/** Name of a rule of castability. */
 export type RuleName = keyof typeof RULES;
 
 /** Every rule, in the order of tables. */
 export const RULE_NAMES = Object.keys(RULES) as readonly RuleName[];
 
+/** The limit of one rule. */
 export interface RuleLimit {
   /** In the rule's unit. */
   readonly limit: number;
@@ -34,6 +36,7 @@ export interface RuleLimit {
   readonly certainty: Certainty;
 }
 
+/** Limits that castability is judged by. */
 export interface RuleSet {
   /** Small letters and hyphens. */
   readonly name: string;

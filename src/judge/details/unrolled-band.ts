@@ -5,6 +5,7 @@ import type { Point2 } from "../../base/math/point.js";
 import type { Pattern } from "../../pattern/laid-out.js";
 import { type FlatRings, tileOutlines } from "../../relief/tile-outlines.js";
 
+/** The band laid flat, with what stands on it. */
 export interface UnrolledBand {
   /** Length at the reference radius, and of the seat across, mm. */
   readonly around: number;

@@ -9,6 +9,7 @@
 import type { Point3 } from "../../base/math/point.js";
 import type { Alloy } from "./alloy.js";
 
+/** How a material looks in pictures and in files that carry a colour. */
 export interface Look {
   /** The material's name in tables. */
   readonly name: string;

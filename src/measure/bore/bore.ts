@@ -11,6 +11,7 @@ import { FILE_AXES, loneAxis } from "./axes.js";
 import { findHollows, type Hollows } from "./shadow.js";
 import { ShadowEdges } from "./shadow-edges.js";
 
+/** The largest cylinder that goes through a mesh. */
 export interface Bore {
   /** Direction of its axis, of length 1. */
   readonly axis: Point3;
@@ -22,6 +23,7 @@ export interface Bore {
   readonly circumference: number;
 }
 
+/** What helps to find the bore. */
 export interface BoreOptions {
   /** Moments of inertia of the solid, to find a bore that lies askew. Default: only x, y and z are tried. */
   readonly inertia?: readonly [Point3, Point3, Point3];

@@ -13,6 +13,7 @@ import { massOf } from "../mass.js";
 /** Defaults: a sprue of 10 % as in a published worked example (riogrande.com: 5 g of wax and 10 %), no button. */
 export const WEIGHT_DEFAULTS = { sprue: 10, button: 0 } as const;
 
+/** What a piece is weighed with. */
 export interface WeightOptions {
   /** The materials that are weighed in, in the order of the table. */
   readonly alloys: readonly Alloy[];
@@ -64,6 +65,7 @@ export interface WeightRow {
   readonly cost: { readonly finished: number; readonly finishingLoss: number; readonly melt: number } | null;
 }
 
+/** A piece in every material. */
 export interface WeightTable {
   readonly rows: readonly WeightRow[];
   /** % of the casting's weight. */

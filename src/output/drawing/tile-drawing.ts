@@ -18,6 +18,7 @@ import { charactersIn, SIZES, textAt, wrapText } from "./text.js";
 import { beadBlock, elementsOf, heightBlock, measureBlock, stretchBlock, symmetryBlock } from "./tile-notes.js";
 import { type TilePlace, tilePlace } from "./tile-place.js";
 
+/** How a tile is drawn. */
 export interface TileDrawingOptions {
   /** Draws the tiles as they measure on the finished surface. Default false. */
   readonly asWorn?: boolean;

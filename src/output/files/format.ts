@@ -4,6 +4,7 @@
 import type { Point3 } from "../../base/math/point.js";
 import type { Mesh } from "../../mesh/mesh.js";
 
+/** What a file says beside the mesh. */
 export interface EncodeOptions {
   /** The design's name, written where the format has room for one. Control characters become spaces. */
   readonly name: string;
@@ -13,6 +14,7 @@ export interface EncodeOptions {
   readonly thumbnail?: Uint8Array;
 }
 
+/** The material as a file tells it. */
 export interface FileMaterial {
   readonly name: string;
   /** Linear red, green, blue, 0 to 1: the reflectance of a metal, the colour of anything else. */
@@ -23,6 +25,7 @@ export interface FileMaterial {
 /** A file's bytes, piece by piece. A chunk holds until the next is asked for: writers use one buffer again and again. */
 export type Chunks = Iterable<Uint8Array> | AsyncIterable<Uint8Array>;
 
+/** A file format. */
 export interface Format {
   /** Stable, kebab-case. */
   readonly name: string;

@@ -8,6 +8,7 @@ import { requireSound } from "../../mesh/sound.js";
 
 export type { BufferGeometry } from "three";
 
+/** How a geometry is shaded. */
 export interface GeometryOptions {
   /**
    * Edges where the surface turns by more than this are drawn sharp, radians, 0 to π. 0 shades flat. Default

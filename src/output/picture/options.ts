@@ -7,6 +7,7 @@ import { type Look, lookOf } from "../../measure/alloys/look.js";
 import type { View } from "./camera.js";
 import { type ViewName, views } from "./views.js";
 
+/** What a picture is asked for with. */
 export interface PictureOptions {
   /** Pixels, 1 to 8192. Default 1600. */
   readonly width?: number;
@@ -34,7 +35,9 @@ export interface PictureOptions {
   readonly marked?: Uint8Array;
 }
 
+/** Surface of the metal in pictures. */
 export type Finish = "polished" | "satin";
+/** What is seen behind the ring. */
 export type PictureGround = "shadow" | "plain" | "clear";
 
 /** The crease lies below a chamfer's 45° and above most of the steps in which a fillet of 0.1 mm is cut at 0.01 mm. */

@@ -21,6 +21,7 @@ import { rasterize } from "./raster.js";
 import { makeShade } from "./shade.js";
 import { studioLight } from "./studio.js";
 
+/** Pixels of a picture. */
 export interface Picture {
   /** Pixels. */
   readonly width: number;

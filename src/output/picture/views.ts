@@ -22,6 +22,7 @@ export const views = {
   lying: { stance: "lying", azimuth: 90, elevation: 28 },
 } as const satisfies Readonly<Record<string, View>>;
 
+/** Name of a built-in view. */
 export type ViewName = keyof typeof views;
 
 /**

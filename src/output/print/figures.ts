@@ -8,6 +8,7 @@ import type { Mesh } from "../../mesh/mesh.js";
 import { tiltOf } from "./lay-down.js";
 import { findUndersides, type UndersidePlace } from "./undersides.js";
 
+/** How a mesh lies in the printer. */
 export interface PrintFigures {
   readonly stance: PrintStance;
   /** Degrees from lying; null where the mesh was left as it was built. */
@@ -23,6 +24,7 @@ export interface PrintFigures {
   readonly undersides: UndersideFigures;
 }
 
+/** Steep undersides in figures. */
 export interface UndersideFigures {
   /** Degrees from the upright beyond which an underside counts as steep. */
   readonly support: number;

@@ -11,6 +11,7 @@ import type { Mesh } from "../../mesh/mesh.js";
 import { findRoot, singletons, unite } from "../../mesh/shells.js";
 import { requireSound } from "../../mesh/sound.js";
 
+/** From where on an underside is steep. */
 export interface UndersideOptions {
   /** Undersides that lean further from the upright than this are steep, degrees, 0 to 89. Default 45. */
   readonly support?: number;
@@ -26,6 +27,7 @@ export interface UndersidePlace {
   readonly height: number;
 }
 
+/** The steep undersides of a mesh. */
 export interface Undersides {
   /** mm² of steep undersides, and their share of the whole surface, 0 to 1. */
   readonly area: number;

@@ -7,6 +7,7 @@ import type { Report } from "../../output/report/report.js";
 import { makeSheet, type SheetContent, sheetFigures } from "../../output/sheet/sheet.js";
 import type { Answers } from "../answers.js";
 
+/** A bench sheet. */
 export interface BenchSheet {
   /** The whole sheet: one HTML file that needs nothing else. */
   readonly html: string;
