@@ -5,9 +5,11 @@ import { existsSync, readdirSync, readFileSync, statSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it, onTestFinished, vi } from "vitest";
-import { commands } from "../src/cli/commands/catalogue.js";
+import { loadCommands } from "../src/cli/commands/catalogue.js";
 import { build } from "../src/ring/build.js";
 import { annulet, put, tempFolder } from "./cli/support.js";
+
+const commands = await loadCommands();
 
 const ROOT = fileURLToPath(new URL("../", import.meta.url));
 const GUIDE = readdirSync(join(ROOT, "examples/guide")).map((name) => `examples/guide/${name}`);

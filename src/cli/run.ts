@@ -3,7 +3,7 @@
  */
 import { AnnuletError } from "../index.js";
 import { describeProblem } from "../toolbox/index.js";
-import { commands } from "./commands/catalogue.js";
+import { commandsFor } from "./commands/catalogue.js";
 import { EXIT, exitCodeOfError } from "./exit-codes.js";
 import { type Io, say } from "./io.js";
 import { runCommand } from "./program.js";
@@ -19,7 +19,7 @@ import { sayWarnings } from "./warnings.js";
  */
 export async function run(words: readonly string[], io: Io): Promise<number> {
   try {
-    return await runCommand(words, commands, io);
+    return await runCommand(words, await commandsFor(words), io);
   } catch (error) {
     if (error instanceof Interrupted) {
       say(io, error.message);

@@ -1,7 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { commands } from "../../src/cli/commands/catalogue.js";
+import { loadCommands } from "../../src/cli/commands/catalogue.js";
 import { annulet } from "./support.js";
+
+const commands = await loadCommands();
 
 const { version } = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8"));
 
