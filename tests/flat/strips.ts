@@ -130,3 +130,10 @@ export { failureOf } from "../support/failure-of.js";
 
 /** What a body has beside its section where a test asks nothing of it. */
 export const plainBody = { mode: "raised", names: ["part"], where: "pattern.regions[0]", fade: undefined } as const;
+
+/** Motions of the seat by whole quarters of a millimetre, so that sums are exact. */
+export const motions = fc.record({
+  u: fc.integer({ min: -400, max: 400 }).map((n) => n / 4),
+  v: fc.integer({ min: -40, max: 40 }).map((n) => n / 4),
+  mirrored: fc.boolean(),
+});
