@@ -3,7 +3,7 @@
  * files come after: a build does not write any.
  */
 
-import { makeBand } from "../src/band/band.js";
+import { makeBand } from "../src/band/make-band.js";
 import { fitBand } from "../src/band/fit/fit-band.js";
 import { wrapSeat } from "../src/band/surface/wrap-seat.js";
 import { readDesign } from "../src/design/read.js";

@@ -2,12 +2,11 @@
  * The band, or the part of it over a stretch.
  */
 import type { HalfSpace } from "../base/math/half-space.js";
-import type { Point2 } from "../base/math/point.js";
 import type { Stretch } from "../base/math/round.js";
 import { TURN } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { BEYOND, cutOff } from "./stretch.js";
-import { type SweepOptions, sweepBand, sweepPart } from "./sweep.js";
+import { type PolylineAt, type SweepOptions, sweepBand, sweepPart } from "./sweep.js";
 
 export interface BandOptions extends SweepOptions {
   /** Default the whole round. */
@@ -20,12 +19,11 @@ const LOWER: HalfSpace = { normal: [0, 0, -1], offset: 1.5 * BEYOND };
 /** Facets left beyond either end of a stretch, as a share of one, at least. */
 const SPARE = 0.3;
 
-/** @param polyline the closed cross-section in (w, r), mm, counter-clockwise */
-export function buildBand(polyline: readonly Point2[], { facets, startAngle, stretch }: BandOptions): Mesh {
-  if (stretch === undefined) return sweepBand(polyline, { facets, startAngle });
+export function buildBand(polylineAt: PolylineAt, { facets, startAngle, stretch }: BandOptions): Mesh {
+  if (stretch === undefined) return sweepBand(polylineAt, { facets, startAngle });
   const line = (angle: number) => ((angle - startAngle) * facets) / TURN;
   const first = Math.floor(line(stretch.from) - SPARE);
   const count = Math.ceil(line(stretch.to) + SPARE) - first;
-  const part = sweepPart(polyline, { facets, startAngle }, { first, count });
+  const part = sweepPart(polylineAt, { facets, startAngle }, { first, count });
   return stretch.upper === true ? cutOff(part, LOWER) : part;
 }

@@ -2,6 +2,7 @@
  * How many flat facets the band has round the finger.
  */
 import { chordCount, type Segment } from "../base/math/curve.js";
+import type { Bend } from "../band/band.js";
 import { TURN } from "../base/units.js";
 
 /** Shares of the tolerance for chords round the band and across it: where both are at their worst they add up. */
@@ -20,6 +21,19 @@ export function facetCount(radius: number, tolerance: number, repeats: number): 
   const least = Math.max(chordCount(radius, TURN, tolerance), LEAST_FACETS);
   const step = 2 * repeats <= least ? 2 * repeats : repeats;
   return Math.ceil(least / step) * step;
+}
+
+/**
+ * The radius of the circle whose facets stand off as much as those of a band do: chords by their sagitta r Δ² / 8, and edges
+ * that twist by a quarter of how far their ends part, twist · Δ / 4 (the middle of a four-sided facet off its diagonal).
+ *
+ * @param tolerance mm
+ */
+export function bendRadius({ radius, twist }: Bend, tolerance: number): number {
+  if (twist === 0) return radius;
+  const [square, line] = [radius / 8, twist / 4];
+  const step = (Math.sqrt(line * line + 4 * square * tolerance) - line) / (2 * square);
+  return (8 * tolerance) / (step * step);
 }
 
 /** No band is coarser than this, however large its tolerance. */

@@ -76,7 +76,7 @@ const ON_SURFACE = 1e-6;
 function otherSides({ polyline }: Profile, line: SurfaceLine): readonly (readonly [Point2, Point2])[] {
   const on = polyline.map(([w, r]) => {
     const [v, h] = line.inverse(w, r);
-    return Math.abs(h) <= ON_SURFACE && Math.abs(v) <= line.length / 2 + ON_SURFACE;
+    return Math.abs(h) <= ON_SURFACE && Math.abs(v) <= line.reach + ON_SURFACE;
   });
   return polyline.flatMap((point, i) => {
     const next = (i + 1) % polyline.length;

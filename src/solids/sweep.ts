@@ -1,5 +1,5 @@
 /**
- * The band: its cross-section turned once round the finger axis.
+ * The band: its cross-section taken once round the finger axis.
  */
 import type { Point2 } from "../base/math/point.js";
 import { TURN } from "../base/units.js";
@@ -13,16 +13,18 @@ export interface SweepOptions {
   readonly startAngle: number;
 }
 
-/** @param polyline the closed cross-section in (w, r), mm, counter-clockwise */
-export function sweepBand(polyline: readonly Point2[], { facets, startAngle }: SweepOptions): Mesh {
-  const count = polyline.length;
+/** The closed cross-section at θ in (w, r), mm, counter-clockwise; at all angles as many corners. */
+export type PolylineAt = (angle: number) => readonly Point2[];
+
+export function sweepBand(polylineAt: PolylineAt, { facets, startAngle }: SweepOptions): Mesh {
+  const count = polylineAt(startAngle).length;
   const positions = new Float64Array(3 * count * facets);
   const triangles = new Uint32Array(6 * count * facets);
   for (let j = 0; j < facets; j++) {
     const angle = startAngle + (TURN * j) / facets;
     const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
     const next = (j + 1) % facets;
-    polyline.forEach(([w, r], i) => {
+    polylineAt(angle).forEach(([w, r], i) => {
       const [a, b] = [j * count + i, j * count + ((i + 1) % count)];
       const [c, d] = [next * count + i, next * count + ((i + 1) % count)];
       positions.set([r * cos, r * sin, w], 3 * a);
@@ -39,25 +41,26 @@ export function sweepBand(polyline: readonly Point2[], { facets, startAngle }: S
  * @param count facets that it has, below those of the whole round
  */
 export function sweepPart(
-  polyline: readonly Point2[],
+  polylineAt: PolylineAt,
   { facets, startAngle }: SweepOptions,
   { first, count }: { readonly first: number; readonly count: number },
 ): Mesh {
-  const corners = polyline.length;
+  const angleOf = (line: number) => startAngle + (TURN * (first + line)) / facets;
+  const corners = polylineAt(startAngle).length;
   const positions = new Float64Array(3 * corners * (count + 1));
   const triangles: number[] = [];
   for (let j = 0; j <= count; j++) {
-    const angle = startAngle + (TURN * (first + j)) / facets;
+    const angle = angleOf(j);
     const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-    polyline.forEach(([w, r], i) => {
+    polylineAt(angle).forEach(([w, r], i) => {
       const [a, b] = [j * corners + i, j * corners + ((i + 1) % corners)];
       positions.set([r * cos, r * sin, w], 3 * a);
       if (j < count) triangles.push(a, b, b + corners, a, b + corners, a + corners);
     });
   }
   // Seen along the way round the cross-section is counter-clockwise.
-  const cap = triangulatePolygon([polyline]);
-  for (let i = 0; i < cap.length; i += 3) triangles.push(cap[i], cap[i + 2], cap[i + 1]);
-  for (const corner of cap) triangles.push(count * corners + corner);
+  const [start, end] = [0, count].map((line) => triangulatePolygon([polylineAt(angleOf(line))]));
+  for (let i = 0; i < start.length; i += 3) triangles.push(start[i], start[i + 2], start[i + 1]);
+  for (const corner of end) triangles.push(count * corners + corner);
   return { positions, triangles: Uint32Array.from(triangles) };
 }

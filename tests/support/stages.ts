@@ -1,6 +1,7 @@
 /** Takes a design as far as its bodies, for tests of what they are before they are united. */
 
-import { type Band, makeBand } from "../../src/band/band.js";
+import type { Band } from "../../src/band/band.js";
+import { makeBand } from "../../src/band/make-band.js";
 import type { Fit } from "../../src/band/fit/fit.js";
 import { fitBand } from "../../src/band/fit/fit-band.js";
 import type { BandSurface } from "../../src/band/surface/surface.js";

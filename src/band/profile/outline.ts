@@ -4,7 +4,6 @@
 import { AnnuletError } from "../../base/errors.js";
 import {
   pointAt,
-  reverseSegment,
   type Segment,
   segmentBounds,
   segmentEnd,
@@ -20,6 +19,7 @@ import type { Frame } from "./form.js";
 import { LEAST_SEAT, SAME_POINT } from "./limits.js";
 import { Misfit } from "./misfit.js";
 import { sketchOutside } from "./outsides/index.js";
+import { seatOf } from "./seat.js";
 import { checkSizes } from "./sizes.js";
 import { checkWall } from "./wall.js";
 
@@ -110,7 +110,7 @@ function layOut(spec: ProfileSpec, boreRadius: number, tolerance: number): Exact
   });
   // The chain closes with the bore.
   const boreFace = rounding.links[chain.length - 1].body;
-  const seat = outline.slice(first, end).reverse().map(reverseSegment);
+  const seat = seatOf(outline, [first, end]);
   const seatLength = seat.reduce((sum, segment) => sum + segmentLength(segment), 0);
   if (!outline.every(isFinitePiece)) throw notFinite(spec);
   if (seatLength < LEAST_SEAT - SAME_POINT) {

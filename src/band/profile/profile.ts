@@ -2,7 +2,7 @@
  * The band's cross-section, exact and flattened.
  */
 import { AnnuletError } from "../../base/errors.js";
-import { flattenSegment, segmentStart } from "../../base/math/curve.js";
+import { flattenSegment, type Segment, segmentStart } from "../../base/math/curve.js";
 import type { Point2 } from "../../base/math/point.js";
 import { findCrossing } from "../../base/math/polygon.js";
 import { showLength } from "../../base/units.js";
@@ -34,18 +34,29 @@ export interface Profile extends ExactProfile {
  */
 export function buildProfile(spec: ProfileSpec, boreRadius: number, tolerance: number): Profile {
   const exact = buildOutline(spec, boreRadius, tolerance);
+  const profile = flattenProfile(exact, (segment) => flattenSegment(segment, tolerance));
+  requireSimple(profile);
+  return profile;
+}
+
+/** @param flatten the points of a segment of the outline after its start, up to and with its end */
+export function flattenProfile(exact: ExactProfile, flatten: (segment: Segment, at: number) => Point2[]): Profile {
   const points: Point2[] = [segmentStart(exact.outline[0])];
   const starts: number[] = [];
-  for (const segment of exact.outline) {
+  exact.outline.forEach((segment, at) => {
     starts.push(points.length - 1);
-    points.push(...flattenSegment(segment, tolerance));
-  }
+    points.push(...flatten(segment, at));
+  });
   points.pop();
   const polyline = exact.symmetric ? evenOut(points) : points;
-  const crossing = findCrossing(polyline);
-  if (crossing !== undefined) throw crossesItself(crossing, boreRadius);
   const [first, end] = exact.seatSegments;
   return { ...exact, polyline, seatSpan: [starts[first], starts[end]] };
+}
+
+/** @throws AnnuletError `profile-crosses-itself` with the place */
+export function requireSimple({ polyline, boreRadius }: Profile): void {
+  const crossing = findCrossing(polyline);
+  if (crossing !== undefined) throw crossesItself(crossing, boreRadius);
 }
 
 /** Two points nearer than this are mirror twins, mm: rounding. */

@@ -37,6 +37,7 @@ export function makeLine(chain: readonly Segment[]): SurfaceLine {
   };
   return {
     length,
+    reach: length / 2,
     point: (v, h) => {
       const { piece, inside, beyond } = locate(v);
       const [w, r] = pointAt(piece.segment, inside);

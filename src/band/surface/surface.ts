@@ -13,6 +13,8 @@ import type { Point2, Point3 } from "../../base/math/point.js";
 export interface SurfaceLine {
   /** Arc length, mm. */
   readonly length: number;
+  /** v of its end, mm: half its length where flat lengths across are true. */
+  readonly reach: number;
   /** The section point at v and h. */
   readonly point: (v: number, h: number) => Point2;
   /** Unit normal to the left of the line: outward on a seat, whose line runs from low w to high w. */
@@ -45,7 +47,7 @@ export interface BandSurface {
   readonly inverse: (x: number, y: number, z: number) => Point3;
   /** Unit normal of the surface itself in space. */
   readonly normal: (u: number, v: number) => Point3;
-  /** How much longer than flat a short line is, at a place and a height above it: along the band and across it. */
+  /** How much longer than flat a short line is: along the band at a height above the surface, and across it on the surface. */
   readonly stretchAt: (u: number, v: number, h: number) => LocalStretch;
 }
 

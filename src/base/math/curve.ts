@@ -133,8 +133,12 @@ export function chordCount(radius: number, sweep: number, tolerance: number): nu
 
 /** The points of a segment after its start, up to and with its end, within `tolerance` mm of the curve. */
 export function flattenSegment(segment: Segment, tolerance: number): Point2[] {
+  return divideSegment(segment, segment.kind === "line" ? 1 : chordCount(segment.radius, segment.sweep, tolerance));
+}
+
+/** The points of a segment after its start, up to and with its end, that part it into so many equal arcs; of a line its end. */
+export function divideSegment(segment: Segment, count: number): Point2[] {
   if (segment.kind === "line") return [segment.to];
-  const count = chordCount(segment.radius, segment.sweep, tolerance);
   const points: Point2[] = [];
   for (let i = 1; i <= count; i++) points.push(onCircle(segment, segment.start + (segment.sweep * i) / count));
   return points;

@@ -5,6 +5,7 @@ import { z } from "zod";
 import { boreSchema } from "./bore.js";
 import { LARGEST_SIZE } from "./limits.js";
 import { outsideSchema } from "./outside.js";
+import { taperSchema } from "./taper.js";
 
 export const profileSchema = z
   .strictObject({
@@ -12,7 +13,9 @@ export const profileSchema = z
       .number()
       .positive()
       .max(LARGEST_SIZE)
-      .describe("Width of the band along the finger axis, mm, above 0 and at most 1000; no default."),
+      .describe(
+        "Width of the band along the finger axis, mm, above 0 and at most 1000; of a band that tapers at the top; no default.",
+      ),
     thickness: z
       .number()
       .positive()
@@ -22,6 +25,7 @@ export const profileSchema = z
       ),
     bore: boreSchema,
     outside: outsideSchema,
+    taper: taperSchema.optional(),
   })
   .describe("The band's cross-section.");
 

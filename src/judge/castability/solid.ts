@@ -84,10 +84,9 @@ type On = (point: Point3) => boolean;
  */
 function standingOn({ profile, wrap, marks }: JudgedPiece): On[] {
   const above = (map: BandSurface, depth: number): On => {
-    const half = map.seatLength / 2 + ABOVE;
     return (point) => {
-      const [, v, h] = map.inverse(...point);
-      return h > -ABOVE - depth && Math.abs(v) <= half;
+      const [u, v, h] = map.inverse(...point);
+      return h > -ABOVE - depth && Math.abs(v) <= map.lineAt(map.angleAt(u)).reach + ABOVE;
     };
   };
   const carved = [...marks.marks, ...(marks.field?.mark === undefined ? [] : [marks.field.mark])];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { buildProfile } from "../../../src/band/profile/profile.js";
+import { makeBand } from "../../../src/band/make-band.js";
 import { developAt } from "../../../src/band/surface/develop.js";
 import { wrapSeat } from "../../../src/band/surface/wrap-seat.js";
 import { spec } from "../profile/specs.js";
@@ -7,7 +7,7 @@ import { BORE_RADIUS } from "./forms.js";
 
 describe("the developed surface", () => {
   it("is the flat pattern on a flat seat, and longer by h / R above it", () => {
-    const profile = buildProfile(spec({ width: 5, thickness: 2, outside: { form: "flat" } }), BORE_RADIUS, 0.01);
+    const profile = makeBand(spec({ width: 5, thickness: 2, outside: { form: "flat" } }), BORE_RADIUS, 0.01);
     const wrap = wrapSeat(profile, undefined, true);
     expect(developAt(wrap, 0)(3, -1.2)).toEqual([3, expect.closeTo(-1.2, 12)]);
     expect(developAt(wrap, 0.5)(3, 1.2)).toEqual([
@@ -18,7 +18,7 @@ describe("the developed surface", () => {
 
   it("keeps each row's length round the band, and arc length across, on a domed arc", () => {
     const [width, thickness, rise, h] = [6, 2, 0.7, 0.4];
-    const profile = buildProfile(
+    const profile = makeBand(
       spec({ width, thickness, outside: { form: "domed", rise, edge: 0 } }),
       BORE_RADIUS,
       0.01,

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { meanSeatRadius } from "../../../src/band/profile/moments.js";
-import { buildProfile } from "../../../src/band/profile/profile.js";
+import { makeBand } from "../../../src/band/make-band.js";
 import { measureStretch } from "../../../src/band/surface/stretch.js";
 import { wrapSeat } from "../../../src/band/surface/wrap-seat.js";
 import { spec } from "../profile/specs.js";
@@ -9,7 +9,7 @@ import { BORE_RADIUS } from "./forms.js";
 describe("the stretch report", () => {
   it("is the closed form on a domed arc", () => {
     const [width, thickness, rise, h] = [6, 2, 0.7, 0.4];
-    const profile = buildProfile(
+    const profile = makeBand(
       spec({ width, thickness, outside: { form: "domed", rise, edge: 0 } }),
       BORE_RADIUS,
       0.01,
@@ -34,7 +34,7 @@ describe("the stretch report", () => {
   });
 
   it("is 1 everywhere on a flat seat, and 1 + h / R above it", () => {
-    const profile = buildProfile(spec({ width: 5, thickness: 2, outside: { form: "flat" } }), BORE_RADIUS, 0.01);
+    const profile = makeBand(spec({ width: 5, thickness: 2, outside: { form: "flat" } }), BORE_RADIUS, 0.01);
     const { seat, top } = measureStretch(wrapSeat(profile, undefined, true), 0.5);
     expect([seat.min, seat.max]).toEqual([1, 1]);
     expect(top.max).toBeCloseTo(1 + 0.5 / (BORE_RADIUS + 2), 12);

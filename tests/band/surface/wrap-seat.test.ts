@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { fitBand } from "../../../src/band/fit/fit-band.js";
-import { buildProfile } from "../../../src/band/profile/profile.js";
+import { makeBand } from "../../../src/band/make-band.js";
 import { wrapSeat } from "../../../src/band/surface/wrap-seat.js";
 import { patternSchema } from "../../../src/design/pattern/pattern.js";
 import { failureOf, spec } from "../profile/specs.js";
@@ -12,7 +12,7 @@ describe("where the pattern lies on the ring", () => {
   it.each([360, 180, 90])("has its middle at the top, +y, with a cover of %d", (cover) => {
     const fit = fitBand(patternSchema.parse({ cover }), { profile: flat, boreRadius: BORE_RADIUS, tolerance: 0.01 });
     if (fit === undefined) throw new Error("no fit");
-    const wrap = wrapSeat(buildProfile({ ...flat, width: fit.bandWidth }, BORE_RADIUS, 0.01), fit, true);
+    const wrap = wrapSeat(makeBand({ ...flat, width: fit.bandWidth }, BORE_RADIUS, 0.01), fit, true);
     const [x, y, z] = wrap.forward((fit.tileWidth * fit.repeats) / 2, 0, 0);
     expect(x).toBeCloseTo(0, 9);
     expect(y).toBeCloseTo(BORE_RADIUS + 2, 9);
@@ -20,7 +20,7 @@ describe("where the pattern lies on the ring", () => {
   });
 
   it("lets a corner be where nothing is raised", () => {
-    const knife = buildProfile(
+    const knife = makeBand(
       spec({ width: 6, thickness: 2, outside: { form: "knife", ridge: 0 } }),
       BORE_RADIUS,
       0.01,
