@@ -4,6 +4,7 @@
  */
 import type { Segment } from "../base/math/curve.js";
 import type { Profile } from "./profile/profile.js";
+import type { SectionSizes } from "./taper.js";
 
 /** Its own sizes are those at the top of the ring. */
 export interface Band extends Profile {
@@ -11,6 +12,8 @@ export interface Band extends Profile {
   readonly revolved: boolean;
   /** The cross-section at θ, radians. All have the same curves in the same order, and as many corners of their polylines. */
   readonly sectionAt: (angle: number) => Profile;
+  /** Width and thickness at θ, mm. */
+  readonly sizesAt: (angle: number) => SectionSizes;
   /** The seat's line at θ: as in `sectionAt`, without the rest. */
   readonly seatAt: (angle: number) => readonly Segment[];
   /** Angles, radians, at which to look where a sign of the whole round is wanted: enough that no size between them is far off. */

@@ -20,5 +20,13 @@ export function makeBand(spec: ProfileSpec, boreRadius: number, tolerance: numbe
   if (taper !== undefined) return taperedBand(spec, taper, boreRadius, tolerance);
   const profile = buildProfile(spec, boreRadius, tolerance);
   const bend = { radius: profile.outsideRadius, twist: 0 };
-  return { ...profile, revolved: true, sectionAt: () => profile, seatAt: () => profile.seat, looks: [0], bend };
+  return {
+    ...profile,
+    revolved: true,
+    sectionAt: () => profile,
+    seatAt: () => profile.seat,
+    sizesAt: () => profile,
+    looks: [0],
+    bend,
+  };
 }

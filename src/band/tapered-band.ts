@@ -38,6 +38,7 @@ export function taperedBand(spec: ProfileSpec, taper: Taper, boreRadius: number,
     looks: [...looks, ...taper.given],
     bend: bendOf((angle) => sectionAt(angle).polyline),
     seatAt: remembered(KEPT, seatAt),
+    sizesAt: taper.sizesAt,
   };
 }
 

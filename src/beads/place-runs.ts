@@ -2,9 +2,11 @@
  * The bead runs of a ring, placed: those of the pattern and those of the document, shared beads merged.
  */
 
+import type { Band } from "../band/band.js";
 import type { Profile } from "../band/profile/profile.js";
-import type { BandSurface } from "../band/surface/surface.js";
+import type { BandSurface, SurfaceLine } from "../band/surface/surface.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
+import type { Point2 } from "../base/math/point.js";
 import { showLength } from "../base/units.js";
 import type { BeadRunSpec } from "../design/pattern/bead-run.js";
 import type { RunLine } from "../flat/runs.js";
@@ -40,7 +42,7 @@ export interface Run extends Pick<BeadRunReport, "run" | "path" | "onRail"> {
 }
 
 export interface PlaceRunsOptions {
-  readonly profile: Pick<Profile, "rails">;
+  readonly profile: Pick<Band, "rails" | "sectionAt" | "looks">;
   readonly wrap: BandSurface;
   readonly pattern: {
     readonly beadLines: readonly BeadLines[];
@@ -114,65 +116,92 @@ interface PlannedLine {
   readonly copies: number;
 }
 
-function patternPlans({ pattern }: PlaceRunsOptions): Plan[] {
+function patternPlans({ pattern, wrap }: PlaceRunsOptions): Plan[] {
   return pattern.beadLines.map(({ lines, copies, ...rest }) => ({
     ...rest,
     onRail: false,
-    lines: lines.map((line) => ({ line, copies })),
+    lines: lines.flatMap((line): PlannedLine[] => {
+      if (wrap.revolved) return [{ line, copies }];
+      // No two tiles are alike in space.
+      return unrollLine(line, copies, wrap.round / copies).map((one) => ({ line: one, copies: 1 }));
+    }),
   }));
 }
 
-function documentPlans({ beadRuns, profile, wrap, pattern }: PlaceRunsOptions): Plan[] {
+/** How often the lines of the whole pattern come again alike in space. */
+function copiesOf({ wrap, pattern }: PlaceRunsOptions): number {
+  return wrap.revolved ? pattern.repeats : 1;
+}
+
+function documentPlans(options: PlaceRunsOptions): Plan[] {
+  const { beadRuns, profile, wrap } = options;
   const { startAngle, revolved } = wrap;
+  const copies = copiesOf(options);
   const round = (at: BeadRound["at"]): BeadRound => ({ at, revolved, startAngle });
   return beadRuns.flatMap((spec, i): Plan[] => {
     const { along, height } = spec;
     if (followsTile(along)) return [];
     const path = `beads[${i}]`;
     const bead = beadSize(spec, path);
-    const onSeat = (v: number): PlannedLine => {
+    const onSeat = (vAt: VAt): PlannedLine => {
       const at = (angle: number): RoundPlace => {
         const line = wrap.lineAt(angle);
+        const v = vAt(line);
         const [w, radius] = line.point(v, height);
         return { w, radius, outward: line.normal(v) };
       };
-      const line = bead.shares ? { line: tileLine(v, wrap, pattern.repeats) } : {};
-      return { round: round(at), ...line, copies: pattern.repeats };
+      const line = bead.shares ? { line: flatLine(vAt, wrap, copies) } : {};
+      return { round: round(at), ...line, copies };
     };
     if (along === "rail") {
-      const { faces, top } = requireRails(profile, path);
-      const lines = faces.map(([low, high]): PlannedLine => {
-        return { round: round(() => ({ w: (low + high) / 2, radius: top, outward: [0, 1] })), copies: 1 };
+      requireRails(profile, path);
+      const lines = [0, 1].map((side): PlannedLine => {
+        const at = (angle: number): RoundPlace => {
+          const { faces, top } = requireRails(profile.sectionAt(angle), path);
+          const [low, high] = faces[side];
+          return { w: (low + high) / 2, radius: top, outward: [0, 1] };
+        };
+        return { round: round(at), copies: 1 };
       });
       return [{ run: "rail", path, onRail: true, bead, height, lines }];
     }
     if (along === "seat-edge") {
       const inset = spec.inset ?? EDGE_INSET * bead.diameter;
-      const v = wrap.seatLength / 2 - inset;
-      if (v < 0) throw pastMiddle(inset, wrap, path);
-      return [{ run: "seat-edge", path, onRail: false, bead, height, lines: [onSeat(-v), onSeat(v)] }];
+      const least = Math.min(...profile.looks.map((angle) => wrap.lineAt(angle).length));
+      if (least / 2 < inset) throw pastMiddle(inset, least, path);
+      const lines = (["start", "end"] as const).map((side) => onSeat((line) => line.inFrom(side, inset)));
+      return [{ run: "seat-edge", path, onRail: false, bead, height, lines }];
     }
     if (Math.abs(along.v) > wrap.seatLength / 2) throw offSeat(along.v, wrap, path);
-    return [{ run: `v ${along.v}`, path, onRail: false, bead, height, lines: [onSeat(along.v)] }];
+    return [{ run: `v ${along.v}`, path, onRail: false, bead, height, lines: [onSeat(() => along.v)] }];
   });
 }
 
 /** Diameters from the seat's edge to a seat-edge bead's centre: it bites into the rail, not merely touches it. */
 const EDGE_INSET = 0.45;
 
-/** The stretch of a line round the finger that lies in the first of so many tiles. */
-function tileLine(v: number, wrap: BandSurface, repeats: number): RunLine {
-  const points = [
-    [0, v],
-    [wrap.round / repeats, v],
-  ] as const;
+/** v of a run on the surface's line. */
+type VAt = (line: SurfaceLine) => number;
+
+/** Places at which a run once round the finger is laid flat where it does not lie straight. */
+const FLAT_PLACES = 360;
+
+/** The stretch of a run round the finger that lies in the first of so many tiles, laid flat. */
+function flatLine(vAt: VAt, wrap: BandSurface, copies: number): RunLine {
+  const end = wrap.round / copies;
+  const steps = wrap.revolved ? 1 : FLAT_PLACES;
+  const points = Array.from({ length: steps + 1 }, (_, i): Point2 => {
+    const u = (end * i) / steps;
+    return [u, vAt(wrap.lineAt(wrap.angleAt(u)))];
+  });
   return { points, kind: "strand", even: false };
 }
 
 /** Where runs share beads, lines that come again more often than the whole pattern are taken as often as it does. */
-function alikeWhereShared(plans: readonly Plan[], { wrap, pattern: { repeats } }: PlaceRunsOptions): readonly Plan[] {
+function alikeWhereShared(plans: readonly Plan[], options: PlaceRunsOptions): readonly Plan[] {
   if (!plans.some(({ bead }) => bead.shares)) return plans;
-  const { round } = wrap;
+  const { round } = options.wrap;
+  const repeats = copiesOf(options);
   return plans.map((plan) => ({
     ...plan,
     lines: plan.lines.flatMap((planned): PlannedLine[] => {
@@ -185,10 +214,7 @@ function alikeWhereShared(plans: readonly Plan[], { wrap, pattern: { repeats } }
 }
 
 /** The junctions of every line that has some. */
-function junctionsOf(
-  plans: readonly Plan[],
-  { wrap, pattern }: PlaceRunsOptions,
-): ReadonlyMap<PlannedLine, readonly number[]> {
+function junctionsOf(plans: readonly Plan[], options: PlaceRunsOptions): ReadonlyMap<PlannedLine, readonly number[]> {
   if (!plans.some(({ bead }) => bead.shares)) return new Map();
   const meeting = plans.flatMap(({ bead, height, lines }) => {
     const { diameterMin: diameter } = sizesOf(bead);
@@ -198,7 +224,7 @@ function junctionsOf(
       return line === undefined ? [] : [{ planned, line, diameter, level, shares: bead.shares }];
     });
   });
-  const found = findJunctions(meeting, wrap.round / pattern.repeats);
+  const found = findJunctions(meeting, options.wrap.round / copiesOf(options));
   return new Map(meeting.flatMap(({ planned }, i) => (found[i].length > 0 ? [[planned, found[i]] as const] : [])));
 }
 
@@ -215,7 +241,7 @@ function placeLine(
   return { placed: placeOnSeat(line as RunLine, wrap, how), copies };
 }
 
-function requireRails(profile: PlaceRunsOptions["profile"], path: string): NonNullable<Profile["rails"]> {
+function requireRails(profile: Pick<Profile, "rails">, path: string): NonNullable<Profile["rails"]> {
   if (profile.rails !== undefined) return profile.rails;
   throw new AnnuletError({
     code: "no-rails",
@@ -227,13 +253,13 @@ function requireRails(profile: PlaceRunsOptions["profile"], path: string): NonNu
   });
 }
 
-function pastMiddle(inset: number, wrap: BandSurface, path: string): AnnuletError {
+function pastMiddle(inset: number, seatLength: number, path: string): AnnuletError {
   return new AnnuletError({
     code: "beads-off-seat",
     message: "the two runs along the seat's edges lie beyond its middle",
     path: `${path}.inset`,
     value: inset,
-    allowed: `0 to ${showLength(wrap.seatLength / 2)}, half the seat`,
+    allowed: `0 to ${showLength(seatLength / 2)}, half the seat`,
     hint: 'place them nearer to the edges, or one run in the middle with "along": {"v": 0}',
   });
 }

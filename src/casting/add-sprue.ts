@@ -2,7 +2,7 @@
  * Unites a drawn sprue with a ring that is finished otherwise: it is cut off again after casting, so nothing else counts it.
  */
 
-import type { Profile } from "../band/profile/profile.js";
+import type { Band } from "../band/band.js";
 import { AnnuletError } from "../base/errors.js";
 import { radians } from "../base/units.js";
 import type { SprueSpec } from "../design/sprue.js";
@@ -20,7 +20,7 @@ import { sprueBody, sprueOutline, sprueReach } from "./sprue-body.js";
 import { sprueSeat } from "./sprue-place.js";
 
 export interface SprueOptions {
-  readonly profile: Pick<Profile, "polyline">;
+  readonly profile: Pick<Band, "sectionAt">;
   /** Largest chordal deviation, mm. */
   readonly tolerance: number;
   readonly kernel: Kernel;
@@ -74,7 +74,7 @@ export function placeSprue(spec: SprueSpec, { profile, tolerance }: Omit<SprueOp
       allowed: "well below the length",
     });
   }
-  const { root, foot } = sprueSeat(profile.polyline, across, sprueReach(outline));
+  const { root, foot } = sprueSeat(profile.sectionAt(radians(at)).polyline, across, sprueReach(outline));
   const plane = root - sunk;
   // From the sprue's own axes: its axis points out at the angle, its first axis along the finger.
   const [cos, sin] = [Math.cos(radians(at)), Math.sin(radians(at))];

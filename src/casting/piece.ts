@@ -2,7 +2,7 @@
  * The piece at its three times: finished, as it comes from the flask, and the master that is scaled for shrinkage.
  */
 
-import type { Profile } from "../band/profile/profile.js";
+import type { Band } from "../band/band.js";
 import { seatWall } from "../band/profile/seat-wall.js";
 import type { Problem } from "../base/errors.js";
 import { assertSolid } from "../judge/gate.js";
@@ -18,7 +18,7 @@ export type PieceTime = "finished" | "cast" | "master";
 
 /** A piece that was built and measured. */
 export interface Built {
-  readonly profile: Profile;
+  readonly profile: Band;
   readonly pattern: Pattern;
   readonly measure: { readonly volume: number };
 }
@@ -29,7 +29,7 @@ export function sizesOf({ profile, pattern, measure }: Built): PieceSizes {
     bore: 2 * profile.boreRadius,
     width: profile.width,
     thickness: profile.thickness,
-    wall: seatWall(profile),
+    wall: Math.min(...profile.looks.map((angle) => seatWall(profile.sectionAt(angle)))),
     relief: pattern.bodies.some(({ mode }) => mode === "raised") ? pattern.height : null,
     volume: measure.volume,
   };

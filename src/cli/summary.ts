@@ -11,7 +11,11 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
   const pairs: (readonly [string, string])[] = [
     ["ring", report.name],
     ["size", describeSize(report)],
-    ["band", `${fixed(report.band.width)} mm wide, ${fixed(report.band.thickness)} mm thick`],
+    ["band", `${describeSizes(report.band)}${report.band.taper === undefined ? "" : " at the top"}`],
+    ...(report.band.taper ?? []).map((place): [string, string] => [
+      "",
+      `${describeSizes(place)} at ${place.angle === BACK ? "the back" : `${fixed(place.angle, 1)}°`}`,
+    ]),
     ...describePattern(report),
     ...report.beads.map(({ run, count, spacing }): [string, string] => [
       "beads",
@@ -29,6 +33,13 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
     ...files.map(({ path, size }): [string, string] => ["written", `${path} (${showBytes(size)})`]),
   ];
   return showPairs(pairs);
+}
+
+/** Degrees on the ring of its back. */
+const BACK = 270;
+
+function describeSizes({ width, thickness }: Pick<Report["band"], "width" | "thickness">): string {
+  return `${fixed(width)} mm wide, ${fixed(thickness)} mm thick`;
 }
 
 function describeTriangles({ triangles, mesh: { decimation } }: Report): string {

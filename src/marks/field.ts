@@ -2,7 +2,7 @@
  * A plain field for a hallmark: a rounded rectangle on a surface, sunk or level with it, that nothing else stands in.
  */
 
-import type { Profile } from "../band/profile/profile.js";
+import type { Band } from "../band/band.js";
 import { flattenPath } from "../base/math/path-data.js";
 import type { Point2 } from "../base/math/point.js";
 import type { HallmarkSpec } from "../design/marks.js";
@@ -29,7 +29,7 @@ export interface Field {
 }
 
 export interface FieldOptions {
-  readonly profile: Profile;
+  readonly profile: Band;
   /** θ where the band's facets begin, radians. */
   readonly startAngle: number;
   /** Largest chordal deviation of the mesh, mm. */

@@ -7,7 +7,7 @@ import { outlineDrawing } from "../art/svg/outline.js";
 import { setText } from "../art/text/set-text.js";
 import { PX_PER_MM, textDrawing } from "../art/text/text-drawing.js";
 import type { Typeface } from "../art/text/typeface.js";
-import type { Profile } from "../band/profile/profile.js";
+import type { Band } from "../band/band.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import { scaling } from "../base/math/affine.js";
 import { showLength } from "../base/units.js";
@@ -21,7 +21,7 @@ import { surfaceAt } from "./surface.js";
 import { narrowestStroke, warnThinStrokes } from "./thin-strokes.js";
 
 export interface InscribeOptions {
-  readonly profile: Profile;
+  readonly profile: Band;
   /** θ where the band's facets begin, radians. */
   readonly startAngle: number;
   readonly typeface: Typeface;

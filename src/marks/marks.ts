@@ -4,7 +4,7 @@
 
 import type { FontUse } from "../art/text/load.js";
 import type { Typeface } from "../art/text/typeface.js";
-import type { Profile } from "../band/profile/profile.js";
+import type { Band } from "../band/band.js";
 import type { Warn } from "../base/errors.js";
 import { showLength } from "../base/units.js";
 import type { HallmarkSpec, LetteringSpec } from "../design/marks.js";
@@ -27,7 +27,7 @@ export interface Marks {
 }
 
 export interface MarksOptions {
-  readonly profile: Profile;
+  readonly profile: Band;
   /** θ where the band's facets begin, radians. */
   readonly startAngle: number;
   /** The fonts that the design names. */

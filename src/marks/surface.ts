@@ -6,12 +6,15 @@
  * seen from outside.
  */
 
+import type { Band } from "../band/band.js";
 import type { Profile } from "../band/profile/profile.js";
 import { makeLine } from "../band/surface/line.js";
 import { revolvedSurface } from "../band/surface/revolved.js";
 import type { BandSurface } from "../band/surface/surface.js";
+import { taperedSurface } from "../band/surface/tapered.js";
 import { AnnuletError } from "../base/errors.js";
 import { reverseSegment, type Segment } from "../base/math/curve.js";
+import { radians } from "../base/units.js";
 
 export type SurfaceName = "seat" | "rail" | "bore";
 
@@ -20,8 +23,10 @@ export interface Surface {
   readonly name: SurfaceName;
   /** For messages: `the bore`. */
   readonly what: string;
-  /** Its exact line, in the direction of v. */
+  /** Its exact line where lengths are true, in the direction of v. */
   readonly line: readonly Segment[];
+  /** The same at any other θ. */
+  readonly lineAt: (angle: number) => readonly Segment[];
   /** Its map; the reference radius is the one at the mark's own v. */
   readonly wrap: BandSurface;
   /** Whether v grows towards −z. */
@@ -34,6 +39,8 @@ export interface SurfacePlace {
   readonly side?: "+z" | "-z" | undefined;
   /** mm from the surface's middle line, + towards +z. */
   readonly v: number;
+  /** θ of the mark's middle, degrees: there lengths are true, also on a band that tapers. */
+  readonly angle: number;
   /** Where the place stands in the document, for errors. */
   readonly path: string;
 }
@@ -44,12 +51,17 @@ export interface SurfacePlace {
  * @param startAngle θ of u = 0, radians: the band's own, so that facets fall together
  * @throws AnnuletError `no-rail` on a band without; `no-bore-face` where rounded edges leave nothing of the bore
  */
-export function surfaceAt(place: SurfacePlace, profile: Profile, startAngle: number): Surface {
+export function surfaceAt(place: SurfacePlace, band: Band, startAngle: number): Surface {
   const { at: name } = place;
   const turned = name === "bore";
-  const line = lineOf(place, profile);
+  const trueAt = radians(place.angle);
+  const lineAt = (angle: number) => lineOf(place, band.sectionAt(angle));
+  const line = lineAt(trueAt);
   const [, referenceRadius] = makeLine(line).point(turned ? -place.v : place.v, 0);
-  return { name, what: `the ${name}`, line, wrap: revolvedSurface({ line, referenceRadius, startAngle }), turned };
+  const wrap = band.revolved
+    ? revolvedSurface({ line, referenceRadius, startAngle })
+    : taperedSurface({ chainAt: lineAt, trueAt, referenceRadius, startAngle });
+  return { name, what: `the ${name}`, line, lineAt, wrap, turned };
 }
 
 function lineOf({ at, side, path }: SurfacePlace, { seat, rails, boreFace }: Profile): readonly Segment[] {

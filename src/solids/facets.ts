@@ -1,8 +1,9 @@
 /**
  * How many flat facets the band has round the finger.
  */
-import { chordCount, type Segment } from "../base/math/curve.js";
+
 import type { Bend } from "../band/band.js";
+import { chordCount, type Segment } from "../base/math/curve.js";
 import { TURN } from "../base/units.js";
 
 /** Shares of the tolerance for chords round the band and across it: where both are at their worst they add up. */
@@ -38,6 +39,11 @@ export function bendRadius({ radius, twist }: Bend, tolerance: number): number {
 
 /** No band is coarser than this, however large its tolerance. */
 const LEAST_FACETS = 24;
+
+/** The most chords that one of several segments takes. */
+export function mostChords(segments: readonly Segment[], how: Parameters<typeof chordsAcross>[1]): number {
+  return Math.max(...segments.map((segment) => chordsAcross(segment, how)));
+}
 
 /**
  * Chords that keep a segment of a surface's line, and the surfaces above and below it, within the tolerance; mm. What

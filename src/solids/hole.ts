@@ -54,13 +54,29 @@ export function buildHole(body: FlatBody, { profile, reach, ...options }: HoleOp
   const forward = (u: number, v: number, h: number): Point3 => {
     const { w, r, wall } = section(u, v);
     const angle = wrap.angleAt(u);
-    return [(r + h * wall) * Math.cos(angle), (r + h * wall) * Math.sin(angle), w];
+    const at = wrap.revolved ? r + h * wall : radiusAt(h, { r, wall }, section(homeOf(body, u), v));
+    return [at * Math.cos(angle), at * Math.sin(angle), w];
   };
   // The edges of holes follow the band's own facets, of the seat and of the bore, so that they look drawn with one line.
   const known = options.stations;
   const more = boreStations(profile, wrap).filter((v) => known.every((other) => Math.abs(v - other) > APART));
   const stations = [...known, ...more].sort((a, b) => a - b);
   return bendBody(faces.mesh(), body.seam, { ...options, stations, aside: 0, forward });
+}
+
+/** u of a place in the tile that was laid out, mm. */
+function homeOf({ seam }: FlatBody, u: number): number {
+  if (seam === undefined) return u;
+  const period = seam[1] - seam[0];
+  return u - period * Math.floor((u - seam[0]) / period);
+}
+
+/**
+ * Radius at a share h of the wall that was laid out in another tile, where the wall may be thicker or thinner: as many mm
+ * from the surface that is nearer.
+ */
+function radiusAt(h: number, here: Pick<Radial, "r" | "wall">, laid: Pick<Radial, "wall">): number {
+  return h >= -0.5 ? here.r + h * laid.wall : here.r - here.wall + (1 + h) * laid.wall;
 }
 
 /** Lines nearer to each other than this are one, mm: the bore bends by far less than any tolerance between them. */

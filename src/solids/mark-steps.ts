@@ -10,7 +10,7 @@ import { TURN } from "../base/units.js";
 import type { Mark } from "../marks/mark.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { placeStep, type Step } from "../mesh/step.js";
-import { ACROSS_SHARE, chordsAcross } from "./facets.js";
+import { ACROSS_SHARE, mostChords } from "./facets.js";
 import { requireFloorWall } from "./floor-wall.js";
 import { buildRelief, buildSunk } from "./relief.js";
 
@@ -70,14 +70,19 @@ function buildMark(mark: Mark, marks: readonly Mark[], options: MarkStepsOptions
   const deepest = (all: readonly Mark[]) => Math.max(0, ...all.map((other) => other.body.height));
   const isRaised = body.mode === "raised";
   const [height, depth] = isRaised ? [body.height, 0] : [0, body.height];
-  const stations = seatStations(surface.line, (segment) =>
-    chordsAcross(segment, { height, depth, tolerance: tolerance * ACROSS_SHARE }),
+  const lines = profile.looks.map(surface.lineAt);
+  const stations = seatStations(surface.line, (_, i) =>
+    mostChords(
+      lines.map((line) => line[i]),
+      { height, depth, tolerance: tolerance * ACROSS_SHARE },
+    ),
   );
   const bending = { wrap, facets, stations, repeats: 1 };
+  const thinnest = Math.min(...profile.looks.map((angle) => profile.sizesAt(angle).thickness));
   if (isRaised) {
     const floor = deepest(sunk.filter((other) => other.surface.name === surface.name));
     const pits = surface.name === "seat" ? Math.max(floor, patternDepth) : floor;
-    return buildRelief(body, { ...bending, sink: Math.min(clear + pits, profile.thickness / 2) });
+    return buildRelief(body, { ...bending, sink: Math.min(clear + pits, thinnest / 2) });
   }
   const other = deepest(sunk.filter((one) => (one.surface.name !== "bore") !== outside));
   const opposite = outside ? other : Math.max(other, patternDepth);

@@ -16,7 +16,7 @@ import type { Pattern } from "../pattern/laid-out.js";
 import { buildBand } from "./band.js";
 import { clearBeads, clearField } from "./clear-field.js";
 import { type Detail, detailLevels } from "./detail.js";
-import { ACROSS_SHARE, AROUND_SHARE, chordsAcross, facetCount } from "./facets.js";
+import { ACROSS_SHARE, AROUND_SHARE, bendRadius, facetCount, mostChords } from "./facets.js";
 import { buildHole } from "./hole.js";
 import { markSteps } from "./mark-steps.js";
 import { highestOf, patternSteps } from "./pattern-steps.js";
@@ -35,7 +35,10 @@ export interface Parts {
   /** The beads as spheres, in the order of their meshes. */
   readonly spheres: readonly Bead[];
   readonly runs: readonly BeadRunReport[];
-  /** Largest radius that relief and its beads reach, mm; undefined where there are none. What stands on rails does not count. */
+  /**
+   * Largest radius that relief and its beads reach, mm; undefined where there are none. What stands on rails does not count.
+   * On a band that tapers it is less by as much as the band is thinner there than at the top.
+   */
   readonly reliefRadius: number | undefined;
 }
 
@@ -96,7 +99,7 @@ export function makeParts(options: PartsOptions): Parts {
     runs: placed.reports,
     spheres: likeness.beads,
     lostHoles: clearing?.lostHoles ?? 0,
-    reliefRadius: highest([...raised, ...marked.onSeat], placed.runs),
+    reliefRadius: highest([...raised, ...marked.onSeat], placed.runs, profile),
   };
 }
 
@@ -118,19 +121,25 @@ function frameOf(options: PartsOptions, beads: readonly Bead[]): Frame {
   const tolerance = Math.max(options.tolerance, level.tolerance);
   const { marks } = options.marks ?? NO_MARKS;
   const outer = marks.filter(({ body, surface }) => body.mode === "raised" && surface.name !== "bore");
-  const radius = profile.outsideRadius + Math.max(pattern.height, ...outer.map(({ body }) => body.height));
-  const facetsFor = (copies: number) => facetCount(radius, tolerance * AROUND_SHARE, copies);
+  const top = Math.max(pattern.height, ...outer.map(({ body }) => body.height));
+  const around = tolerance * AROUND_SHARE;
+  const radius = bendRadius(profile.bend, around) + top;
+  const facetsFor = (copies: number) => facetCount(radius, around, copies);
   const likeness = findLikeness({
     pattern,
     beads,
     wrap,
-    polyline: profile.polyline,
+    band: profile,
     tolerance: options.tolerance,
     outlines: tolerance,
   });
   const depth = highestOf(pattern.bodies, "sunk");
-  const stations = seatStations(profile.seat, (segment) =>
-    chordsAcross(segment, { height: pattern.height, depth, tolerance: tolerance * ACROSS_SHARE }),
+  const seats = profile.looks.map(profile.seatAt);
+  const stations = seatStations(profile.seat, (_, i) =>
+    mostChords(
+      seats.map((seat) => seat[i]),
+      { height: pattern.height, depth, tolerance: tolerance * ACROSS_SHARE },
+    ),
   );
   const mirrors = likeness.mirrored ? likeness : undefined;
   return {
@@ -145,10 +154,11 @@ function frameOf(options: PartsOptions, beads: readonly Bead[]): Frame {
 
 function bandStep({ profile, wrap }: PartsOptions, { facets, likeness }: Frame): Step {
   const startAngle = wrap.angleAt(likeness.axis);
+  const polylineAt = (angle: number) => profile.sectionAt(angle).polyline;
   return {
     name: "band",
     op: "add",
-    bodies: remember((stretch?: Stretch) => [buildBand(profile.polyline, { facets, startAngle, stretch })]),
+    bodies: remember((stretch?: Stretch) => [buildBand(polylineAt, { facets, startAngle, stretch })]),
     scope: "unit",
     keepClear: undefined,
     small: false,
@@ -185,14 +195,23 @@ function clearance(tolerance: number): number {
   return Math.max(FOOT_DEPTH, FOOT_TOLERANCES * tolerance);
 }
 
-function highest(reliefs: readonly Mesh[], runs: readonly Run[]): number | undefined {
+function highest(reliefs: readonly Mesh[], runs: readonly Run[], band: Band): number | undefined {
   let most = Number.NEGATIVE_INFINITY;
+  const thinnerAt = band.revolved
+    ? () => 0
+    : (x: number, y: number) => band.thickness - band.sizesAt(Math.atan2(y, x)).thickness;
   for (const { positions } of reliefs) {
-    for (let i = 0; i < positions.length; i += 3) most = Math.max(most, Math.hypot(positions[i], positions[i + 1]));
+    for (let i = 0; i < positions.length; i += 3) {
+      const [x, y] = [positions[i], positions[i + 1]];
+      most = Math.max(most, Math.hypot(x, y) + thinnerAt(x, y));
+    }
   }
   for (const { beads, onRail } of runs) {
     if (onRail) continue;
-    for (const { centre, radius } of beads) most = Math.max(most, Math.hypot(centre[0], centre[1]) + radius);
+    for (const { centre, radius } of beads) {
+      const [x, y] = centre;
+      most = Math.max(most, Math.hypot(x, y) + radius + thinnerAt(x, y));
+    }
   }
   return Number.isFinite(most) ? most : undefined;
 }

@@ -2,7 +2,6 @@
  * The steps of a pattern: what is raised is added, what is sunk or pierced is cut out, in the order of work.
  */
 import type { Band } from "../band/band.js";
-import type { Profile } from "../band/profile/profile.js";
 import type { Stretch } from "../base/math/round.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Step } from "../mesh/step.js";
@@ -77,10 +76,13 @@ export function highestOf(bodies: readonly FlatBody[], mode: FlatBody["mode"]): 
  *
  * @param floor mm below the seat
  */
-function footDepth(profile: Profile, clear: number, floor: number): number {
-  const lowest = Math.min(
-    ...profile.seat.map((segment) => (segment.kind === "line" ? Math.min(segment.from[1], segment.to[1]) : Infinity)),
-  );
-  const wall = (Math.min(lowest, profile.outsideRadius) - profile.boreRadius - floor) / 2;
-  return floor + Math.min(clear, wall);
+function footDepth(band: Band, clear: number, floor: number): number {
+  const walls = band.looks.map((angle) => {
+    const { seat, outsideRadius, boreRadius } = band.sectionAt(angle);
+    const lowest = Math.min(
+      ...seat.map((segment) => (segment.kind === "line" ? Math.min(segment.from[1], segment.to[1]) : Infinity)),
+    );
+    return (Math.min(lowest, outsideRadius) - boreRadius - floor) / 2;
+  });
+  return floor + Math.min(clear, ...walls);
 }

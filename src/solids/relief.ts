@@ -8,16 +8,17 @@ import type { BandSurface } from "../band/surface/surface.js";
 import { extent } from "../base/math/extent.js";
 import type { Stretch } from "../base/math/round.js";
 import { TURN } from "../base/units.js";
+import { STAY } from "../flat/motion.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { reverseMesh, transformMesh } from "../mesh/transform.js";
 import { turnRound } from "../mesh/turn-round.js";
-import type { FlatBody } from "../relief/flat-body.js";
+import { type FlatBody, moveBody } from "../relief/flat-body.js";
 import type { Rise } from "../relief/weave/rise.js";
 import { fadeBody, fadedRise } from "./fade.js";
 import { flatMesh } from "./flat-mesh.js";
 import { applyRise } from "./rise.js";
 import { cutStretch, flatStretch } from "./stretch.js";
-import { type FlatMirrors, loneTile, mirroredTile, plainTile, type Tile } from "./tile.js";
+import { type FlatMirrors, loneTile, mirroredTile, plainTile, type Tile, tilesRound } from "./tile.js";
 
 export interface BendOptions {
   readonly wrap: BandSurface;
@@ -53,8 +54,12 @@ export function buildRelief(shape: FlatBody, { sink, ...options }: ReliefOptions
 
 /** The bodies of a raised region: one all the way round, or one in each place where it comes again. */
 export function buildReliefs(shape: FlatBody, options: ReliefOptions): Mesh[] {
+  const { period } = shape;
+  if (period !== undefined && !options.wrap.revolved) {
+    return placesOf(shape, options).map((i) => buildRelief(moveBody(shape, { ...STAY, u: i * period }), options));
+  }
   const body = buildRelief(shape, options);
-  if (shape.period === undefined) return body.triangles.length === 0 ? [] : [body];
+  if (period === undefined) return body.triangles.length === 0 ? [] : [body];
   return placesOf(shape, options).map((i) => {
     const [cos, sin] = [Math.cos((TURN * i) / options.repeats), Math.sin((TURN * i) / options.repeats)];
     return transformMesh(body, [cos, sin, 0, 0, -sin, cos, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1]);
@@ -99,7 +104,8 @@ export function bendBody(
   if (seam === undefined && mirrors === undefined) return bend(refine(flat), forward);
   const asTile = (mesh: Mesh) => (seam === undefined ? loneTile(mesh, wrap.round) : plainTile(mesh, seam));
   const tile = mirrors === undefined ? asTile(refine(flat)) : mirroredTile(asTile(flat), mirrors, refine);
-  if (stretch === undefined) return bendRound(tile, { forward, repeats });
+  if (stretch === undefined && wrap.revolved) return bendRound(tile, { forward, repeats });
+  if (stretch === undefined) return bend(tilesRound(tile, repeats), forward);
   return cutStretch(tile, flatStretch(stretch, wrap), (mesh) => bend(mesh, forward));
 }
 

@@ -3,6 +3,7 @@
  * document, so art or beads that are less symmetric than their group cost time, not truth.
  */
 
+import type { Band } from "../band/band.js";
 import type { BandSurface } from "../band/surface/surface.js";
 import { coverOf, type Side } from "../base/math/cover.js";
 import { extent } from "../base/math/extent.js";
@@ -22,8 +23,7 @@ export interface SymmetryOptions {
   readonly pattern: Pattern;
   readonly beads: readonly Bead[];
   readonly wrap: BandSurface;
-  /** The band's cross-section in (w, r), mm. */
-  readonly polyline: readonly Point2[];
+  readonly band: Band;
   /**
    * Largest chordal deviation, mm. Outlines and beads this near to an image are held to be it: arcs and curves are
    * flattened from one of their ends, and beads spaced along them. Bodies are then made of one half and its image, and
@@ -53,14 +53,14 @@ const MOST_BARE_UNITS = 32;
 
 /** Finds out how a ring comes again. */
 export function findLikeness(options: SymmetryOptions): Likeness {
-  const { pattern, beads, wrap, polyline, tolerance, outlines = tolerance } = options;
+  const { pattern, beads, wrap, band, tolerance, outlines = tolerance } = options;
   const { bodies } = pattern;
   const ends = extent(bodies.flatMap(({ outline, seam }) => (seam ? [] : outline.flat(2).map(([u]) => u))));
   const axis = ends[0] <= ends[1] ? (ends[0] + ends[1]) / 2 : 0;
   if (bodies.length + beads.length === 0) return { units: 1, mirrored: false, axis, middle: false, beads };
-  const alike = bodies.reduce((all, { copies }) => greatestCommon(all, copies), pattern.repeats);
+  const alike = band.revolved ? bodies.reduce((all, { copies }) => greatestCommon(all, copies), pattern.repeats) : 1;
   const bare = bodies.length === 0;
-  let units = bare ? MOST_BARE_UNITS : alike;
+  let units = bare && band.revolved ? MOST_BARE_UNITS : alike;
   let turned = turnBeads(beads, units, tolerance);
   for (; turned === undefined; turned = turnBeads(beads, units, tolerance)) {
     do units--;
@@ -70,10 +70,13 @@ export function findLikeness(options: SymmetryOptions): Likeness {
   const mirrors = (image: (point: Point2) => Point2) =>
     bodies.every((body) => hasPlainTop(body, axis, tolerance)) &&
     bodies.every((one) => isMirrored(one, image, { round, same: outlines }));
-  const across = mirrors(([u, v]) => [2 * axis - u, v]) ? mirrorBeads(turned, flip(wrap, axis), tolerance) : undefined;
+  const across =
+    isMirrorOf(band, wrap.angleAt(axis)) && mirrors(([u, v]) => [2 * axis - u, v])
+      ? mirrorBeads(turned, flip(wrap, axis), tolerance)
+      : undefined;
   if (across === undefined) return { units, mirrored: false, axis, middle: false, beads: turned };
   const along =
-    leansNowhere(polyline) && mirrors(([u, v]) => [u, -v])
+    band.looks.every((angle) => leansNowhere(band.sectionAt(angle).polyline)) && mirrors(([u, v]) => [u, -v])
       ? mirrorBeads(across, ([x, y, z]) => [x, y, -z], tolerance)
       : undefined;
   return { units, mirrored: true, axis, middle: along !== undefined, beads: along ?? across };
@@ -107,6 +110,15 @@ function isMirrored(
   const drawn = sides.filter((side) => !onSeam(side));
   const covered = coverOf(drawn, { reach: same, period: right - left, directed: true });
   return drawn.every(([a, b]) => covered([image(b), image(a)]));
+}
+
+/** Whether the half planes at an angle and opposite it are mirrors of the band: its sections on both sides are the same. */
+function isMirrorOf(band: Band, angle: number): boolean {
+  if (band.revolved) return true;
+  return band.looks.every((look) => {
+    const [one, other] = [band.sectionAt(look).polyline, band.sectionAt(2 * angle - look).polyline];
+    return one.every(([w, r], i) => Math.hypot(w - other[i][0], r - other[i][1]) <= SAME);
+  });
 }
 
 /** Whether the cross-section is its own image in the plane z = 0. */

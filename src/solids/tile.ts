@@ -108,6 +108,31 @@ export function tilesOver({ mesh, follows, left, period }: Tile, low: number, hi
   return { positions, triangles };
 }
 
+/** So many tiles side by side, the last joined to the first: its right side takes the first's left vertices. */
+export function tilesRound({ mesh, follows, period }: Tile, count: number): Mesh {
+  // What stands for a point of the next tile has no number of its own.
+  const slot = new Int32Array(follows.length).fill(-1);
+  let own = 0;
+  follows.forEach((twin, vertex) => {
+    if (twin === -1) slot[vertex] = own++;
+  });
+  const positions = new Float64Array(3 * own * count);
+  const triangles = new Uint32Array(mesh.triangles.length * count);
+  for (let copy = 0; copy < count; copy++) {
+    const [here, next] = [own * copy, own * ((copy + 1) % count)];
+    slot.forEach((at, vertex) => {
+      if (at === -1) return;
+      positions.set(mesh.positions.subarray(3 * vertex, 3 * vertex + 3), 3 * (here + at));
+      positions[3 * (here + at)] += copy * period;
+    });
+    mesh.triangles.forEach((vertex, i) => {
+      const twin = follows[vertex];
+      triangles[mesh.triangles.length * copy + i] = twin === -1 ? here + slot[vertex] : next + slot[twin];
+    });
+  }
+  return { positions, triangles };
+}
+
 /** Distance within which the two sides' vertices are the same, mm: they differ by rounding alone. */
 const TWIN_REACH = 1e-7;
 

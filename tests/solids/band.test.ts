@@ -25,7 +25,7 @@ const between = (mesh: Mesh, from: number, to: number, more: readonly HalfSpace[
 
 describe("the band over a stretch", () => {
   it("is all of it where none is given", () => {
-    const whole = buildBand(polyline, { facets: FACETS, startAngle: START });
+    const whole = buildBand(() => polyline, { facets: FACETS, startAngle: START });
     expect(checkSolid(whole)).toMatchObject({ closed: true, genus: 1 });
     expect(signedVolume(whole)).toBeCloseTo(facets(FACETS), 9);
   });
@@ -37,8 +37,8 @@ describe("the band over a stretch", () => {
     [0, 20],
   ])("from facet %f to %f is the band itself up to its ends, and goes on beyond them", (first, last) => {
     const [from, to] = [START + first * STEP, START + last * STEP];
-    const whole = buildBand(polyline, { facets: FACETS, startAngle: START });
-    const part = buildBand(polyline, { facets: FACETS, startAngle: START, stretch: { from, to } });
+    const whole = buildBand(() => polyline, { facets: FACETS, startAngle: START });
+    const part = buildBand(() => polyline, { facets: FACETS, startAngle: START, stretch: { from, to } });
     expect(checkSolid(part)).toMatchObject({ closed: true, genus: 0 });
     expect(signedVolume(part)).toBeLessThan(facets(last - first + 3));
     if (last - first < FACETS / 2) {
@@ -52,7 +52,7 @@ describe("the band over a stretch", () => {
 
   it("above the middle is half of it, and a little more below", () => {
     const stretch = { from: START, to: START + 6 * STEP, upper: true };
-    const part = buildBand(polyline, { facets: FACETS, startAngle: START, stretch });
+    const part = buildBand(() => polyline, { facets: FACETS, startAngle: START, stretch });
     expect(checkSolid(part)).toMatchObject({ closed: true, genus: 0 });
     const above: HalfSpace = { normal: [0, 0, -1], offset: 0 };
     expect(between(part, stretch.from, stretch.to, [above])).toBeCloseTo(facets(6, 5), 9);

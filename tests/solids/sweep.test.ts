@@ -24,10 +24,10 @@ describe("sweeping a cross-section", () => {
   it("has the volume of a flat band by Pappus, π(D + t)wt (D 16.51, t 1.8, w 6), times the inscribed polygon's share", () => {
     const outline = rectangle(6, 16.51 / 2, 16.51 / 2 + 1.8);
     for (const facets of [24, 96, 360]) {
-      const band = sweepBand(outline, { facets, startAngle: 0.3 });
+      const band = sweepBand(() => outline, { facets, startAngle: 0.3 });
       expect(signedVolume(band)).toBeCloseTo(Math.PI * (16.51 + 1.8) * 6 * 1.8 * inscribed(facets), 9);
     }
-    const fine = sweepBand(outline, { facets: 20_000, startAngle: 0 });
+    const fine = sweepBand(() => outline, { facets: 20_000, startAngle: 0 });
     expect(signedVolume(fine)).toBeCloseTo(621.2437, 4);
     expect(surfaceArea(fine)).toBeCloseTo(897.352, 3);
   });
@@ -43,7 +43,7 @@ describe("sweeping a cross-section", () => {
       const angle = Math.PI - (Math.PI * i) / steps;
       return [-2 * Math.cos(angle), 16.51 / 2 + (i === 0 || i === steps ? 0 : 1.6 * Math.sin(angle))];
     });
-    expect(signedVolume(sweepBand(outline, { facets: 3600, startAngle: 0 }))).toBeCloseTo(282.1621, 2);
+    expect(signedVolume(sweepBand(() => outline, { facets: 3600, startAngle: 0 }))).toBeCloseTo(282.1621, 2);
   });
 
   it("has the volume of a torus (R 2, r 1: 4π², Larson & Edwards, Calculus, §7.6) but for both polygons' shares", () => {
@@ -52,14 +52,14 @@ describe("sweeping a cross-section", () => {
       const angle = (TURN * i) / sides;
       return [Math.cos(angle), 2 + Math.sin(angle)];
     });
-    const torus = signedVolume(sweepBand(outline, { facets, startAngle: 1 }));
+    const torus = signedVolume(sweepBand(() => outline, { facets, startAngle: 1 }));
     expect(torus).toBeCloseTo(4 * Math.PI ** 2 * inscribed(facets) * inscribed(sides), 9);
   });
 
   it.each(SMOOTH_FORMS)("is a ring for the outside $name: genus 1, E = 3V, F = 2V, volume by Pappus", (form) => {
     const profile = profileOf(form, 0.00002);
     const facets = 25;
-    const band = sweepBand(profile.polyline, { facets, startAngle: 0.1 });
+    const band = sweepBand(() => profile.polyline, { facets, startAngle: 0.1 });
     const check = checkSolid(band);
     expect(check.closed).toBe(true);
     expect(check.genus).toBe(1);
@@ -73,7 +73,7 @@ describe("sweeping a cross-section", () => {
     const outline = rectangle(3, 8, 10);
     fc.assert(
       fc.property(fc.double({ min: -7, max: 7, noNaN: true }), fc.integer({ min: 3, max: 60 }), (angle, facets) => {
-        const [still, turned] = [0, angle].map((startAngle) => sweepBand(outline, { facets, startAngle }));
+        const [still, turned] = [0, angle].map((startAngle) => sweepBand(() => outline, { facets, startAngle }));
         expect(turned.triangles).toEqual(still.triangles);
         expect(signedVolume(turned)).toBeCloseTo(signedVolume(still), 9);
         const [x, y] = still.positions;

@@ -1,9 +1,9 @@
 /** Takes a design as far as its bodies, for tests of what they are before they are united. */
 
 import type { Band } from "../../src/band/band.js";
-import { makeBand } from "../../src/band/make-band.js";
 import type { Fit } from "../../src/band/fit/fit.js";
 import { fitBand } from "../../src/band/fit/fit-band.js";
+import { makeBand } from "../../src/band/make-band.js";
 import type { BandSurface } from "../../src/band/surface/surface.js";
 import { wrapSeat } from "../../src/band/surface/wrap-seat.js";
 import type { Warning } from "../../src/base/errors.js";

@@ -38,6 +38,7 @@ export function makeLine(chain: readonly Segment[]): SurfaceLine {
   return {
     length,
     reach: length / 2,
+    inFrom: (side, inset) => (side === "start" ? -(length / 2 - inset) : length / 2 - inset),
     point: (v, h) => {
       const { piece, inside, beyond } = locate(v);
       const [w, r] = pointAt(piece.segment, inside);

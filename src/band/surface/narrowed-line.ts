@@ -27,9 +27,18 @@ export function narrowedLine(flat: readonly LinePiece[], chain: readonly Segment
     const { segment } = own[i];
     return { i, segment, at: (inside / flat[i].length) * own[i].length, beyond: s - flat[i].start - inside };
   };
+  /** v at an arc length from the line's start. */
+  const flatOf = (s: number) => {
+    if (s <= 0) return s - half;
+    if (s >= length) return half + s - length;
+    const found = own.findIndex((piece) => s <= piece.start + piece.length);
+    const i = found === -1 ? own.length - 1 : found;
+    return flat[i].start + ((s - own[i].start) / own[i].length) * flat[i].length - half;
+  };
   return {
     length,
     reach: half,
+    inFrom: (side, inset) => flatOf(side === "start" ? inset : length - inset),
     acrossAt: (v) => {
       const { i, beyond } = locate(v);
       return beyond === 0 ? own[i].length / flat[i].length : 1;
@@ -47,11 +56,7 @@ export function narrowedLine(flat: readonly LinePiece[], chain: readonly Segment
     },
     inverse: (w, r) => {
       const [s, h] = nearestOnLine(own, [w, r]);
-      if (s <= 0) return [s - half, h];
-      if (s >= length) return [half + s - length, h];
-      const found = own.findIndex((piece) => s <= piece.start + piece.length);
-      const i = found === -1 ? own.length - 1 : found;
-      return [flat[i].start + ((s - own[i].start) / own[i].length) * flat[i].length - half, h];
+      return [flatOf(s), h];
     },
   };
 }

@@ -1,9 +1,12 @@
 /**
  * The stretch report: how much longer or shorter the wrapped art is along the band than the flat art.
  *
- * λu = (r(v) + h · n_r(v)) / R; across the band it is 1 on the seat. Flat art is truthful where λu is near 1.
+ * λu = (r(v) + h · n_r(v)) / R; across the band it is 1 on the seat. Flat art is truthful where λu is near 1. On a band that
+ * tapers both change round the finger, and the slope of the surface's line adds to λu.
  */
-import type { BandSurface } from "./surface.js";
+import { extent } from "../../base/math/extent.js";
+import { TOP } from "../../base/units.js";
+import type { BandSurface, LocalStretch } from "./surface.js";
 
 /** Smallest and largest λu over the seat's width. */
 export interface StretchRange {
@@ -19,38 +22,35 @@ export interface StretchReport {
   readonly top: StretchRange;
   /** At the seat's two edges: a channel's floor beside its rails. */
   readonly edge: StretchRange;
-  /** On the seat's middle line, the crown of a domed band, and at the relief's top over it. */
+  /** On the seat's middle line, the crown of a domed band, and at the relief's top over it; at the top of the ring. */
   readonly crown: number;
   readonly topCrown: number;
+  /** How much longer or shorter it is across the band than flat; only on a band that tapers, else it is 1. */
+  readonly across?: StretchRange;
 }
 
 /** Places across the seat at which λu is taken: r(v) is smooth, so its extremes lie within a 200th of the seat. */
 const PLACES = 200;
 
+/** Places round a band that tapers: its sizes change smoothly, so extremes lie within a 1000th of what they are. */
+const COLUMNS = 120;
+
 /** @param reliefHeight mm above the seat, 0 or more */
 export function measureStretch(wrap: BandSurface, reliefHeight: number): StretchReport {
   const half = wrap.seatLength / 2;
-  const edges = [stretchAt(wrap, -half, 0), stretchAt(wrap, half, 0)];
-  return {
-    seat: rangeAt(wrap, 0),
-    top: rangeAt(wrap, reliefHeight),
-    edge: { min: Math.min(...edges), max: Math.max(...edges) },
-    crown: stretchAt(wrap, 0, 0),
-    topCrown: stretchAt(wrap, 0, reliefHeight),
+  const columns = wrap.revolved ? [0] : Array.from({ length: COLUMNS }, (_, i) => (wrap.round * i) / COLUMNS);
+  const rows = Array.from({ length: PLACES + 1 }, (_, i) => wrap.seatLength * (i / PLACES - 0.5));
+  const over = (which: readonly number[], h: number, side: keyof LocalStretch = "along"): StretchRange => {
+    const [min, max] = extent(columns.flatMap((u) => which.map((v) => wrap.stretchAt(u, v, h)[side])));
+    return { min, max };
   };
-}
-
-/** λu at a place v, mm from the seat's middle, and a height, mm above the seat. */
-function stretchAt(wrap: BandSurface, v: number, h: number): number {
-  return wrap.stretchAt(0, v, h).along;
-}
-
-function rangeAt(wrap: BandSurface, h: number): StretchRange {
-  let [min, max] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (let i = 0; i <= PLACES; i++) {
-    const stretch = stretchAt(wrap, wrap.seatLength * (i / PLACES - 0.5), h);
-    min = Math.min(min, stretch);
-    max = Math.max(max, stretch);
-  }
-  return { min, max };
+  const top = wrap.uAt(TOP);
+  const report = {
+    seat: over(rows, 0),
+    top: over(rows, reliefHeight),
+    edge: over([-half, half], 0),
+    crown: wrap.stretchAt(top, 0, 0).along,
+    topCrown: wrap.stretchAt(top, 0, reliefHeight).along,
+  };
+  return wrap.revolved ? report : { ...report, across: over(rows, 0, "across") };
 }

@@ -15,6 +15,8 @@ export interface SurfaceLine {
   readonly length: number;
   /** v of its end, mm: half its length where flat lengths across are true. */
   readonly reach: number;
+  /** v of the place so many mm of arc in from the line's start or end. */
+  readonly inFrom: (side: "start" | "end", inset: number) => number;
   /** The section point at v and h. */
   readonly point: (v: number, h: number) => Point2;
   /** Unit normal to the left of the line: outward on a seat, whose line runs from low w to high w. */

@@ -20,6 +20,7 @@ import type { ResolvedSize } from "../../size/size.js";
 import type { Detail } from "../../solids/detail.js";
 import type { UnionResult } from "../../union/union.js";
 import type { PrintFigures } from "../print/figures.js";
+import { type BandSizes, bandSizes } from "./band-sizes.js";
 import { REPORT_VERSION } from "./version.js";
 
 /** Everything measured on one ring. Lengths in mm, masses in g. */
@@ -57,7 +58,7 @@ export interface FinishedReport {
   readonly bounds: { readonly min: Point3; readonly max: Point3 };
   readonly size: ResolvedSize;
   /** Band width and thickness as built, mm: the width differs from the document's where the tile is held. */
-  readonly band: { readonly width: number; readonly thickness: number };
+  readonly band: BandSizes;
   /** null where there is no pattern. */
   readonly fit: FitReport | null;
   readonly beads: readonly BeadRunReport[];
@@ -129,7 +130,7 @@ export function makeReport(found: Findings): FinishedReport {
     centroid: measure.centroid,
     bounds: measure.bounds,
     size: found.size,
-    band: { width: found.width, thickness: design.profile.thickness },
+    band: bandSizes({ ...design.profile, width: found.width }),
     fit: fit === undefined ? null : { ...fit, lambda: found.lambda },
     beads: found.runs,
     headroom: found.headroom ?? null,

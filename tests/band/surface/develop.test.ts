@@ -18,11 +18,7 @@ describe("the developed surface", () => {
 
   it("keeps each row's length round the band, and arc length across, on a domed arc", () => {
     const [width, thickness, rise, h] = [6, 2, 0.7, 0.4];
-    const profile = makeBand(
-      spec({ width, thickness, outside: { form: "domed", rise, edge: 0 } }),
-      BORE_RADIUS,
-      0.01,
-    );
+    const profile = makeBand(spec({ width, thickness, outside: { form: "domed", rise, edge: 0 } }), BORE_RADIUS, 0.01);
     const wrap = wrapSeat(profile, undefined, true);
     // Circle through chord and sagitta; the curve h above it is concentric.
     const rho = (width ** 2 / 4 + rise ** 2) / (2 * rise);

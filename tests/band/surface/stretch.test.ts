@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { meanSeatRadius } from "../../../src/band/profile/moments.js";
 import { makeBand } from "../../../src/band/make-band.js";
+import { meanSeatRadius } from "../../../src/band/profile/moments.js";
 import { measureStretch } from "../../../src/band/surface/stretch.js";
 import { wrapSeat } from "../../../src/band/surface/wrap-seat.js";
 import { spec } from "../profile/specs.js";
@@ -9,11 +9,7 @@ import { BORE_RADIUS } from "./forms.js";
 describe("the stretch report", () => {
   it("is the closed form on a domed arc", () => {
     const [width, thickness, rise, h] = [6, 2, 0.7, 0.4];
-    const profile = makeBand(
-      spec({ width, thickness, outside: { form: "domed", rise, edge: 0 } }),
-      BORE_RADIUS,
-      0.01,
-    );
+    const profile = makeBand(spec({ width, thickness, outside: { form: "domed", rise, edge: 0 } }), BORE_RADIUS, 0.01);
     // Circle through chord and sagitta: ρ = (c² / 4 + s²) / 2s; half angle α; mean of ρ cos over ±α is ρ sin α / α.
     const rho = (width ** 2 / 4 + rise ** 2) / (2 * rise);
     const alpha = Math.asin(width / 2 / rho);

@@ -20,11 +20,7 @@ describe("where the pattern lies on the ring", () => {
   });
 
   it("lets a corner be where nothing is raised", () => {
-    const knife = makeBand(
-      spec({ width: 6, thickness: 2, outside: { form: "knife", ridge: 0 } }),
-      BORE_RADIUS,
-      0.01,
-    );
+    const knife = makeBand(spec({ width: 6, thickness: 2, outside: { form: "knife", ridge: 0 } }), BORE_RADIUS, 0.01);
     expect(() => wrapSeat(knife, undefined, false)).not.toThrow();
     expect(failureOf(() => wrapSeat(knife, undefined, true)).code).toBe("seat-has-corner");
   });

@@ -14,7 +14,20 @@ export const bandFields = {
     })
     .describe("the finger size"),
   band: z
-    .strictObject({ width: mm("width of the band as built"), thickness: mm("thickness of the band") })
+    .strictObject({
+      width: mm("width of the band as built, at the top of the ring"),
+      thickness: mm("thickness of the band at the top"),
+      taper: z
+        .array(
+          z.strictObject({
+            angle: z.number().describe("degrees on the ring: the top is 90, the back 270"),
+            width: mm("width there"),
+            thickness: mm("thickness there"),
+          }),
+        )
+        .optional()
+        .describe("sizes at the back and at every other angle that the design names; only where the band tapers"),
+    })
     .describe("the band as built: its width differs from the document's where the tile is held"),
 };
 
@@ -62,6 +75,7 @@ export const fit = z.strictObject({
       edge: stretchRange.describe("at the seat's two edges"),
       crown: z.number().describe("on the seat's middle line"),
       topCrown: z.number().describe("at the relief's top over it"),
+      across: stretchRange.optional().describe("across the band on the seat; only where the band tapers, else it is 1"),
     })
     .describe("stretch of the wrapped art along the band; 1 is true"),
 });
