@@ -3,8 +3,8 @@
  * files come after: a build does not write any.
  */
 
-import { makeBand } from "../src/band/make-band.js";
 import { fitBand } from "../src/band/fit/fit-band.js";
+import { makeBand } from "../src/band/make-band.js";
 import { wrapSeat } from "../src/band/surface/wrap-seat.js";
 import { readDesign } from "../src/design/read.js";
 import { checkSolid } from "../src/judge/gate.js";
