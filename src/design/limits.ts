@@ -4,7 +4,7 @@
 export const MAX_DESIGN_LENGTH = 5_000_000;
 
 /** Most nested lists and objects; shapes nest 24 deep, two levels each. */
-export const MAX_DESIGN_DEPTH = 64;
+const MAX_DESIGN_DEPTH = 64;
 
 /** Most values: a parsed value with its place takes about 0.3 kB. */
 export const MAX_DESIGN_VALUES = 200_000;

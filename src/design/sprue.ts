@@ -4,7 +4,7 @@
 import { z } from "zod";
 
 /** Defaults; mm and degrees. The back of the band and a rounded root: common practice, no source. */
-export const SPRUE_DEFAULTS = { at: 270, across: 0, fillet: 0.5 } as const;
+const SPRUE_DEFAULTS = { at: 270, across: 0, fillet: 0.5 } as const;
 
 export const sprueSchema = z.strictObject({
   diameter: z

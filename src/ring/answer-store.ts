@@ -15,10 +15,10 @@ export interface Answer {
 }
 
 /** Most answers of one stage that are kept: a design and the one before it, finished and cast, draft and full. */
-export const MOST_ANSWERS = 8;
+const MOST_ANSWERS = 8;
 
 /** Most bytes of meshes and pictures that are kept; the newest answer is kept, however large it is. Chosen. */
-export const MOST_BYTES = 256e6;
+const MOST_BYTES = 256e6;
 
 interface Kept {
   readonly stage: string;

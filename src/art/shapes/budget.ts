@@ -6,7 +6,7 @@ import { AnnuletError } from "../../base/errors.js";
 import type { GridRegion } from "../../flat/polygons.js";
 import { nearPairs } from "../../flat/tangled.js";
 
-export const SHAPE_LIMITS = {
+const SHAPE_LIMITS = {
   /** Deepest nesting, named shapes included. */
   depth: 24,
   /** Most nodes drawn; a named shape counts once. */

@@ -19,7 +19,7 @@ import { turnsShape } from "./turns.js";
 import { unionShape } from "./union.js";
 
 /** Every kind, by the field that tells it apart. */
-export const SHAPE_NODES: {
+const SHAPE_NODES: {
   readonly [Key in ShapeKey]: ShapeNode<Extract<ShapeSpec, Readonly<Record<Key, unknown>>>>;
 } = {
   path: pathLeaf,

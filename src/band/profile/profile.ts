@@ -9,7 +9,7 @@ import { showLength } from "../../base/units.js";
 import type { ProfileSpec } from "../../design/profile/profile.js";
 import { buildOutline, type ExactProfile } from "./outline.js";
 
-export { buildOutline, type ExactProfile, type Rails } from "./outline.js";
+export { buildOutline, type ExactProfile } from "./outline.js";
 
 /** A cross-section with its polyline. All lengths in mm. */
 export interface Profile extends ExactProfile {

@@ -4,19 +4,19 @@
 import { z } from "zod";
 
 /** Longest text, characters; a chosen limit, above what goes round a finger. */
-export const MAX_TEXT_LENGTH = 200;
+const MAX_TEXT_LENGTH = 200;
 
 /** What names a font that an npm package carries: `package:` and its path there, package first. */
-export const PACKAGE_FONT = "package:";
+const PACKAGE_FONT = "package:";
 
 /**
  * The font where none is named: an OFL font that annulet's own dependency carries. Of its weights this one
  * has the widest strokes but one: thin strokes are what small letters are cast badly for; common practice, no source.
  */
-export const DEFAULT_FONT = `${PACKAGE_FONT}@expo-google-fonts/nunito/800ExtraBold/Nunito_800ExtraBold.ttf`;
+const DEFAULT_FONT = `${PACKAGE_FONT}@expo-google-fonts/nunito/800ExtraBold/Nunito_800ExtraBold.ttf`;
 
 /** Defaults; spacing in mm. */
-export const TEXT_DEFAULTS = { font: DEFAULT_FONT, spacing: 0 } as const;
+const TEXT_DEFAULTS = { font: DEFAULT_FONT, spacing: 0 } as const;
 
 /** The fields that say which text is set and how. */
 export const textFields = {

@@ -6,7 +6,7 @@ import { type FriezeName, friezeGroups } from "../../base/frieze/symmetry.js";
 import { drawingUnit } from "../path-schema.js";
 import { PATTERN_DEFAULTS } from "./defaults.js";
 
-export const friezeNames = friezeGroups.map((group) => group.name) as [FriezeName, ...FriezeName[]];
+const friezeNames = friezeGroups.map((group) => group.name) as [FriezeName, ...FriezeName[]];
 
 export const lengthUnit = drawingUnit
   .default(PATTERN_DEFAULTS.region.unit)

@@ -8,7 +8,7 @@ const edgeNames = ["scallop", "wave", "teeth", "steps"] as const;
 
 export type EdgeName = (typeof edgeNames)[number];
 
-export const EDGE_DEFAULTS = { side: "out", cornerAngle: 30 } as const;
+const EDGE_DEFAULTS = { side: "out", cornerAngle: 30 } as const;
 
 export const edgeSchema = z
   .strictObject({

@@ -20,7 +20,7 @@ import { PATTERN_DEFAULTS } from "./defaults.js";
 import { edgeSchema } from "./edge.js";
 import { ribbonSchema } from "./ribbon.js";
 
-export const regionBeadsSchema = z
+const regionBeadsSchema = z
   .strictObject({
     ...beadSize,
     on: z
@@ -117,5 +117,3 @@ export const regionSchema = z
   .meta({ id: "region" });
 
 export type RegionSpec = z.infer<typeof regionSchema>;
-
-export type RegionBeadsSpec = z.infer<typeof regionBeadsSchema>;

@@ -3,7 +3,7 @@
  */
 import { z } from "zod";
 
-export const WEAVE_DEFAULTS = { set: "", over: "alternate" } as const;
+const WEAVE_DEFAULTS = { set: "", over: "alternate" } as const;
 
 export const weaveSchema = z
   .strictObject({

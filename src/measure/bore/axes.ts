@@ -36,7 +36,7 @@ interface Principal {
 const MOST_SWEEPS = 30;
 
 /** Eigenvectors by C. Jacobi's rotations (G. Golub, C. Van Loan, Matrix Computations, § 8.5), lowest moment first. */
-export function principalAxes(inertia: readonly [Point3, Point3, Point3]): [Principal, Principal, Principal] {
+function principalAxes(inertia: readonly [Point3, Point3, Point3]): [Principal, Principal, Principal] {
   const a = inertia.map((row) => [...row]);
   const v = [
     [1, 0, 0],

@@ -5,7 +5,7 @@ import { z } from "zod";
 import { EDGE_DEFAULT } from "../../../design/profile/limits.js";
 
 /** Rise in mm: common practice, no source. */
-export const COMFORT_BORE_DEFAULTS = { rise: 0.2, edge: EDGE_DEFAULT } as const;
+const COMFORT_BORE_DEFAULTS = { rise: 0.2, edge: EDGE_DEFAULT } as const;
 
 export const comfortBoreSchema = z
   .strictObject({

@@ -5,7 +5,7 @@ import { z } from "zod";
 import { EDGE_DEFAULT } from "../../../design/profile/limits.js";
 
 /** Bevel and drop in mm: common practice, no source. */
-export const BEVELLED_DEFAULTS = { bevel: 0.8, drop: 0.4, edge: EDGE_DEFAULT } as const;
+const BEVELLED_DEFAULTS = { bevel: 0.8, drop: 0.4, edge: EDGE_DEFAULT } as const;
 
 export const bevelledSchema = z
   .strictObject({

@@ -5,7 +5,7 @@ import { z } from "zod";
 import { EDGE_DEFAULT } from "../../../design/profile/limits.js";
 
 /** Rail and depth in mm: common practice, no source. */
-export const CHANNEL_DEFAULTS = { rail: 0.9, depth: 0.5, crown: 0, edge: EDGE_DEFAULT, root: 0 } as const;
+const CHANNEL_DEFAULTS = { rail: 0.9, depth: 0.5, crown: 0, edge: EDGE_DEFAULT, root: 0 } as const;
 
 export const channelSchema = z
   .strictObject({

@@ -5,7 +5,7 @@ import { z } from "zod";
 import { EDGE_DEFAULT } from "../../../design/profile/limits.js";
 
 /** Dip in mm: common practice, no source. */
-export const CONCAVE_DEFAULTS = { dip: 0.3, edge: EDGE_DEFAULT } as const;
+const CONCAVE_DEFAULTS = { dip: 0.3, edge: EDGE_DEFAULT } as const;
 
 export const concaveSchema = z
   .strictObject({

@@ -5,7 +5,7 @@ import { z } from "zod";
 import { EDGE_DEFAULT } from "../../../design/profile/limits.js";
 
 /** Rise in mm: common practice, no source. */
-export const DOMED_DEFAULTS = { rise: 0.5, edge: EDGE_DEFAULT } as const;
+const DOMED_DEFAULTS = { rise: 0.5, edge: EDGE_DEFAULT } as const;
 
 export const domedSchema = z
   .strictObject({

@@ -4,7 +4,7 @@
 import { z } from "zod";
 import { EDGE_DEFAULT } from "../../../design/profile/limits.js";
 
-export const FLAT_OUTSIDE_DEFAULTS = { edge: EDGE_DEFAULT } as const;
+const FLAT_OUTSIDE_DEFAULTS = { edge: EDGE_DEFAULT } as const;
 
 export const flatOutsideSchema = z
   .strictObject({

@@ -4,7 +4,7 @@
 import { z } from "zod";
 
 /** A drawing's ends may meet the bore, where the bore's edge is the only one: so sharp. */
-export const FREE_DEFAULTS = { edge: 0 } as const;
+const FREE_DEFAULTS = { edge: 0 } as const;
 
 const point = z.tuple([z.number(), z.number()]);
 

@@ -5,7 +5,7 @@ import { z } from "zod";
 import { EDGE_DEFAULT } from "../../../design/profile/limits.js";
 
 /** Rise in mm: common practice, no source. Ridge as the other edges. */
-export const KNIFE_DEFAULTS = { rise: 0.6, ridge: EDGE_DEFAULT, edge: EDGE_DEFAULT } as const;
+const KNIFE_DEFAULTS = { rise: 0.6, ridge: EDGE_DEFAULT, edge: EDGE_DEFAULT } as const;
 
 export const knifeSchema = z
   .strictObject({
