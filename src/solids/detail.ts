@@ -4,6 +4,7 @@
 
 import { SIX_SIDED_DEVIATION } from "../beads/six-sided-bead.js";
 
+/** Sizes that set how fine a ring is built. */
 export interface DetailLevel {
   /** The mesh's tolerance is at least this, mm. */
   readonly tolerance: number;

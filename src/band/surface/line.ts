@@ -58,7 +58,7 @@ export function makeLine(chain: readonly Segment[]): SurfaceLine {
 }
 
 /** Arc length and signed height of a section point over the nearest place of the line (or of its straight ends). */
-function nearestOnLine(pieces: readonly LinePiece[], point: Point2): [s: number, h: number] {
+export function nearestOnLine(pieces: readonly LinePiece[], point: Point2): [s: number, h: number] {
   let best: [number, number] = [0, Number.POSITIVE_INFINITY];
   pieces.forEach((piece, i) => {
     const ends = { first: i === 0, last: i === pieces.length - 1 };
