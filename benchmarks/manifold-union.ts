@@ -5,7 +5,7 @@
 import loadManifold, { type Manifold } from "manifold-3d";
 import type { Mesh } from "../src/mesh/mesh.js";
 
-const wasm = await loadManifold();
+export const wasm = await loadManifold();
 wasm.setup();
 
 export function manifoldUnion(bodies: readonly Mesh[]): Mesh {

@@ -1,10 +1,12 @@
 /**
- * The benchmark: `npm run bench`, with `-- --quick` for few calls a task, `-- --json` for the numbers unrounded.
+ * The benchmark: `npm run bench`, with `-- --quick` for few calls a task, `-- --json` for the numbers unrounded. With
+ * `-- --examples` every example's union is timed instead, with `-- --examples=PART` those whose names have it in them.
  * Results go to standard output, progress to standard error.
  */
 import { parseArgs } from "node:util";
 import { designs } from "./designs.js";
 import { FULL, QUICK } from "./effort.js";
+import { timeExamples } from "./examples.js";
 import { timeFlat } from "./flat.js";
 import { timeGrowth } from "./growth.js";
 import { measureMemory } from "./memory.js";
@@ -12,29 +14,46 @@ import { timePicture } from "./picture.js";
 import { timeReading } from "./reading.js";
 import { type Results, thisMachine } from "./results.js";
 import { showResults } from "./show.js";
+import { showExamples } from "./show-examples.js";
 import { type DesignTimings, timeDesign } from "./time-design.js";
 import { timeWhole } from "./whole.js";
 import { timeWriting } from "./writing.js";
 
-const { quick, json } = parseArgs({
-  options: { quick: { type: "boolean", default: false }, json: { type: "boolean", default: false } },
+// An option that may stand alone is not known to the parser: it gets its value here.
+const args = process.argv.slice(2).map((arg) => (arg === "--examples" ? "--examples=" : arg));
+const { quick, json, examples } = parseArgs({
+  args,
+  options: {
+    quick: { type: "boolean", default: false },
+    json: { type: "boolean", default: false },
+    examples: { type: "string" },
+  },
 }).values;
 const effort = quick ? QUICK : FULL;
+const text = examples === undefined ? await everything() : await unionOfExamples(examples);
+process.stdout.write(`${text}\n`);
 
-// First, while this process is small: see memory.ts.
-const memory = measureMemory();
-const whole = await timeWhole(effort);
-const timings: DesignTimings[] = [];
-for (const design of designs) timings.push(await timeDesign(design, effort));
-const results: Results = {
-  machine: thisMachine(quick),
-  memory,
-  whole,
-  designs: timings,
-  growth: await timeGrowth(effort),
-  flat: await timeFlat(effort),
-  writing: await timeWriting(effort),
-  reading: await timeReading(effort),
-  picture: await timePicture(effort),
-};
-process.stdout.write(json ? `${JSON.stringify(results, null, 2)}\n` : `${showResults(results)}\n`);
+async function unionOfExamples(part: string): Promise<string> {
+  const rows = await timeExamples(effort, part);
+  return json ? JSON.stringify(rows, null, 2) : showExamples(rows);
+}
+
+async function everything(): Promise<string> {
+  // First, while this process is small: see memory.ts.
+  const memory = measureMemory();
+  const whole = await timeWhole(effort);
+  const timings: DesignTimings[] = [];
+  for (const design of designs) timings.push(await timeDesign(design, effort));
+  const results: Results = {
+    machine: thisMachine(quick),
+    memory,
+    whole,
+    designs: timings,
+    growth: await timeGrowth(effort),
+    flat: await timeFlat(effort),
+    writing: await timeWriting(effort),
+    reading: await timeReading(effort),
+    picture: await timePicture(effort),
+  };
+  return json ? JSON.stringify(results, null, 2) : showResults(results);
+}

@@ -6,6 +6,7 @@ export const WANTED = {
   /** Times faster than one union of the whole ring by the reference. */
   mirrorRoad: 10,
   turnRoad: 6,
+  everyExample: 3,
   /** A build in a process that has built before, ms. */
   warmFull: 400,
   warmDraft: 60,

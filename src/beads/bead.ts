@@ -99,8 +99,7 @@ function icosahedronFaces(): Point3[][] {
 }
 
 function tripleProduct(a: Point3, b: Point3, c: Point3): number {
-  const [x, y, z] = [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
-  return x * c[0] + y * c[1] + z * c[2];
+  return vec3.dot(vec3.cross([0, 0, 0], a, b), c);
 }
 
 /** Distance of the nearest face's plane from the centre. */

@@ -2,6 +2,7 @@
  * Parts points of a mesh that a single-precision file would make one: where two sheets of a surface come as near as that,
  * each point moves off the other sheet along its normal. Nothing else changes, and no triangle comes or goes.
  */
+import { vec3 } from "gl-matrix";
 import { mergeRoundedPoints } from "../mesh/merge.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { unitFaceNormals } from "../mesh/normals.js";
@@ -46,7 +47,7 @@ function parted(mesh: Mesh, groups: readonly (readonly number[])[]): Float64Arra
       const { normal } = around(vertex);
       const others = group.filter((other) => other !== vertex);
       // The other sheets lie outside where a gap closes, and inside where a wall ends.
-      const side = others.reduce((sum, other) => sum + dot(around(other).towards, normal), 0) > 0 ? -1 : 1;
+      const side = others.reduce((sum, other) => sum + vec3.dot(around(other).towards, normal), 0) > 0 ? -1 : 1;
       for (let k = 0; k < 3; k++) positions[3 * vertex + k] += side * STEP * normal[k];
     }
   }
@@ -82,8 +83,4 @@ function neighbourhoods(mesh: Mesh, points: ReadonlySet<number>): (vertex: numbe
     const [tx, ty, tz] = towards;
     return { normal: [x / length, y / length, z / length], towards: [tx, ty, tz] };
   };
-}
-
-function dot(a: Vector, b: Vector): number {
-  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }

@@ -6,6 +6,7 @@
  * the surface stays what it is. Nothing moves by more than the short edge's length. A mesh cut open is tidied as what its
  * mirror images make of it: what lies on a plane stays on it, and no other edge than the rim's joins two of its points.
  */
+import { vec3 } from "gl-matrix";
 import type { Clipped } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";
 
@@ -227,7 +228,7 @@ class Work {
     )
       return false;
     const normal = this.#normal(a, d, b);
-    const sound = (p: number, q: number, r: number) => dot(this.#normal(p, q, r), normal) > 0;
+    const sound = (p: number, q: number, r: number) => vec3.dot(this.#normal(p, q, r), normal) > 0;
     if (!sound(a, d, c) || !sound(d, b, c)) return false;
     this.#triangles.set([a, d, c], 3 * t);
     this.#triangles.set([d, b, c], 3 * other);
@@ -243,7 +244,7 @@ class Work {
     const before = [...this.#corners(t)];
     const after = before.map((vertex) => (vertex === from ? to : vertex));
     const [n, m] = [this.#normal(before[0], before[1], before[2]), this.#normal(after[0], after[1], after[2])];
-    return this.#height(t) > SHORT_EDGE && dot(n, m) <= 0;
+    return this.#height(t) > SHORT_EDGE && vec3.dot(n, m) <= 0;
   }
 
   /** Whether a triangle that has an area leaves its plane when one corner moves. */
@@ -253,7 +254,7 @@ class Work {
     const normal = this.#normal(a, b, c);
     const p = this.#positions;
     const way = [0, 1, 2].map((k) => p[3 * to + k] - p[3 * from + k]);
-    return dot(normal, way) ** 2 > FACES_MOVE ** 2 * dot(normal, normal);
+    return vec3.dot(normal, way) ** 2 > FACES_MOVE ** 2 * vec3.dot(normal, normal);
   }
 
   #trianglesOf(vertex: number): number[] {
@@ -286,12 +287,8 @@ class Work {
     const [a, b, c] = [this.#triangles[3 * t], this.#triangles[3 * t + 1], this.#triangles[3 * t + 2]];
     const longest = Math.max(this.#squareDistance(a, b), this.#squareDistance(b, c), this.#squareDistance(c, a));
     const normal = this.#normal(a, b, c);
-    return longest === 0 ? 0 : Math.sqrt(dot(normal, normal) / longest);
+    return longest === 0 ? 0 : Math.sqrt(vec3.dot(normal, normal) / longest);
   }
-}
-
-function dot(a: readonly number[], b: readonly number[]): number {
-  return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 }
 
 /** Triangles of each vertex, one list after the other. */

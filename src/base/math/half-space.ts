@@ -1,6 +1,7 @@
 /**
  * Half spaces, and the planes that bound them.
  */
+import { vec3 } from "gl-matrix";
 import type { Point2, Point3 } from "./point.js";
 
 /** The half space in which normal · p ≤ offset. */
@@ -23,7 +24,7 @@ export function planeCoordinates({ normal }: HalfSpace): (x: number, y: number, 
   const [ax, ay, az] = Math.abs(nz) <= Math.max(Math.abs(nx), Math.abs(ny)) ? [-ny, nx, 0] : [0, -nz, ny];
   const length = Math.hypot(ax, ay, az);
   const [ex, ey, ez] = [ax / length, ay / length, az / length];
-  const [fx, fy, fz] = [ny * ez - nz * ey, nz * ex - nx * ez, nx * ey - ny * ex];
+  const [fx, fy, fz] = vec3.cross([0, 0, 0], normal, [ex, ey, ez]);
   return (x, y, z) => [ex * x + ey * y + ez * z, fx * x + fy * y + fz * z];
 }
 
