@@ -7,6 +7,7 @@ import type { Profile } from "../band/profile/profile.js";
 import type { BandSurface, SurfaceLine } from "../band/surface/surface.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import type { Point2 } from "../base/math/point.js";
+import { FORGET, type Remember } from "../base/memory.js";
 import { showLength } from "../base/units.js";
 import type { BeadRunSpec } from "../design/pattern/bead-run.js";
 import type { RunLine } from "../flat/runs.js";
@@ -54,6 +55,8 @@ export interface PlaceRunsOptions {
   /** Largest number of beads that is placed. */
   readonly maxBeads: number;
   readonly warn: Warn;
+  /** Takes over lines that were placed before. Default: places all. */
+  readonly remember?: Remember;
 }
 
 /** Most beads that are placed where nothing else is said: over ten times what the richest demo band carries. */
@@ -232,13 +235,14 @@ function placeLine(
   { round, line, copies }: PlannedLine,
   { bead, height, path }: Plan,
   junctions: readonly number[] | undefined,
-  { wrap, maxBeads }: PlaceRunsOptions,
+  { wrap, maxBeads, remember = FORGET }: PlaceRunsOptions,
 ): PlacedLine {
   const how = { ...bead, height, most: maxBeads, path, junctions };
   if (round !== undefined && (line === undefined || junctions === undefined)) {
     return { placed: placeRound(round, how), copies: 1 };
   }
-  return { placed: placeOnSeat(line as RunLine, wrap, how), copies };
+  const onSeat = line as RunLine;
+  return { placed: remember(["beads on the seat", how], [onSeat, wrap], () => placeOnSeat(onSeat, wrap, how)), copies };
 }
 
 function requireRails(profile: Pick<Profile, "rails">, path: string): NonNullable<Profile["rails"]> {

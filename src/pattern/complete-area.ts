@@ -9,6 +9,8 @@ import { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import type { Drawing } from "../art/svg/drawing.js";
 import type { Warn } from "../base/errors.js";
 import type { FriezeName } from "../base/frieze/symmetry.js";
+import type { Remember } from "../base/memory.js";
+import { about, FORGET } from "../base/memory.js";
 import { type BeadLines, regionBeads, type TileRun, tileRuns } from "../beads/bead-lines.js";
 import { type RailSides, requireOnSeat } from "../beads/seat-edge.js";
 import type { TilesSpec } from "../design/cycle.js";
@@ -48,6 +50,8 @@ export interface AreaOptions {
   /** The same of bodies, where they may be coarser than bead lines and what is told. Default: that. */
   readonly bodyTolerance?: number | undefined;
   readonly warn: Warn;
+  /** Takes over parts of earlier work on the same drawings and tolerances. Default: works everything out. */
+  readonly remember?: Remember;
   /** The SVG files that regions name, by name. Default: none. */
   readonly drawings?: ReadonlyMap<string, Drawing>;
   /** The images that regions name, by name. Default: none. */
@@ -57,7 +61,7 @@ export interface AreaOptions {
 /** Completes the regions of an area, in its own coordinates. */
 export function completeArea(area: Area, runs: readonly TileRun[], options: AreaOptions): Pattern {
   const { fit, symmetry, shapes, regions, where, ends, single } = area;
-  const { rails, seatLength, tolerance, bodyTolerance, warn, drawings } = options;
+  const { rails, seatLength, tolerance, bodyTolerance, warn, drawings, remember = FORGET } = options;
   const strip = makeStrip(fit, symmetry, seatLength, tolerance, { ...endOptions(ends), single, bodyTolerance });
   const tileStrip =
     strip.periodic && strip.cycle > 1 ? makeStrip({ ...fit, cycle: 1 }, symmetry, seatLength, tolerance) : strip;
@@ -67,21 +71,23 @@ export function completeArea(area: Area, runs: readonly TileRun[], options: Area
     tileStrip === strip ? drawer : new ShapeDrawer(tileStrip, { named: shapes, drawings, warn: silent });
   // What stands on every tile has beads alike on every tile, so that their number is a tile's and not a cycle's.
   const drawerFor = (tiles: TilesSpec | undefined) => (tiles === undefined ? tileDrawer : drawer);
-  const all = new Regions({ regions, where }, drawer, warn);
-  const tileRegions = new Regions({ regions, where }, tileDrawer, silent);
+  const onStrip = rememberOn(strip, remember);
+  const onTile = rememberOn(tileStrip, remember);
+  const all = new Regions({ regions, where }, drawer, warn, onStrip);
+  const tileRegions = new Regions({ regions, where }, tileDrawer, silent, onTile);
   const drawn = drawRegions(area, strip, all, options);
   const beadsOf = (region: DrawnRegion, i: number): BeadLines[] => {
     if (tileStrip === strip || region.spec.beads === undefined || all.variesByTile(i)) {
-      return regionBeads(strip, region);
+      return beadsOn(strip, region, onStrip);
     }
-    return regionBeads(tileStrip, { ...region, art: tileRegions.art(i) });
+    return beadsOn(tileStrip, { ...region, art: tileRegions.art(i) }, onTile);
   };
   const fade = fadeOf(strip, ends, `${where}.ends`);
   const woven = weaveRegions(strip, drawn, fade);
   const lines = endLines(strip, ends, `${where}.ends`);
   const bodies = workSteps([...drawn, ...lines], ({ spec }) => spec.mode).flatMap(({ op, items }) => {
-    if (op === "add") return raiseAll(strip, items, { woven, rails, fade, warn });
-    return carveAll(strip, items, { fade, warn });
+    if (op === "add") return raiseAll(strip, items, { woven, rails, fade, warn, remember: onStrip });
+    return carveAll(strip, items, { fade, warn, remember: onStrip });
   });
   return {
     bodies,
@@ -90,6 +96,19 @@ export function completeArea(area: Area, runs: readonly TileRun[], options: Area
     repeats: repeatsOf(strip),
     holes: allHoles(strip, drawn),
   };
+}
+
+/** What is remembered of work on a strip: all of it that is no function is plain. */
+function rememberOn(strip: Strip, remember: Remember): Remember {
+  return about(remember, [{ ...strip, group: strip.group.name }]);
+}
+
+/** The bead lines of a region, unless it has the same as before. */
+function beadsOn(strip: Strip, region: DrawnRegion, remember: Remember): BeadLines[] {
+  const { spec, path, name, art } = region;
+  if (spec.beads === undefined) return [];
+  const of = [art.region, art.border, art.centre];
+  return remember(["beads", spec, path, name], of, () => regionBeads(strip, region));
 }
 
 const NO_ART = { region: [], border: [], centre: [] } as const;

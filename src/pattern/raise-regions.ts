@@ -3,6 +3,7 @@
  */
 
 import type { Warn } from "../base/errors.js";
+import type { Remember } from "../base/memory.js";
 import { type RailSides, reachUnder, requireOnSeat } from "../beads/seat-edge.js";
 import type { SectionSpec } from "../design/sections/section.js";
 import { countHoles, requireEdgeWall } from "../flat/cut-place.js";
@@ -26,11 +27,13 @@ export interface RaiseOptions {
   readonly rails: RailSides;
   readonly fade: Fade | undefined;
   readonly warn: Warn;
+  /** Of work on the strip. */
+  readonly remember: Remember;
 }
 
 /** Raises the regions. A drafted foot may go on beneath a rail, but not beyond the edge of a band without rails. */
 export function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: RaiseOptions): FlatBody[] {
-  const { woven, rails, fade, warn } = options;
+  const { woven, rails, fade, warn, remember } = options;
   const onSeat = (body: FlatBody, section: SectionSpec, path: string): FlatBody => {
     if (section.draft > 0 && rails.includes(false))
       requireOnSeat(strip, outlineRings(strip, body.outline), `${path}.draft`);
@@ -42,10 +45,12 @@ export function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: R
     const own = { mode: "raised", names: namesOf(members), where, fade } as const;
     if (field !== undefined) return raiseField(field, { ...own, tolerance: strip.bodyTolerance });
     const { section, path } = sectionOf(members[0].spec, where);
-    const clean = together(strip, members, warn);
-    const under = rails.includes(true) ? UNDER_RAIL + edgeOf(section) : 0;
-    const body = raiseRegion(strip, reachUnder(strip, clean, under, rails), { ...own, section, path });
-    return body === undefined ? [] : onSeat(body, section, path);
+    return remember(["body", own, section, path, rails, endsOf(members)], artsOf(members), () => {
+      const clean = together(strip, members, warn);
+      const under = rails.includes(true) ? UNDER_RAIL + edgeOf(section) : 0;
+      const body = raiseRegion(strip, reachUnder(strip, clean, under, rails), { ...own, section, path });
+      return body === undefined ? [] : [onSeat(body, section, path)];
+    });
   });
   const bridged = drawn.flatMap((region) => {
     const { section, path } = sectionOf(region.spec, region.path);
@@ -58,7 +63,7 @@ export function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: R
 export function carveAll(
   strip: Strip,
   drawn: readonly DrawnRegion[],
-  { fade, warn }: Pick<RaiseOptions, "fade" | "warn">,
+  { fade, warn, remember }: Pick<RaiseOptions, "fade" | "warn" | "remember">,
 ): FlatBody[] {
   const [sunk, pierced] = (["sunk", "pierced"] as const).map((mode) => drawn.filter(({ spec }) => spec.mode === mode));
   const pits = groupBy(sunk, sectionKey).flatMap((members) => {
@@ -66,21 +71,28 @@ export function carveAll(
     const { section, path } = sectionOf(spec, region);
     const where = spec.section === undefined ? `${path}.depth` : `${path}.height`;
     const own = { mode: "sunk", names: namesOf(members), where, fade } as const;
-    const body =
-      field === undefined
-        ? raiseRegion(strip, together(strip, members, warn), { ...own, section, path })
-        : raiseField(field, { ...own, tolerance: strip.bodyTolerance });
-    if (body === undefined) return [];
-    requireEdgeWall(strip, outlineRings(strip, body.outline), region);
-    return body;
+    const make = () => {
+      const body =
+        field === undefined
+          ? raiseRegion(strip, together(strip, members, warn), { ...own, section, path })
+          : raiseField(field, { ...own, tolerance: strip.bodyTolerance });
+      if (body === undefined) return [];
+      requireEdgeWall(strip, outlineRings(strip, body.outline), region);
+      return [body];
+    };
+    if (field !== undefined) return make();
+    return remember(["body", own, section, path, region, endsOf(members)], artsOf(members), make);
   });
   const holes = groupBy(pierced, ({ spec }) => `${spec.broken}`).flatMap((members) => {
     const [{ spec, path }] = members;
     const { broken } = spec;
-    const body = pierceRegion(strip, together(strip, members, warn), { broken, names: namesOf(members), path });
-    if (body === undefined) return [];
-    requireEdgeWall(strip, outlineRings(strip, body.outline), path);
-    return body;
+    const names = namesOf(members);
+    return remember(["hole", broken, names, path, endsOf(members)], artsOf(members), () => {
+      const body = pierceRegion(strip, together(strip, members, warn), { broken, names, path });
+      if (body === undefined) return [];
+      requireEdgeWall(strip, outlineRings(strip, body.outline), path);
+      return [body];
+    });
   });
   return [...pits, ...holes];
 }
@@ -124,6 +136,10 @@ function together(strip: Strip, members: readonly DrawnRegion[], warn: Warn): Gr
     lines.length === 0 || others.length === 0 ? cut : unite([...cut, ...lines.flatMap((one) => one.art.region)]);
   return whole === art.region ? whole : tidy(strip, whole, path, warn);
 }
+
+const artsOf = (members: readonly DrawnRegion[]) => members.map(({ art }) => art.region);
+
+const endsOf = (members: readonly DrawnRegion[]) => members.map(({ atEnds }) => atEnds === true);
 
 const namesOf = (members: readonly DrawnRegion[]) => members.map((one) => one.name);
 

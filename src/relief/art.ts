@@ -31,6 +31,9 @@ export type LineSource = (ArtSource | { readonly shape: ShapeSpec; readonly unit
   readonly tiles?: TilesSpec | undefined;
 };
 
+/** What of a region its art depends on: not how it stands above the seat, nor what stands on it. */
+export type ArtSpec = Omit<RegionSpec, "beads" | "height" | "depth" | "round" | "section">;
+
 /** What a region's path came to on the strip. */
 export interface Art {
   /** The region itself: the filled shape, or the ribbon. */
@@ -56,7 +59,7 @@ export interface ArtSources {
  * @throws AnnuletError `path-open` where an inside is wanted of a line that closes nowhere, `path-empty`,
  *   `path-outside-tile`, `ribbon-too-wide`, and as `flattenPath`, `readSvgArt`, `composeRegion`
  */
-export function completeArt(strip: Strip, spec: RegionSpec, where: string, warn: Warn, sources: ArtSources = {}): Art {
+export function completeArt(strip: Strip, spec: ArtSpec, where: string, warn: Warn, sources: ArtSources = {}): Art {
   const { drawer = new ShapeDrawer(strip, { warn }), other = noOther } = sources;
   const on = standsOn(spec.tiles, strip.cycle, `${where}.tiles`);
   const read = readRegion(strip, spec, drawer, where, warn);
@@ -97,7 +100,7 @@ function noOther(name: string, where: string): never {
   });
 }
 
-function readRegion(strip: Strip, spec: RegionSpec, drawer: ShapeDrawer, where: string, warn: Warn): DrawnPaths {
+function readRegion(strip: Strip, spec: ArtSpec, drawer: ShapeDrawer, where: string, warn: Warn): DrawnPaths {
   const { artTolerance: tolerance } = strip;
   const { path = "", svg, shape, motif, text, unit } = spec;
   if (shape !== undefined) return drawer.draw(shape, { unit, tolerance, where: `${where}.shape` });
@@ -138,7 +141,7 @@ function asLines({ closed, open }: DrawnPaths): DrawnPaths {
 }
 
 /** How far a region may reach beyond what is drawn, grid steps. */
-function reachOf(strip: Strip, { ribbon, offset = 0 }: RegionSpec): number {
+function reachOf(strip: Strip, { ribbon, offset = 0 }: ArtSpec): number {
   const across = ribbon === undefined ? 0 : Math.max(widestOf(ribbon), 2 * halfSpan(ribbon));
   return steps(strip, across + Math.max(offset, 0));
 }
@@ -146,7 +149,7 @@ function reachOf(strip: Strip, { ribbon, offset = 0 }: RegionSpec): number {
 /** The filled region of the closed subpaths and of the open ones whose images join into loops. */
 function fillShape(
   strip: Strip,
-  spec: RegionSpec,
+  spec: ArtSpec,
   {
     closed,
     chains,
@@ -163,7 +166,7 @@ function fillShape(
   return unite([...images, ...loops.map((loop) => (ringArea(loop) < 0 ? [...loop].reverse() : loop))]);
 }
 
-function openPathError(spec: RegionSpec, where: string): AnnuletError {
+function openPathError(spec: ArtSpec, where: string): AnnuletError {
   const sided = spec.ribbon?.side;
   return new AnnuletError({
     code: "path-open",

@@ -5,10 +5,11 @@
 import type { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import { nearest } from "../base/errors/nearest.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
+import { FORGET, type Remember } from "../base/memory.js";
 import type { RegionsOf } from "../design/areas.js";
 import type { RegionSpec } from "../design/pattern/region.js";
-import { type Art, completeArt } from "./art.js";
-import { othersOf } from "./compose.js";
+import { type Art, type ArtSpec, completeArt } from "./art.js";
+import { isComposed, othersOf } from "./compose.js";
 
 /** Completes each region once, when it is first asked for. */
 export class Regions {
@@ -16,15 +17,18 @@ export class Regions {
   readonly #where: string;
   readonly #drawer: ShapeDrawer;
   readonly #warn: Warn;
+  readonly #remember: Remember;
   readonly #arts = new Map<number, Art>();
   /** The regions that are being completed, outermost first. */
   readonly #open: number[] = [];
 
-  constructor({ regions, where }: RegionsOf, drawer: ShapeDrawer, warn: Warn) {
+  /** @param remember of arts on the drawer's strip; default works all out */
+  constructor({ regions, where }: RegionsOf, drawer: ShapeDrawer, warn: Warn, remember: Remember = FORGET) {
     this.#specs = regions;
     this.#where = where;
     this.#drawer = drawer;
     this.#warn = warn;
+    this.#remember = remember;
   }
 
   /** @throws AnnuletError as `completeArt`; `region-unknown`, `region-ambiguous`, `region-cycle` */
@@ -33,16 +37,23 @@ export class Regions {
     if (known !== undefined) return known;
     this.#open.push(index);
     const where = `${this.#where}.regions[${index}]`;
+    const art = this.#complete(this.#specs[index], where);
+    this.#open.pop();
+    this.#arts.set(index, art);
+    return art;
+  }
+
+  #complete(spec: RegionSpec, where: string): Art {
     const other = (name: string, place: string) => {
       const found = this.#find(name, place);
       if (this.#open.includes(found)) throw this.#cycle(found, place);
       if (this.#specs[found].image !== undefined) throw noOutline(name, place);
       return this.art(found).region;
     };
-    const art = completeArt(this.#drawer.strip, this.#specs[index], where, this.#warn, { drawer: this.#drawer, other });
-    this.#open.pop();
-    this.#arts.set(index, art);
-    return art;
+    const make = () => completeArt(this.#drawer.strip, spec, where, this.#warn, { drawer: this.#drawer, other });
+    // What the drawer draws counts against the pattern's budget each time; composed regions depend on others.
+    if (spec.shape !== undefined || spec.motif !== undefined || isComposed(spec)) return make();
+    return this.#remember(["art", artSpecOf(spec), where], [], make);
   }
 
   /** Whether a region, or one that it is composed with, stands on some tiles only. */
@@ -89,6 +100,11 @@ export class Regions {
       allowed: "regions that do not lead back to this one",
     });
   }
+}
+
+/** The region without what its art does not depend on. */
+function artSpecOf({ beads: _, height: _h, depth: _d, round: _r, section: _s, ...art }: RegionSpec): ArtSpec {
+  return art;
 }
 
 function noOutline(name: string, place: string): AnnuletError {

@@ -2,6 +2,7 @@
  * Answers that were worked out, kept within bounds: when there are more, the ones used longest ago go.
  */
 import type { AnnuletError, Warning } from "../base/errors.js";
+import { Memory } from "../base/memory.js";
 import { SharedRun } from "./shared-run.js";
 
 /** What a stage came to, its failure too: asked again, it would fail again. */
@@ -32,12 +33,20 @@ export class AnswerStore {
   readonly #kept = new Map<string, Kept>();
   readonly #runs = new Map<string, SharedRun<Answer>>();
   readonly #names = new WeakMap<object, string>();
+  readonly #memories = new Map<string, Memory>();
   #bytes = 0;
   #serial = 0;
 
   /** Answers that are kept, and bytes of meshes and pictures in them. */
   get size(): { readonly answers: number; readonly bytes: number } {
     return { answers: this.#kept.size, bytes: this.#bytes };
+  }
+
+  /** What a stage remembers of parts of its work. */
+  memoryOf(stage: string): Memory {
+    const memory = this.#memories.get(stage) ?? new Memory();
+    this.#memories.set(stage, memory);
+    return memory;
   }
 
   /** The stages that have answers here. */

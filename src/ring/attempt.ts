@@ -1,9 +1,10 @@
 /**
  * Lets a stage work, and makes an answer of what comes of it.
  */
+
+import { canonicalText } from "../base/canonical.js";
 import { AnnuletError, type Warning } from "../base/errors.js";
 import type { Answer, AnswerStore } from "./answer-store.js";
-import { canonicalText } from "./canonical.js";
 import type { Node } from "./plan.js";
 import type { Given } from "./stage.js";
 
@@ -37,7 +38,8 @@ export function attempt(
   };
   let result: unknown;
   try {
-    result = stage.run(given, { warn, signal });
+    const remember = store.memoryOf(name).begin(() => warnings.length);
+    result = stage.run(given, { warn, remember, signal });
   } catch (error) {
     return failed(error);
   }

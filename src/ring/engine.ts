@@ -1,13 +1,14 @@
 /**
  * Answers questions about one design: takes what is remembered and lets stages work out the rest.
  */
+
+import { canonicalText } from "../base/canonical.js";
 import { pause } from "../base/pause.js";
 import { readDesign } from "../design/read.js";
 import type { Design } from "../design/schema.js";
 import type { Answer, AnswerStore } from "./answer-store.js";
 import type { RingOptions } from "./answers.js";
 import { attempt } from "./attempt.js";
-import { canonicalText } from "./canonical.js";
 import { Pieces } from "./pieces.js";
 import type { Node, Piece } from "./plan.js";
 import { type Progress, tellerOf } from "./progress.js";

@@ -1,8 +1,9 @@
 /**
  * A design that cannot change any more, with the text of each of its fields.
  */
+
+import { canonicalText } from "../base/canonical.js";
 import type { PieceDesign } from "./answers.js";
-import { canonicalText } from "./canonical.js";
 
 export class FixedDesign {
   readonly value: PieceDesign;

@@ -5,6 +5,7 @@
  * run time it is not there. That is why an answer may stand as long as what its stage reads is the same.
  */
 import type { Warn } from "../base/errors.js";
+import type { Remember } from "../base/memory.js";
 import type { Answers, PieceDesign, RingOptions } from "./answers.js";
 import type { Phase } from "./progress.js";
 
@@ -34,6 +35,8 @@ export type Given<All> = Pick<Answers, All & StageName> & {
 export interface Tools {
   /** Takes its warnings: they come again with the remembered answer. */
   readonly warn: Warn;
+  /** Takes over parts of earlier runs that were made of the same. */
+  readonly remember: Remember;
   /** Raised when nobody waits for the answer any more. */
   readonly signal: AbortSignal;
 }

@@ -1,11 +1,12 @@
 /**
  * One walk through the stages that a question needs: hands each what it reads, and gathers what is said.
  */
+
+import { canonicalText } from "../base/canonical.js";
 import { AnnuletError, type Warning } from "../base/errors.js";
 import { saidOfCasting } from "../casting/piece.js";
 import type { Answer } from "./answer-store.js";
 import type { Answers, PieceDesign, RingOptions } from "./answers.js";
-import { canonicalText } from "./canonical.js";
 import type { Pieces } from "./pieces.js";
 import { type Node, type Piece, Plan } from "./plan.js";
 import type { Phase, Timings } from "./progress.js";

@@ -87,7 +87,13 @@ export function makeParts(options: PartsOptions): Parts {
         return pierced.map((body) => buildHole(body, { ...bend(body), profile, reach }));
       },
     });
-  const drawn = patternSteps(pattern.bodies, { profile, bend, clear, keepClear: clearing?.body });
+  const drawn = patternSteps(pattern.bodies, {
+    profile,
+    bend,
+    clear,
+    keepClear: clearing?.body,
+    remember: options.remember,
+  });
   // What is kept clear at one place makes all units differ.
   const symmetry = clearing ? undefined : symmetryOf(likeness, { wrap: options.wrap, facets });
   // Worked out now, so that what is wrong with a body is said before any of them is united.
@@ -132,6 +138,7 @@ function frameOf(options: PartsOptions, beads: readonly Bead[]): Frame {
     band: profile,
     tolerance: options.tolerance,
     outlines: tolerance,
+    remember: options.remember,
   });
   const depth = highestOf(pattern.bodies, "sunk");
   const seats = profile.looks.map(profile.seatAt);

@@ -3,6 +3,7 @@
  */
 import type { Band } from "../band/band.js";
 import type { Stretch } from "../base/math/round.js";
+import { FORGET, type Remember } from "../base/memory.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Step } from "../mesh/step.js";
 import { type WorkStep, workSteps } from "../pattern/work-steps.js";
@@ -20,6 +21,8 @@ export interface PatternStepsOptions {
   readonly clear: number;
   /** What relief and cuts keep clear of; undefined where nothing is. */
   readonly keepClear: Mesh | undefined;
+  /** Takes over meshes of the same bodies. Default: makes all. */
+  readonly remember?: Remember | undefined;
 }
 
 /**
@@ -42,13 +45,18 @@ export function patternSteps(bodies: readonly FlatBody[], options: PatternStepsO
  * @param before the bodies of all steps before it
  */
 function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], options: PatternStepsOptions): Step {
-  const { profile, bend, clear, keepClear } = options;
+  const { profile, bend, clear, keepClear, remember: recall = FORGET } = options;
   for (const body of items) if (body.mode === "sunk") requireFloorWall(body, { profile, wrap: bend(body).wrap });
   // A relief stands on the floor of what is sunk before it; tools reach clear of the relief that they go through.
   const foot = footDepth(profile, clear, highestOf(before, "sunk"));
   const reach = clear + highestOf(before, "raised");
   const build = (body: FlatBody, stretch: Stretch | undefined): Mesh[] => {
     const bending = { ...bend(body), stretch };
+    const { wrap, mirrors, ...plain } = bending;
+    const by = ["mesh", plain, mirrors?.axis, mirrors?.middle, foot, reach];
+    return recall(by, [body, wrap, profile], () => make(body, bending));
+  };
+  const make = (body: FlatBody, bending: BendOptions): Mesh[] => {
     if (body.mode === "raised") return buildReliefs(body, { ...bending, sink: foot });
     if (body.mode === "sunk") return [buildSunk(body, { ...bending, sink: reach })];
     return [buildHole(body, { ...bending, profile, reach })];

@@ -10,6 +10,7 @@ import { extent } from "../base/math/extent.js";
 import { greatestCommon } from "../base/math/greatest-common.js";
 import type { Point2 } from "../base/math/point.js";
 import type { RoundSymmetry, Stretch } from "../base/math/round.js";
+import { FORGET, type Remember } from "../base/memory.js";
 import { TURN } from "../base/units.js";
 import { mirrorBeads, turnBeads } from "../beads/alike-beads.js";
 import type { Bead } from "../beads/bead.js";
@@ -32,6 +33,8 @@ export interface SymmetryOptions {
   readonly tolerance: number;
   /** The same of outlines, where they are coarser than that. Default: the same. */
   readonly outlines?: number;
+  /** Takes over what was found of bodies before. Default: looks at all. */
+  readonly remember?: Remember;
 }
 
 /** Which parts of a ring are alike. */
@@ -53,7 +56,7 @@ const MOST_BARE_UNITS = 32;
 
 /** Finds out how a ring comes again. */
 export function findLikeness(options: SymmetryOptions): Likeness {
-  const { pattern, beads, wrap, band, tolerance, outlines = tolerance } = options;
+  const { pattern, beads, wrap, band, tolerance, outlines = tolerance, remember = FORGET } = options;
   const { bodies } = pattern;
   const ends = extent(bodies.flatMap(({ outline, seam }) => (seam ? [] : outline.flat(2).map(([u]) => u))));
   const axis = ends[0] <= ends[1] ? (ends[0] + ends[1]) / 2 : 0;
@@ -67,16 +70,19 @@ export function findLikeness(options: SymmetryOptions): Likeness {
     while (!bare && alike % units !== 0);
   }
   const { round } = wrap;
-  const mirrors = (image: (point: Point2) => Point2) =>
+  const mirrors = (name: string, image: (point: Point2) => Point2) =>
     bodies.every((body) => hasPlainTop(body, axis, tolerance)) &&
-    bodies.every((one) => isMirrored(one, image, { round, same: outlines }));
+    bodies.every((one) =>
+      remember([name, axis, round, outlines], [one], () => isMirrored(one, image, { round, same: outlines })),
+    );
   const across =
-    isMirrorOf(band, wrap.angleAt(axis)) && mirrors(([u, v]) => [2 * axis - u, v])
+    isMirrorOf(band, wrap.angleAt(axis)) && mirrors("mirrored across", ([u, v]) => [2 * axis - u, v])
       ? mirrorBeads(turned, flip(wrap, axis), tolerance)
       : undefined;
   if (across === undefined) return { units, mirrored: false, axis, middle: false, beads: turned };
   const along =
-    band.looks.every((angle) => leansNowhere(band.sectionAt(angle).polyline)) && mirrors(([u, v]) => [u, -v])
+    band.looks.every((angle) => leansNowhere(band.sectionAt(angle).polyline)) &&
+    mirrors("mirrored along", ([u, v]) => [u, -v])
       ? mirrorBeads(across, ([x, y, z]) => [x, y, -z], tolerance)
       : undefined;
   return { units, mirrored: true, axis, middle: along !== undefined, beads: along ?? across };

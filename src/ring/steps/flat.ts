@@ -17,6 +17,7 @@ import { makeBand } from "../../band/make-band.js";
 import { measureStretch, type StretchReport } from "../../band/surface/stretch.js";
 import type { BandSurface } from "../../band/surface/surface.js";
 import { wrapSeat } from "../../band/surface/wrap-seat.js";
+import { about } from "../../base/memory.js";
 import { followsTile } from "../../beads/bead-lines.js";
 import { regionLists } from "../../design/areas.js";
 import type { PatternSpec } from "../../design/pattern/pattern.js";
@@ -137,13 +138,21 @@ export function bodyTolerance({ design, option }: OfDesign<"tolerance"> & OfOpti
 export function drawnPattern(
   from: OfDesign<"pattern" | "tolerance"> &
     From<"bodyTolerance" | "fit" | "seat" | "fonts" | "drawings" | "images" | "tileRuns">,
-  { warn }: Tools,
+  tools: Tools,
 ): Pattern {
   const { design, bodyTolerance, fit, seat, fonts, images, tileRuns } = from;
   const { pattern, tolerance } = design;
   if (pattern === undefined || fit === undefined) return noPattern(tileRuns);
   const drawings = new Map([...from.drawings, ...textDrawings(regionLists(pattern), fonts)]);
-  return completePattern(pattern, tileRuns, fit, { profile: seat, tolerance, bodyTolerance, warn, drawings, images });
+  return completePattern(pattern, tileRuns, fit, {
+    profile: seat,
+    tolerance,
+    bodyTolerance,
+    warn: tools.warn,
+    remember: about(tools.remember, [tolerance, bodyTolerance], [from.drawings, fonts]),
+    drawings,
+    images,
+  });
 }
 
 export function pattern({ design, drawnPattern }: OfDesign<"lift"> & From<"drawnPattern">): Pattern {

@@ -23,18 +23,19 @@ export function deviation({ option }: OfOption<"decimate">): number {
 
 export function beads(
   { design, option, ...laid }: OfDesign<"beads"> & OfOption<"maxBeads"> & From<"profile" | "pattern" | "wrap">,
-  { warn }: Tools,
+  { warn, remember }: Tools,
 ): PlacedRuns {
-  return placeRuns({ ...laid, beadRuns: design.beads, maxBeads: option.maxBeads, warn });
+  return placeRuns({ ...laid, beadRuns: design.beads, maxBeads: option.maxBeads, warn, remember });
 }
 
 export function parts(
   from: OfDesign<"beads" | "tolerance"> & OfOption<"detail"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads">,
-  { warn }: Tools,
+  { warn, remember }: Tools,
 ): Parts {
   const { design, option, beads: placed, profile, pattern, wrap, marks } = from;
   const { tolerance, beads: beadRuns } = design;
-  return makeParts({ profile, pattern, wrap, marks, tolerance, beadRuns, placed, detail: option.detail, warn });
+  const { detail } = option;
+  return makeParts({ profile, pattern, wrap, marks, tolerance, beadRuns, placed, detail, warn, remember });
 }
 
 /** mm from the relief's top up to the rails; undefined without one of them. */

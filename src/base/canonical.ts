@@ -4,7 +4,6 @@
  * What JSON would let fall together stays apart: a field that is undefined and one that is not there, −0 and 0, NaN and
  * null. Fields count in their order: a table made from them may show it. No text holds a line break.
  */
-import { isPlainObject } from "../design/plain.js";
 
 /** @throws TypeError where the value holds what is not plain: a function, an instance of a class */
 export function canonicalText(value: unknown): string {
@@ -24,7 +23,7 @@ export function canonicalText(value: unknown): string {
 function textInside(value: unknown): string {
   if (value === null) return "null";
   if (Array.isArray(value)) return `[${value.map(canonicalText).join(",")}]`;
-  if (isPlainObject(value) && isBare(value)) return `{${Object.entries(value).map(fieldText).join(",")}}`;
+  if (typeof value === "object" && isBare(value)) return `{${Object.entries(value).map(fieldText).join(",")}}`;
   throw new TypeError("only plain values are compared by their text");
 }
 
