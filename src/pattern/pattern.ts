@@ -18,7 +18,7 @@ import { STAY } from "../flat/motion.js";
 import { type Area, type AreaOptions, completeArea } from "./complete-area.js";
 import type { Pattern } from "./laid-out.js";
 import { joinPatterns, placePattern } from "./move.js";
-import { oneTile, stretchesOf } from "./stretches.js";
+import { oneTile, spansOf } from "./spans.js";
 
 export interface PatternOptions extends Omit<AreaOptions, "rails" | "seatLength"> {
   readonly profile: Pick<Profile, "seatLength"> & { readonly rails?: unknown };
@@ -45,8 +45,8 @@ export function completePattern(spec: PatternSpec, runs: TileRunList, fit: Fit, 
 /** Completes a lane, v from its middle line. */
 function completeLane(lane: Lane, fit: LaneFit, runs: readonly TileRun[], options: AreaOptions): Pattern {
   const { shapes, symmetry, medallion, ends, where } = lane;
-  const { fit: stretch, starts, medallion: place } = stretchesOf(fit);
-  const main = completeArea({ fit: stretch, symmetry, shapes, ends, ...inDocument(lane, where, lane) }, runs, options);
+  const { fit: span, starts, medallion: place } = spansOf(fit);
+  const main = completeArea({ fit: span, symmetry, shapes, ends, ...inDocument(lane, where, lane) }, runs, options);
   const patterns = [
     starts.length === 1 && starts[0] === 0
       ? main

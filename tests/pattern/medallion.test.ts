@@ -3,7 +3,7 @@ import { solveFit } from "../../src/band/fit/fit.js";
 import { polygonArea } from "../../src/base/math/polygon.js";
 import { fitSchema } from "../../src/design/pattern/fit.js";
 import { patternSchema } from "../../src/design/pattern/pattern.js";
-import { stretchesOf } from "../../src/pattern/stretches.js";
+import { spansOf } from "../../src/pattern/spans.js";
 import { build } from "../../src/ring/build.js";
 import { flatTile } from "../../src/ring/flat-tile.js";
 import { circle, failureOf, fitOf } from "../flat/strips.js";
@@ -21,10 +21,10 @@ const ring = (pattern: unknown, more: object = {}) => build({ ...BAND, pattern, 
 
 describe("where a medallion lies", () => {
   it("is in the middle of the cover, with the tiles beside it", () => {
-    const round = stretchesOf({ ...fitOf({ repeats: 9, tileWidth: 6 }), medallion: 2 });
+    const round = spansOf({ ...fitOf({ repeats: 9, tileWidth: 6 }), medallion: 2 });
     expect(round).toMatchObject({ starts: [33], fit: { repeats: 7 }, medallion: { start: 21 } });
     expect(round.medallion?.fit).toMatchObject({ tileWidth: 12, tileHeight: 6, aspect: 0.5, rows: 1, repeats: 1 });
-    const stopped = stretchesOf({ ...fitOf({ repeats: 9, tileWidth: 6, cover: 200, rows: 2 }), medallion: 3 });
+    const stopped = spansOf({ ...fitOf({ repeats: 9, tileWidth: 6, cover: 200, rows: 2 }), medallion: 3 });
     expect(stopped).toMatchObject({ starts: [0, 36], fit: { repeats: 3 }, medallion: { start: 18 } });
     expect(stopped.medallion?.fit).toMatchObject({ tileWidth: 18, tileHeight: 12, aspect: 2 / 3 });
   });

@@ -18,7 +18,7 @@ import { type Lane, lanesOf, noSuchLane } from "../../design/lanes.js";
 import type { PatternSpec } from "../../design/pattern/pattern.js";
 import type { Design } from "../../design/schema.js";
 import type { Pattern } from "../../pattern/laid-out.js";
-import { oneTile, stretchesOf } from "../../pattern/stretches.js";
+import { oneTile, spansOf } from "../../pattern/spans.js";
 import { workSteps } from "../../pattern/work-steps.js";
 import type { FlatBody } from "../../relief/flat-body.js";
 import { outlineAbove } from "../../relief/image/raise-field.js";
@@ -34,7 +34,7 @@ export interface TileQuestion {
   readonly part?: TilePart;
   /** Name of the lane that is shown. Default the first, the lowest. */
   readonly lane?: string;
-  /** Tiles side by side, 1 to those of a stretch. Default one cycle: 1 where tiles do not vary. */
+  /** Tiles side by side, 1 to those of a span. Default one cycle: 1 where tiles do not vary. */
   readonly tiles?: number;
 }
 
@@ -138,7 +138,7 @@ export function drawFlatTile(source: TileSource, question: TileQuestion = {}): D
   };
 }
 
-/** Of each lane one tile, or one cycle, and all tiles of a stretch. */
+/** Of each lane one tile, or one cycle, and all tiles of a span. */
 export function drawLanes(source: TileSource): LaneTiles[] {
   const { lanes = [] } = source.fit ?? {};
   const names = lanes.length === 0 ? [undefined] : lanes.map(({ name }) => name);
@@ -246,11 +246,11 @@ interface Shown {
 
 /** @throws AnnuletError `no-such-part` */
 function choosePart({ symmetry, medallion, ends }: Lane, fit: LaneFit, part: TilePart): Shown {
-  const { fit: stretch, starts, medallion: place } = stretchesOf(fit);
+  const { fit: span, starts, medallion: place } = spansOf(fit);
   const once = { part, most: 1, goesOn: false };
   if (part === "tile") {
     const goesOn = fit.cover === FULL_COVER && fit.medallion === 0;
-    return { part, symmetry, fit: { ...fit, cycle: stretch.cycle }, origin: starts[0], most: stretch.repeats, goesOn };
+    return { part, symmetry, fit: { ...fit, cycle: span.cycle }, origin: starts[0], most: span.repeats, goesOn };
   }
   if (part === "medallion" && medallion !== undefined && place !== undefined) {
     return { ...once, symmetry: medallion.symmetry, fit: { ...fit, ...place.fit }, origin: place.start };

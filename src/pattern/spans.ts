@@ -1,23 +1,23 @@
 /**
- * Where a pattern's stretches of tiles and its medallion lie round the band.
+ * Where a pattern's spans of tiles and its medallion lie round the band.
  *
  * The medallion's middle is the middle of what is covered, the top of the ring. A pattern that goes all the way round then
- * begins beside it and ends on its other side; one that stops is parted in two like stretches.
+ * begins beside it and ends on its other side; one that stops is parted in two like spans.
  */
 import { type Fit, FULL_COVER } from "../band/fit/fit.js";
 import type { StripFit } from "../flat/strip.js";
 
-export interface Stretches {
-  /** One stretch: all tiles where the pattern goes all the way round. */
+export interface Spans {
+  /** One span: all tiles where the pattern goes all the way round. */
   readonly fit: StripFit;
-  /** u at which each stretch begins, mm. */
+  /** u at which each span begins, mm. */
   readonly starts: readonly number[];
   /** The medallion as one tile, and u at which it begins, mm. */
   readonly medallion: { readonly fit: StripFit; readonly start: number } | undefined;
 }
 
-/** Lays out the stretches of a fit. */
-export function stretchesOf(fit: Omit<Fit, "lanes">): Stretches {
+/** Lays out the spans of a fit. */
+export function spansOf(fit: Omit<Fit, "lanes">): Spans {
   const { repeats, medallion: wide, tileWidth, cover } = fit;
   if (wide === 0) return { fit, starts: [0], medallion: undefined };
   const start = ((repeats - wide) / 2) * tileWidth;
