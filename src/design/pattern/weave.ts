@@ -29,7 +29,7 @@ export const weaveSchema = z
       .enum(["alternate", "later"])
       .default(WEAVE_DEFAULTS.over)
       .describe(
-        "alternate: each strand passes over and under by turns; later: the region that stands later in the list passes over; the same in a whole set; default alternate",
+        "alternate: each strand passes over and under by turns; at the crossing nearest to the tile's left border, of several the lowest, the region later in the list passes over, of one region the line at the smaller angle counter-clockwise from the band's direction; later: the region that stands later in the list passes over; the same in a whole set; default alternate",
       ),
   })
   .describe("weaves the ribbon with others and with itself: it bridges what it passes over");

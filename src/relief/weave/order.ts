@@ -56,14 +56,43 @@ export function orderCrossings(
   const sets = new ParitySets(classes.length);
   relateAlong(strands, { crossings, places, classes }, sets, options);
   relateImages(strip, classes, sets, options);
+  const first = firstOfSets(strip, classes, sets);
   return places.map(({ kind, side }) => {
     const { root, differs } = sets.rootOf(kind);
-    const overSide = (firstSide(classes[root]) === 1) !== differs ? 1 : 0;
+    const known = first.get(root) as number;
+    const overSide = (firstSide(classes[known]) === 1) !== (differs !== sets.rootOf(known).differs) ? 1 : 0;
     return overSide === side ? 0 : 1;
   });
 }
 
-/** The pass of a class that goes over where nothing else decides: that of the later region, else the steeper. */
+/**
+ * Of the classes that hang together, the one that decides for them all: its crossing lies nearest to the tile's left
+ * border, of several the lowest.
+ *
+ * @returns by the number of a set's root
+ */
+function firstOfSets(strip: Strip, classes: readonly CrossingClass[], sets: ParitySets): ReadonlyMap<number, number> {
+  const first = new Map<number, number>();
+  classes.forEach((own, kind) => {
+    const { root } = sets.rootOf(kind);
+    const best = first.get(root);
+    if (best === undefined || isBefore(strip, own.at, classes[best].at)) first.set(root, kind);
+  });
+  return first;
+}
+
+/** Whether a place lies before another in its period, of two above each other the lower. */
+function isBefore({ period, grid }: Strip, [au, av]: Point2, [bu, bv]: Point2): boolean {
+  const round = period / grid.scale;
+  // What lies on the border lies at 0, on whichever side of it rounding put it.
+  const [a, b] = [au, bu].map((u) => u - round * Math.floor((u + SAME_PLACE) / round));
+  return Math.abs(a - b) > SAME_PLACE ? a < b : av < bv - SAME_PLACE;
+}
+
+/**
+ * The pass of a class that goes over where nothing else decides: that of the later region; of one region, that whose line
+ * stands at the smaller angle, counter-clockwise from the band's direction.
+ */
 function firstSide({ members, angles }: CrossingClass): 0 | 1 {
   if (members[0] !== members[1]) return members[1] > members[0] ? 1 : 0;
   return angles[1] < angles[0] ? 1 : 0;

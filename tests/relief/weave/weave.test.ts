@@ -139,6 +139,55 @@ describe("a weave that cannot be", () => {
   });
 });
 
+describe("the order by turns", () => {
+  const WIDE = 6;
+
+  /** The height of the highest of some bodies at a place, as their meshes have it; −∞ where there is none. */
+  function heightAt(shapes: readonly FlatBody[], u: number, v: number): number {
+    let most = Number.NEGATIVE_INFINITY;
+    for (const { positions, triangles } of shapes.map(flat)) {
+      const [us, vs, hs] = [0, 1, 2].map((k) => (vertex: number) => positions[3 * vertex + k]);
+      for (let i = 0; i < triangles.length; i += 3) {
+        const [a, b, c] = triangles.subarray(i, i + 3);
+        const twice = (us(b) - us(a)) * (vs(c) - vs(a)) - (us(c) - us(a)) * (vs(b) - vs(a));
+        // Of those that face up.
+        if (twice <= 1e-9) continue;
+        for (const round of [-2, -1, 0, 1, 2]) {
+          const [x, y] = [u + round * WIDE - us(a), v - vs(a)];
+          const s = (x * (vs(c) - vs(a)) - (us(c) - us(a)) * y) / twice;
+          const t = ((us(b) - us(a)) * y - x * (vs(b) - vs(a))) / twice;
+          if (s >= 0 && t >= 0 && s + t <= 1) most = Math.max(most, hs(a) + s * (hs(b) - hs(a)) + t * (hs(c) - hs(a)));
+        }
+      }
+    }
+    return most;
+  }
+
+  const along = bar("M 0 0 H 6");
+  const across = bar("M 4.5 -2 V 2 M 1.5 -2 V 2");
+
+  it("begins at the crossing nearest to the left border with the later region above", () => {
+    for (const list of [
+      [along, across],
+      [across, along],
+    ]) {
+      const [earlier, later] = bodies(list, { tileWidth: WIDE });
+      expect(heightAt(later, 1.51, 0.01)).toBeCloseTo(0.8, 3);
+      expect(heightAt(earlier, 1.51, 0.01)).toBeLessThanOrEqual(0.5);
+      expect(heightAt(earlier, 4.51, 0.01)).toBeCloseTo(0.8, 3);
+      expect(heightAt(later, 4.51, 0.01)).toBeLessThanOrEqual(0.5);
+    }
+  });
+
+  it("of one region has the line above that stands at the smaller angle from the band's direction", () => {
+    const [own] = bodies([bar("M 0 -1 L 6 1 M 0 1 L 6 -1")], { tileWidth: WIDE });
+    // Beside the crossing, where neither line lies over the other, the bridge still comes down.
+    const [rising, falling] = [heightAt(own, 3.85, 0.283), heightAt(own, 3.85, -0.283)];
+    expect(falling).toBeCloseTo(0.5, 3);
+    expect(rising).toBeGreaterThan(0.53);
+  });
+});
+
 describe("woven rings", () => {
   const read = (name: string) =>
     JSON.parse(readFileSync(new URL(`../../../examples/${name}`, import.meta.url), "utf8")) as {
