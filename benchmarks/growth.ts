@@ -44,12 +44,12 @@ async function timeOne({ name, document }: TimedDesign, effort: Effort): Promise
   const parts = await partsOf(document);
   const { symmetry, spheres } = parts;
   if (symmetry === undefined) throw new Error(`${name} does not come again`);
-  const [stretch] = symmetry.stretches;
-  const unitBeads = bodiesOf(parts, ["beads"], stretch).length;
+  const [sector] = symmetry.sectors;
+  const unitBeads = bodiesOf(parts, ["beads"], sector).length;
   const { units } = symmetry;
   const uniting = {
     name: `${name}, a unit`,
-    run: async () => makeUnit(await takeSteps(manifoldKernel, parts.steps, { stretch }), stretch, symmetry),
+    run: async () => makeUnit(await takeSteps(manifoldKernel, parts.steps, { sector }), sector, symmetry),
   };
   const { timing: unite, result: part } = await timeTask(uniting, atLeastFew(effort));
   const { timing: copy, result: ring } = await timeTask(

@@ -4,7 +4,7 @@
  */
 
 import type { BandSurface } from "../src/band/surface/surface.js";
-import type { RoundSymmetry, Stretch } from "../src/base/math/round.js";
+import type { RoundSymmetry, Sector } from "../src/base/math/round.js";
 import { TURN } from "../src/base/units.js";
 import type { Mesh } from "../src/mesh/mesh.js";
 import { turnRound } from "../src/mesh/turn-round.js";
@@ -74,36 +74,36 @@ export async function timeUnions(parts: UnionParts, effort: Effort): Promise<Uni
 function unitTasks(parts: UnionParts): UnionTask[] {
   const { symmetry } = parts;
   if (symmetry === undefined) return [];
-  const mirrors = symmetry.mirrored ? symmetry.stretches : [];
+  const mirrors = symmetry.mirrored ? symmetry.sectors : [];
   const turned = symmetry.mirrored ? withoutMirrors(parts, symmetry) : symmetry;
   return [
-    ...mirrors.map((stretch) => {
-      const half = stretch.upper === true ? "a quarter of a unit" : "half a unit";
-      return unitTask(parts, { name: `annulet, mirror road, ${half}`, stretch, symmetry, wanted: WANTED.mirrorRoad });
+    ...mirrors.map((sector) => {
+      const half = sector.upper === true ? "a quarter of a unit" : "half a unit";
+      return unitTask(parts, { name: `annulet, mirror road, ${half}`, sector, symmetry, wanted: WANTED.mirrorRoad });
     }),
-    ...(turned?.stretches.slice(0, 1) ?? []).map((stretch) => {
+    ...(turned?.sectors.slice(0, 1) ?? []).map((sector) => {
       const road = { name: "annulet, turn road, a unit", wanted: WANTED.turnRoad };
-      return unitTask(parts, { ...road, stretch, symmetry: turned ?? symmetry });
+      return unitTask(parts, { ...road, sector, symmetry: turned ?? symmetry });
     }),
   ];
 }
 
 interface UnitRoad {
   readonly name: string;
-  readonly stretch: Stretch;
+  readonly sector: Sector;
   readonly symmetry: RoundSymmetry;
   readonly wanted: number;
 }
 
-function unitTask(parts: Parts, { name, stretch, symmetry, wanted }: UnitRoad): UnionTask {
+function unitTask(parts: Parts, { name, sector, symmetry, wanted }: UnitRoad): UnionTask {
   // Built before the timing, and remembered.
-  const unit = bodiesOf(parts, ["band", "relief", "beads"], stretch);
+  const unit = bodiesOf(parts, ["band", "relief", "beads"], sector);
   return {
     name,
     wanted,
     bodies: unit.length,
     run: async () =>
-      turnRound(makeUnit(await takeSteps(manifoldKernel, parts.steps, { stretch }), stretch, symmetry), symmetry.units),
+      turnRound(makeUnit(await takeSteps(manifoldKernel, parts.steps, { sector }), sector, symmetry), symmetry.units),
   };
 }
 

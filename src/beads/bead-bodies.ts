@@ -1,7 +1,7 @@
 /**
- * The meshes of beads: all of them, or those that reach into a stretch.
+ * The meshes of beads: all of them, or those that reach into a sector.
  */
-import type { Stretch } from "../base/math/round.js";
+import type { Sector } from "../base/math/round.js";
 import { TURN } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { type Bead, beadMesh, geodesicSphere } from "./bead.js";
@@ -19,17 +19,17 @@ export interface BeadBodiesOptions {
   /** Largest deviation as a share of the radius. */
   readonly coarsest: number;
   /** Default the whole round. */
-  readonly stretch?: Stretch | undefined;
+  readonly sector?: Sector | undefined;
 }
 
-export function buildBeads(beads: readonly Bead[], { tolerance, coarsest, stretch }: BeadBodiesOptions): Mesh[] {
+export function buildBeads(beads: readonly Bead[], { tolerance, coarsest, sector }: BeadBodiesOptions): Mesh[] {
   const spheres = new Map<number, Mesh>();
   const unit = (radius: number) => {
     const known = spheres.get(radius) ?? unitBead(Math.min(tolerance / radius, coarsest));
     spheres.set(radius, known);
     return known;
   };
-  const own = stretch === undefined ? beads : beads.filter((bead) => reaches(bead, stretch));
+  const own = sector === undefined ? beads : beads.filter((bead) => reaches(bead, sector));
   return own.map((bead) => beadMesh(bead, unit(bead.radius)));
 }
 
@@ -38,8 +38,8 @@ function unitBead(deviation: number): Mesh {
   return deviation < SIX_SIDED_DEVIATION ? geodesicSphere(deviation, STANDS_OUT) : sixSidedBead();
 }
 
-/** Whether a bead reaches into a stretch. */
-function reaches({ centre: [x, y, z], radius }: Bead, { from, to, upper = false }: Stretch): boolean {
+/** Whether a bead reaches into a sector. */
+function reaches({ centre: [x, y, z], radius }: Bead, { from, to, upper = false }: Sector): boolean {
   const reach = radius * (1 + STANDS_OUT);
   if (upper && z < -reach) return false;
   const beside = Math.asin(Math.min(1, reach / Math.hypot(x, y)));

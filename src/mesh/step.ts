@@ -2,7 +2,7 @@
  * What a solid is made of: a list of steps, worked in order. Each adds bodies to the solid as it is by then, or cuts them
  * out of it.
  */
-import type { Stretch } from "../base/math/round.js";
+import type { Sector } from "../base/math/round.js";
 import type { Mesh } from "./mesh.js";
 
 /** Bodies that are added, or cut out, at one time. */
@@ -11,10 +11,10 @@ export interface Step {
   readonly name: string;
   readonly op: "add" | "cut";
   /**
-   * All of them, or those that reach into a stretch of the round, ended by flat faces somewhere beyond its ends. They may
+   * All of them, or those that reach into a sector of the round, ended by flat faces somewhere beyond its ends. They may
    * touch and cross.
    */
-  readonly bodies: (stretch?: Stretch) => readonly Mesh[];
+  readonly bodies: (sector?: Sector) => readonly Mesh[];
   /** `unit`: they come again round the ring as the ring does. `place`: they stand where they stand, whatever comes again. */
   readonly scope: "unit" | "place";
   /** What these bodies keep clear of: it is taken from them before. Undefined where nothing is. */

@@ -4,7 +4,7 @@
 
 import type { Band } from "../band/band.js";
 import { seatStations } from "../band/surface/seat-stations.js";
-import type { RoundSymmetry, Stretch } from "../base/math/round.js";
+import type { RoundSymmetry, Sector } from "../base/math/round.js";
 import type { Bead } from "../beads/bead.js";
 import { buildBeads } from "../beads/bead-bodies.js";
 import type { BeadRunReport } from "../beads/bead-report.js";
@@ -97,7 +97,7 @@ export function makeParts(options: PartsOptions): Parts {
   // What is kept clear at one place makes all units differ.
   const symmetry = clearing ? undefined : symmetryOf(likeness, { wrap: options.wrap, facets });
   // Worked out now, so that what is wrong with a body is said before any of them is united.
-  const built = drawn.map(({ op, bodies }) => ({ op, meshes: bodies(symmetry?.stretches[0]) }));
+  const built = drawn.map(({ op, bodies }) => ({ op, meshes: bodies(symmetry?.sectors[0]) }));
   const raised = built.flatMap(({ op, meshes }) => (op === "add" ? meshes : []));
   return {
     steps: [bandStep(options, frame), ...drawn, ...beadSteps(frame), ...marked.steps],
@@ -165,7 +165,7 @@ function bandStep({ profile, wrap }: PartsOptions, { facets, likeness }: Frame):
   return {
     name: "band",
     op: "add",
-    bodies: remember((stretch?: Stretch) => [buildBand(polylineAt, { facets, startAngle, stretch })]),
+    bodies: remember((sector?: Sector) => [buildBand(polylineAt, { facets, startAngle, sector })]),
     scope: "unit",
     keepClear: undefined,
     small: false,
@@ -179,7 +179,7 @@ function beadSteps({ likeness: { beads }, tolerance, level }: Frame): Step[] {
     {
       name: "beads",
       op: "add",
-      bodies: remember((stretch?: Stretch) => buildBeads(beads, { tolerance, coarsest: level.bead, stretch })),
+      bodies: remember((sector?: Sector) => buildBeads(beads, { tolerance, coarsest: level.bead, sector })),
       scope: "unit",
       keepClear: undefined,
       small: true,

@@ -2,7 +2,7 @@
  * The steps of a pattern: what is raised is added, what is sunk or pierced is cut out, in the order of work.
  */
 import type { Band } from "../band/band.js";
-import type { Stretch } from "../base/math/round.js";
+import type { Sector } from "../base/math/round.js";
 import { FORGET, type Remember } from "../base/memory.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Step } from "../mesh/step.js";
@@ -50,8 +50,8 @@ function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], 
   // A relief stands on the floor of what is sunk before it; tools reach clear of the relief that they go through.
   const foot = footDepth(profile, clear, highestOf(before, "sunk"));
   const reach = clear + highestOf(before, "raised");
-  const build = (body: FlatBody, stretch: Stretch | undefined): Mesh[] => {
-    const bending = { ...bend(body), stretch };
+  const build = (body: FlatBody, sector: Sector | undefined): Mesh[] => {
+    const bending = { ...bend(body), sector };
     const { wrap, mirrors, ...plain } = bending;
     const by = ["mesh", plain, mirrors?.axis, mirrors?.middle, foot, reach];
     return recall(by, [body, wrap, profile], () => make(body, bending));
@@ -64,8 +64,8 @@ function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], 
   return {
     name: op === "add" ? "relief" : "cuts",
     op,
-    bodies: remember((stretch?: Stretch) =>
-      items.flatMap((body) => build(body, stretch)).filter(({ triangles }) => triangles.length > 0),
+    bodies: remember((sector?: Sector) =>
+      items.flatMap((body) => build(body, sector)).filter(({ triangles }) => triangles.length > 0),
     ),
     scope: "unit",
     keepClear,

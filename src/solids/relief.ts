@@ -6,7 +6,7 @@
 import { splitAtLines } from "../band/surface/refine.js";
 import type { BandSurface } from "../band/surface/surface.js";
 import { extent } from "../base/math/extent.js";
-import type { Stretch } from "../base/math/round.js";
+import type { Sector } from "../base/math/round.js";
 import { TURN } from "../base/units.js";
 import { STAY } from "../flat/motion.js";
 import type { Mesh } from "../mesh/mesh.js";
@@ -17,7 +17,7 @@ import type { Rise } from "../relief/weave/rise.js";
 import { fadeBody, fadedRise } from "./fade.js";
 import { flatMesh } from "./flat-mesh.js";
 import { applyRise } from "./rise.js";
-import { cutStretch, flatStretch } from "./stretch.js";
+import { cutSector, flatSector } from "./sector.js";
 import { type FlatMirrors, loneTile, mirroredTile, plainTile, type Tile, tilesRound } from "./tile.js";
 
 export interface BendOptions {
@@ -32,8 +32,8 @@ export interface BendOptions {
   readonly aside?: number;
   /** Mirrors of what comes again from seam to seam. Default none. */
   readonly mirrors?: FlatMirrors | undefined;
-  /** The stretch that matters. Default the whole round. */
-  readonly stretch?: Stretch | undefined;
+  /** The sector that matters. Default the whole round. */
+  readonly sector?: Sector | undefined;
 }
 
 const HALF_FACET = 0.5;
@@ -66,10 +66,10 @@ export function buildReliefs(shape: FlatBody, options: ReliefOptions): Mesh[] {
   });
 }
 
-/** The places, by number, where a body that comes again reaches into the stretch. */
-function placesOf({ outline, period = 0 }: FlatBody, { repeats, stretch, wrap }: BendOptions): number[] {
-  if (stretch === undefined) return Array.from({ length: repeats }, (_, i) => i);
-  const { low, high } = flatStretch(stretch, wrap);
+/** The places, by number, where a body that comes again reaches into the sector. */
+function placesOf({ outline, period = 0 }: FlatBody, { repeats, sector, wrap }: BendOptions): number[] {
+  if (sector === undefined) return Array.from({ length: repeats }, (_, i) => i);
+  const { low, high } = flatSector(sector, wrap);
   const [left, right] = extent(outline.flat(2).map(([u]) => u));
   const first = Math.ceil((low - right) / period);
   return Array.from({ length: Math.max(0, Math.floor((high - left) / period) - first + 1) }, (_, i) => first + i);
@@ -95,7 +95,7 @@ export function bendBody(
   seam: readonly [number, number] | undefined,
   options: BendOptions & { readonly forward: BandSurface["forward"]; readonly rise?: Rise | undefined },
 ): Mesh {
-  const { forward, repeats, stretch, wrap, mirrors } = options;
+  const { forward, repeats, sector, wrap, mirrors } = options;
   const refine = (mesh: Mesh): Mesh => {
     const across = splitAtLines(mesh, 0, facetLines(mesh, options));
     const split = splitAtLines(across, 1, options.stations);
@@ -104,9 +104,9 @@ export function bendBody(
   if (seam === undefined && mirrors === undefined) return bend(refine(flat), forward);
   const asTile = (mesh: Mesh) => (seam === undefined ? loneTile(mesh, wrap.round) : plainTile(mesh, seam));
   const tile = mirrors === undefined ? asTile(refine(flat)) : mirroredTile(asTile(flat), mirrors, refine);
-  if (stretch === undefined && wrap.revolved) return bendRound(tile, { forward, repeats });
-  if (stretch === undefined) return bend(tilesRound(tile, repeats), forward);
-  return cutStretch(tile, flatStretch(stretch, wrap), (mesh) => bend(mesh, forward));
+  if (sector === undefined && wrap.revolved) return bendRound(tile, { forward, repeats });
+  if (sector === undefined) return bend(tilesRound(tile, repeats), forward);
+  return cutSector(tile, flatSector(sector, wrap), (mesh) => bend(mesh, forward));
 }
 
 /** u of lines that the band's facets have within the mesh, mm, moved by a share of a facet. */

@@ -9,7 +9,7 @@ import { coverOf, type Side } from "../base/math/cover.js";
 import { extent } from "../base/math/extent.js";
 import { greatestCommon } from "../base/math/greatest-common.js";
 import type { Point2 } from "../base/math/point.js";
-import type { RoundSymmetry, Stretch } from "../base/math/round.js";
+import type { RoundSymmetry, Sector } from "../base/math/round.js";
 import { FORGET, type Remember } from "../base/memory.js";
 import { TURN } from "../base/units.js";
 import { mirrorBeads, turnBeads } from "../beads/alike-beads.js";
@@ -157,7 +157,7 @@ const GRAZE = 0.01;
 const GRAZE_COST = 1e9;
 
 /**
- * The stretches of a ring that are enough; undefined where nothing comes again.
+ * The sectors of a ring that are enough; undefined where nothing comes again.
  *
  * @param facets of the band
  */
@@ -167,16 +167,16 @@ export function symmetryOf(
 ): RoundSymmetry | undefined {
   const startAngle = wrap.angleAt(axis);
   if (mirrored) {
-    const half: Stretch = { from: startAngle, to: startAngle + TURN / units / 2 };
-    return { units, mirrored, stretches: middle ? [{ ...half, upper: true }, half] : [half] };
+    const half: Sector = { from: startAngle, to: startAngle + TURN / units / 2 };
+    return { units, mirrored, sectors: middle ? [{ ...half, upper: true }, half] : [half] };
   }
   if (units === 1) return undefined;
   const step = TURN / facets;
   const places = Array.from({ length: Math.min(PLACES, facets / units) }, (_, i) => startAngle + (i + BEGIN) * step);
   const costs = places.map((from) => ({ from, cost: beads.reduce((sum, bead) => sum + cutCost(bead, from), 0) }));
   costs.sort((a, b) => a.cost - b.cost || a.from - b.from);
-  const stretches = costs.slice(0, PLACES_KEPT).map(({ from }) => ({ from, to: from + TURN / units }));
-  return { units, mirrored, stretches };
+  const sectors = costs.slice(0, PLACES_KEPT).map(({ from }) => ({ from, to: from + TURN / units }));
+  return { units, mirrored, sectors };
 }
 
 /** 1 for a bead that the half plane at an angle cuts, more than all beads together for one that it grazes. */

@@ -13,7 +13,7 @@ import type { Kernel } from "./kernels/kernel.js";
 import { joinSeam } from "./seam.js";
 import { takeSteps } from "./take-steps.js";
 import { tidyOpen } from "./tidy.js";
-import { openStretch } from "./unit.js";
+import { openSector } from "./unit.js";
 
 /** Units of a ring: the first begins at an angle, radians. */
 export interface RingUnits {
@@ -43,9 +43,9 @@ export async function placeOnUnits(by: Kernel, ring: RingUnits, steps: readonly 
   );
   if (count / units > MOST_SHARE) return undefined;
   const step = TURN / units;
-  const stretch = { from: from + first * step, to: from + (first + count) * step };
-  const closed = closeEnds(turnChain(part, units, first, count), stretch);
-  const worked = tidyOpen(openStretch(await takeSteps(by, steps, { onto: closed }), stretch));
+  const sector = { from: from + first * step, to: from + (first + count) * step };
+  const closed = closeEnds(turnChain(part, units, first, count), sector);
+  const worked = tidyOpen(openSector(await takeSteps(by, steps, { onto: closed }), sector));
   const rest = turnChain(part, units, first + count, units - count);
   return joinRound(worked, rest);
 }

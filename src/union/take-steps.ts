@@ -1,7 +1,7 @@
 /**
  * Works steps by a kernel, in order. Steps that add are united at one time, with what is cut next or at the end.
  */
-import type { Stretch } from "../base/math/round.js";
+import type { Sector } from "../base/math/round.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Step } from "../mesh/step.js";
 import { groupDisjoint } from "./groups.js";
@@ -10,19 +10,19 @@ import type { Kernel } from "./kernels/kernel.js";
 export interface StepsOptions {
   /** What the steps begin with. Default nothing: then the first step adds one body. */
   readonly onto?: Mesh;
-  /** The stretch of the round that matters. Default the whole of it. */
-  readonly stretch?: Stretch | undefined;
+  /** The sector of the round that matters. Default the whole of it. */
+  readonly sector?: Sector | undefined;
 }
 
 /** The solid that the steps make. */
 export async function takeSteps(
   by: Kernel,
   steps: readonly Step[],
-  { onto, stretch }: StepsOptions = {},
+  { onto, sector }: StepsOptions = {},
 ): Promise<Mesh> {
   let added: Mesh[] = onto === undefined ? [] : [onto];
   for (const step of steps) {
-    const bodies = await clearedBodies(by, step, stretch);
+    const bodies = await clearedBodies(by, step, sector);
     if (step.op === "add") {
       added.push(...(step.small ? groupDisjoint(bodies) : bodies));
       continue;
@@ -34,8 +34,8 @@ export async function takeSteps(
 }
 
 /** What is left of a step's bodies without what they keep clear of. */
-async function clearedBodies(by: Kernel, step: Step, stretch: Stretch | undefined): Promise<readonly Mesh[]> {
-  const bodies = step.bodies(stretch);
+async function clearedBodies(by: Kernel, step: Step, sector: Sector | undefined): Promise<readonly Mesh[]> {
+  const bodies = step.bodies(sector);
   if (step.keepClear === undefined || bodies.length === 0) return bodies;
   const left = await by.subtract(await uniteAll(by, bodies), step.keepClear);
   return left.triangles.length === 0 ? [] : [left];

@@ -5,7 +5,7 @@
  * the end. A road whose result does not pass the caller's check gives way to the next one, and a kernel that has none
  * left to the fallback; the result says so.
  */
-import type { RoundSymmetry, Stretch } from "../base/math/round.js";
+import type { RoundSymmetry, Sector } from "../base/math/round.js";
 import { pause } from "../base/pause.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Step } from "../mesh/step.js";
@@ -116,7 +116,7 @@ function roadsOf({ steps, symmetry }: RingParts): PossibleRoad[] {
     unite: async (by) => ({ mesh: await takeSteps(by, placed, { onto: await takeSteps(by, alike) }), tidy: false }),
   };
   if (symmetry === undefined || !inOrder) return [whole];
-  return [...symmetry.stretches.map((stretch) => unitRoad(alike, placed, symmetry, stretch)), whole];
+  return [...symmetry.sectors.map((sector) => unitRoad(alike, placed, symmetry, sector)), whole];
 }
 
 /** One unit made of the steps that come again, repeated; then the others on the few units that they touch. */
@@ -124,17 +124,17 @@ function unitRoad(
   alike: readonly Step[],
   placed: readonly Step[],
   symmetry: RoundSymmetry,
-  stretch: Stretch,
+  sector: Sector,
 ): PossibleRoad {
   const { mirrored, units } = symmetry;
-  const half = stretch.upper === true ? "a quarter" : "half";
+  const half = sector.upper === true ? "a quarter" : "half";
   return {
     road: mirrored ? "mirror" : "turn",
     reason: mirrored ? `${half} of one of ${units} alike units, mirrored` : `one of ${units} alike units`,
     unite: async (by) => {
-      const part = makeUnit(await takeSteps(by, alike, { stretch }), stretch, symmetry);
+      const part = makeUnit(await takeSteps(by, alike, { sector }), sector, symmetry);
       if (placed.length === 0) return { mesh: turnRound(part, units), tidy: true };
-      const few = await placeOnUnits(by, { part, units, from: stretch.from }, placed);
+      const few = await placeOnUnits(by, { part, units, from: sector.from }, placed);
       if (few !== undefined) return { mesh: few, tidy: true };
       return { mesh: await takeSteps(by, placed, { onto: turnRound(part, units) }), tidy: false };
     },

@@ -2,7 +2,7 @@
  * One symmetry unit of a ring: what of its united bodies lies between the planes that bound it, tidied, and its images.
  */
 import { after, before, type HalfSpace } from "../base/math/half-space.js";
-import type { RoundSymmetry, Stretch } from "../base/math/round.js";
+import type { RoundSymmetry, Sector } from "../base/math/round.js";
 import { TURN } from "../base/units.js";
 import { type Clipped, clipMesh } from "../mesh/clip.js";
 import { buildEdgeTable, nextEdge } from "../mesh/edges.js";
@@ -23,19 +23,19 @@ const SAME_ANGLE = 1e-9;
 /**
  * One unit, to be repeated.
  *
- * @param united the bodies of the stretch, united; it goes on beyond the stretch's ends
+ * @param united the bodies of the sector, united; it goes on beyond the sector's ends
  * @throws AnnuletError `border-tangled`, `seam-mismatch`
  */
-export function makeUnit(united: Mesh, stretch: Stretch, { mirrored }: RoundSymmetry): TurnPart {
-  const open = tidyOpen(openStretch(united, stretch));
-  const whole = stretch.upper === true ? mirrorMiddle(open) : open;
-  return mirrored ? mirrorEnd(whole, stretch.to) : joinSeam(whole, stretch.to - stretch.from);
+export function makeUnit(united: Mesh, sector: Sector, { mirrored }: RoundSymmetry): TurnPart {
+  const open = tidyOpen(openSector(united, sector));
+  const whole = sector.upper === true ? mirrorMiddle(open) : open;
+  return mirrored ? mirrorEnd(whole, sector.to) : joinSeam(whole, sector.to - sector.from);
 }
 
-/** What of a mesh lies in a stretch, open at its ends. */
-export function openStretch(united: Mesh, { from, to, upper = false }: Stretch): Clipped {
+/** What of a mesh lies in a sector, open at its ends. */
+export function openSector(united: Mesh, { from, to, upper = false }: Sector): Clipped {
   const above: HalfSpace = { normal: [0, 0, -1], offset: 0 };
-  // A stretch of half a turn has one plane for both its ends.
+  // A sector of half a turn has one plane for both its ends.
   const half = to - from >= HALF_TURN - SAME_ANGLE;
   const planes: [HalfSpace, number][] = [[after(from), START]];
   if (!half) planes.push([before(to), END]);

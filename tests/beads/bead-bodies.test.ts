@@ -16,7 +16,7 @@ const coarse = { tolerance: 0.05, coarsest: 0.04 };
 /** A bead of radius 0.2 whose centre is farther away than this reaches nowhere near, mm. */
 const CLEAR = 0.25;
 
-describe("the beads over a stretch", () => {
+describe("the beads over a sector", () => {
   it("are all where none is given, each of its own size (4/3 π r³)", () => {
     const beads = [beadAt(0), beadAt(2, 1, 0.3), beadAt(4)];
     const bodies = buildBeads(beads, { tolerance: 0.002, coarsest: 0.04 });
@@ -35,10 +35,10 @@ describe("the beads over a stretch", () => {
     fc.assert(
       fc.property(fc.array(angle, { maxLength: 25 }), angle, wide, fc.boolean(), (angles, from, width, upper) => {
         const beads = angles.map((at, i) => beadAt(at, (i % 5) * 0.1 - 0.2));
-        const bodies = buildBeads(beads, { ...coarse, stretch: { from, to: from + width, upper } });
+        const bodies = buildBeads(beads, { ...coarse, sector: { from, to: from + width, upper } });
         const has = new Set(bodies.map(({ positions }) => [...positions.subarray(0, 3)].join(" ")));
         const all = buildBeads(beads, coarse);
-        /** Angle from the stretch's start, from 0 to a turn. */
+        /** Angle from the sector's start, from 0 to a turn. */
         const past = (x: number, y: number) => {
           const turns = (Math.atan2(y, x) - from) / (2 * Math.PI);
           return 2 * Math.PI * (turns - Math.floor(turns));

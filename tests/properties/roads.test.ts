@@ -34,7 +34,7 @@ const A_FEW = 2;
 /** What no design may come to: the program's fault, not the design's. */
 const FAULTS = ["kernel-failed", "triangulation-failed", "seam-mismatch", "border-tangled", "not-closed"];
 
-/** Rings of a road, those of them whose first stretch gave none, and those made whole after all. */
+/** Rings of a road, those of them whose first sector gave none, and those made whole after all. */
 const counted = () => ({ rings: 0, first: 0, back: 0 });
 
 describe("a random ring that comes again", () => {
@@ -57,7 +57,7 @@ describe("a random ring that comes again", () => {
         if (ring.roadReason.includes("did not close")) {
           road.first++;
           if (ring.road === "whole") road.back++;
-          const reason = await failureOn(parts, parts.symmetry.stretches[0]);
+          const reason = await failureOn(parts, parts.symmetry.sectors[0]);
           slow.push(`${ring.road} (${ring.roadReason}): ${reason}; ${design}`);
         }
         if (ring.road === "whole" || road.rings % COMPARED !== 0) continue;
@@ -77,7 +77,7 @@ describe("a random ring that comes again", () => {
       }
     }
     const share = ({ rings, first, back }: ReturnType<typeof counted>) =>
-      `${back} of ${rings} made whole, ${first} not on their first stretch`;
+      `${back} of ${rings} made whole, ${first} not on their first sector`;
     console.info(
       [
         ...slow,

@@ -1,6 +1,6 @@
 /** The roads by which a design's parts become one, for tests of each by itself. */
 
-import type { Stretch } from "../../src/base/math/round.js";
+import type { Sector } from "../../src/base/math/round.js";
 import { checkSolid } from "../../src/judge/gate.js";
 import { turnRound } from "../../src/mesh/turn-round.js";
 import { openInside } from "../../src/ring/open-ring.js";
@@ -30,13 +30,13 @@ export const unite = (parts: Parts) => uniteRing(parts, options);
 /** Without the symmetry: the whole ring in one union. */
 export const uniteWhole = (parts: Parts) => uniteRing({ ...parts, symmetry: undefined }, options);
 
-/** Why a stretch gave no ring, in a few words; undefined where it gave one. */
-export async function failureOn(parts: Parts, stretch: Stretch): Promise<string | undefined> {
+/** Why a sector gave no ring, in a few words; undefined where it gave one. */
+export async function failureOn(parts: Parts, sector: Sector): Promise<string | undefined> {
   if (parts.symmetry === undefined) return "no symmetry";
   const alike = parts.steps.filter(({ scope }) => scope === "unit");
   try {
-    const united = await takeSteps(manifoldKernel, alike, { stretch });
-    const { mesh } = dropSpecks(turnRound(makeUnit(united, stretch, parts.symmetry), parts.symmetry.units));
+    const united = await takeSteps(manifoldKernel, alike, { sector });
+    const { mesh } = dropSpecks(turnRound(makeUnit(united, sector, parts.symmetry), parts.symmetry.units));
     const tried = [mesh, partCoincident(tidyMesh(mesh))].map((one) => checkSolid(one));
     if (tried.some(({ closed }) => closed)) return undefined;
     const [{ faults, float32 }] = tried;

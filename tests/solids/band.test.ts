@@ -5,7 +5,7 @@ import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import { buildBand } from "../../src/solids/band.js";
-import { cutOff } from "../../src/solids/stretch.js";
+import { cutOff } from "../../src/solids/sector.js";
 
 /** A rectangle 5 wide and 2 thick about the radius 9, in (w, r), mm. */
 const polyline: Point2[] = [
@@ -23,7 +23,7 @@ const facets = (count: number, area = 10) => area * 9 * count * Math.sin(STEP);
 const between = (mesh: Mesh, from: number, to: number, more: readonly HalfSpace[] = []) =>
   signedVolume([past(from), before(to), ...more].reduce(cutOff, mesh));
 
-describe("the band over a stretch", () => {
+describe("the band over a sector", () => {
   it("is all of it where none is given", () => {
     const whole = buildBand(() => polyline, { facets: FACETS, startAngle: START });
     expect(checkSolid(whole)).toMatchObject({ closed: true, genus: 1 });
@@ -38,7 +38,7 @@ describe("the band over a stretch", () => {
   ])("from facet %f to %f is the band itself up to its ends, and goes on beyond them", (first, last) => {
     const [from, to] = [START + first * STEP, START + last * STEP];
     const whole = buildBand(() => polyline, { facets: FACETS, startAngle: START });
-    const part = buildBand(() => polyline, { facets: FACETS, startAngle: START, stretch: { from, to } });
+    const part = buildBand(() => polyline, { facets: FACETS, startAngle: START, sector: { from, to } });
     expect(checkSolid(part)).toMatchObject({ closed: true, genus: 0 });
     expect(signedVolume(part)).toBeLessThan(facets(last - first + 3));
     if (last - first < FACETS / 2) {
@@ -51,11 +51,11 @@ describe("the band over a stretch", () => {
   });
 
   it("above the middle is half of it, and a little more below", () => {
-    const stretch = { from: START, to: START + 6 * STEP, upper: true };
-    const part = buildBand(() => polyline, { facets: FACETS, startAngle: START, stretch });
+    const sector = { from: START, to: START + 6 * STEP, upper: true };
+    const part = buildBand(() => polyline, { facets: FACETS, startAngle: START, sector });
     expect(checkSolid(part)).toMatchObject({ closed: true, genus: 0 });
     const above: HalfSpace = { normal: [0, 0, -1], offset: 0 };
-    expect(between(part, stretch.from, stretch.to, [above])).toBeCloseTo(facets(6, 5), 9);
-    expect(between(part, stretch.from, stretch.to)).toBeCloseTo(facets(6, 2 * 2.65), 9);
+    expect(between(part, sector.from, sector.to, [above])).toBeCloseTo(facets(6, 5), 9);
+    expect(between(part, sector.from, sector.to)).toBeCloseTo(facets(6, 2 * 2.65), 9);
   });
 });

@@ -46,14 +46,14 @@ describe("how a ring comes again", () => {
     const found = symmetryOf(patterned(group));
     expect(found).toMatchObject({ units: REPEATS, mirrored });
     const wide = (2 * Math.PI) / REPEATS / (mirrored ? 2 : 1);
-    for (const { from, to } of found?.stretches ?? []) expect(to - from).toBeCloseTo(wide, 12);
-    expect(found?.stretches.some(({ upper }) => upper === true)).toBe(middle);
+    for (const { from, to } of found?.sectors ?? []) expect(to - from).toBeCloseTo(wide, 12);
+    expect(found?.sectors.some(({ upper }) => upper === true)).toBe(middle);
   });
 
   it("is seen of art that is more symmetric than its group", () => {
     const circle = { path: "M 0.4 0 A 0.1 0.1 0 0 1 0.6 0 A 0.1 0.1 0 0 1 0.4 0 Z", height: 0.4 };
     expect(symmetryOf(patterned("p1", [circle]))).toMatchObject({ units: REPEATS, mirrored: true });
-    expect(symmetryOf(patterned("p1", [circle]))?.stretches[0].upper).toBe(true);
+    expect(symmetryOf(patterned("p1", [circle]))?.sectors[0].upper).toBe(true);
   });
 
   it.each([
@@ -88,7 +88,7 @@ describe("how a ring comes again", () => {
     const found = symmetryOf(patterned("p1", [{ path, height: 0.4 }]));
     expect(found?.units).toBe(REPEATS);
     if (across) expect(found?.mirrored).toBe(false);
-    else expect(found?.stretches[0].upper ?? false).toBe(false);
+    else expect(found?.sectors[0].upper ?? false).toBe(false);
   });
 
   it("builds an open square C, not a closed frame: as much metal as drawn", async () => {
@@ -109,20 +109,20 @@ describe("how a ring comes again", () => {
   it("has no middle plane where the band leans, for all its art has", () => {
     const outside = { form: "free", path: "M -3 1.8 L -2 2 L 2 2 L 3 2", seat: [-2, 2] };
     const leaning = { ...patterned("p2mm"), profile: { ...band.profile, outside } };
-    expect(symmetryOf(leaning)?.stretches.some(({ upper }) => upper === true)).toBe(false);
+    expect(symmetryOf(leaning)?.sectors.some(({ upper }) => upper === true)).toBe(false);
   });
 
   it("is that of one mirror, in the middle of what it covers, where a pattern stops; none where it leans", () => {
     const cover = 200;
     const stopped = (group: string) => symmetryOf({ ...band, pattern: { ...patterned(group).pattern, cover } });
-    const [half] = stopped("p1m1")?.stretches ?? [];
-    const whole = symmetryOf(patterned("p1m1"))?.stretches[0].from ?? Number.NaN;
+    const [half] = stopped("p1m1")?.sectors ?? [];
+    const whole = symmetryOf(patterned("p1m1"))?.sectors[0].from ?? Number.NaN;
     expect(stopped("p1m1")).toMatchObject({ units: 1, mirrored: true });
     expect(half.to - half.from).toBeCloseTo(Math.PI, 12);
     // A pattern that stops is centred on the top of the ring, and one that goes all the way round begins there or opposite.
     expect(Math.abs(Math.cos(half.from))).toBeLessThan(1e-9);
     expect(Math.abs(Math.cos(whole))).toBeLessThan(1e-9);
-    expect(stopped("p2mm")?.stretches.map(({ upper }) => upper === true)).toEqual([true, false]);
+    expect(stopped("p2mm")?.sectors.map(({ upper }) => upper === true)).toEqual([true, false]);
     for (const group of ["p1", "p2", "p11g", "p11m"]) expect(stopped(group)).toBeUndefined();
   });
 
@@ -170,6 +170,6 @@ describe("how a ring comes again", () => {
         const away = Math.abs(y * Math.cos(angle) - x * Math.sin(angle));
         return away < radius && x * Math.cos(angle) + y * Math.sin(angle) > 0;
       }).length;
-    expect(cut(parts.symmetry?.stretches[0].from as number)).toBe(0);
+    expect(cut(parts.symmetry?.sectors[0].from as number)).toBe(0);
   });
 });

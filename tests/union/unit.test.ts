@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import type { RoundSymmetry, Stretch } from "../../src/base/math/round.js";
+import type { RoundSymmetry, Sector } from "../../src/base/math/round.js";
 import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { transformMesh } from "../../src/mesh/transform.js";
 import { turnRound } from "../../src/mesh/turn-round.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
-import { makeUnit, openStretch } from "../../src/union/unit.js";
+import { makeUnit, openSector } from "../../src/union/unit.js";
 import { farthest } from "../support/farthest.js";
 import { box, meshOf, torus } from "../support/meshes.js";
 
@@ -31,10 +31,10 @@ function turn(angle: number, [x, y]: readonly [number, number]) {
 
 function expectSame(
   united: Mesh,
-  stretch: Stretch,
+  sector: Sector,
   { units, mirrored }: Pick<RoundSymmetry, "units" | "mirrored">,
 ): void {
-  const ring = turnRound(makeUnit(united, stretch, { units, mirrored, stretches: [stretch] }), units);
+  const ring = turnRound(makeUnit(united, sector, { units, mirrored, sectors: [sector] }), units);
   expect(checkSolid(ring)).toMatchObject({ closed: true, genus: 1 });
   expect(Math.abs(signedVolume(ring) / signedVolume(united) - 1)).toBeLessThan(SAME_VOLUME);
   expect(Math.max(farthest(ring, united, 1), farthest(united, ring, 1))).toBeLessThan(1e-3);
@@ -82,7 +82,7 @@ describe("what is cut open", () => {
     );
 
   it("lets go of a plane that it only touches in a point", () => {
-    const { mesh, marks } = openStretch(touching(0), { from: 0, to: 1 });
+    const { mesh, marks } = openSector(touching(0), { from: 0, to: 1 });
     expect([...marks]).toEqual([0, 0, 0, 0]);
     expect(mesh.positions[1]).toBeGreaterThan(0);
     expect(mesh.positions[1]).toBeLessThan(1e-3);
@@ -90,12 +90,12 @@ describe("what is cut open", () => {
   });
 
   it("has marks where it is cut", () => {
-    const { marks } = openStretch(touching(-1), { from: 0, to: 1 });
+    const { marks } = openSector(touching(-1), { from: 0, to: 1 });
     expect(marks.filter((mark) => mark === 1)).toHaveLength(3);
   });
 
   it("of half a turn is at the start before the axis, at the end beyond it", () => {
-    const { mesh, marks } = openStretch(torus(6, 1, 20, 8), { from: 0.2, to: 0.2 + Math.PI });
+    const { mesh, marks } = openSector(torus(6, 1, 20, 8), { from: 0.2, to: 0.2 + Math.PI });
     marks.forEach((mark, v) => {
       const along = mesh.positions[3 * v] * Math.cos(0.2) + mesh.positions[3 * v + 1] * Math.sin(0.2);
       if (mark !== 0) expect(mark).toBe(along > 0 ? 1 : 2);

@@ -186,18 +186,18 @@ const roads: readonly RoadCase[] = [
     symmetry: ({ units }) => {
       // Clear of the mirrors, where bodies and facets begin and end.
       const from = (0.31 * TURN) / units;
-      return { units, mirrored: false, stretches: [{ from, to: from + TURN / units }] };
+      return { units, mirrored: false, sectors: [{ from, to: from + TURN / units }] };
     },
   },
   {
     road: "mirror",
     title: "mirror, half a unit",
-    symmetry: ({ units }) => ({ units, mirrored: true, stretches: [{ from: 0, to: TURN / units / 2 }] }),
+    symmetry: ({ units }) => ({ units, mirrored: true, sectors: [{ from: 0, to: TURN / units / 2 }] }),
   },
   {
     road: "mirror",
     title: "mirror, a quarter of a unit",
-    symmetry: ({ units }) => ({ units, mirrored: true, stretches: [{ from: 0, to: TURN / units / 2, upper: true }] }),
+    symmetry: ({ units }) => ({ units, mirrored: true, sectors: [{ from: 0, to: TURN / units / 2, upper: true }] }),
   },
 ];
 

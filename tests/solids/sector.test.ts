@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { before, type HalfSpace, after as past } from "../../src/base/math/half-space.js";
-import type { Stretch } from "../../src/base/math/round.js";
+import type { Sector } from "../../src/base/math/round.js";
 import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { signedVolume } from "../../src/mesh/volume.js";
-import { cutOff, flatStretch } from "../../src/solids/stretch.js";
+import { cutOff, flatSector } from "../../src/solids/sector.js";
 import { farthest } from "../support/farthest.js";
 import { box } from "../support/meshes.js";
 import { bodiesOf } from "../support/stages.js";
@@ -35,22 +35,22 @@ const document = {
 const { parts, wrap } = bodiesOf(document);
 const UNIT = (2 * Math.PI) / 8;
 
-const inside = (mesh: Mesh, { from, to, upper }: Stretch) => {
+const inside = (mesh: Mesh, { from, to, upper }: Sector) => {
   const planes: HalfSpace[] = [past(from), before(to), ...(upper ? [{ normal: [0, 0, -1] as const, offset: 0 }] : [])];
   return planes.reduce(cutOff, mesh);
 };
 
-describe("a stretch on the flat seat", () => {
+describe("a sector on the flat seat", () => {
   it("goes on for a tenth of a millimetre beyond its ends, and below the middle where that is enough", () => {
-    const stretch = { from: wrap.startAngle, to: wrap.startAngle + UNIT };
+    const sector = { from: wrap.startAngle, to: wrap.startAngle + UNIT };
     const wide = UNIT * wrap.referenceRadius;
-    const { low, high, least } = flatStretch(stretch, wrap);
+    const { low, high, least } = flatSector(sector, wrap);
     expect([low, high, least]).toEqual([-0.1, expect.closeTo(wide + 0.1, 12), Number.NEGATIVE_INFINITY]);
-    expect(flatStretch({ ...stretch, upper: true }, wrap).least).toBe(-0.1);
+    expect(flatSector({ ...sector, upper: true }, wrap).least).toBe(-0.1);
   });
 });
 
-describe("bodies over a stretch", () => {
+describe("bodies over a sector", () => {
   it.each<[number, number, boolean]>([
     [0, 1, false],
     [0.37, 1, false],
@@ -60,18 +60,18 @@ describe("bodies over a stretch", () => {
     "from unit %f, %f units long (upper half: %s), are the ring's own bodies up to its ends",
     (first, count, upper) => {
       const from = wrap.startAngle + first * UNIT;
-      const stretch: Stretch = { from, to: from + count * UNIT, upper };
+      const sector: Sector = { from, to: from + count * UNIT, upper };
       const of = (bodies: StepBodies) => [
         ...bodies.reliefs,
         ...bodies.cuts.flatMap(({ under, tools }) => [...under, ...tools]),
       ];
-      const [part, whole] = [of(bodiesOfSteps(parts.steps, stretch)), of(bodiesOfSteps(parts.steps))];
+      const [part, whole] = [of(bodiesOfSteps(parts.steps, sector)), of(bodiesOfSteps(parts.steps))];
       expect(part.length).toBe(whole.length);
       expect(part.length).toBeGreaterThan(2);
       part.forEach((body, i) => {
         expect(checkSolid(body, { components: checkSolid(body).components }).closed).toBe(true);
         expect(signedVolume(body)).toBeLessThan(signedVolume(whole[i]));
-        const [own, ring] = [inside(body, stretch), inside(whole[i], stretch)];
+        const [own, ring] = [inside(body, sector), inside(whole[i], sector)];
         expect(signedVolume(own)).toBeCloseTo(signedVolume(ring), 9);
         if (own.triangles.length > 0) expect(farthest(own, ring, 1)).toBeLessThan(1e-7);
       });

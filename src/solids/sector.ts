@@ -1,31 +1,31 @@
 /**
- * The part of a body that lies over a stretch of the round, ended by faces that were flat before it was bent. It is cut
+ * The part of a body that lies over a sector of the round, ended by faces that were flat before it was bent. It is cut
  * once its points are bent: a bent triangle is cut as it is, so that up to its ends the part is the body's own surface.
  */
 
 import type { BandSurface } from "../band/surface/surface.js";
 import type { HalfSpace } from "../base/math/half-space.js";
-import type { Stretch } from "../base/math/round.js";
+import type { Sector } from "../base/math/round.js";
 import { capMesh } from "../mesh/cap.js";
 import { clipMesh } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { type Tile, tilesOver } from "./tile.js";
 
-/** How far bodies go on beyond a stretch, mm, so that their ends do not matter. */
+/** How far bodies go on beyond a sector, mm, so that their ends do not matter. */
 export const BEYOND = 0.1;
 
 /** Points this near to the plane of a cut are put on it, mm. */
 const ON_CUT = 1e-6;
 
-/** A stretch as u of its ends and the least v, mm, with what is left beyond them. */
-export interface FlatStretch {
+/** A sector as u of its ends and the least v, mm, with what is left beyond them. */
+export interface FlatSector {
   readonly low: number;
   readonly high: number;
   readonly least: number;
 }
 
-/** The stretch on the flat seat. */
-export function flatStretch({ from, to, upper = false }: Stretch, wrap: BandSurface): FlatStretch {
+/** The sector on the flat seat. */
+export function flatSector({ from, to, upper = false }: Sector, wrap: BandSurface): FlatSector {
   return {
     low: wrap.uAt(from) - BEYOND,
     high: wrap.uAt(to) + BEYOND,
@@ -33,8 +33,8 @@ export function flatStretch({ from, to, upper = false }: Stretch, wrap: BandSurf
   };
 }
 
-/** What of a body of tiles, bent, lies over the stretch: empty where nothing does. */
-export function cutStretch(tile: Tile, { low, high, least }: FlatStretch, bend: (flat: Mesh) => Mesh): Mesh {
+/** What of a body of tiles, bent, lies over the sector: empty where nothing does. */
+export function cutSector(tile: Tile, { low, high, least }: FlatSector, bend: (flat: Mesh) => Mesh): Mesh {
   const cuts: HalfSpace[] = [
     { normal: [-1, 0, 0], offset: -low },
     { normal: [1, 0, 0], offset: high },
