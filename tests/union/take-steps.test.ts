@@ -29,7 +29,7 @@ describe("steps", () => {
   });
 
   it("that come again after one that stands at one place go by the whole ring, and it says so", async () => {
-    const symmetry = { units: 2, mirrored: false, stretches: [{ from: 0, to: Math.PI }] };
+    const symmetry = { units: 2, mirrored: false, sectors: [{ from: 0, to: Math.PI }] };
     const steps = [block, placeStep("pit", "cut", [box([2, 2, 6], [1, 1, -1])]), pin];
     const options = { kernel: manifoldKernel, fallback: manifoldKernel, check: checkSolid };
     const { mesh, road, roadReason } = await uniteRing({ steps, symmetry }, options);

@@ -24,7 +24,7 @@ const LOADERS: Readonly<Record<string, () => Promise<Command>>> = {
 };
 
 /** The names of all commands, in the order that help shows them. */
-export const commandNames: readonly string[] = Object.keys(LOADERS);
+const commandNames: readonly string[] = Object.keys(LOADERS);
 
 /** Every command, in the order that help shows them. */
 export function loadCommands(names: readonly string[] = commandNames): Promise<Command[]> {
