@@ -2,6 +2,7 @@
  * What a run of the benchmark comes to, and the machine it ran on.
  */
 import os from "node:os";
+import type { ChangeTiming } from "./changes.js";
 import type { Flat } from "./flat.js";
 import type { Growth } from "./growth.js";
 import type { Memory } from "./memory.js";
@@ -25,6 +26,7 @@ export interface Results {
   readonly memory: Memory;
   /** Of the README's design. */
   readonly whole: readonly WholeTiming[];
+  readonly changes: readonly ChangeTiming[];
   readonly designs: readonly DesignTimings[];
   readonly growth: Growth;
   readonly flat: Flat;

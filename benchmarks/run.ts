@@ -1,9 +1,10 @@
 /**
  * The benchmark: `npm run bench`, with `-- --quick` for few calls a task, `-- --json` for the numbers unrounded. With
- * `-- --examples` every example's union is timed instead, with `-- --examples=PART` those whose names have it in them.
+ * `-- --changes` only what changes of an opened ring cost is timed. With `-- --examples` every example's union is timed instead, with `-- --examples=PART` those whose names have it in them.
  * Results go to standard output, progress to standard error.
  */
 import { parseArgs } from "node:util";
+import { timeChanges } from "./changes.js";
 import { designs } from "./designs.js";
 import { FULL, QUICK } from "./effort.js";
 import { timeExamples } from "./examples.js";
@@ -14,6 +15,7 @@ import { timePicture } from "./picture.js";
 import { timeReading } from "./reading.js";
 import { type Results, thisMachine } from "./results.js";
 import { showResults } from "./show.js";
+import { showChanges } from "./show-changes.js";
 import { showExamples } from "./show-examples.js";
 import { type DesignTimings, timeDesign } from "./time-design.js";
 import { timeWhole } from "./whole.js";
@@ -21,21 +23,31 @@ import { timeWriting } from "./writing.js";
 
 // An option that may stand alone is not known to the parser: it gets its value here.
 const args = process.argv.slice(2).map((arg) => (arg === "--examples" ? "--examples=" : arg));
-const { quick, json, examples } = parseArgs({
+const { quick, json, examples, changes } = parseArgs({
   args,
   options: {
     quick: { type: "boolean", default: false },
     json: { type: "boolean", default: false },
     examples: { type: "string" },
+    changes: { type: "boolean", default: false },
   },
 }).values;
 const effort = quick ? QUICK : FULL;
-const text = examples === undefined ? await everything() : await unionOfExamples(examples);
+const text = changes
+  ? await onlyChanges()
+  : examples === undefined
+    ? await everything()
+    : await unionOfExamples(examples);
 process.stdout.write(`${text}\n`);
 
 async function unionOfExamples(part: string): Promise<string> {
   const rows = await timeExamples(effort, part);
   return json ? JSON.stringify(rows, null, 2) : showExamples(rows);
+}
+
+async function onlyChanges(): Promise<string> {
+  const rows = await timeChanges(effort);
+  return json ? JSON.stringify(rows, null, 2) : showChanges(rows);
 }
 
 async function everything(): Promise<string> {
@@ -48,6 +60,7 @@ async function everything(): Promise<string> {
     machine: thisMachine(quick),
     memory,
     whole,
+    changes: await timeChanges(effort),
     designs: timings,
     growth: await timeGrowth(effort),
     flat: await timeFlat(effort),

@@ -7,17 +7,19 @@ import type { Flat } from "./flat.js";
 import type { PictureTimings } from "./picture.js";
 import type { Reading } from "./reading.js";
 import type { Results } from "./results.js";
+import { showChanges } from "./show-changes.js";
 import { showStages, showUnions } from "./show-design.js";
 import { showByBeads, showByUnits } from "./show-growth.js";
 import { showMemory, showWhole } from "./show-whole.js";
 import type { Writing } from "./writing.js";
 
 export function showResults(results: Results): string {
-  const { machine, memory, whole, designs, growth, flat, writing, reading, picture } = results;
+  const { machine, memory, whole, changes, designs, growth, flat, writing, reading, picture } = results;
   return [
     `${machine.processor}, ${machine.cores} cores, ${machine.system}, node ${machine.node}${machine.quick ? "; quick: rough numbers" : ""}`,
     showWhole(whole),
     showMemory(memory),
+    showChanges(changes),
     ...designs.flatMap((design) => [showStages(design), showUnions(design)]),
     showByBeads(growth),
     showByUnits(growth),

@@ -97,6 +97,8 @@ export interface Ring {
   tile(question?: TileQuestion, asker?: Asker): Promise<FlatTile>;
   /** The closed solid as it stands in the design's coordinates. Default the finished piece. */
   solid(asking?: PieceAsking): Promise<Mesh>;
+  /** What is to be known of a piece, stage by stage, before it is worn, cast or sold. Default the finished piece. */
+  warnings(asking?: PieceAsking): Promise<readonly Warning[]>;
   /** The solid as it is written, turned for the printer, with its report. Default the master. */
   make(asking?: PrintAsking): Promise<Made>;
   /** What was measured on the ring. Default of the master's file. */
@@ -234,6 +236,10 @@ export class OpenRing implements Ring {
 
   async solid({ piece = "finished", ...asking }: PieceAsking = {}): Promise<Mesh> {
     return (await this.ask(["piece"], { ...asking, piece })).answers.piece;
+  }
+
+  async warnings({ piece = "finished", ...asking }: PieceAsking = {}): Promise<readonly Warning[]> {
+    return (await this.ask(["piece", "notices"], { ...asking, piece })).warnings;
   }
 
   async make(asking: PrintAsking = {}): Promise<Made> {

@@ -82,7 +82,7 @@ const cases: readonly (readonly [what: string, edit: (copy: Design) => void, wor
     (d) => (d.size.diameter = 17.1),
     list("size boreRadius width cast.width drawnPattern", BAND, LAID, FLAT, BUILT),
   ],
-  ["the tolerance", (d) => (d.tolerance = 0.07), list("drawnPattern", BAND, LAID, FLAT, BUILT)],
+  ["the tolerance", (d) => (d.tolerance = 0.07), list("bodyTolerance drawnPattern", BAND, LAID, FLAT, BUILT)],
   ["the rails", (d) => (d.profile.outside.rail = 1.1), list("width cast.width drawnPattern", BAND, LAID, FLAT, BUILT)],
   [
     "the repeats",

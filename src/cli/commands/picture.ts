@@ -3,10 +3,10 @@
  */
 import {
   AnnuletError,
-  build,
   encodePng,
   type Look,
   type Mesh,
+  openRing,
   openStudio,
   type PictureOptions,
   type Problem,
@@ -196,14 +196,11 @@ async function loadMesh(path: string, { tolerance, material }: Options, io: Io):
   const look = lookOf(findAlloy(material ?? design.material, { alloys: materialsOf(design) }));
   const progress = startProgress(io, false);
   try {
-    const { mesh, report } = await build(tolerance === undefined ? design : { ...design, tolerance }, {
-      piece: "finished",
-      print: { stance: "built" },
-      files: filesBeside(path),
-      onProgress: ({ stage, share }) => progress.update(stage, share),
-    });
+    const ring = openRing(tolerance === undefined ? design : { ...design, tolerance }, { files: filesBeside(path) });
+    const mesh = await ring.solid({ onProgress: ({ stage, share }) => progress.update(stage, share) });
+    const warnings = await ring.warnings();
     progress.stop();
-    sayWarnings(io, report.warnings);
+    sayWarnings(io, warnings);
     return { mesh, look };
   } finally {
     progress.stop();
