@@ -14,7 +14,7 @@ export interface SectionSizes {
 /** How the sizes change. */
 export interface Taper {
   readonly sizesAt: (angle: number) => SectionSizes;
-  /** Angles at which the design gives a size, the top first, radians. */
+  /** The top, the angles at which the design gives a size, the back, and what these are on the other side; radians. */
   readonly given: readonly number[];
 }
 
@@ -37,7 +37,8 @@ export function taperOf(spec: ProfileSpec): Taper | undefined {
     return (angle: number) => folded(fold(angle));
   };
   const [widthAt, thicknessAt] = [curveOf("width", width), curveOf("thickness", thickness)];
-  const given = [TOP, BACK, ...between.flatMap(({ angle }) => (mirrored ? [angle, 2 * TOP - angle] : [angle]))];
+  const angles = between.map(({ angle }) => angle);
+  const given = [TOP, ...angles, BACK, ...(mirrored ? angles.map((angle) => 2 * TOP - angle) : [])];
   if (given.every((angle) => widthAt(angle) === width && thicknessAt(angle) === thickness)) return undefined;
   return { sizesAt: (angle) => ({ width: widthAt(angle), thickness: thicknessAt(angle) }), given };
 }

@@ -33,5 +33,5 @@ export function bandSizes(profile: ProfileSpec): BandSizes {
     const turned = Math.round(degrees(angle) / TOLD) * TOLD;
     return { angle: turned - 360 * Math.floor(turned / 360), ...taper.sizesAt(angle) };
   });
-  return { width, thickness, taper: places };
+  return { width, thickness, taper: places.sort((a, b) => a.angle - b.angle) };
 }
