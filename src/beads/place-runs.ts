@@ -11,6 +11,7 @@ import { FORGET, type Remember } from "../base/memory.js";
 import { showLength } from "../base/units.js";
 import type { BeadRunSpec } from "../design/pattern/bead-run.js";
 import type { RunLine } from "../flat/runs.js";
+import { startOnMiddle } from "../flat/start-on-middle.js";
 import { unrollLine } from "../flat/unroll.js";
 import type { Bead } from "./bead.js";
 import { type BeadLines, type BeadSize, beadSize, followsTile } from "./bead-lines.js";
@@ -126,7 +127,7 @@ function patternPlans({ pattern, wrap }: PlaceRunsOptions): Plan[] {
     lines: lines.flatMap((line): PlannedLine[] => {
       if (wrap.revolved) return [{ line, copies }];
       // No two tiles are alike in space.
-      return unrollLine(line, copies, wrap.round / copies).map((one) => ({ line: one, copies: 1 }));
+      return unrollLine(startOnMiddle(line), copies, wrap.round / copies).map((one) => ({ line: one, copies: 1 }));
     }),
   }));
 }

@@ -43,7 +43,7 @@ export const taperSchema = z
     "give each angle once",
   )
   .describe(
-    "How the band narrows and thins towards the back of the ring. The profile's own width and thickness are those at the top; between the places given they change along a smooth curve that never overshoots. The bore keeps its size. Default: the same all round.",
+    "How the band narrows and thins towards the back of the ring. The profile's own width and thickness are those at the top; between the places given they change along a smooth curve that never overshoots. The bore keeps its size. A pattern's tiles are true at the top and narrow with the band. Default: the same all round.",
   );
 
 export type TaperSpec = z.output<typeof taperSchema>;
