@@ -67,7 +67,7 @@ export {
   type UndersidePlace,
   type Undersides,
 } from "./output/print/undersides.js";
-export type { BandSizes } from "./output/report/band-sizes.js";
+export type { BandSizes, PlaceSizes } from "./output/report/band-sizes.js";
 export { type Caution, cautions } from "./output/report/cautions.js";
 export type { FitReport, Report } from "./output/report/report.js";
 export { reportJsonSchema } from "./output/report/report-json-schema.js";
