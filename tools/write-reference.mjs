@@ -3,7 +3,7 @@
  */
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { designJsonSchema } from "../dist/index.js";
-import { referencePages } from "../dist/output/reference/pages.js";
+import { referencePages } from "../build/output/reference/pages.js";
 
 const examples = new URL("../examples/", import.meta.url);
 const folder = new URL("reference/", examples);

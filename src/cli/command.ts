@@ -30,8 +30,6 @@ export interface Given<Options> {
 
 export interface Command<Options = object> {
   readonly name: string;
-  /** One line for the list of commands. */
-  readonly summary: string;
   /** Lines that follow the options in `--help`: what the command does in particular. */
   readonly details?: readonly string[];
   /** Command lines with what they do. */
@@ -40,6 +38,16 @@ export interface Command<Options = object> {
   readonly options: readonly OptionSpec[];
   /** Returns the exit code; failures are thrown. */
   run(given: Given<Options>, io: Io): Promise<number>;
+}
+
+/** What help says of a command before it is loaded. */
+export interface ListedCommand {
+  readonly name: string;
+  /** Its arguments' names, with spaces between; empty without any. */
+  readonly takes: string;
+  /** One line for the list of commands. */
+  readonly summary: string;
+  load(): Promise<Command>;
 }
 
 /** The option that prints a table's numbers for other programs. */

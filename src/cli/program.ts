@@ -2,22 +2,30 @@
  * Reads the command line by the commands' own descriptions. The only file that knows the command-line library.
  */
 import { Argument, CommanderError, InvalidArgumentError, Option, Command as Parser } from "commander";
-import type { Command, OptionSpec } from "./command.js";
+import type { Command, ListedCommand, OptionSpec } from "./command.js";
+import { commandOf, commands } from "./commands/catalogue.js";
 import { EXIT } from "./exit-codes.js";
 import type { Io } from "./io.js";
 import { readVersion } from "./version.js";
 
 /**
- * Runs the command that the words name; help, version and wrong usage are answered here.
+ * Runs the command that the words name, the only one that is loaded; help, version and wrong usage are answered here.
  *
  * @param words the command line without program and script
  * @returns the exit code
  */
-export async function runCommand(words: readonly string[], commands: readonly Command[], io: Io): Promise<number> {
+export async function runCommand(words: readonly string[], io: Io): Promise<number> {
   let code: number = EXIT.done;
   const parser = createParser(io);
-  for (const command of commands) {
-    addCommand(parser, command, async (given) => {
+  const asked = commandOf(words);
+  for (const listed of commands) {
+    const sub = parser.command(listed.name).description(listed.summary);
+    if (listed !== asked) {
+      for (const name of namesOf(listed)) sub.addArgument(new Argument(name));
+      continue;
+    }
+    const command = await listed.load();
+    describeCommand(sub, command, async (given) => {
       code = await command.run(given, io);
     });
   }
@@ -64,8 +72,11 @@ function createParser(io: Io): Parser {
 
 type Action = (given: { args: readonly string[]; options: object }) => Promise<void>;
 
-function addCommand(parser: Parser, command: Command, action: Action): void {
-  const sub = parser.command(command.name).description(command.summary);
+function namesOf({ takes }: ListedCommand): string[] {
+  return takes === "" ? [] : takes.split(" ");
+}
+
+function describeCommand(sub: Parser, command: Command, action: Action): void {
   sub.showHelpAfterError(`Run annulet ${command.name} --help for what it takes.`);
   for (const { name, description } of command.args) sub.addArgument(new Argument(name, description));
   for (const option of command.options) sub.addOption(createOption(option));

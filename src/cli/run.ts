@@ -3,7 +3,6 @@
  */
 import { AnnuletError } from "../index.js";
 import { describeProblem } from "../toolbox/index.js";
-import { commandsFor } from "./commands/catalogue.js";
 import { EXIT, exitCodeOfError } from "./exit-codes.js";
 import { type Io, say } from "./io.js";
 import { runCommand } from "./program.js";
@@ -19,7 +18,7 @@ import { sayWarnings } from "./warnings.js";
  */
 export async function run(words: readonly string[], io: Io): Promise<number> {
   try {
-    return await runCommand(words, await commandsFor(words), io);
+    return await runCommand(words, io);
   } catch (error) {
     if (error instanceof Interrupted) {
       say(io, error.message);

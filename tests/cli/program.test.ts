@@ -1,9 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { loadCommands } from "../../src/cli/commands/catalogue.js";
+import { commands } from "../../src/cli/commands/catalogue.js";
 import { annulet } from "./support.js";
-
-const commands = await loadCommands();
 
 const { version } = JSON.parse(readFileSync(new URL("../../package.json", import.meta.url), "utf8"));
 
@@ -13,9 +11,14 @@ describe("the program", () => {
   });
 
   it.each(commands.map((command) => [command.name, command] as const))(
-    "shows help with examples for %s",
-    async (name, command) => {
+    "shows help with examples for %s, whose list says what it takes",
+    async (name, listed) => {
+      const command = await listed.load();
+      expect(command.name).toBe(name);
+      expect(command.args.map((argument) => argument.name).join(" ")).toBe(listed.takes);
       const { code, out, err } = await annulet([name, "--help"]);
+      expect(out.replace(/\s+/g, " ")).toContain(listed.summary);
+      expect((await annulet(["help", name])).out).toBe(out);
       expect({ code, err }).toEqual({ code: 0, err: "" });
       expect(command.examples.length).toBeGreaterThan(0);
       for (const { line } of command.examples) {

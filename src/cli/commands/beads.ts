@@ -30,7 +30,6 @@ const TOUCHING = 0.0005;
 
 export const beadsCommand: Command<{ json?: boolean }> = {
   name: "beads",
-  summary: "print how the bead runs come out, and with fewer or more beads",
   details: ["Nothing is built, so that pitches and sizes can be tried at once."],
   examples: [{ line: "annulet beads ring.json", does: "see tight and loose side by side, then set the pitch" }],
   args: [DESIGN_ARGUMENT],

@@ -10,7 +10,6 @@ import { wrapLines } from "../wrap-lines.js";
 
 export const cautionsCommand: Command<{ json?: boolean }> = {
   name: "cautions",
-  summary: "print what to know before casting, wearing or selling a ring",
   examples: [{ line: "annulet cautions", does: "safety and law, in short" }],
   args: [],
   options: [JSON_OPTION],

@@ -26,7 +26,6 @@ interface CheckOptions {
 
 export const checkCommand: Command<CheckOptions> = {
   name: "check",
-  summary: "find walls, lines, gaps and beads that may not cast, with their places",
   details: [
     "Exit code 1 when a finding is an error. Limits of the design's own rules stand above those of a set.",
     ...ruleSets.map(({ name, summary }) => `${name}: ${summary}.`),

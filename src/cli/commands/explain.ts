@@ -12,7 +12,6 @@ import { wrapLines } from "../wrap-lines.js";
 
 export const explainCommand: Command<{ json?: boolean }> = {
   name: "explain",
-  summary: "say what a field of the design document is: unit, range, default, what is inside it, an example",
   details: ["Without a field, the document's own fields. A form may be named in the path, or left out."],
   examples: [
     { line: "annulet explain", does: "the fields of a design" },

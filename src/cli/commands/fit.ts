@@ -34,7 +34,6 @@ type OneFit = Omit<Fit, "lanes">;
 
 export const fitCommand: Command<{ json?: boolean }> = {
   name: "fit",
-  summary: "print the numbers of repeats that come near the drawn band, best first",
   details: [
     "The number that annulet make would take is marked with *.",
     "Drawings, images and fonts that the design names are not opened: the fit does not depend on them, and what is wrong in them is said by annulet tile and annulet make.",

@@ -33,7 +33,6 @@ interface InspectOptions {
 
 export const inspectCommand: Command<InspectOptions> = {
   name: "inspect",
-  summary: "check, measure and weigh a mesh file: STL, OBJ, 3MF or GLB",
   details: [
     "Lengths in STL and OBJ are taken as mm; 3MF and GLB say their unit. Exit code 1 when the mesh is not the surface of a solid.",
   ],

@@ -71,7 +71,6 @@ interface MeshFile {
 
 export const makeCommand: Command<MakeOptions> = {
   name: "make",
-  summary: "build the ring of a design and write it to files",
   details: [
     "Files appear whole or not at all: a run that fails or is interrupted leaves what stood there.",
     "Warnings and progress go to standard error.",

@@ -21,7 +21,6 @@ interface MotifsOptions {
 
 export const motifsCommand: Command<MotifsOptions> = {
   name: "motifs",
-  summary: "list the motifs that designs can name, or draw them all on one sheet",
   details: ["With a name, that motif alone: what it shows, and its parameters with their ranges."],
   examples: [
     { line: "annulet motifs", does: "all motifs" },

@@ -52,7 +52,6 @@ const MOST_FRAMES = 720;
 
 export const pictureCommand: Command<Options> = {
   name: "picture",
-  summary: "take a picture of a design or of a mesh file, as a customer sees it",
   details: [
     "Azimuth turns the camera about the upright axis: standing, 0 looks along the finger's axis and 90 across the band.",
     "With --frames the table makes one turn; frames are numbered before the ending: ring-01.png, ring-02.png …",

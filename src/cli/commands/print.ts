@@ -54,7 +54,6 @@ const COMPARED = [15, 30, 45, 60, 75] as const;
 
 export const printCommand: Command<Options> = {
   name: "print",
-  summary: "set the ways to print a ring side by side: height, layers, steep undersides",
   details: [
     "Of a design the master is shown, with its casting allowances; the finger's axis of a mesh file is taken as z.",
     "The first row is the way that the design or the options name. Nothing is turned in a file: annulet make does that.",

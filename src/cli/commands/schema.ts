@@ -11,7 +11,6 @@ const SCHEMAS: Readonly<Record<string, () => object>> = { design: designJsonSche
 
 export const schemaCommand: Command = {
   name: "schema",
-  summary: "print the JSON Schema of the design document, or of the report",
   examples: [
     { line: "annulet schema > annulet.schema.json", does: "for editors that complete and check JSON" },
     { line: "annulet schema report", does: "for programs that read what make reports" },

@@ -27,7 +27,6 @@ type Ending = (typeof ENDINGS)[number];
 
 export const sheetCommand: Command<SheetOptions> = {
   name: "sheet",
-  summary: "write the bench sheet of a design: drawings, pictures, tables, cautions",
   details: [
     ".html holds all of it in one file and prints on A4 and Letter; .pdf needs Chromium; .svg holds the drawings alone.",
     "Print at 100 %, not fitted to the page, and measure the bar of 20 mm.",

@@ -23,7 +23,6 @@ interface SizesOptions {
 
 export const sizesCommand: Command<SizesOptions> = {
   name: "sizes",
-  summary: "print a ring size in every size system, or the chart of all",
   details: [
     "A label is looked up in the system that --system names, by default iso. Without a label, --diameter or",
     `--circumference, the chart from ISO ${CHART.first} to ${CHART.last} is printed.`,

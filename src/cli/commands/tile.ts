@@ -25,7 +25,6 @@ interface TileOptions {
 
 export const tileCommand: Command<TileOptions> = {
   name: "tile",
-  summary: "draw the flat tile at true size, with its symmetry, beads and dimensions",
   details: [
     "The drawing is SVG whose unit is a millimetre; print it at 100 % and check it by its scale bar.",
     "With --as-worn the tile is drawn as it measures at the relief's top: rows of a crowned band differ in length.",

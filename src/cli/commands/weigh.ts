@@ -14,7 +14,6 @@ import { sayWarnings } from "../warnings.js";
 
 export const weighCommand: Command<{ json?: boolean }> = {
   name: "weigh",
-  summary: "print what the ring weighs in every material, what to melt, and what it costs at your prices",
   details: [
     "Prices, sprue and button stand in the design's costing, materials of your own in its alloys.",
     "All weights are estimates from the model and published densities: weigh the pattern, and prove it with a test casting.",

@@ -1,0 +1,27 @@
+/**
+ * What ships as JavaScript: the library in few files, its dependencies imported as they are, and the program in few
+ * files with most of them inside. Hundreds of files, one a source, take several times as long to load.
+ */
+import { defineConfig } from "rolldown";
+
+/** Where tsc puts the modules that both are made of. */
+const BUILT = "build";
+
+/** What finds files beside itself, and so stays where it is installed. */
+const WITH_FILES = ["manifold-3d", "harfbuzzjs"];
+
+export default defineConfig([
+  {
+    input: { index: `${BUILT}/index.js` },
+    external: /^[^./]/,
+    output: { dir: "dist", format: "esm", chunkFileNames: "chunks/[name]-[hash].js" },
+    logLevel: "warn",
+  },
+  {
+    input: { main: `${BUILT}/cli/main.js` },
+    external: WITH_FILES,
+    platform: "node",
+    output: { dir: "dist/bin", format: "esm" },
+    logLevel: "warn",
+  },
+]);
