@@ -2,8 +2,8 @@
  * Writes the reference of the design document to examples/reference/, from the library as it is built: `npm run reference`.
  */
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { designJsonSchema } from "../dist/index.js";
 import { referencePages } from "../build/output/reference/pages.js";
+import { designJsonSchema } from "../dist/index.js";
 
 const examples = new URL("../examples/", import.meta.url);
 const folder = new URL("reference/", examples);
