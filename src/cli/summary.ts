@@ -93,6 +93,9 @@ function describePattern({ fit, headroom }: Report): (readonly [string, string])
     "λu",
     `${atEdge} at the seat's edge, ${fixed(crown)} at its crown, ${fixed(topCrown)} at the relief's top`,
   ]);
+  if (lambda.across !== undefined) {
+    pairs.push(["λv", `${fixed(lambda.across.min)} to ${fixed(lambda.across.max)} across the band`]);
+  }
   if (headroom !== null) pairs.push(["headroom", `${fixed(headroom)} mm from relief to rail`]);
   return pairs;
 }

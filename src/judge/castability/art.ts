@@ -5,8 +5,10 @@
 import type { RuleName } from "../../design/rules/rule-set.js";
 import { boxRing, ringBox } from "../../flat/box.js";
 import { type GridRegion, offset, ringArea, subtract } from "../../flat/polygons.js";
-import { type FlatArt, flatArt } from "../details/flat-art.js";
+import type { Pattern } from "../../pattern/laid-out.js";
+import { type FlatArt, type FlatArtOptions, flatArt } from "../details/flat-art.js";
 import { type NarrowPlace, narrowest } from "../details/narrow.js";
+import { flatPlace, narrowedPattern } from "../details/narrowed-pattern.js";
 import type { JudgedPiece, Measured, Place } from "./piece.js";
 
 type ArtRule = Extract<RuleName, "line" | "gap" | "island" | "groove" | "groove-depth" | "hole" | "bead">;
@@ -19,9 +21,38 @@ export type ArtLimits = Readonly<Record<ArtRule, number>>;
 /** Places that are told of each. */
 const PLACES = 10;
 
+/** What the art measures; on a band that tapers the worse of what it measures at the top and where the band is narrowest. */
 export function measureArt(piece: JudgedPiece, limits: ArtLimits): ArtMeasures {
   const { pattern, profile, wrap } = piece;
-  const art = flatArt(pattern, { around: wrap.round, seatLength: profile.seatLength });
+  const measures = measureFlat(piece, pattern, limits, { around: wrap.round, seatLength: profile.seatLength });
+  const narrow = narrowedPattern(pattern, profile, wrap);
+  if (narrow === undefined) return measures;
+  const there = measureFlat(piece, narrow.pattern, limits, {
+    around: wrap.round * narrow.along,
+    seatLength: profile.seatLength * narrow.across,
+  });
+  const worse = (rule: ArtRule): Measured | undefined => {
+    const [here, other] = [measures[rule], there[rule]];
+    if (rule === "bead" || other === undefined) return here;
+    const isWorse = here === undefined || (rule === "groove-depth") === other.figure > here.figure;
+    if (!isWorse) return here;
+    const back = (place: Place): Place => ("flat" in place ? { flat: flatPlace(place.flat, narrow, wrap) } : place);
+    return { ...other, places: other.places.map(back) };
+  };
+  return {
+    line: worse("line"),
+    gap: worse("gap"),
+    island: worse("island"),
+    groove: worse("groove"),
+    "groove-depth": worse("groove-depth"),
+    hole: worse("hole"),
+    bead: worse("bead"),
+  };
+}
+
+function measureFlat(piece: JudgedPiece, pattern: Pattern, limits: ArtLimits, size: FlatArtOptions): ArtMeasures {
+  const { profile } = piece;
+  const art = flatArt(pattern, size);
   const width = (region: GridRegion, limit: number) => narrowWidth(art, region, limit);
   const railed = profile.rails !== undefined;
   const sunk = art.sunk.flatMap(({ region }) => region);

@@ -2,7 +2,7 @@
  * What castability is judged on: the finished piece, as a solid and as what was laid out for it.
  */
 
-import type { Profile } from "../../band/profile/profile.js";
+import type { Band } from "../../band/band.js";
 import type { BandSurface } from "../../band/surface/surface.js";
 import type { Bead } from "../../beads/bead.js";
 import type { BeadRunReport } from "../../beads/bead-report.js";
@@ -12,7 +12,7 @@ import type { Pattern } from "../../pattern/laid-out.js";
 
 export interface JudgedPiece {
   readonly mesh: Mesh;
-  readonly profile: Profile;
+  readonly profile: Band;
   readonly wrap: BandSurface;
   readonly pattern: Pattern;
   readonly marks: Marks;

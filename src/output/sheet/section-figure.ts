@@ -22,7 +22,12 @@ import { COLOURS, PENS } from "../drawing/pens.js";
 import { element, group, pathData } from "../drawing/svg.js";
 import { scaleFor, showScale } from "./scales.js";
 
+/** Name of the figure. */
+export const SECTION_FIGURE = "section-figure";
+
 export interface SectionFigureOptions {
+  /** Where on the ring, for the title. Default nowhere: it is the same all round. */
+  readonly at?: string;
   /** How high the relief stands above the seat, mm; 0 where there is none. */
   readonly relief: number;
   /** mm, of a channel's rails and how deep its floor lies below them. */
@@ -61,8 +66,8 @@ export function drawSection(profile: ExactProfile, options: SectionFigureOptions
   const base = above + height * scale;
   const put = ([w, r]: Point2): Point2 => [middle + w * scale, base - (r - boreRadius) * scale];
   return {
-    name: "section-figure",
-    title: "Cross-section",
+    name: SECTION_FIGURE,
+    title: options.at === undefined ? "Cross-section" : `Cross-section ${options.at}`,
     scale: showScale(scale),
     width: sides.left + width * scale + sides.right,
     height: base + LEADER_GAP + ROW_TO_LINE + DIMENSION_DEPTH,

@@ -2,8 +2,9 @@
  * The bench sheet: all that a workshop needs of one ring on a few pages, as one HTML file that needs nothing else.
  */
 
-import type { ExactProfile } from "../../band/profile/profile.js";
+import type { Band } from "../../band/band.js";
 import { describeProblem } from "../../base/errors.js";
+import { radians } from "../../base/units.js";
 import type { Design } from "../../design/schema.js";
 import type { Finding, RuleResult } from "../../judge/finding.js";
 import type { DrawnTile } from "../../ring/steps/draw-tile.js";
@@ -14,7 +15,7 @@ import type { Report } from "../report/report.js";
 import { base64 } from "./base64.js";
 import { paragraph, section } from "./html.js";
 import { drawPatternFigure, PATTERN_FIGURE } from "./pattern-figure.js";
-import { drawSection } from "./section-figure.js";
+import { drawSection, SECTION_FIGURE } from "./section-figure.js";
 import { SHEET_STYLE } from "./style.js";
 import { allowanceTable, beadTable, fitTable, sizesTable, weightTable } from "./tables.js";
 import { drawTileFigure } from "./tile-figure.js";
@@ -29,7 +30,7 @@ export interface SheetPicture {
 export interface SheetContent {
   readonly report: Report;
   readonly design: Design;
-  readonly profile: ExactProfile;
+  readonly profile: Band;
   /** Castability of the finished piece. */
   readonly check: SheetCheck;
   /** One tile, or one cycle, of each lane; none where there is no pattern. */
@@ -50,26 +51,41 @@ export interface SheetCheck {
   readonly findings: readonly Finding[];
 }
 
+/** Degrees on the ring of its back. */
+const BACK = 270;
+
 /** The drawings of a sheet in their order: section, patterns at true size, tiles. */
 export function sheetFigures({ report, design, profile, tiles, unrolled }: SheetContent): readonly Figure[] {
   const { outside } = design.profile;
   const channel = outside.form === "channel" ? { rail: outside.rail, depth: outside.depth } : {};
-  return [
-    drawSection(profile, { relief: report.allowances.finished.relief ?? 0, ...channel }),
-    ...unrolled.map(drawPatternFigure),
-    ...tiles.map(drawTileFigure),
-  ].map(fitted);
+  const sizes = { relief: report.allowances.finished.relief ?? 0, ...channel };
+  const places = report.band.taper ?? [];
+  const sections =
+    places.length === 0
+      ? [drawSection(profile, sizes)]
+      : [
+          drawSection(profile, { ...sizes, at: "at the top" }),
+          ...places.map(({ angle }) =>
+            drawSection(profile.sectionAt(radians(angle)), {
+              ...sizes,
+              at: angle === BACK ? "at the back" : `at ${angle}°`,
+            }),
+          ),
+        ];
+  return [...sections, ...unrolled.map(drawPatternFigure), ...tiles.map(drawTileFigure)].map(fitted);
 }
 
 /** The sheet as HTML. */
 export function makeSheet(content: SheetContent): string {
   const { report, pictures, digest, tool } = content;
-  const [cross, ...flat] = sheetFigures(content);
+  const figures = sheetFigures(content);
+  const cross = figures.filter(({ name }) => name === SECTION_FIGURE);
+  const flat = figures.filter(({ name }) => name !== SECTION_FIGURE);
   const title = escapeText(report.name);
   const body = [
     header(report),
     pictureRow(pictures),
-    figure(cross),
+    ...cross.map(figure),
     ...flat.filter(({ name }) => name === PATTERN_FIGURE).map(figure),
     section("size", "Size", sizesTable(report)),
     section("fit", "Repeats and fit", fitTable(report)),
@@ -106,7 +122,10 @@ function header({ name, size, band, volume, mass }: Report): string {
   const weights = Object.entries(mass).map(([symbol, grams]) => `${grams.toFixed(3)} g in ${symbol}`);
   const line = [
     label,
-    `band ${band.width.toFixed(3)} × ${band.thickness.toFixed(3)} mm`,
+    `band ${band.width.toFixed(3)} × ${band.thickness.toFixed(3)} mm${band.taper === undefined ? "" : " at the top"}`,
+    ...(band.taper ?? []).map(({ angle, width, thickness }) => {
+      return `${width.toFixed(3)} × ${thickness.toFixed(3)} mm ${angle === BACK ? "at the back" : `at ${angle}°`}`;
+    }),
     `volume ${volume.toFixed(3)} mm³`,
     ...weights,
   ].join("; ");

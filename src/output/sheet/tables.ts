@@ -1,6 +1,7 @@
 /**
  * The sheet's tables: sizes, fit, beads, allowances, weights.
  */
+import type { StretchReport } from "../../band/surface/stretch.js";
 import type { Allowances } from "../../casting/allowances/columns.js";
 import type { WeightRow, WeightTable } from "../../measure/weights/weight-table.js";
 import { sizeTable } from "../../size/size-table.js";
@@ -41,11 +42,18 @@ export function fitTable({ fit, headroom }: Report): string {
   const lines = [
     `Band ${mm(fit.bandWidth)} mm wide; reference radius ${mm(fit.referenceRadius)} mm; the pattern covers ${fit.cover}°.`,
     `λu ${edge.min.toFixed(4) === edge.max.toFixed(4) ? "" : `${edge.min.toFixed(4)} to `}${edge.max.toFixed(4)} at the seat's edges, ${crown.toFixed(4)} at its crown, ${topCrown.toFixed(4)} at the relief's top: 1 is true.`,
+    ...acrossLine(fit.lambda),
     ...(headroom === null ? [] : [`Headroom from relief to rail ${mm(headroom)} mm.`]),
   ];
   return [table(fit.lanes.length > 0 ? [{ head: "lane" }, ...columns] : columns, rows), ...lines.map(paragraph)].join(
     "\n",
   );
+}
+
+/** How much the tiles of a band that tapers are narrower than flat. */
+function acrossLine({ across }: StretchReport): string[] {
+  if (across === undefined) return [];
+  return [`The tiles are true at the top; across the band λv is ${across.min.toFixed(4)} to ${across.max.toFixed(4)}.`];
 }
 
 /** Bead runs, their counts and ratios, and the numbers beside those. */
