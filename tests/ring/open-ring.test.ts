@@ -210,6 +210,27 @@ describe("a changed ring", () => {
     expect((await ring.report()).name).toBe("ring");
   });
 
+  it("takes over the bodies, bead lines and beads of regions that are as they were, and no others", async () => {
+    const two = edited((copy) => {
+      const other = { path: "M 0.45 0.3 H 0.55 V 0.4 H 0.45 Z", height: 0.2, beads: { diameter: 0.3, on: "border" } };
+      copy.pattern.regions.push(other);
+      copy.pattern.regions[0] = { ...copy.pattern.regions[0], beads: { diameter: 0.3, on: "border" } } as typeof other;
+    });
+    const { ring } = counted(two);
+    const before = (await ring.ask(["pattern"])).answers.pattern;
+    const higher = structuredClone(two);
+    higher.pattern.regions[0].height = 0.35;
+    const { pattern } = (await ring.change(higher).ask(["pattern"])).answers;
+    const at = (one: typeof pattern, height: number) => one.bodies.find((body) => body.height === height);
+    expect(at(pattern, 0.2)).toBe(at(before, 0.2));
+    expect(at(pattern, 0.35)).toBeDefined();
+    expect(at(pattern, 0.3)).toBeUndefined();
+    expect(pattern.beadLines[0].lines).not.toBe(before.beadLines[0].lines);
+    expect(pattern.beadLines[1]).toBe(before.beadLines[1]);
+    const anew = (await openInside(higher).ask(["pattern"])).answers.pattern;
+    expect(JSON.stringify(pattern)).toBe(JSON.stringify(anew));
+  });
+
   it("comes back to what it was without any work", async () => {
     const { ring, worked } = counted(design);
     const first = await ring.solid();

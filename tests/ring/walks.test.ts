@@ -136,6 +136,9 @@ const EDITS: Readonly<Record<string, Edit>> = {
   "a file": (_, random, files) => (files["a.svg"] = square(among(random, [3, 6]))),
 };
 
+/** Every edit, those of one thing in a pattern more often: there parts of a stage's work are taken over. */
+const CHOICE = [...Object.keys(EDITS), ...Array.from({ length: 4 }, () => ["height or depth", "path", "beads"]).flat()];
+
 /** What an answer comes to: a text, or the problems that it fails with. */
 async function outcome(answer: Promise<unknown>): Promise<string> {
   try {
@@ -176,14 +179,14 @@ describe("a ring that is changed step by step", () => {
       const { document, files } = start(random);
       const told: string[] = [JSON.stringify(document)];
       for (let step = 0, steps = 1 + Math.floor(3 * random()); step <= steps; step++) {
-        const edit = among(random, Object.keys(EDITS));
+        const edit = among(random, CHOICE);
         if (step > 0) EDITS[edit](document, random, files);
         told.push(edit);
         const setup = { files: { ...files }, onStage };
         const next: OpenRing = ring === undefined ? openInside(document, setup) : ring.change(document, setup);
         ring = next;
         // Some steps go by without a question, some are only looked at flat.
-        const asked = among(random, [...Object.keys(QUESTIONS), "nothing", "nothing"]);
+        const asked = among(random, [...Object.keys(QUESTIONS), ...(step === 0 ? ["mesh and report"] : ["nothing"])]);
         if (asked !== "nothing") await outcome(QUESTIONS[asked](next));
       }
       for (const [name, question] of Object.entries(QUESTIONS)) {
