@@ -16,8 +16,12 @@ function read(path: string): string {
   return readFileSync(fileURLToPath(new URL(`src/${path}`, ROOT)), "utf8");
 }
 
-const { parts, libraries } = tableRows();
+const { groups, parts, libraries } = tableRows();
 const printed = [
+  "| name | rooms |",
+  "|---|---|",
+  ...groups,
+  "",
   "| folder | may import |",
   "|---|---|",
   ...parts,
@@ -51,7 +55,7 @@ describe("layers of src", () => {
 
   test.skipIf(!existsSync(DEVELOPERS))("is printed in DEVELOPERS.md as it is enforced", () => {
     const rows = readFileSync(DEVELOPERS, "utf8").split("\n").map(plainRow);
-    const missing = [...parts, ...libraries].filter((row) => !rows.includes(plainRow(row)));
+    const missing = [...groups, ...parts, ...libraries].filter((row) => !rows.includes(plainRow(row)));
     expect(missing, `DEVELOPERS.md must hold these tables:\n${printed.join("\n")}\n`).toEqual([]);
   });
 });
@@ -82,6 +86,19 @@ describe("the checker of layers", () => {
     ["the rest of measure", "design/schema.ts", 'import { volume } from "../measure/volume.js";', /measure\/volume/],
     ["another inner folder", "design/a.ts", 'import { w } from "../measure/weights/w.js";', undefined],
     ["beside an inner folder", "design/a.ts", 'import { check } from "../judge/gate.js";', /imports judge\/gate/],
+    ["a room of a group", "solids/a.ts", 'import { m } from "../marks/marks.js";', undefined],
+    [
+      "a room of the other group",
+      "solids/a.ts",
+      'import { g } from "../judge/gate.js";',
+      /solids may import mesh, flat half/,
+    ],
+    [
+      "a group's room for one without the group",
+      "union/a.ts",
+      'import { g } from "../flat/grid.js";',
+      /union may import/,
+    ],
     ["the command line past index", "cli/main.ts", 'import { build } from "../ring/build.js";', /cli may import index/],
     ["a file outside src", "cli/main.ts", 'import p from "../../package.json";', /outside src/],
     ["the file system in a stage", "output/save.ts", 'import { writeFile } from "node:fs";', /which only cli may/],

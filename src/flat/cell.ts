@@ -3,6 +3,9 @@
  *
  * Rings are directed with their inside on the left. A ring that leaves through a side is cut there, and the pieces are
  * closed along the side: downwards on the left side, upwards on the right, which keeps the inside on the left.
+ *
+ * Offsets of art that comes again may still differ by a step between two periods, so the two sides are matched in
+ * order.
  */
 import { AnnuletError } from "../base/errors.js";
 

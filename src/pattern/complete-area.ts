@@ -1,5 +1,9 @@
 /**
  * The regions of an area, drawn on a strip of their own and raised or cut, and the lines of their beads.
+ *
+ * A pattern all the way round is worked on one period, a tile or a cycle of tiles that vary, and a few tiles either
+ * side, then cut to one period where the fewest lines cross. One that stops is worked whole and closed by its own
+ * walls.
  */
 
 import { imageOf } from "../art/image/load.js";

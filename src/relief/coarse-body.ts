@@ -1,5 +1,7 @@
 /**
  * Bodies that are coarser than the art they are made of: for looking at a design while it changes.
+ *
+ * Art, bead lines and the places of beads stay those of a full build.
  */
 import { AnnuletError } from "../base/errors.js";
 import { keepsParts } from "../flat/parts.js";

@@ -1,6 +1,8 @@
 /**
  * Relief that sinks into the seat towards its ends, smoothly: h becomes h · s − dip · (1 − s), where s rises from 0 at the
  * end to 1 as 3t² − 2t³, whose curvature is at most 6 / length².
+ *
+ * The end dips below the seat, so that the relief passes through it at a slope and never lies along it.
  */
 
 import { splitAtLines } from "../band/surface/refine.js";

@@ -1,5 +1,7 @@
 /**
  * The steps of a ring: band, pattern, beads, marks; with what is known of each bead run.
+ *
+ * Beads and bodies are made exactly alike here, on every road, so that all roads give one solid.
  */
 
 import type { Band } from "../band/band.js";

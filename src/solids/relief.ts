@@ -1,6 +1,8 @@
 /**
  * Relief bodies: the flat section closed by walls and a foot, refined, repeated and bent round the band. What is sunk is
  * such a body upside down.
+ *
+ * Tile closes to tile by index: the right side takes the vertices of the next tile's left, so no gap can open.
  */
 
 import { splitAtLines } from "../band/surface/refine.js";

@@ -1,6 +1,9 @@
 /**
  * The part of a body that lies over a sector of the round, ended by faces that were flat before it was bent. It is cut
  * once its points are bent: a bent triangle is cut as it is, so that up to its ends the part is the body's own surface.
+ *
+ * Cut while flat it would gain points off the chords of its bent triangles, and the two ends of a unit would no longer
+ * meet.
  */
 
 import type { BandSurface } from "../band/surface/surface.js";

@@ -5,12 +5,15 @@
 import { posix } from "node:path";
 import ts from "typescript";
 
-/** Rooms of the flat half, from the document to the pattern laid out, in the order in which they build on each other. */
-const FLAT = ["base", "size", "design", "band", "flat", "art", "relief", "beads", "pattern", "marks"] as const;
+/** Names that rows of the table use for several rooms: in the order in which these build on each other. */
+const GROUPS: Readonly<Record<string, readonly string[]>> = {
+  "flat half": ["base", "size", "design", "band", "flat", "art", "relief", "beads", "pattern", "marks"],
+  "solid half": ["mesh", "measure", "union", "solids", "judge", "casting"],
+};
 
 /**
  * Room of src → the other rooms it may import. A room is a folder directly in src; `folder/inner` allows that inner
- * folder alone; `… (types)` allows types alone. A room may always import itself.
+ * folder alone; `… (types)` allows types alone; a group allows its rooms. A room may always import itself.
  */
 export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   base: [],
@@ -25,14 +28,14 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   beads: ["base", "mesh", "design", "band", "flat", "art", "relief"],
   pattern: ["base", "design", "band", "flat", "art", "relief", "beads"],
   marks: ["base", "design", "band", "flat", "art", "relief"],
-  solids: ["mesh", ...FLAT],
+  solids: ["mesh", "flat half"],
   union: ["base", "mesh"],
-  judge: ["mesh", "measure", ...FLAT],
-  casting: ["mesh", "measure", "judge", "solids", "union", ...FLAT],
-  output: ["mesh", "measure", "judge", "casting", "solids", "union", "ring (types)", ...FLAT],
-  ring: ["mesh", "measure", "judge", "casting", "solids", "union", "output", ...FLAT],
-  index: ["mesh", "measure", "judge", "casting", "solids", "union", "output", "ring", ...FLAT],
-  toolbox: ["mesh", "measure", "judge", "casting", "solids", "union", "output", "ring", ...FLAT],
+  judge: ["mesh", "measure", "flat half"],
+  casting: ["mesh", "measure", "judge", "solids", "union", "flat half"],
+  output: ["flat half", "solid half", "ring (types)"],
+  ring: ["flat half", "solid half", "output"],
+  index: ["flat half", "solid half", "output", "ring"],
+  toolbox: ["flat half", "solid half", "output", "ring"],
   cli: ["index", "toolbox"],
 };
 
@@ -56,10 +59,11 @@ const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   "cli-table3": ["cli"],
 };
 
-/** Both tables as the rows of markdown that DEVELOPERS.md holds. */
-export function tableRows(): { readonly parts: readonly string[]; readonly libraries: readonly string[] } {
-  const row = ([name, list]: [string, readonly string[]]) => `| ${name} | ${list.join(", ")} |`;
-  return { parts: Object.entries(MAY_IMPORT).map(row), libraries: Object.entries(ONLY_IN).map(row) };
+/** All three tables as the rows of markdown that DEVELOPERS.md holds: names of several rooms, rooms, libraries. */
+export function tableRows(): Readonly<Record<"groups" | "parts" | "libraries", readonly string[]>> {
+  const rows = (table: Readonly<Record<string, readonly string[]>>) =>
+    Object.entries(table).map(([name, list]) => `| ${name} | ${list.join(", ")} |`);
+  return { groups: rows(GROUPS), parts: rows(MAY_IMPORT), libraries: rows(ONLY_IN) };
 }
 
 /** Everything in one source file that the rules forbid, as `src/place.ts:line: what`. `path` is relative to src. */
@@ -152,7 +156,8 @@ function judgeImport(path: string, specifier: string, typesOnly: boolean): strin
   if (from === to) return undefined;
   const allowed = MAY_IMPORT[from];
   if (allowed === undefined) return `belongs to ${from}, which has no row in the table`;
-  const fits = allowed.some((entry) => {
+  const rooms = allowed.flatMap((entry) => GROUPS[entry] ?? [entry]);
+  const fits = rooms.some((entry) => {
     const types = entry.endsWith(" (types)");
     return isWithin(target, types ? entry.slice(0, -" (types)".length) : entry) && (typesOnly || !types);
   });

@@ -1,5 +1,8 @@
 /**
  * Copies of a shape under maps of the drawing, in which circles are round: the tile itself may be stretched.
+ *
+ * Maps are made in the drawing's coordinates and brought into the tile by its scale. Corners of copies that differ by
+ * rounding are snapped together (`snap.ts`).
  */
 import { AnnuletError } from "../../base/errors.js";
 import { type Affine, compose, determinant, IDENTITY, mapPoint, scaling } from "../../base/math/affine.js";

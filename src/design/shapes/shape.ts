@@ -1,4 +1,9 @@
-/** The document's shapes. A new kind is a file beside this, its type in shape-spec.ts and its two lines here. */
+/**
+ * The document's shapes. A new kind is a file beside this, its type in shape-spec.ts and its two lines here.
+ *
+ * Their schema is one object with the fields of all kinds and a rule (`rules.ts`), not a union: a union would try every
+ * kind on all that is nested, and take exponential time to refuse.
+ */
 import { z } from "zod";
 import { differenceKind } from "./difference.js";
 import { glideKind } from "./glide.js";

@@ -4,6 +4,8 @@
  *
  * An opening also rounds corners off. What it takes at a corner joins the rest on one side and is no longer than a few
  * widths; what it takes of a line is longer than that, or joins the rest on two sides, or not at all.
+ *
+ * A place that runs out to a point counts by its mean width, since its least is always 0.
  */
 import type { Point2 } from "../../base/math/point.js";
 import { type GridBox, ringBox } from "../../flat/box.js";

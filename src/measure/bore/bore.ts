@@ -2,6 +2,9 @@
  * The bore of any ring: the largest cylinder that goes through it, as ISO 8653 measures ring sizes. It is looked for along
  * x, y, z and the principal axis of inertia that stands alone, as the largest circle in a hole of the mesh's shadow; the
  * circle is exact, held by the shadow's edges.
+ *
+ * A ring that lies askew in its file and has a heavy top is measured along an axis that is not quite its own, so that
+ * its bore comes out small.
  */
 import { type Circle, growCircle } from "../../base/math/empty-circle.js";
 import type { Point2, Point3 } from "../../base/math/point.js";

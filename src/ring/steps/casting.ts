@@ -1,5 +1,9 @@
 /**
  * From the finished piece to the master: allowances, weights, the sprue, the scale.
+ *
+ * The casting before it is finished is the same stages over a design whose sizes are larger (`casting/as-cast.ts`). The
+ * report stays that of the finished piece; of the casting's warnings it tells those that were not said of the finished
+ * one in the same words.
  */
 import { addSprue, type SpruedRing, type SprueReport, weighSprue } from "../../casting/add-sprue.js";
 import { type CastingAllowance, castingAllowance } from "../../casting/allowances/allowance.js";
