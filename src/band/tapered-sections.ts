@@ -140,36 +140,25 @@ function mixNumbers([a, b, c, d]: readonly number[], [wa, wb, wc, wd]: Weights):
   return a * wa + b * wb + c * wc + d * wd;
 }
 
-function mixPoints(points: readonly Point2[], weights: Weights): Point2 {
-  return [
-    mixNumbers(
-      points.map(([x]) => x),
-      weights,
-    ),
-    mixNumbers(
-      points.map(([, y]) => y),
-      weights,
-    ),
-  ];
+function mixPoints([a, b, c, d]: readonly Point2[], [wa, wb, wc, wd]: Weights): Point2 {
+  return [a[0] * wa + b[0] * wb + c[0] * wc + d[0] * wd, a[1] * wa + b[1] * wb + c[1] * wc + d[1] * wd];
 }
 
-function mixSegments(segments: readonly Segment[], weights: Weights): Segment {
-  const lines = segments.flatMap((segment) => (segment.kind === "line" ? [segment] : []));
-  if (lines.length === segments.length) {
-    const [from, to] = [lines.map((line) => line.from), lines.map((line) => line.to)];
-    return { kind: "line", from: mixPoints(from, weights), to: mixPoints(to, weights) };
+function mixSegments([a, b, c, d]: readonly Segment[], weights: Weights): Segment {
+  if (a.kind === "line" && b.kind === "line" && c.kind === "line" && d.kind === "line") {
+    const from = mixPoints([a.from, b.from, c.from, d.from], weights);
+    return { kind: "line", from, to: mixPoints([a.to, b.to, c.to, d.to], weights) };
   }
-  const arcs = segments.flatMap((segment) => (segment.kind === "arc" ? [segment] : []));
-  const mix = (field: "radius" | "start" | "sweep") =>
-    mixNumbers(
-      arcs.map((arc) => arc[field]),
-      weights,
-    );
-  const centre = mixPoints(
-    arcs.map((arc) => arc.centre),
-    weights,
-  );
-  return { kind: "arc", centre, radius: mix("radius"), start: mix("start"), sweep: mix("sweep") };
+  if (a.kind === "arc" && b.kind === "arc" && c.kind === "arc" && d.kind === "arc") {
+    return {
+      kind: "arc",
+      centre: mixPoints([a.centre, b.centre, c.centre, d.centre], weights),
+      radius: mixNumbers([a.radius, b.radius, c.radius, d.radius], weights),
+      start: mixNumbers([a.start, b.start, c.start, d.start], weights),
+      sweep: mixNumbers([a.sweep, b.sweep, c.sweep, d.sweep], weights),
+    };
+  }
+  throw new Error("sections are checked to have the same curves");
 }
 
 function mixProfiles(

@@ -33,13 +33,17 @@ export interface StretchReport {
 const PLACES = 200;
 
 /** Places round a band that tapers: its sizes change smoothly, so extremes lie within a 1000th of what they are. */
-const COLUMNS = 120;
+const COLUMNS = 48;
+
+/** Places across it: its extremes lie at its edges and in its middle, which are among them. */
+const TAPERED_PLACES = 40;
 
 /** @param reliefHeight mm above the seat, 0 or more */
 export function measureStretch(wrap: BandSurface, reliefHeight: number): StretchReport {
   const half = wrap.seatLength / 2;
   const columns = wrap.revolved ? [0] : Array.from({ length: COLUMNS }, (_, i) => (wrap.round * i) / COLUMNS);
-  const rows = Array.from({ length: PLACES + 1 }, (_, i) => wrap.seatLength * (i / PLACES - 0.5));
+  const places = wrap.revolved ? PLACES : TAPERED_PLACES;
+  const rows = Array.from({ length: places + 1 }, (_, i) => wrap.seatLength * (i / places - 0.5));
   const over = (which: readonly number[], h: number, side: keyof LocalStretch = "along"): StretchRange => {
     const [min, max] = extent(columns.flatMap((u) => which.map((v) => wrap.stretchAt(u, v, h)[side])));
     return { min, max };
