@@ -1,3 +1,4 @@
+/** Covers `taper.ts`, `taper-limits.ts`, `tapered-sections.ts` and `tapered-band.ts` too, through the bands that they make. */
 import { describe, expect, it } from "vitest";
 import { makeBand } from "../../src/band/make-band.js";
 import { buildOutline } from "../../src/band/profile/outline.js";

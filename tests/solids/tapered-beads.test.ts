@@ -1,3 +1,4 @@
+/** Beads on a band that tapers, and its surface: `band/surface/tapered.ts` and `narrowed-line.ts`. */
 import { describe, expect, it } from "vitest";
 import { TURN } from "../../src/base/units.js";
 import type { Bead } from "../../src/beads/bead.js";
