@@ -63,16 +63,23 @@ export class Engine {
     return this.#read.design;
   }
 
-  /** @throws what a stage throws; an AnnuletError takes the warnings raised so far with it */
+  /**
+   * Options are checked before any work begins.
+   *
+   * @throws what a stage throws; an AnnuletError takes the warnings raised so far with it
+   */
   async ask<Name extends StageName>(
     names: readonly Name[],
     chosen: Partial<RingOptions>,
     { signal, onProgress }: Asker,
   ): Promise<Told<Name>> {
+    const walk = this.#walk(names, chosen);
+    for (const node of walk.order.filter(checksOptions)) {
+      walk.take(node, this.#remembered(walk, node) ?? this.#slice(walk, node));
+    }
     onProgress?.({ stage: "document", share: 0 });
     await pause();
     signal?.throwIfAborted();
-    const walk = this.#walk(names, chosen);
     const tell = tellerOf(walk.order, onProgress);
     for (const node of walk.order) {
       const answer = this.#try(walk, node, () => this.#remembered(walk, node) ?? this.#share(walk, node, signal, tell));
@@ -124,25 +131,33 @@ export class Engine {
     signal: AbortSignal | undefined,
     tell: (node: Node) => void,
   ): Answer | Promise<Answer> {
-    const key = walk.key(node);
-    if (node.stage.kind === "slice") {
-      const answer = this.#work(walk, node, NEVER);
-      if (!(answer instanceof Promise)) this.#store.keep(node.name, key, answer);
-      return answer;
-    }
+    if (node.stage.kind === "slice") return this.#slice(walk, node);
     tell(node);
     const run = async (stopped: AbortSignal) => {
       await pause();
       stopped.throwIfAborted();
       return this.#work(walk, node, stopped);
     };
-    return this.#store.share(node.name, key, run, signal);
+    return this.#store.share(node.name, walk.key(node), run, signal);
+  }
+
+  #slice<Name extends StageName>(walk: Walk<Name>, node: Node): Answer {
+    const answer = this.#work(walk, node, NEVER);
+    if (answer instanceof Promise) throw new Error(`${node.name} is a slice and has to be waited for`);
+    this.#store.keep(node.name, walk.key(node), answer);
+    return answer;
   }
 
   #work<Name extends StageName>(walk: Walk<Name>, node: Node, signal: AbortSignal): Answer | Promise<Answer> {
     this.#onStage?.(node.name, node.piece);
     return attempt(node, walk.given(node), signal, this.#store);
   }
+}
+
+/** Whether a stage takes an option as it is: a slice of options, and of the design at most. */
+function checksOptions({ stage: { kind }, reads, piece }: Node): boolean {
+  if (kind !== "slice" || piece === "cast") return false;
+  return reads.every(({ node }) => node === undefined) && reads.some(({ read }) => read.startsWith("option."));
 }
 
 /** The signal of what is over at once. */
