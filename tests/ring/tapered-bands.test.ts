@@ -193,6 +193,18 @@ describe("a channel band that tapers, with relief and beads", () => {
   });
 });
 
+describe("a flat band that tapers, with holes and sunk art", () => {
+  it("is closed, each hole a handle", async () => {
+    const regions = [
+      { name: "hole", path: "M 0.3 0 A 0.15 0.15 0 1 0 0.6 0 A 0.15 0.15 0 1 0 0.3 0 Z", mode: "pierced", broken: 0.1 },
+      { name: "pool", path: "M 0.7 -0.2 H 0.9 V 0.2 H 0.7 Z", mode: "sunk", depth: 0.3 },
+    ];
+    const pattern = { fit: { hold: "band", repeats: 9 }, regions };
+    const { report } = await build(bandOf({ form: "flat" }, { pattern, tolerance: 0.03 }));
+    expect(report).toMatchObject({ closed: true, genus: 10, genusExpected: 10 });
+  });
+});
+
 /** The mirror image in the plane x = 0, through the top and the back. */
 function reflected({ positions, triangles }: Mesh): Mesh {
   return {
