@@ -2,8 +2,8 @@
  * Writes the reference of the design document to examples/reference/, from the library as it is built: `npm run reference`.
  */
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { referenceSchema } from "../build/design/json-schema.js";
 import { referencePages } from "../build/output/reference/pages.js";
-import { designJsonSchema } from "../dist/index.js";
 
 const examples = new URL("../examples/", import.meta.url);
 const folder = new URL("reference/", examples);
@@ -14,6 +14,6 @@ const designs = Object.fromEntries(
 
 rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder);
-for (const [name, text] of Object.entries(referencePages({ schema: designJsonSchema(), designs }))) {
+for (const [name, text] of Object.entries(referencePages({ schema: referenceSchema(), designs }))) {
   writeFileSync(new URL(name, folder), text);
 }

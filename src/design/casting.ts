@@ -22,9 +22,7 @@ const shrinkage = (what: string) =>
         })
         .describe("its own along the finger axis and across it"),
     ])
-    .describe(
-      `${what}, linear, %, ${min} to ${max}, or {axial, radial}; default 0; the master is 1 / (1 − s) as large`,
-    );
+    .describe(`${what}, linear, %, ${min} to ${max}, or {axial, radial}; default 0; the master is 1/(1 − s) as large`);
 
 const face = (of: string) =>
   z.number().min(0).max(MOST_FINISHING).default(0).describe(`off ${of}, mm, 0 to ${MOST_FINISHING}; default 0`);

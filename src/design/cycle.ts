@@ -10,7 +10,7 @@ const MAX_CYCLE = 1000;
 export const cycleSchema = z
   .union([z.literal("round"), z.int().min(1).max(MAX_CYCLE)])
   .describe(
-    "tiles after which the art comes again, 1 to 1000, or round (the whole round); a pattern that goes all the way round has a whole number of cycles; default 1",
+    "tiles after which the art comes again, 1 to 1000, or round (the whole round); a pattern all round has a whole number of cycles; default 1",
   )
   .meta({ id: "cycle" });
 
@@ -27,9 +27,7 @@ export const tilesSchema = z
       from: tileIndex.default(0).describe("the first of them, 0 up; default 0"),
     }),
   ])
-  .describe(
-    "tiles of the cycle that carry this, counted from 0, as a list or as every so many from one on; default all",
-  )
+  .describe("tiles of the cycle that carry this, counted from 0, as a list or every so many; default all")
   .meta({ id: "tiles" });
 
 export type CycleSpec = z.infer<typeof cycleSchema>;

@@ -5,34 +5,58 @@
  */
 import { z } from "zod";
 import { designSchema } from "./schema.js";
-import { shareParts } from "./share-parts.js";
+import { type SchemaPart, shareParts } from "./share-parts.js";
+import { liftFromChoices, terseDescription } from "./terse.js";
 
 /** A JSON Schema as a plain object. */
 export type JsonSchema = z.core.JSONSchema.BaseSchema;
 
 /**
- * The schema of what is written: fields with a default may be left out.
+ * The schema of what is written: fields with a default may be left out. Descriptions leave out ranges and defaults that
+ * keywords say.
  *
  * @example
  * const { properties = {} } = designJsonSchema();
  * console.log(Object.keys(properties)); // annulet, name, size …
  */
 export function designJsonSchema(): JsonSchema {
-  const { $schema, ...rest } = z.toJSONSchema(designSchema, {
+  return finish(
+    liftFromChoices(
+      convert((part) => {
+        const description = terseDescription(part);
+        if (description !== undefined) part.description = description;
+      }),
+    ),
+  );
+}
+
+/** The same schema with every description whole, for the reference. */
+export function referenceSchema(): JsonSchema {
+  return finish(
+    convert(({ properties = {} }) => {
+      for (const property of Object.values(properties)) if (typeof property === "object") describeConstant(property);
+    }),
+  );
+}
+
+/** As zod writes it, each part changed by `describe`. */
+function convert(describe: (part: JsonSchema) => void): SchemaPart {
+  return z.toJSONSchema(designSchema, {
     target: "draft-2020-12",
     io: "input",
     override: ({ jsonSchema }) => {
       delete jsonSchema.id;
       if (jsonSchema.const !== undefined || jsonSchema.enum !== undefined) delete jsonSchema.type;
-      for (const property of Object.values(jsonSchema.properties ?? {})) {
-        if (typeof property === "object") describeConstant(property);
-      }
+      describe(jsonSchema);
     },
   });
-  return { $schema, title: "annulet design", ...shareParts(rest) };
 }
 
-/** What a constant says, so that editors show it beside the choices. */
+function finish({ $schema: _, ...rest }: SchemaPart): JsonSchema {
+  return { $schema: "https://json-schema.org/draft/2020-12/schema", title: "annulet design", ...shareParts(rest) };
+}
+
+/** What a constant says, to be shown beside the choices. */
 function describeConstant(property: JsonSchema): void {
   if (property.const === undefined || property.description !== undefined) return;
   property.description = `always ${JSON.stringify(property.const)}`;

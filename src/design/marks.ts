@@ -39,7 +39,7 @@ export const letteringSchema = z
       .min(-360)
       .max(360)
       .default(MARK_DEFAULTS.angle)
-      .describe("where the text's middle stands, degrees counter-clockwise from +x seen from +z; default 90, the top"),
+      .describe("where the text's middle stands, degrees from +x towards +y; default 90, the top"),
     v: across,
     height: z
       .number()
@@ -99,9 +99,7 @@ export const hallmarkSchema = z
       .min(-360)
       .max(360)
       .default(MARK_DEFAULTS.hallmark.angle)
-      .describe(
-        "where its middle stands, degrees counter-clockwise from +x seen from +z; default 270, opposite the top",
-      ),
+      .describe("where its middle stands, degrees from +x towards +y; default 270, opposite the top"),
     v: across,
     width: z
       .number()

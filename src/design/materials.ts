@@ -29,7 +29,7 @@ const ownAlloySchema = z.strictObject({
   mix: z
     .strictObject(
       Object.fromEntries(
-        PURE_METALS.map((metal) => [metal, share.optional().describe(`share of ${metal} by mass, 0 to 1; default 0`)]),
+        PURE_METALS.map((metal) => [metal, share.optional().describe(`share of ${metal}, 0 to 1; default 0`)]),
       ),
     )
     .optional()

@@ -42,7 +42,7 @@ export const rulesSchema = z.strictObject({
       Object.fromEntries(
         RULE_NAMES.map((rule) => {
           const { what, unit, keep } = RULES[rule];
-          return [rule, limitSchema.optional().describe(`${what}, ${keep}, ${unit}, or {limit, severity, source}`)];
+          return [rule, limitSchema.optional().describe(`${what}, ${keep}, ${unit}`)];
         }),
       ),
     )

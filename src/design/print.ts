@@ -14,7 +14,7 @@ export const printSchema = z
       .enum(PRINT_STANCES)
       .default(PRINT_DEFAULTS.stance)
       .describe(
-        "how the written mesh is turned: built (not at all), or set down on z = 0 lying (finger axis upright), standing (axis level, top of the ring up) or tilted; default built",
+        "how the written mesh is turned: built (not at all), or on z = 0 lying (finger axis upright), standing (axis level, top up) or tilted; default built",
       ),
     tilt: z
       .number()
@@ -38,7 +38,7 @@ export const printSchema = z
       .max(mostSupport)
       .default(PRINT_DEFAULTS.support)
       .describe(
-        `undersides that lean further from the upright than this are marked as steep, degrees, ${leastSupport} to ${mostSupport}; default ${PRINT_DEFAULTS.support} (common practice, no source)`,
+        `undersides that lean further from upright are steep, degrees, ${leastSupport} to ${mostSupport}; default ${PRINT_DEFAULTS.support} (common practice, no source)`,
       ),
   })
   .refine(({ stance, tilt }) => tilt === undefined || stance === "tilted", {

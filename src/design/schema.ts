@@ -50,7 +50,7 @@ export const designSchema = z
     profile: profileSchema,
     pattern: patternSchema
       .optional()
-      .describe("the relief on the band's seat: what is drawn in a tile and how it repeats; default a plain band"),
+      .describe("the relief on the seat: what is drawn in a tile and how it repeats; default a plain band"),
     beads: z
       .array(beadRunSchema)
       .max(MAX_BEAD_RUNS)
@@ -63,29 +63,25 @@ export const designSchema = z
       .describe(`texts on the seat, a rail or in the bore, at most ${MAX_LETTERING}; default none`),
     hallmark: hallmarkSchema
       .optional()
-      .describe("a plain field for a hallmark, sunk or level, that pattern and beads keep clear of; default none"),
+      .describe("a plain field for a hallmark, kept clear of pattern and beads; default none"),
     stones: z.array(z.unknown()).max(0).default([]).describe("reserved; must be an empty list for now; default empty"),
     material: z
       .string()
       .default(DESIGN_DEFAULTS.material)
-      .describe("symbol of the material that the ring is weighed in, of the catalogue or of alloys; default ag925")
+      .describe("material that the ring is weighed in: a symbol of the catalogue or of alloys; default ag925")
       .meta({ examples: alloys.map((alloy) => alloy.symbol) }),
     alloys: ownAlloysSchema.default([]),
     rules: rulesSchema.optional().describe("limits that annulet check judges by; default the general-casting set"),
     costing: costingSchema
       .optional()
-      .describe("what is melted beside the ring, and prices; default a sprue of 10 % and no prices"),
+      .describe("what is melted with the ring, and prices; default a sprue of 10 % and no prices"),
     casting: castingSchema
       .optional()
-      .describe(
-        "what the master is made larger by, so that the finished piece has the design's sizes after casting and finishing; default none",
-      ),
-    sprue: sprueSchema
-      .optional()
-      .describe("a stem for casting that stands on the casting and the master, and is cut off later; default none"),
+      .describe("what the master is larger by, so that the finished piece has the design's sizes; default none"),
+    sprue: sprueSchema.optional().describe("a stem for casting on casting and master, cut off later; default none"),
     print: printSchema
       .optional()
-      .describe("how the mesh is turned before it is written, layers and steep undersides; default as it is built"),
+      .describe("how the written mesh is turned, layers, steep undersides; default as it is built"),
     proud: z
       .boolean()
       .default(DESIGN_DEFAULTS.proud)

@@ -18,8 +18,8 @@ const ONE = ["items", "additionalProperties"];
 const LIST = ["anyOf", "oneOf", "prefixItems"];
 const NAMED = ["properties", "$defs"];
 
-/** What a reference itself takes, characters: `{"$ref":"#/$defs/name"}`. A name is guessed at ten. */
-const REFERENCE = 30;
+/** What a reference itself takes, characters: `{"$ref":"#/$defs/name"}`. A name is guessed at six. */
+const REFERENCE = 26;
 
 /** The schema with its parts shared; it means the same. Definitions that it has already stay as they are called. */
 export function shareParts(schema: SchemaPart): SchemaPart {
@@ -75,7 +75,11 @@ function isWorthwhile(key: string, count: number): boolean {
 }
 
 /** A part with all schemas in it mapped; `name` is the property that each stands at, or its definition's. */
-function mapParts(part: SchemaPart, map: (inner: SchemaPart, name: string) => SchemaPart, name = "part"): SchemaPart {
+export function mapParts(
+  part: SchemaPart,
+  map: (inner: SchemaPart, name: string) => SchemaPart,
+  name = "part",
+): SchemaPart {
   const inner = (value: unknown) => (isPart(value) ? map(value, name) : value);
   return Object.fromEntries(
     Object.entries(part).map(([keyword, value]) => {
@@ -97,10 +101,11 @@ function isPart(value: unknown): value is SchemaPart {
 function nameOf(core: SchemaPart, property: string): string {
   const { type, minimum, exclusiveMinimum, maximum, minLength, maxLength, ...others } = core;
   if (Object.keys(others).length > 0) return property;
-  if (type === "string" && maxLength !== undefined) return `text-${minLength ?? 0}-to-${maxLength}`;
+  if (type === "string" && maxLength !== undefined) return `text-${minLength ?? 0}-${maxLength}`;
   if (maximum === undefined || typeof type !== "string") return property;
-  if (exclusiveMinimum !== undefined) return `${type}-above-${exclusiveMinimum}-to-${maximum}`;
-  return minimum === undefined ? property : `${type}-${minimum}-to-${maximum}`;
+  const kind = type === "number" ? "" : `${type}-`;
+  if (exclusiveMinimum !== undefined) return `${kind}above-${exclusiveMinimum}..${maximum}`;
+  return minimum === undefined ? property : `${kind}${minimum}..${maximum}`;
 }
 
 function unusedName(wanted: string, taken: Set<string>): string {

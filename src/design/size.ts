@@ -43,6 +43,6 @@ const circumferenceSize = z
 export const sizeSchema = z
   .union([labelledSize, diameterSize, circumferenceSize])
   .describe(
-    "Finger size: a label in a size system, or the inner diameter or circumference in mm. " +
+    "Finger size: a label in a size system, or inner diameter or circumference in mm. " +
       "A comfort bore has this size at its narrowest circle.",
   );

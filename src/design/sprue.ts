@@ -18,7 +18,7 @@ export const sprueSchema = z.strictObject({
     .min(0.5)
     .max(20)
     .optional()
-    .describe("diameter at the stem's end, mm, 0.5 to 20; default as where it stands, a plain cylinder"),
+    .describe("diameter at the stem's end, mm, 0.5 to 20; default as where it stands"),
   at: z
     .number()
     .min(-360)

@@ -10,7 +10,8 @@ import { designSchema } from "../../src/design/schema.js";
 import { exampleDocuments } from "../support/example-documents.js";
 import { fullDesign, plainBand } from "./documents.js";
 
-const LARGEST = 75_000;
+/** Most characters that editors are given. */
+const LARGEST = 60_000;
 
 const schema = designJsonSchema();
 const ajv = new Ajv2020({ strict: true, strictTypes: false, strictRequired: false });

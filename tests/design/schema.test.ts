@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { designJsonSchema, type JsonSchema } from "../../src/design/json-schema.js";
+import { designJsonSchema, type JsonSchema, referenceSchema } from "../../src/design/json-schema.js";
 import { follow, type SchemaNode } from "../../src/design/reference/schema-node.js";
 import { DESIGN_DEFAULTS, designSchema } from "../../src/design/schema.js";
 import { fullDesign, plainBand } from "./documents.js";
@@ -26,7 +26,8 @@ describe("the design's schema", () => {
 
 describe("the design as JSON Schema", () => {
   const schema = designJsonSchema();
-  const properties = [...propertiesOf(schema, "")];
+  const whole = referenceSchema();
+  const properties = [...propertiesOf(whole, "")];
 
   it("is draft 2020-12, with a title, and only asks for what has no default", () => {
     expect(schema.$schema).toBe("https://json-schema.org/draft/2020-12/schema");
@@ -39,7 +40,16 @@ describe("the design as JSON Schema", () => {
   it("describes every property", () => {
     expect(properties.length).toBeGreaterThan(60);
     const undescribed = properties.filter(
-      ([, property]) => !follow(property as SchemaNode, schema as SchemaNode).description,
+      ([, property]) => !follow(property as SchemaNode, whole as SchemaNode).description,
+    );
+    expect(undescribed.map(([path]) => path)).toEqual([]);
+  });
+
+  it("describes in short what the reference describes, but for constants", () => {
+    const short = [...propertiesOf(schema, "")];
+    const undescribed = short.filter(
+      ([, property]) =>
+        !follow(property as SchemaNode, schema as SchemaNode).description && property.const === undefined,
     );
     expect(undescribed.map(([path]) => path)).toEqual([]);
   });

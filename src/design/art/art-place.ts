@@ -30,13 +30,13 @@ export const placeSchema = z
       .enum(["page", "art"])
       .default(PLACE_DEFAULTS.by)
       .describe(
-        "what is placed: page (the file's width, height and viewBox, with the margins drawn) or art (the box round what is painted); a file without page goes by its art; default page",
+        "what is placed: page (the file's width, height and viewBox) or art (the box round what is painted); a file without page goes by its art; default page",
       ),
     fit: z
       .union([z.tuple([side, side]), z.literal("drawn")])
       .optional()
       .describe(
-        "width and height, in the region's unit, of the box that the drawing fills as far as its proportions allow, or drawn (the file's own size in mm, px being 1/96 inch); default the whole tile",
+        "width and height, in the region's unit, of the box that the drawing fills in its proportions, or drawn (the file's own size in mm, px being 1/96 inch); default the whole tile",
       ),
     anchor: z
       .enum(anchorNames)
@@ -51,7 +51,7 @@ export const placeSchema = z
     at: z
       .tuple([coordinate, coordinate])
       .optional()
-      .describe("where the anchor stands, x and y in the region's unit; default the middle of the tile"),
+      .describe("where the anchor stands, x and y in the region's unit; default the tile's middle"),
     turn: z
       .number()
       .min(-360)

@@ -14,7 +14,7 @@ export const mapSchema = z
       .max(10)
       .default(MAP_DEFAULTS.base)
       .describe(
-        "what the least raised pixel has of height above the seat, of a sunk image the least sunk one of depth below it, mm, 0 to 10; default 0: nothing there",
+        "height of the least raised pixel above the seat, of a sunk image depth of the least sunk one, mm, 0 to 10; default 0: nothing there",
       ),
     invert: z
       .boolean()
@@ -24,7 +24,7 @@ export const mapSchema = z
       .enum(["tile", "band"])
       .default(MAP_DEFAULTS.over)
       .describe(
-        "what the image fills: tile (it repeats with the tile, completed by the symmetry) or band (once over all that the pattern covers); default tile",
+        "what the image fills: tile (repeats, completed by the symmetry) or band (once over all that the pattern covers); default tile",
       ),
     resolution: z
       .number()
@@ -32,16 +32,14 @@ export const mapSchema = z
       .max(1)
       .optional()
       .describe(
-        "mm from sample to sample of the relief, 0.01 to 1; default 8 tolerances, coarser where the band would have more than 300 000 samples",
+        "mm from sample to sample of the relief, 0.01 to 1; default 8 tolerances, coarser past 300 000 samples",
       ),
     smooth: z
       .number()
       .min(0)
       .max(2)
       .optional()
-      .describe(
-        "how far the relief is smoothed: standard deviation of a Gaussian, mm, 0 to 2; default the resolution, which takes off single pixels' steps",
-      ),
+      .describe("how far the relief is smoothed: standard deviation of a Gaussian, mm, 0 to 2; default the resolution"),
     seam: z
       .union([
         z.literal("exact"),
@@ -49,7 +47,7 @@ export const mapSchema = z
       ])
       .default(MAP_DEFAULTS.seam)
       .describe(
-        "where the image meets itself: exact (left and right must meet, or the symmetry mirrors them) or {blend}: its ends overlap by so much and go over into each other; default exact",
+        "where the image meets itself: exact (left and right must meet, or the symmetry mirrors them) or {blend} (its ends overlap and go over into each other); default exact",
       ),
     edge: z
       .number()
@@ -57,7 +55,7 @@ export const mapSchema = z
       .max(20)
       .optional()
       .describe(
-        "mm over which the relief falls to nothing at the seat's edges and at the ends of a pattern that stops; 0: it ends upright, beneath the rails where there are any; default 0 at rails and 0.3 elsewhere",
+        "mm over which the relief falls to nothing at the seat's edges and at the pattern's ends; 0: it ends upright, beneath rails where there are any; default 0 at rails, else 0.3",
       ),
   })
   .describe("how the image becomes relief");

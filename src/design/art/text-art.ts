@@ -13,7 +13,7 @@ export const textArtSchema = z
       .max(20)
       .optional()
       .describe(
-        "height of capitals, mm, 0.3 to 20, instead of `fit` and `scale` in place; default as large as the place allows",
+        "height of capitals, mm, 0.3 to 20, instead of `fit` and `scale`; default as large as the place allows",
       ),
   })
   .describe("a text instead of a path; fill does not apply");

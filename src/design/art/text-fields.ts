@@ -31,7 +31,7 @@ export const textFields = {
     .max(300)
     .default(TEXT_DEFAULTS.font)
     .describe(
-      "font file, OpenType, TrueType or WOFF: a name beside the design, or package: and its path in an npm package; default Nunito ExtraBold, which annulet brings",
+      "font file, OpenType, TrueType or WOFF: a name beside the design, or package: and its path in an npm package; default Nunito ExtraBold",
     ),
   spacing: z
     .number()

@@ -7,7 +7,7 @@ import { count, share } from "./parameter.js";
 
 const parameters = z.strictObject({
   bars: count("bars in a block", [2, 3, 3]),
-  width: share("width of the bars, share of the room that each has", [0.45, 0.62, 0.56]),
+  width: share("width of the bars, share of its room", [0.45, 0.62, 0.56]),
 });
 
 export const basketMotif = {

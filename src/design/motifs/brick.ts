@@ -7,7 +7,7 @@ import { evenCount, share } from "./parameter.js";
 
 const parameters = z.strictObject({
   courses: evenCount("courses across the tile", [2, 4, 4]),
-  joint: share("width of the joints, share of the tile's width", [0.05, 0.1, 0.07]),
+  joint: share("width of the joints, share of a tile's width", [0.05, 0.1, 0.07]),
   soft: share("roundness of the corners, share of half a brick's height", [0, 0.8, 0.4]),
 });
 

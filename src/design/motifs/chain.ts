@@ -6,8 +6,8 @@ import type { MotifFacts } from "./facts.js";
 import { share } from "./parameter.js";
 
 const parameters = z.strictObject({
-  line: share("thickness of the links, share of the tile's width", [0.07, 0.12, 0.1]),
-  length: share("length of the links seen from the front, share of the tile's width", [0.66, 0.78, 0.72]),
+  line: share("thickness of the links, share of a tile's width", [0.07, 0.12, 0.1]),
+  length: share("length of the links seen from the front, share of a tile's width", [0.66, 0.78, 0.72]),
   height: share("height of those links, share of the tile's", [0.65, 0.88, 0.84]),
 });
 

@@ -7,7 +7,7 @@ import { share } from "./parameter.js";
 
 const parameters = z.strictObject({
   length: share("length of the drops, share of the tile's height", [0.7, 0.9, 0.86]),
-  fullness: share("width of the drops, share of the room that each has", [0.6, 0.86, 0.8]),
+  fullness: share("width of the drops, share of its room", [0.6, 0.86, 0.8]),
 });
 
 export const dropRowMotif = {

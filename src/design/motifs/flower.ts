@@ -8,7 +8,7 @@ import { evenCount, share } from "./parameter.js";
 const parameters = z.strictObject({
   petals: evenCount("petals", [4, 8, 6]),
   eye: share("diameter of the eye, share of the flower's", [0.22, 0.34, 0.26]),
-  fullness: share("width of the petals, share of the room that their neighbours leave", [0.7, 0.86, 0.84]),
+  fullness: share("width of the petals, share of the room between neighbours", [0.7, 0.86, 0.84]),
 });
 
 export const flowerMotif = {

@@ -7,7 +7,7 @@ import { count, share } from "./parameter.js";
 
 const parameters = z.strictObject({
   meshes: count("lozenges along the tile", [1, 2, 1]),
-  bar: share("width of the bars, share of the tile's width", [0.085, 0.14, 0.1]),
+  bar: share("width of the bars, share of a tile's width", [0.085, 0.14, 0.1]),
   soft: share("roundness of the openings' corners, share of half a side", [0, 0.8, 0.3]),
 });
 

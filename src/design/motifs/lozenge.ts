@@ -9,7 +9,7 @@ const parameters = z.strictObject({
   width: share("width, share of the tile's", [0.4, 0.94, 0.9]),
   height: share("height, share of the tile's", [0.4, 0.92, 0.9]),
   bow: share(
-    "how far the sides' control points stand from straight towards the corner of the box round it (below 0: towards the middle), share of the way",
+    "how far the sides bulge from straight towards the corner of the box round it (below 0: towards the middle), share of the way",
     [-0.1, 0.8, 0],
   ),
 });

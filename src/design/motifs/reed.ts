@@ -7,7 +7,7 @@ import { evenCount, share } from "./parameter.js";
 
 const parameters = z.strictObject({
   rods: evenCount("rods along the tile", [2, 6, 4]),
-  width: share("width of the rods, share of the room that each has", [0.45, 0.7, 0.62]),
+  width: share("width of the rods, share of its room", [0.45, 0.7, 0.62]),
   step: share("how much shorter every second rod is, share of the others' length", [0, 0.5, 0.25]),
 });
 

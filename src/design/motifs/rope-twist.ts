@@ -7,8 +7,8 @@ import { count, share } from "./parameter.js";
 
 const parameters = z.strictObject({
   strands: count("strands along the tile", [2, 3, 3]),
-  slant: share("how far each strand runs along the band, share of the tile's width", [0.25, 0.5, 0.4]),
-  gap: share("gap between the strands along the band, share of the room that each has", [0.3, 0.42, 0.32]),
+  slant: share("how far each strand runs along the band, share of a tile's width", [0.25, 0.5, 0.4]),
+  gap: share("gap between the strands along the band, share of its room", [0.3, 0.42, 0.32]),
 });
 
 export const ropeTwistMotif = {

@@ -6,7 +6,7 @@ import type { MotifFacts } from "./facts.js";
 import { share } from "./parameter.js";
 
 const parameters = z.strictObject({
-  gap: share("gap between the scales, share of the tile's width", [0.09, 0.14, 0.1]),
+  gap: share("gap between the scales, share of a tile's width", [0.09, 0.14, 0.1]),
 });
 
 export const scaleMotif = {

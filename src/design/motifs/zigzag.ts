@@ -8,7 +8,7 @@ import { count, share } from "./parameter.js";
 const parameters = z.strictObject({
   bars: count("bars across the tile", [1, 3, 2]),
   rise: share("height of each zigzag's middle line, share of the tile's", [0.15, 0.4, 0.3]),
-  weight: share("height of a bar, share of the room that each has", [0.46, 0.6, 0.54]),
+  weight: share("height of a bar, share of its room", [0.46, 0.6, 0.54]),
 });
 
 export const zigzagMotif = {

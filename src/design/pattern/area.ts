@@ -46,7 +46,7 @@ export const endsSchema = z
         tiles: z.int().min(1).max(MAX_WIDE).default(1).describe("its width in tiles, 1 to 500; default 1"),
         symmetry: symmetry.describe("frieze group that completes what is drawn in it; default p1"),
         regions: regions.describe(
-          "what is drawn beyond the end, x = 0 at the end, 1 away from it: one tile of its own; the other end mirrors it",
+          "what is drawn beyond the end, x = 0 at it, 1 away from it: a tile of its own; the other end mirrors it",
         ),
       })
       .describe("art beyond each end of a pattern with a cover under 360"),
@@ -55,7 +55,7 @@ export const endsSchema = z
   .meta({ id: "ends" });
 
 export const parts = {
-  symmetry: symmetry.describe("frieze group by IUC name that completes what is drawn; default p1"),
+  symmetry: symmetry.describe("frieze group (IUC name) that completes what is drawn; default p1"),
   cycle: cycleSchema.default(PATTERN_DEFAULTS.cycle),
   regions: regions.default([]).describe("what is drawn in the tile"),
   medallion: medallionSchema.optional(),

@@ -11,7 +11,7 @@ export const beadSize = {
   to: beadDiameter
     .optional()
     .describe(
-      "diameter that the run grows or shrinks to, mm, 0.1 to 5: at the end of an open line as drawn, half way round one that closes; default one size",
+      "diameter that the run grows or shrinks to, mm, 0.1 to 5: at an open line's end, half way round one that closes; default one size",
     ),
   alternate: beadDiameter
     .optional()
@@ -33,7 +33,7 @@ export const beadSize = {
     .enum(["pass", "on", "split"])
     .optional()
     .describe(
-      "corners of the line: pass (beads take no notice), on (a bead on each), split (equal gaps on both sides of each); default pass",
+      "corners: pass (beads take no notice), on (a bead on each), split (equal gaps on both sides of each); default pass",
     ),
   cornerAngle: z
     .number()
@@ -44,7 +44,5 @@ export const beadSize = {
   junctions: z
     .enum(["leave", "share"])
     .optional()
-    .describe(
-      "where the run meets or crosses a run that shares too, or another's end lies on it: leave, or share one bead there; default leave",
-    ),
+    .describe("where the run meets another that shares too: leave, or share one bead there; default leave"),
 };

@@ -29,7 +29,7 @@ export const beadRunSchema = z.strictObject({
       }),
     ])
     .describe(
-      "rail (both rails' tops), seat-edge (both edges of the seat), {v} (a circle round the band), or {path} or {shape} in every tile (a shape's outlines and lines)",
+      "rail (both rails' tops), seat-edge (both edges of the seat), {v} (a circle round the band), {path} or {shape} (its outlines and lines) in every tile",
     ),
   ...beadSize,
   inset: z

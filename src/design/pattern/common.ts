@@ -10,8 +10,6 @@ const friezeNames = friezeGroups.map((group) => group.name) as [FriezeName, ...F
 
 export const lengthUnit = drawingUnit
   .default(PATTERN_DEFAULTS.region.unit)
-  .describe(
-    "unit of the path, of the shape or of the drawing's place: tile (a tile is 1 wide and `aspect` high) or mm; default tile",
-  );
+  .describe("unit of the path, shape or place: tile (a tile is 1 wide and `aspect` high) or mm; default tile");
 
 export const symmetry = z.enum(friezeNames).meta({ id: "symmetry" }).default(PATTERN_DEFAULTS.symmetry);

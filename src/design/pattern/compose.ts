@@ -29,7 +29,7 @@ export const composeFields = {
     .max(MAX_OTHERS)
     .optional()
     .describe(
-      "names of regions of this list: only what lies in any of them, as completed, is kept, and 0.02 mm more along their outlines, so that bodies join; default all is",
+      "names of regions: only what lies in any of them, as completed, is kept, and 0.02 mm more, so that bodies join; default all is",
     ),
   without: z
     .array(
@@ -45,7 +45,7 @@ export const composeFields = {
     .max(MAX_OTHERS)
     .optional()
     .describe(
-      "regions of this list, by name or as {region, gap}, that are taken away from it as completed; where there is no gap the two lie over each other by 0.02 mm, so that bodies join; default none",
+      "regions, by name or as {region, gap}, that are taken away from it as completed; without a gap the two overlap by 0.02 mm, so that bodies join; default none",
     ),
 };
 

@@ -25,7 +25,7 @@ export const edgeSchema = z
       .min(0.01)
       .max(10)
       .describe(
-        "how far lobes stand out, mm; of scallops at most half their width, of waves and steps their width, of teeth twice",
+        "how far lobes stand out, mm; at most half their width for scallops, for waves and steps once, for teeth twice",
       ),
     side: z
       .enum(["out", "in"])

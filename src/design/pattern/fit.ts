@@ -20,7 +20,7 @@ export const fitSchema = z.strictObject({
     .enum(["tile", "band"])
     .default(PATTERN_DEFAULTS.fit.hold)
     .describe(
-      "tile: the tile keeps its aspect and the band's width follows; band: the band stays and the tile stretches; default tile",
+      "tile: the tile keeps its aspect, the band's width follows; band: the band stays, the tile stretches; default tile",
     ),
 });
 

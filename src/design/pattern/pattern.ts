@@ -45,7 +45,7 @@ export const patternSchema = z
       .max(20)
       .optional()
       .describe(
-        "patterns side by side across the seat, the lowest (towards -z) first, 2 to 20, in place of the pattern's own art; cover, shapes, gap and fit.hold are common to them; default one pattern",
+        "patterns side by side across the seat, lowest (towards -z) first, 2 to 20, in place of the pattern's own art; cover, shapes, gap and fit.hold are common; default one pattern",
       ),
     gap: z
       .number()

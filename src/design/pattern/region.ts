@@ -26,9 +26,7 @@ const regionBeadsSchema = z
     on: z
       .union([z.enum(["centre", "border"]), z.number().min(0).max(50)])
       .default("centre")
-      .describe(
-        "where the run goes: centre (the ribbon's centre line), border (the outline), or mm inside the outline",
-      ),
+      .describe("where the run goes: centre (the ribbon's line), border (the outline), or mm inside it"),
   })
   .describe("a bead run on the region");
 
@@ -47,11 +45,9 @@ export const regionSchema = z
       .max(300)
       .optional()
       .describe(
-        "name of an SVG file instead of a path; the command line looks in the design's folder and below; all that is painted counts as art, whatever its colour; fill does not apply",
+        "name of an SVG file in place of a path, looked for in the design's folder and below; all that is painted counts, whatever its colour; fill does not apply",
       ),
-    shape: shapeSchema
-      .optional()
-      .describe("a shape instead of a path: drawings combined, cut, offset or copied before symmetry completes them"),
+    shape: shapeSchema.optional().describe("a shape instead of a path: drawings combined, cut, offset or copied"),
     motif: motifSchema.optional(),
     text: textArtSchema.optional(),
     place: placeSchema.optional(),
@@ -61,7 +57,7 @@ export const regionSchema = z
       .max(300)
       .optional()
       .describe(
-        "name of a PNG file as a height map instead of an outline; height, or depth of a sunk one, is that between black and white; the command line looks in the design's folder and below",
+        "name of a PNG file, a height map in place of an outline; height or depth is that between black and white; looked for in the design's folder and below",
       ),
     map: mapSchema.optional(),
     unit: lengthUnit,
@@ -73,7 +69,7 @@ export const regionSchema = z
       .enum(["raised", "sunk", "pierced"])
       .default(PATTERN_DEFAULTS.region.mode)
       .describe(
-        "raised on the seat, sunk into it, or pierced through the wall; what is sunk or pierced also cuts the raised regions before it in the list, not those after it; default raised",
+        "raised on the seat, sunk into it, or pierced through the wall; what is sunk or pierced also cuts raised regions before it in the list; default raised",
       ),
     height: z
       .number()
@@ -93,21 +89,19 @@ export const regionSchema = z
       .max(5)
       .default(PATTERN_DEFAULTS.region.round)
       .describe(
-        "radius of the rounded top edge, of a sunk region the floor's edge, mm; at most the height or depth and half the narrowest width; default 0",
+        "radius of the top edge, of a sunk region the floor's, mm; at most the height or depth and half the narrowest width; default 0",
       ),
     section: sectionSchema
       .optional()
       .describe(
-        "what the region looks like cut across: flat, domed, ridge or hollow, instead of height and round; of a sunk region it is turned over, and its height is the depth",
+        "the region cut across: flat, domed, ridge or hollow, instead of height and round; of a sunk region turned over, its height the depth",
       ),
     broken: z
       .number()
       .min(0)
       .max(2)
       .default(PATTERN_DEFAULTS.region.broken)
-      .describe(
-        "pierced only: radius that breaks the hole's edges at the seat and at the bore, mm; the hole is wider by it there; default 0",
-      ),
+      .describe("pierced only: radius of the hole's edges at seat and bore, mm; it is wider by it there; default 0"),
     ...composeFields,
     beads: regionBeadsSchema.optional(),
   })

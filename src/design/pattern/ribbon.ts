@@ -26,7 +26,7 @@ export const ribbonSchema = z
       .max(widestRibbon)
       .optional()
       .describe(
-        "width at the end of the line as drawn, mm, 0 (a point) or more: the ribbon tapers evenly from `width`; along a line that closes, or that its images carry on from end to start, out to half way and back; default no taper",
+        "width at the line's end, mm, 0 (a point) or more: the ribbon tapers evenly from `width`; where the line closes or its images carry it on, to half way and back; default no taper",
       ),
     widths: z
       .array(
@@ -39,12 +39,12 @@ export const ribbonSchema = z
       .max(MOST_WIDTHS)
       .optional()
       .describe(
-        "widths that the ribbon goes through after its start, [share of the line's length, mm], shares rising; straight between them, the last one to the end; instead of `to`",
+        "widths along the ribbon, [share of the line's length, mm], shares rising; straight between them, the last one to the end; instead of `to`",
       ),
     side: z
       .enum(["inside", "outside", "centre"])
       .optional()
-      .describe("side of a closed border (default inside); an open line always has its ribbon on the centre"),
+      .describe("side of a closed border (default inside); of an open line always centre"),
     copies: z
       .strictObject({
         count: z.int().min(2).max(MOST_COPIES).describe("ribbons side by side, 2 to 50"),
@@ -52,7 +52,7 @@ export const ribbonSchema = z
       })
       .optional()
       .describe(
-        "several parallel ribbons, each of the width: centred together on an open line or a border's centre, one behind the other from the border on its inside or outside; default one",
+        "parallel ribbons, each of the width: centred together on an open line or a border's centre, else one behind the other from the border; default one",
       ),
     weave: weaveSchema.optional(),
     join: z

@@ -17,19 +17,17 @@ export const weaveSchema = z
       .positive()
       .max(50)
       .optional()
-      .describe(
-        "mm along the ribbon over which it rises to that; default its width, or less where the next crossing is near",
-      ),
+      .describe("mm along the ribbon over which it rises to that; default its width, less near the next crossing"),
     set: z
       .string()
       .max(200)
       .default(WEAVE_DEFAULTS.set)
-      .describe("ribbons of one set are woven with each other; default all those that name none"),
+      .describe("ribbons of one set are woven with each other; default all without one"),
     over: z
       .enum(["alternate", "later"])
       .default(WEAVE_DEFAULTS.over)
       .describe(
-        "alternate: each strand passes over and under by turns; at the crossing nearest to the tile's left border, of several the lowest, the region later in the list passes over, of one region the line at the smaller angle counter-clockwise from the band's direction; later: the region that stands later in the list passes over; the same in a whole set; default alternate",
+        "alternate: over and under by turns; at the crossing nearest to the tile's left border, of several the lowest, the later region passes over, of one region the line at the smaller angle counter-clockwise from the band's direction; later: the later region passes over; the same in a whole set; default alternate",
       ),
   })
   .describe("weaves the ribbon with others and with itself: it bridges what it passes over");

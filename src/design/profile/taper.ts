@@ -17,8 +17,8 @@ const placeSchema = z
       .min(0)
       .max(360)
       .describe("degrees on the ring, 0 to 360, counter-clockwise seen from +z; the top is 90, the back 270"),
-    width: width.describe("width of the band there, mm; default what the curve through the other places gives"),
-    thickness: thickness.describe("thickness there, mm; default what the curve through the other places gives"),
+    width: width.describe("width of the band there, mm; default what the curve gives"),
+    thickness: thickness.describe("thickness there, mm; default what the curve gives"),
   })
   .refine((place) => place.width !== undefined || place.thickness !== undefined, "give a width, a thickness or both")
   .refine(({ angle }) => angle !== 90 && angle !== 270, {
@@ -43,7 +43,7 @@ export const taperSchema = z
     "give each angle once",
   )
   .describe(
-    "How the band narrows and thins towards the back of the ring. The profile's own width and thickness are those at the top; between the places given they change along a smooth curve that never overshoots. The bore keeps its size. A pattern's tiles are true at the top and narrow with the band. Default: the same all round.",
+    "How the band narrows and thins from the top, where it has the profile's width and thickness, towards the back, along a smooth curve that never overshoots. The bore keeps its size; a pattern's tiles narrow with the band. Default: the same all round.",
   );
 
 export type TaperSpec = z.output<typeof taperSchema>;

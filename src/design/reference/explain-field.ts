@@ -1,7 +1,7 @@
 /**
  * The reference of the design document, field by field, made from its JSON Schema.
  */
-import { designJsonSchema } from "../json-schema.js";
+import { referenceSchema } from "../json-schema.js";
 import { describeField } from "./describe-field.js";
 import type { FieldReference } from "./field-reference.js";
 import { findField } from "./find-field.js";
@@ -19,7 +19,7 @@ import type { SchemaNode } from "./schema-node.js";
  * @example
  * explainField("profile.outside.rail")[0].default // 0.9
  */
-export function explainField(path: string, schema: object = designJsonSchema()): FieldReference[] {
+export function explainField(path: string, schema: object = referenceSchema()): FieldReference[] {
   const root = schema as SchemaNode;
   return findField(path, root).map(({ node, required, of }) => describeField(node, root, { path, required, of }));
 }

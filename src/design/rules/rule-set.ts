@@ -13,7 +13,7 @@ export const RULES = {
   wall: { what: "metal between any two faces", unit: "mm", keep: "at least" },
   line: { what: "raised line", unit: "mm", keep: "at least" },
   gap: { what: "gap between raised parts, and to the rails", unit: "mm", keep: "at least" },
-  island: { what: "raised part that stands alone, across a circle of its area", unit: "mm", keep: "at least" },
+  island: { what: "raised part that stands alone, diameter by area", unit: "mm", keep: "at least" },
   groove: { what: "sunk line", unit: "mm", keep: "at least" },
   "groove-depth": { what: "depth of a gap or a sunk line over its width", unit: "×", keep: "at most" },
   hole: { what: "hole", unit: "mm", keep: "at least" },

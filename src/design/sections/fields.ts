@@ -19,7 +19,7 @@ export const wallField = z
   .min(0)
   .max(10)
   .default(0)
-  .describe("height of the wall on which it stands, mm, 0 to less than the height; default 0: it rises from the seat");
+  .describe("height of the wall on which it stands, mm, 0 to under the height; default 0: it rises from the seat");
 
 export const reachField = z
   .number()
@@ -33,4 +33,4 @@ export const edgeRadiusField = z
   .min(0)
   .max(10)
   .default(0)
-  .describe("radius that rounds the edge between the wall and what rises from it, mm; needs a wall; default 0");
+  .describe("radius of the edge between the wall and what rises from it, mm; needs a wall; default 0");

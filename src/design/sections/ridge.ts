@@ -21,7 +21,7 @@ export const ridgeSectionSchema = z
       .min(0)
       .max(10)
       .default(0)
-      .describe("radius that rounds the line where the region is widest, mm; narrower places stay sharp; default 0"),
+      .describe("radius along the middle where the region is widest, mm; narrower places stay sharp; default 0"),
     wall: wallField,
     radius: edgeRadiusField,
     draft: draftField,

@@ -13,7 +13,7 @@ export const intersectionKind = {
   key: "intersection",
   fields: (shape: z.ZodType) => ({
     intersection: shapeList(shape, 2).describe(
-      "what all these shapes cover together, 2 to 200; the first may be lines, kept as far as they lie in the others",
+      "what all of them cover, 2 to 200; the first may be lines, kept where they lie in the others",
     ),
   }),
 } as const satisfies ShapeKind;

@@ -15,7 +15,7 @@ export interface LatticeSpec {
   readonly rows: number;
   /** Default straight. */
   readonly set?: "straight" | "half-drop" | "brick" | undefined;
-  /** The point of the drawing that comes to each cell's middle. Default: the tile's middle. */
+  /** The point that comes to each cell's middle. Default: the tile's middle. */
   readonly middle?: Point2 | undefined;
   /** Factor on the drawing, about that point. Default 1. */
   readonly scale?: number | undefined;
@@ -46,13 +46,11 @@ export const latticeKind = {
           .enum(["straight", "half-drop", "brick"])
           .optional()
           .describe(
-            "straight, half-drop (every second column half a cell lower) or brick (every second row half a cell along); default straight",
+            "straight, half-drop (every second column half a cell lower) or brick (every second row half along); default straight",
           ),
         middle: pointField
           .optional()
-          .describe(
-            "point of the drawing that comes to each cell's middle, in the region's unit; default the middle of the tile",
-          ),
+          .describe("point that comes to each cell's middle, in the region's unit; default the tile's middle"),
         scale: z
           .number()
           .min(0.01)

@@ -20,7 +20,7 @@ export const turnsKind = {
     turns: z.int().min(2).max(360).describe("copies in a full turn, the drawn one among them, 2 to 360"),
     about: pointField
       .optional()
-      .describe("turns: the point they turn about, in the region's unit; default the middle of the tile"),
+      .describe("turns: the point they turn about, in the region's unit; default the tile's middle"),
     of: ofField(shape),
   }),
 } as const satisfies ShapeKind;

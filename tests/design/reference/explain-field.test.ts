@@ -1,10 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { designJsonSchema } from "../../../src/design/json-schema.js";
+import { referenceSchema } from "../../../src/design/json-schema.js";
 import { readDesign } from "../../../src/design/read.js";
 import { explainField } from "../../../src/design/reference/explain-field.js";
 import { exampleDocuments } from "../../support/example-documents.js";
 
-const schema = designJsonSchema();
+const schema = referenceSchema();
 const designs = exampleDocuments();
 
 /** Every path to a value of a document, lists passed through, each once. */

@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { designJsonSchema } from "../../../src/design/json-schema.js";
+import { referenceSchema } from "../../../src/design/json-schema.js";
 import { referencePages } from "../../../src/output/reference/pages.js";
 import { exampleDocuments } from "../../support/example-documents.js";
 
 const FOLDER = new URL("../../../examples/reference/", import.meta.url);
-const pages = referencePages({ schema: designJsonSchema(), designs: exampleDocuments() });
+const pages = referencePages({ schema: referenceSchema(), designs: exampleDocuments() });
 
 describe("the reference", () => {
   it("in examples/reference is what `npm run reference` writes", () => {

@@ -14,7 +14,7 @@ export const comfortBoreSchema = z
       .number()
       .min(0)
       .default(COMFORT_BORE_DEFAULTS.rise)
-      .describe("By how much the bore's radius is larger at the edges than in the middle, mm, 0 or more; default 0.2."),
+      .describe("How much larger the bore's radius is at the edges, mm, 0 or more; default 0.2."),
     edge: z
       .number()
       .min(0)

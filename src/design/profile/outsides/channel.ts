@@ -19,7 +19,7 @@ export const channelSchema = z
       .number()
       .positive()
       .default(CHANNEL_DEFAULTS.depth)
-      .describe("From the rails' top down to the floor, measured at the floor's edges, mm, above 0; default 0.5."),
+      .describe("From the rails' top down to the floor's edges, mm, above 0; default 0.5."),
     crown: z
       .number()
       .min(0)

@@ -21,6 +21,6 @@ export const concaveSchema = z
       .default(CONCAVE_DEFAULTS.edge)
       .describe("Radius of the rounded outer edges, mm, 0 (sharp) or more; default 0.2."),
   })
-  .describe("A hollow, lowest in the middle; the pattern sits on all of it between the edges.");
+  .describe("A hollow, lowest in the middle; the pattern sits between the edges.");
 
 export type ConcaveSpec = z.output<typeof concaveSchema>;

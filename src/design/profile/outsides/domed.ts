@@ -21,6 +21,6 @@ export const domedSchema = z
       .default(DOMED_DEFAULTS.edge)
       .describe("Radius of the rounded outer edges, mm, 0 (sharp) or more; default 0.2."),
   })
-  .describe("A dome, highest in the middle; the pattern sits on all of it between the edges.");
+  .describe("A dome, highest in the middle; the pattern sits between the edges.");
 
 export type DomedSpec = z.output<typeof domedSchema>;

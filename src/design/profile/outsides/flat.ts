@@ -15,6 +15,6 @@ export const flatOutsideSchema = z
       .default(FLAT_OUTSIDE_DEFAULTS.edge)
       .describe("Radius of the rounded outer edges, mm, 0 (sharp) or more; default 0.2."),
   })
-  .describe("A cylindrical outside; the pattern sits on all of it between the edges.");
+  .describe("A cylindrical outside; the pattern sits between the edges.");
 
 export type FlatOutsideSpec = z.output<typeof flatOutsideSchema>;

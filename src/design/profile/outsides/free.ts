@@ -15,16 +15,14 @@ export const freeSchema = z
       .string()
       .optional()
       .describe(
-        "SVG path data in (w, height above the bore's narrowest circle), mm, y up: one open run from −w to +w, centred, stretched along w to the band's width. Give this or points.",
+        "SVG path data in (w, height above the bore's narrowest circle), mm, y up: one open run from −w to +w, stretched to the band's width. Give this or points.",
       ),
     points: z
       .array(point)
       .min(2)
       .optional()
       .describe("The same as a list of [w, height] in mm, joined by straight lines. Give this or path."),
-    seat: point
-      .optional()
-      .describe("From w to w of the stretch that carries the pattern, mm, as drawn; default all between the edges."),
+    seat: point.optional().describe("From w to w of the stretch that carries the pattern, mm, as drawn; default all."),
     edge: z
       .number()
       .min(0)
