@@ -82,6 +82,9 @@ describe("a taper", () => {
     const one = band({ width: 4, between: [{ angle: 0, width: 7 }] });
     expect(one.sizesAt(0).width).toBeCloseTo(7, 12);
     expect(one.sizesAt(radians(180)).width).toBeCloseTo(7, 12);
+    const left = band({ width: 4, between: [{ angle: 150, width: 7 }] });
+    expect(left.sizesAt(radians(150)).width).toBeCloseTo(7, 12);
+    expect(left.sizesAt(radians(30)).width).toBeCloseTo(7, 12);
     const both = band({
       width: 4,
       between: [
@@ -92,6 +95,20 @@ describe("a taper", () => {
     expect(both.sizesAt(0).width).toBeCloseTo(7, 12);
     expect(both.sizesAt(radians(180)).width).toBeCloseTo(5, 12);
     expect(both.sizesAt(radians(180)).thickness).toBe(2.2);
+  });
+
+  it("bends most in the corners of its top: r″ − r and w″ of the smooth step there", () => {
+    const flat = makeBand(
+      spec({ ...sizes, bore: { form: "flat", edge: 0 }, outside: { form: "flat", edge: 0 }, taper }),
+      BORE,
+      TOLERANCE,
+    );
+    // 3t² − 2t³ over half a turn begins with the second derivative 6 / π².
+    const begins = 6 / Math.PI ** 2;
+    const [thinner, narrower] = [(2.2 - 1.6) * begins, ((8 - 4) / 2) * begins];
+    const most = Math.hypot(BORE + 2.2 + thinner, narrower);
+    // Second differences over a degree miss the step's third derivative, 4t of 6 at one degree.
+    expect(Math.abs(flat.bend.radius - most)).toBeLessThan(0.01 * (thinner + narrower));
   });
 
   it("that is none is a band that is the same all round", () => {

@@ -10,6 +10,7 @@ import type { Mesh } from "../../src/mesh/mesh.js";
 import { type BuildOptions, build } from "../../src/ring/build.js";
 import { BORE_DIAMETER } from "../../src/size/bore-range.js";
 import { failureOf } from "../support/failure-of.js";
+import { halfPlaneSection } from "../support/half-plane-section.js";
 
 /** Chords of the mesh take less than this share of a volume at this tolerance, mm. */
 const FINE = 0.002;
@@ -172,6 +173,35 @@ describe("a patterned channel with allowances", () => {
   });
 });
 
+describe("a band that tapers with allowances", () => {
+  it("is as much thicker at the back as at the top, and its least wall is the one there", async () => {
+    const outside = { form: "flat", edge: 0 };
+    const profile = {
+      ...plain.profile,
+      outside,
+      taper: { width: 4, thickness: 1.3, between: [{ angle: 0, thickness: 1.5 }] },
+    };
+    const finishing = { bore: 0.05, rails: 0.1 };
+    const { mesh, report } = await build(
+      { ...plain, tolerance: 0.02, profile, casting: { finishing } },
+      { piece: "cast" },
+    );
+    const { finished, cast } = report.allowances;
+    expect(finished.wall).toBeCloseTo(1.3, 9);
+    expect(cast.wall).toBeCloseTo(1.45, 9);
+    for (const [angle, thickness] of [
+      [Math.PI / 2, 1.8],
+      [0, 1.5],
+      [Math.PI, 1.5],
+      [-Math.PI / 2, 1.3],
+    ]) {
+      const { r } = halfPlaneSection(mesh, angle + 0.001);
+      expect(Math.abs(r[0] - (16.51 / 2 - 0.05))).toBeLessThan(0.02);
+      expect(Math.abs(r[1] - (16.51 / 2 + thickness + 0.1))).toBeLessThan(0.02);
+    }
+  });
+});
+
 describe("the measured ring of the Santa Fe Symposium (T. Teague): model, cast, finished", () => {
   it("is met: bore 19.95, 19.63, 19.82, thickness 1.93, 1.91, 1.72", async () => {
     // Its own figures: the bore shrank by 1.604 %, and finishing took 0.095 mm off each face of bore and outside.
@@ -239,6 +269,23 @@ describe("the design of the casting", () => {
     [0.4, 0.3, 0.15, 0.5].forEach((height, i) => {
       expect(heights[i]).toBeCloseTo(height, 12);
     });
+  });
+
+  it("lifts beads of the seat that stand on relief by what is taken off it, and no others", () => {
+    const beads = [
+      { along: "seat-edge", diameter: 0.3, height: 0.4 },
+      { along: { v: 0 }, diameter: 0.3, height: 0.25 },
+      { along: "seat-edge", diameter: 0.3 },
+      { along: { path: "M 0 0 H 0.5" }, diameter: 0.3, height: 0.4 },
+    ];
+    const heightsOf = (more: object) =>
+      asCast(readDesign({ ...plain, beads, ...more }), finishing).beads.map(({ height }) => height);
+    // What follows the tile is lifted with the pattern that it is a part of.
+    [0.6, 0.45, 0, 0.4].forEach((height, i) => {
+      expect(heightsOf({ pattern: {} })[i]).toBeCloseTo(height, 12);
+    });
+    const bare = asCast(readDesign({ ...plain, beads: beads.slice(0, 3) }), finishing);
+    expect(bare.beads.map(({ height }) => height)).toEqual([0.4, 0.25, 0]);
   });
 
   it("leaves a patterned seat, and a level field, where they are", () => {

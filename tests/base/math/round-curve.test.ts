@@ -53,6 +53,18 @@ describe("a curve round the finger", () => {
     );
   });
 
+  it("has at a place between unlike steps the slope of Fritsch and Butland, (d0 d1) / (α d1 + (1 − α) d0)", () => {
+    // h0 = 1, d0 = 1, h1 = 2, d1 = ½: α = (1 + h1 / (h0 + h1)) / 3 = 5/9, so that the slope is ½ / (5/18 + 4/9) = 9/13.
+    const curve = roundCurve([
+      { angle: 0.5, value: 1 },
+      { angle: 1.5, value: 2 },
+      { angle: 3.5, value: 3 },
+    ]);
+    const step = 1e-5;
+    // The curvature jumps there, so that the difference is off by as much as the step.
+    expect((curve(1.5 + step) - curve(1.5 - step)) / (2 * step)).toBeCloseTo(9 / 13, 4);
+  });
+
   it("is level through one place, or through equal ones, to the last bit", () => {
     expect(roundCurve([{ angle: 1, value: 0.1 }])(2)).toBe(0.1);
     const level = roundCurve([0, 1, 2.5].map((angle) => ({ angle, value: 0.3 })));
