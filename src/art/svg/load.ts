@@ -5,7 +5,6 @@ import type { Warn } from "../../base/errors.js";
 import { asText, type FileSource, loadFile } from "../../base/files.js";
 import type { SvgName } from "../shapes/svg-names.js";
 import type { Drawing } from "./drawing.js";
-import { readSvg } from "./read.js";
 
 /**
  * The drawings of the files, by name; each file is read once.
@@ -18,6 +17,9 @@ export async function loadDrawings(
   warn: Warn,
 ): Promise<ReadonlyMap<string, Drawing>> {
   const drawings = new Map<string, Drawing>();
+  if (names.length === 0) return drawings;
+  // The reader of XML is loaded by those alone who have a file to read.
+  const { readSvg } = await import("./read.js");
   for (const { name, where } of names) {
     if (drawings.has(name)) continue;
     const text = await loadFile({ name, where, kind: "svg", hint: HINT }, files, asText);

@@ -4,13 +4,20 @@
 import { AnnuletError } from "../../base/errors.js";
 import { mergeEqualPoints, mergeRoundedPoints } from "../../mesh/merge.js";
 import type { Mesh } from "../../mesh/mesh.js";
-import { glbReader } from "./reading/glb.js";
 import { objReader } from "./reading/obj.js";
 import type { Broken, FileMesh, MeshReader } from "./reading/reader.js";
 import { stlReader } from "./reading/stl.js";
-import { threemfReader } from "./reading/threemf.js";
 
-const readers: readonly MeshReader[] = [stlReader, objReader, threemfReader, glbReader];
+/** Those that need libraries are loaded when there is a file for them. */
+const readers: readonly MeshReader[] = [
+  stlReader,
+  objReader,
+  {
+    extensions: [".3mf"],
+    read: async (bytes, broken) => (await import("./reading/threemf.js")).readThreemf(bytes, broken),
+  },
+  { extensions: [".glb"], read: async (bytes, broken) => (await import("./reading/glb.js")).readGlb(bytes, broken) },
+];
 
 /** Endings of the files that are read, lower case, with the dot. */
 export const readableEndings: readonly string[] = readers.flatMap((reader) => reader.extensions);

@@ -3,7 +3,7 @@
  *
  * Its results come in float32. WASM objects are not garbage: every one is deleted, also when an operation throws.
  */
-import loadManifold, { type Manifold, type ManifoldToplevel } from "manifold-3d";
+import type { Manifold, ManifoldToplevel } from "manifold-3d";
 import { AnnuletError } from "../../base/errors.js";
 import { pause } from "../../base/pause.js";
 import type { Mesh } from "../../mesh/mesh.js";
@@ -28,24 +28,25 @@ let loading: Promise<ManifoldToplevel> | undefined;
 
 /** Loads the library once a process; a failed load is tried again. */
 function load(): Promise<ManifoldToplevel> {
-  loading ??= loadManifold().then(
-    (wasm) => {
-      wasm.setup();
-      return wasm;
-    },
-    (error) => {
-      loading = undefined;
-      throw new AnnuletError(
-        {
-          code: "kernel-unavailable",
-          message: "the manifold kernel could not be loaded: WebAssembly is missing or its file was not found",
-          hint: "use the bvh kernel, which is plain JavaScript",
-        },
-        { cause: error },
-      );
-    },
-  );
+  loading ??= start().catch((error) => {
+    loading = undefined;
+    throw new AnnuletError(
+      {
+        code: "kernel-unavailable",
+        message: "the manifold kernel could not be loaded: WebAssembly is missing or its file was not found",
+        hint: "use the bvh kernel, which is plain JavaScript",
+      },
+      { cause: error },
+    );
+  });
   return loading;
+}
+
+async function start(): Promise<ManifoldToplevel> {
+  const { default: loadManifold } = await import("manifold-3d");
+  const wasm = await loadManifold();
+  wasm.setup();
+  return wasm;
 }
 
 /** Takes note of an object that is to be deleted. */

@@ -3,7 +3,6 @@
  * scale says so, and the positions stay float32 millimetres, the very numbers of the other files. The ring's top, +y, is
  * glTF's up, and its axis points to who looks at it. Vertices are split at creases, with their normals.
  */
-import { Document, WebIO } from "@gltf-transform/core";
 import { AnnuletError } from "../../../base/errors.js";
 import type { Mesh } from "../../../mesh/mesh.js";
 import { creasedNormals, DEFAULT_CREASE } from "../../../mesh/normals.js";
@@ -32,6 +31,7 @@ async function* write(mesh: Mesh, { name, material = PLAIN }: EncodeOptions): As
   if (mesh.triangles.length === 0) {
     throw new AnnuletError({ code: "mesh-malformed", message: "a GLB file holds no mesh without triangles" });
   }
+  const { Document, WebIO } = await import("@gltf-transform/core");
   const shaded = creasedNormals(mesh, DEFAULT_CREASE);
   const document = new Document();
   document.getRoot().getAsset().generator = "annulet";

@@ -6,9 +6,7 @@ import { type Document, type GLTF, type Node, type Primitive, WebIO } from "@glt
 import type { ReadonlyMat4 } from "gl-matrix";
 import type { Mesh } from "../../../mesh/mesh.js";
 import { compose, MOST_PARTS, PlacedMeshes, scaleBy } from "./placed.js";
-import { type Broken, type MeshReader, requireFewTriangles } from "./reader.js";
-
-export const glbReader: MeshReader = { extensions: [".glb"], read };
+import { type Broken, requireFewTriangles } from "./reader.js";
 
 const MILLIMETRES_IN_METRE = 1000;
 
@@ -27,7 +25,8 @@ const TYPE_NUMBERS: Readonly<Record<string, number>> = {
   MAT4: 16,
 };
 
-async function read(bytes: Uint8Array, broken: Broken): Promise<Mesh> {
+/** @throws what `broken` makes */
+export async function readGlb(bytes: Uint8Array, broken: Broken): Promise<Mesh> {
   requireWhole(bytes, broken);
   const document = await readDocument(bytes, broken);
   const root = document.getRoot();

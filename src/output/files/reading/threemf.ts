@@ -6,18 +6,17 @@ import type { ReadonlyMat4 } from "gl-matrix";
 import type { Mesh } from "../../../mesh/mesh.js";
 import { Package } from "./package.js";
 import { compose, PlacedMeshes, scaleBy } from "./placed.js";
-import type { Broken, MeshReader } from "./reader.js";
+import type { Broken } from "./reader.js";
 import { type Model, type Placement, readModel } from "./threemf-model.js";
 import { readXml } from "./xml.js";
-
-export const threemfReader: MeshReader = { extensions: [".3mf"], read };
 
 const MODEL_RELATIONSHIP = "http://schemas.microsoft.com/3dmanufacturing/2013/01/3dmodel";
 
 /** Components may lie so deep in each other. */
 const MOST_DEPTH = 64;
 
-function read(bytes: Uint8Array, broken: Broken): Mesh {
+/** @throws what `broken` makes */
+export function readThreemf(bytes: Uint8Array, broken: Broken): Mesh {
   const files = new Package(bytes, broken);
   const start = startPart(files, broken);
   const models = new Map<string, Model>();
