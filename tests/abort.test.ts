@@ -1,3 +1,4 @@
+// Across: stopping a build between pieces of work
 /** A signal that is raised by a timer while a stage holds the event loop is seen before the next piece of work. */
 import { build, type Kernel, manifoldKernel } from "annulet";
 import { describe, expect, it } from "vitest";

@@ -1,3 +1,4 @@
+// Across: the library in a browser
 import { build, type Report } from "annulet";
 import { describe, expect, it } from "vitest";
 import { hasBrowser, runInBrowser } from "./support/browser.js";

@@ -1,3 +1,4 @@
+// Across: every design in examples/
 /**
  * Every design in examples/ becomes one closed ring, which programs that are not ours read as we wrote it.
  */

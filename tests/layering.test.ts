@@ -1,3 +1,4 @@
+// Across: all of src
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it, test } from "vitest";

@@ -1,3 +1,4 @@
+// Across: the built library, in a process of its own
 /**
  * Memory that many rings leave behind, in a process of their own. Skipped where the library is not built: `npm run build`.
  */

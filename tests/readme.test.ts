@@ -1,3 +1,4 @@
+// Across: what the pages for users show
 /**
  * What README.md and the guide show can be done: commands run, designs are made, links and pictures lead somewhere.
  */

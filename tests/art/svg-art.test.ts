@@ -1,3 +1,4 @@
+// Covers: src/art/svg/art-box.ts, src/art/svg/load.ts
 /** Regions whose art is an SVG file, from the document to the ring. */
 import { AnnuletError, build, readDesign } from "annulet";
 import { describe, expect, it } from "vitest";

@@ -1,3 +1,4 @@
+// Across: how runs of beads end
 /** How runs end: at corners, graduated and alternating, on a seat so wide that it is flat. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

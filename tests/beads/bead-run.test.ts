@@ -1,3 +1,4 @@
+// Covers: src/beads/bead-track.ts
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { revolvedSurface } from "../../src/band/surface/revolved.js";

@@ -1,3 +1,4 @@
+// Covers: src/design/sprue.ts, src/ring/steps/casting.ts
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
 import { radians } from "../../src/base/units.js";

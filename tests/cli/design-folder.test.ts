@@ -1,3 +1,4 @@
+// Covers: src/cli/paths.ts
 /** Files named by a design: beside it and below, nowhere else. */
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";

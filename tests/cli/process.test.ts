@@ -1,3 +1,4 @@
+// Across: the built program
 /**
  * The program as a process of its own, as it is built. Skipped where it is not: `npm run build` makes it.
  */

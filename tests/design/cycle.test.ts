@@ -1,3 +1,4 @@
+// Covers: src/design/pattern/fit.ts, src/design/repeat-numbers.ts
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { solveFit } from "../../src/band/fit/fit.js";

@@ -1,3 +1,6 @@
+// Covers: src/design/complain.ts, src/design/explain.ts, src/design/forms.ts, src/design/limits.ts
+// Covers: src/design/phrases.ts, src/design/place.ts, src/design/plain.ts, src/design/text.ts, src/design/tree.ts
+// Covers: src/design/words.ts
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { AnnuletError, type Problem } from "../../src/base/errors.js";

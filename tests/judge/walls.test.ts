@@ -1,3 +1,4 @@
+// Covers: src/judge/wall-rays.ts
 import { describe, expect, it } from "vitest";
 import { checkWalls, type WallOptions } from "../../src/judge/walls.js";
 import type { Mesh } from "../../src/mesh/mesh.js";

@@ -1,3 +1,4 @@
+// Covers: src/marks/surface.ts, src/solids/clear-field.ts, src/solids/mark-steps.ts
 import { readFileSync } from "node:fs";
 import { build, type DesignInput } from "annulet";
 import { describe, expect, it } from "vitest";

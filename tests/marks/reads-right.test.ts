@@ -1,3 +1,4 @@
+// Across: lettering as a reader sees it
 /**
  * What a reader sees: the letters' tops on the bent mesh, unrolled as seen from the reader's side, against the same text
  * set by resvg (not ours: rustybuzz and its own rasteriser) from the same font file.

@@ -1,3 +1,4 @@
+// Covers: src/mesh/fan.ts
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../src/judge/gate.js";

@@ -1,3 +1,4 @@
+// Across: files, by programs that are not ours
 /**
  * A whole ring in every format against programs that are not ours: a validator of glTF, and a slicer.
  */

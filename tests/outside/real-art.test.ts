@@ -1,3 +1,4 @@
+// Across: drawings that were not made for this
 /**
  * Art that others drew: every file of bootstrap-icons (MIT; a dev dependency) through the import, its area against the
  * coverage that resvg rasterises, and a seeded choice of them made into whole rings.

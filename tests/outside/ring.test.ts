@@ -1,3 +1,4 @@
+// Across: whole rings against closed forms
 /**
  * Whole rings against closed forms from elsewhere and against a library's own measurements.
  */

@@ -1,3 +1,4 @@
+// Across: the checker of self-intersections
 /** The checker itself: it must find crossings where there are some. */
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { concatMeshes } from "../../src/mesh/mesh.js";

@@ -1,3 +1,4 @@
+// Covers: src/pattern/spans.ts
 import { describe, expect, it } from "vitest";
 import { solveFit } from "../../src/band/fit/fit.js";
 import { polygonArea } from "../../src/base/math/polygon.js";

@@ -1,3 +1,4 @@
+// Covers: src/beads/bead-lines.ts, src/pattern/complete-area.ts, src/pattern/raise-regions.ts
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { Fit } from "../../src/band/fit/fit.js";

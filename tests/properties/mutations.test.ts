@@ -1,3 +1,4 @@
+// Across: documents changed at random
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { AnnuletError, build } from "annulet";

@@ -1,3 +1,4 @@
+// Across: random designs
 import { AnnuletError, build } from "annulet";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

@@ -1,3 +1,4 @@
+// Across: random rings that come again
 /**
  * Rings made of one unit and its images, held against the same rings made in one union.
  *

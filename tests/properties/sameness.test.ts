@@ -1,3 +1,4 @@
+// Across: designs that must make the same ring
 /**
  * Designs that are drawn differently and must be the same ring.
  */

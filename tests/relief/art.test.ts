@@ -1,3 +1,4 @@
+// Covers: src/relief/take-ribbon.ts
 import { describe, expect, it } from "vitest";
 import { clipAlong, ringArea } from "../../src/flat/polygons.js";
 import type { Strip } from "../../src/flat/strip.js";

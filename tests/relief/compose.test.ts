@@ -1,3 +1,4 @@
+// Covers: src/design/pattern/compose.ts, src/relief/regions.ts
 import { describe, expect, it } from "vitest";
 import { ShapeDrawer } from "../../src/art/shapes/draw-shape.js";
 import { LAP } from "../../src/design/pattern/compose.js";

@@ -1,3 +1,4 @@
+// Across: sections raised over regions, by their volumes
 /** Raised regions against the volumes of bodies that are known in closed form, flat. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

@@ -1,3 +1,4 @@
+// Covers: src/relief/contours.ts
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { friezeGroups } from "../../src/base/frieze/symmetry.js";

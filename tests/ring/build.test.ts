@@ -1,3 +1,4 @@
+// Covers: src/output/report/report.ts, src/solids/detail.ts, src/ring/steps/output.ts, src/ring/steps/solid.ts
 import { createHash } from "node:crypto";
 import {
   AnnuletError,

@@ -1,3 +1,5 @@
+// Covers: src/judge/castability/*, src/judge/details/flat-art.ts, src/judge/details/unrolled-band.ts
+// Covers: src/relief/tile-outlines.ts
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
 import type { RuleName } from "../../src/design/rules/rule-set.js";

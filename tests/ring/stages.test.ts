@@ -1,3 +1,4 @@
+// Covers: src/ring/stage.ts
 /**
  * What each stage reads: a change of that makes it work again, a change of anything else does not.
  */

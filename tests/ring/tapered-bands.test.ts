@@ -1,3 +1,4 @@
+// Covers: src/output/report/band-sizes.ts
 import { build, encodeMesh, formatForFile } from "annulet";
 import { describe, expect, it } from "vitest";
 import { TURN } from "../../src/base/units.js";

@@ -1,3 +1,4 @@
+// Across: opened rings changed step by step
 /**
  * Random walks of edits: a ring that is changed step by step and one that is opened anew are the same, byte by byte.
  */

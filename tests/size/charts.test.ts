@@ -1,3 +1,5 @@
+// Covers: src/size/german.ts, src/size/india.ts, src/size/interpolation.ts, src/size/japan.ts, src/size/swiss.ts
+// Covers: src/size/scale.ts, src/size/us.ts, src/size/us-gauge.ts
 /** Outside checks: published charts against the systems. */
 import { describe, expect, it } from "vitest";
 import { findSizeSystem } from "../../src/size/catalogue.js";

@@ -1,3 +1,4 @@
+// Covers: src/size/iso.ts, src/size/number-label.ts, src/size/uk.ts
 import { describe, expect, it } from "vitest";
 import { findSizeSystem } from "../../src/size/catalogue.js";
 import { readNumberLabel, writeQuarters } from "../../src/size/number-label.js";

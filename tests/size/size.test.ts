@@ -1,3 +1,4 @@
+// Covers: src/design/size.ts, src/size/bore-range.ts
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";

@@ -1,3 +1,6 @@
+// Covers: src/art/image/close-seams.ts, src/art/image/fall.ts, src/art/image/frame.ts, src/art/image/grid.ts
+// Covers: src/art/image/heights.ts, src/art/image/read-field.ts, src/art/image/resample.ts, src/art/image/sample.ts
+// Covers: src/art/image/seam.ts, src/relief/image/raise-field.ts
 /** Height fields of images: what they hold, how they meet, what the symmetry makes of them. */
 import { describe, expect, it } from "vitest";
 import type { HeightField } from "../../../src/art/image/field.js";

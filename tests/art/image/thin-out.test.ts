@@ -1,3 +1,4 @@
+// Covers: src/art/image/settle.ts, src/art/image/surface.ts
 /** Thinned surfaces: true to the grid, without gaps, few triangles where it is flat. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

@@ -1,3 +1,4 @@
+// Covers: src/art/image/header.ts, src/art/image/limits.ts, src/art/image/load.ts
 /** Files that are no sound images, or lie about what they hold. */
 import { deflateSync } from "node:zlib";
 import { describe, expect, it } from "vitest";

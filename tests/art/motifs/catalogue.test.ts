@@ -1,3 +1,4 @@
+// Covers: src/art/motifs/*
 /** What every motif of the catalogue keeps, over the whole range of its parameters. */
 
 import fc from "fast-check";

@@ -1,3 +1,4 @@
+// Across: the checks of tests/art/motifs themselves
 /** The checks that motifs are held to find what they are for. */
 import loadManifold, { type ManifoldToplevel } from "manifold-3d";
 import { beforeAll, expect, it } from "vitest";

@@ -1,3 +1,4 @@
+// Covers: src/design/motifs/*
 import { describe, expect, it } from "vitest";
 import { sampleDesign } from "../../../src/art/motifs/sample.js";
 import { readDesign } from "../../../src/design/read.js";

@@ -1,3 +1,4 @@
+// Across: every motif on whole rings
 /** Every motif as a ring on five bands of different forms and sizes. */
 import { describe, expect, it } from "vitest";
 import { sampleRegion } from "../../../src/art/motifs/sample.js";

@@ -1,3 +1,4 @@
+// Covers: src/art/shapes/*
 /**
  * Random trees of shapes against manifold-3d's CrossSection, whose polygons are worked on in C++ and in other units, and
  * single shapes against closed forms.

@@ -1,3 +1,4 @@
+// Covers: src/design/shapes/*
 /** Shapes made to stall are refused, each with its place; so are names that lead nowhere. */
 
 import { describe, expect, it } from "vitest";

@@ -1,3 +1,4 @@
+// Covers: src/design/art/art-place.ts
 /** Where drawings come to stand in their tile. */
 import { describe, expect, it } from "vitest";
 import { type PlaceTile, placeDrawing } from "../../../src/art/svg/place.js";

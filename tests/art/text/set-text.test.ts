@@ -1,3 +1,4 @@
+// Covers: src/art/text/direction.ts
 import { describe, expect, it } from "vitest";
 import { directionOf } from "../../../src/art/text/direction.js";
 import { setText } from "../../../src/art/text/set-text.js";

@@ -1,3 +1,5 @@
+// Covers: src/art/text/load.ts, src/art/text/text-drawing.ts, src/design/art/text-art.ts
+// Covers: src/design/art/text-fields.ts
 import { build, type DesignInput, flatTile } from "annulet";
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../../src/base/errors.js";

@@ -1,3 +1,4 @@
+// Covers: src/art/text/sfnt.ts, src/art/text/woff.ts
 import { deflateSync } from "node:zlib";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

@@ -1,3 +1,6 @@
+// Covers: src/band/profile/explain.ts, src/band/profile/grown.ts, src/band/profile/form.ts
+// Covers: src/band/profile/outsides/index.ts, src/band/profile/bores/*, src/design/profile/*.ts
+// Covers: src/design/profile/bores/*, src/design/profile/outsides/*
 import { describe, expect, test } from "vitest";
 import { z } from "zod";
 import { BORES } from "../../../src/band/profile/bores/index.js";

@@ -1,3 +1,6 @@
+// Covers: src/band/profile/chain.ts, src/band/profile/outline.ts, src/band/profile/sizes.ts, src/band/profile/wall.ts
+// Covers: src/band/profile/misfit.ts, src/band/profile/limits.ts, src/band/profile/seat.ts
+// Covers: src/band/profile/outsides/*
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { bandVolume, outlineMoments } from "../../../src/band/profile/moments.js";

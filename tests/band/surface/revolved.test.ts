@@ -1,3 +1,4 @@
+// Covers: src/band/surface/line.ts, src/band/surface/smooth-seat.ts, src/band/surface/seat-stations.ts
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { buildProfile } from "../../../src/band/profile/profile.js";

@@ -1,3 +1,4 @@
+// Covers: src/band/fit/fit-band.ts
 import { describe, expect, it } from "vitest";
 import { fitBand } from "../../../src/band/fit/fit-band.js";
 import { makeBand } from "../../../src/band/make-band.js";

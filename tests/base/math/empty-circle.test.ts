@@ -1,3 +1,4 @@
+// Covers: src/base/math/exchange.ts
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { clearance, growCircle } from "../../../src/base/math/empty-circle.js";

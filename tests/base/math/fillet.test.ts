@@ -1,3 +1,4 @@
+// Covers: src/base/math/round-corners.ts
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import {

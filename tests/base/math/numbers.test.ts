@@ -1,3 +1,4 @@
+// Covers: src/base/math/extent.ts, src/base/math/nearest-share.ts, src/base/math/smooth-step.ts
 import { describe, expect, it } from "vitest";
 import { extent } from "../../../src/base/math/extent.js";
 import { nearestShare } from "../../../src/base/math/nearest-share.js";

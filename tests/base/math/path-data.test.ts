@@ -1,3 +1,4 @@
+// Covers: src/base/math/bezier.ts, src/base/math/curve.ts, src/base/math/elliptic-arc.ts
 import fc from "fast-check";
 import { svgPathProperties } from "svg-path-properties";
 import { expect, test } from "vitest";

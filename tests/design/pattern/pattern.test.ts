@@ -1,3 +1,6 @@
+// Covers: src/design/path-schema.ts, src/design/pattern/area.ts, src/design/pattern/bead-fields.ts
+// Covers: src/design/pattern/bead-run.ts, src/design/pattern/common.ts, src/design/pattern/defaults.ts
+// Covers: src/design/pattern/region.ts, src/design/art-rules.ts, src/design/region-rules.ts
 import { describe, expect, it } from "vitest";
 import { MAX_PATH_LENGTH } from "../../../src/design/path-schema.js";
 import { beadRunSchema } from "../../../src/design/pattern/bead-run.js";

@@ -1,3 +1,4 @@
+// Covers: src/design/rules/*
 import { describe, expect, it } from "vitest";
 import { findRuleSet, ruleSets } from "../../../src/design/rules/catalogue.js";
 import { RULE_NAMES, RULES } from "../../../src/design/rules/rule-set.js";

@@ -1,3 +1,4 @@
+// Covers: src/judge/details/parted-necks.ts
 import { describe, expect, it } from "vitest";
 import type { GridPath } from "../../../src/flat/grid.js";
 import { subtract, unite } from "../../../src/flat/polygons.js";

@@ -1,3 +1,4 @@
+// Covers: src/measure/alloys/*
 import { describe, expect, it } from "vitest";
 import { alloys, findAlloy } from "../../../src/measure/alloys/catalogue.js";
 import { mixDensity } from "../../../src/measure/alloys/mix.js";

@@ -1,3 +1,4 @@
+// Covers: src/measure/bore/*
 import { build } from "annulet";
 import { mat4 } from "gl-matrix";
 import { describe, expect, it } from "vitest";

@@ -1,3 +1,4 @@
+// Covers: src/output/drawing/band-row.ts
 import { describe, expect, it } from "vitest";
 import { drawFindings } from "../../../src/output/drawing/findings-drawing.js";
 import { checkDesign } from "../../../src/ring/check-design.js";

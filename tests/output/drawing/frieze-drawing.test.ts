@@ -1,3 +1,4 @@
+// Covers: src/output/drawing/symmetry-marks.ts
 import { describe, expect, it } from "vitest";
 import { friezeGroups } from "../../../src/base/frieze/symmetry.js";
 import { drawFriezeGroups } from "../../../src/output/drawing/frieze-drawing.js";

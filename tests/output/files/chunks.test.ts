@@ -1,3 +1,4 @@
+// Across: how much of a file writers hold
 /**
  * Writers hold no more of a file than a chunk.
  */

@@ -1,3 +1,5 @@
+// Covers: src/output/files/bytes.ts, src/output/files/catalogue.ts, src/output/files/format.ts
+// Covers: src/output/files/names.ts, src/output/files/formats/*
 /**
  * Every format of the catalogue is read again by code that is not ours, and the geometry compared.
  */

@@ -1,3 +1,5 @@
+// Covers: src/output/files/reading/lists.ts, src/output/files/reading/obj.ts, src/output/files/reading/reader.ts
+// Covers: src/output/files/reading/scanner.ts, src/output/files/reading/stl.ts
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../../src/base/errors.js";
 import { checkSolid } from "../../../src/judge/gate.js";

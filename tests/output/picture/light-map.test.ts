@@ -1,3 +1,4 @@
+// Covers: src/output/picture/studio.ts
 import { describe, expect, it } from "vitest";
 import { addLight, MATT, makeLightMap } from "../../../src/output/picture/light-map.js";
 import { studioLight } from "../../../src/output/picture/studio.js";

@@ -1,3 +1,4 @@
+// Across: marked triangles in pictures
 import { describe, expect, it } from "vitest";
 import { type Picture, takePicture } from "../../../src/output/picture/picture.js";
 import { failureOf } from "../../support/failure-of.js";

@@ -1,3 +1,4 @@
+// Covers: src/output/picture/mirrored.ts
 /**
  * The same geometry, camera, metal and studio in three (MeshStandardMaterial with an environment map, Chromium's software
  * WebGL) at the same exposure. three knows neither what the ring mirrors of itself nor its hollows, so the ball, which has

@@ -1,3 +1,4 @@
+// Covers: src/design/print-settings.ts, src/design/print.ts
 import { describe, expect, it } from "vitest";
 import { PRINT_DEFAULTS } from "../../../src/design/print-settings.js";
 import { readDesign } from "../../../src/design/read.js";

@@ -1,3 +1,4 @@
+// Covers: src/output/reference/markdown.ts
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { referenceSchema } from "../../../src/design/json-schema.js";

@@ -1,3 +1,4 @@
+// Covers: src/output/drawing/leader.ts, src/output/sheet/scales.ts
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { z } from "zod";

@@ -1,3 +1,5 @@
+// Covers: src/output/drawing/figure.ts, src/output/sheet/*, src/ring/bench-sheet.ts, src/ring/steps/put-sheet.ts
+// Covers: src/ring/steps/sheet-pictures.ts
 import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { decode } from "fast-png";

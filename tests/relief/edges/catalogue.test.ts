@@ -1,3 +1,4 @@
+// Covers: src/relief/edges/*
 import { describe, expect, it } from "vitest";
 import type { EdgeName } from "../../../src/design/pattern/edge.js";
 import { EDGES } from "../../../src/relief/edges/index.js";

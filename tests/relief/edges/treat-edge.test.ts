@@ -1,3 +1,4 @@
+// Covers: src/design/pattern/edge.ts
 import { Resvg } from "@resvg/resvg-js";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

@@ -1,3 +1,4 @@
+// Covers: src/relief/sections/*, src/design/sections/*
 import { describe, expect, it } from "vitest";
 import { type SectionSpec, sectionSchema } from "../../../src/design/sections/section.js";
 import { drawSection, SECTIONS } from "../../../src/relief/sections/index.js";

@@ -1,3 +1,4 @@
+// Covers: src/design/pattern/weave.ts, src/relief/weave/arcs.ts, src/relief/weave/rise.ts, src/solids/rise.ts
 import { readFileSync } from "node:fs";
 import { build } from "annulet";
 import { describe, expect, it } from "vitest";

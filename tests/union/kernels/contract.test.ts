@@ -1,3 +1,4 @@
+// Covers: src/union/kernels/*
 import { describe, expect, it } from "vitest";
 import type { HalfSpace } from "../../../src/base/math/half-space.js";
 import type { RoundSymmetry } from "../../../src/base/math/round.js";

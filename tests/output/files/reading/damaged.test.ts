@@ -1,3 +1,4 @@
+// Across: every format, damaged
 /** Files that are damaged anywhere are read or refused, never anything else. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

@@ -1,3 +1,5 @@
+// Covers: src/output/files/reading/package.ts, src/output/files/reading/placed.ts
+// Covers: src/output/files/reading/threemf-model.ts, src/output/files/reading/xml.ts
 import { strToU8, unzipSync, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../../../src/base/errors.js";

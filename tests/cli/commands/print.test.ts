@@ -2,12 +2,12 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { decode } from "fast-png";
 import { describe, expect, it } from "vitest";
-import { meshBounds } from "../../src/mesh/bounds.js";
-import { encodeMesh } from "../../src/output/files/format.js";
-import { stlBinary } from "../../src/output/files/formats/stl-binary.js";
-import { readMesh } from "../../src/output/files/read.js";
-import { torus } from "../support/meshes.js";
-import { annulet, PLAIN, put, tempFolder } from "./support.js";
+import { meshBounds } from "../../../src/mesh/bounds.js";
+import { encodeMesh } from "../../../src/output/files/format.js";
+import { stlBinary } from "../../../src/output/files/formats/stl-binary.js";
+import { readMesh } from "../../../src/output/files/read.js";
+import { torus } from "../../support/meshes.js";
+import { annulet, PLAIN, put, tempFolder } from "../support.js";
 
 /** Pixels that are far more red than green. */
 function redPixels(path: string): number {

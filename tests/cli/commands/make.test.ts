@@ -1,12 +1,13 @@
+// Covers: src/cli/design-file.ts, src/cli/io.ts, src/cli/progress.ts, src/cli/warnings.ts
 import { mkdirSync, readFileSync, truncateSync } from "node:fs";
 import { join } from "node:path";
 import { decode } from "fast-png";
 import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import { checkSolid } from "../../src/judge/gate.js";
-import { measureMesh } from "../../src/measure/measure.js";
-import { readMesh } from "../../src/output/files/read.js";
-import { annulet, namesIn, PLAIN, PROUD, put, tempFolder } from "./support.js";
+import { checkSolid } from "../../../src/judge/gate.js";
+import { measureMesh } from "../../../src/measure/measure.js";
+import { readMesh } from "../../../src/output/files/read.js";
+import { annulet, namesIn, PLAIN, PROUD, put, tempFolder } from "../support.js";
 
 /**
  * Volume, mm³, of the plain band: a tube, π (R² − r²) w, whose circles are polygons with n corners, which have

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { annulet, namesIn, PLAIN, put, tempFolder } from "./support.js";
+import { annulet, namesIn, PLAIN, put, tempFolder } from "../support.js";
 
 const THIN = { ...PLAIN, profile: { ...PLAIN.profile, thickness: 0.45 } };
 

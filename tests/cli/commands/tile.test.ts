@@ -1,9 +1,10 @@
+// Covers: src/cli/write-svg.ts
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { parseSvg } from "../output/drawing/raster.js";
-import { CHANNEL, DOMED } from "../output/drawing/tiles.js";
-import { annulet, namesIn, PLAIN, put, tempFolder } from "./support.js";
+import { parseSvg } from "../../output/drawing/raster.js";
+import { CHANNEL, DOMED } from "../../output/drawing/tiles.js";
+import { annulet, namesIn, PLAIN, put, tempFolder } from "../support.js";
 
 describe("annulet tile", () => {
   it("writes a drawing of the design, warnings beside it", async () => {

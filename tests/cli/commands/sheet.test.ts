@@ -1,12 +1,13 @@
+// Covers: src/cli/print-pdf.ts
 import { execFileSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { decode } from "fast-png";
 import { describe, expect, it } from "vitest";
-import { findChromium } from "../../src/cli/print-pdf.js";
-import { build } from "../../src/ring/build.js";
-import { CHANNEL } from "../output/drawing/tiles.js";
-import { annulet, namesIn, put, tempFolder } from "./support.js";
+import { findChromium } from "../../../src/cli/print-pdf.js";
+import { build } from "../../../src/ring/build.js";
+import { CHANNEL } from "../../output/drawing/tiles.js";
+import { annulet, namesIn, put, tempFolder } from "../support.js";
 
 /** Poppler reads what Chromium printed. */
 const hasPoppler = ["pdftotext", "pdftoppm"].every((name) =>

@@ -1,6 +1,7 @@
+// Covers: src/cli/show.ts, src/cli/table.ts
 import { describe, expect, it } from "vitest";
-import { sizeSystems } from "../../src/size/catalogue.js";
-import { annulet } from "./support.js";
+import { sizeSystems } from "../../../src/size/catalogue.js";
+import { annulet } from "../support.js";
 
 describe("annulet sizes", () => {
   // ISO 8653: the size is the circumference in mm. UK N¼ is 53.75 + 1.25 / 4 mm (Rowlett's dictionary of units, BS 6820:1987).

@@ -1,9 +1,9 @@
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { listMotifs } from "../../src/design/motifs/list.js";
-import { ofClass, parseSvg } from "../output/drawing/raster.js";
-import { annulet, tempFolder } from "./support.js";
+import { listMotifs } from "../../../src/design/motifs/list.js";
+import { ofClass, parseSvg } from "../../output/drawing/raster.js";
+import { annulet, tempFolder } from "../support.js";
 
 describe("annulet motifs", () => {
   it("lists every motif with what it shows", async () => {

@@ -1,11 +1,12 @@
+// Covers: src/band/profile/split.ts, src/base/math/smooth-piece.ts
 import { build } from "annulet";
 import { describe, expect, test } from "vitest";
-import { bandVolume } from "../../../src/band/profile/moments.js";
-import { buildOutline, buildProfile } from "../../../src/band/profile/profile.js";
-import { requireSmoothSeat } from "../../../src/band/surface/smooth-seat.js";
-import { segmentEnd, segmentLength, segmentStart } from "../../../src/base/math/curve.js";
-import { turnBetween } from "../../../src/base/math/fillet.js";
-import { failureOf, spec } from "./specs.js";
+import { bandVolume } from "../../../../src/band/profile/moments.js";
+import { buildOutline, buildProfile } from "../../../../src/band/profile/profile.js";
+import { requireSmoothSeat } from "../../../../src/band/surface/smooth-seat.js";
+import { segmentEnd, segmentLength, segmentStart } from "../../../../src/base/math/curve.js";
+import { turnBetween } from "../../../../src/base/math/fillet.js";
+import { failureOf, spec } from "../specs.js";
 
 const flat = { form: "flat", edge: 0 };
 const band = (outside: object, sizes: object = {}) =>

@@ -1,13 +1,14 @@
+// Covers: src/cli/read-mesh-file.ts
 import { truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { alloys } from "../../src/measure/alloys/catalogue.js";
-import { concatMeshes, type Mesh } from "../../src/mesh/mesh.js";
-import { reverseMesh } from "../../src/mesh/transform.js";
-import { formatForFile } from "../../src/output/files/catalogue.js";
-import { encodeMesh } from "../../src/output/files/format.js";
-import { box, revolve, torus } from "../support/meshes.js";
-import { annulet, put, tempFolder } from "./support.js";
+import { alloys } from "../../../src/measure/alloys/catalogue.js";
+import { concatMeshes, type Mesh } from "../../../src/mesh/mesh.js";
+import { reverseMesh } from "../../../src/mesh/transform.js";
+import { formatForFile } from "../../../src/output/files/catalogue.js";
+import { encodeMesh } from "../../../src/output/files/format.js";
+import { box, revolve, torus } from "../../support/meshes.js";
+import { annulet, put, tempFolder } from "../support.js";
 
 async function write(name: string, mesh: Mesh): Promise<string> {
   const path = join(tempFolder(), name);

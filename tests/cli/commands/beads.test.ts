@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { annulet, PLAIN, put, tempFolder } from "./support.js";
+import { annulet, PLAIN, put, tempFolder } from "../support.js";
 
 const BEADED = {
   ...PLAIN,

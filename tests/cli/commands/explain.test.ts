@@ -1,6 +1,7 @@
+// Covers: src/cli/example-designs.ts, src/cli/wrap-lines.ts
 import { describe, expect, it } from "vitest";
-import { explainField } from "../../src/design/reference/explain-field.js";
-import { annulet } from "./support.js";
+import { explainField } from "../../../src/design/reference/explain-field.js";
+import { annulet } from "../support.js";
 
 describe("annulet explain", () => {
   it("shows the document's fields without a path", async () => {

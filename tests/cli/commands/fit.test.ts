@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { annulet, PLAIN, put, TILED, tempFolder } from "./support.js";
+import { annulet, PLAIN, put, TILED, tempFolder } from "../support.js";
 
 describe("annulet fit", () => {
   it("prints the candidates best first, in millimetres that add up", async () => {

@@ -2,10 +2,10 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { decode } from "fast-png";
 import { describe, expect, it } from "vitest";
-import { encodeMesh } from "../../src/output/files/format.js";
-import { stlBinary } from "../../src/output/files/formats/stl-binary.js";
-import { torus } from "../support/meshes.js";
-import { annulet, namesIn, PLAIN, put, tempFolder } from "./support.js";
+import { encodeMesh } from "../../../src/output/files/format.js";
+import { stlBinary } from "../../../src/output/files/formats/stl-binary.js";
+import { torus } from "../../support/meshes.js";
+import { annulet, namesIn, PLAIN, put, tempFolder } from "../support.js";
 
 const SMALL = ["--size", "60x40"];
 
