@@ -6,7 +6,10 @@ import type { Io, TextStream } from "./io.js";
 
 export type Tone = "red" | "yellow" | "green" | "bold" | "dim";
 
-/** The text in a tone if the stream is a terminal and `NO_COLOR` is not set; else as it is. */
+/**
+ * The text in a tone if the stream is a terminal and `NO_COLOR` is not set; else as it is. Node itself would look at the
+ * process's standard output, which may go to a file while somebody reads the talk.
+ */
 export function tint(io: Io, stream: TextStream, tone: Tone, text: string): string {
-  return stream.isTTY === true && !io.env.NO_COLOR ? styleText(tone, text) : text;
+  return stream.isTTY === true && !io.env.NO_COLOR ? styleText(tone, text, { validateStream: false }) : text;
 }

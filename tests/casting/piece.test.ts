@@ -1,5 +1,5 @@
 // Covers: src/casting/allowances/columns.ts, src/casting/as-cast.ts, src/design/casting.ts
-// Covers: src/design/casting-spec.ts, src/output/report/allowance-rows.ts
+// Covers: src/design/casting-spec.ts
 import { describe, expect, it } from "vitest";
 import { bandVolume } from "../../src/band/profile/moments.js";
 import { buildProfile } from "../../src/band/profile/profile.js";

@@ -18,12 +18,12 @@ describe("how far an answer has come", () => {
     expect(all.map(({ stage }) => stage)).toEqual(phases);
     const shares = all.map(({ share }) => share);
     expect(shares).toEqual(shares.toSorted((a, b) => a - b));
-    expect(shares[0]).toBeCloseTo(PHASES.document / Object.values(PHASES).reduce((a, b) => a + b), 12);
+    expect(shares[0]).toBeCloseTo(PHASES.document / Object.values(PHASES).reduce<number>((a, b) => a + b, 0), 12);
     expect(shares.at(-1)).toBeLessThan(1);
   });
 
   it("has shares that make one whole", () => {
-    expect(Object.values(PHASES).reduce((a, b) => a + b)).toBeCloseTo(1, 12);
+    expect(Object.values(PHASES).reduce<number>((a, b) => a + b, 0)).toBeCloseTo(1, 12);
   });
 
   it("is told once for stages of one phase, and not for those without", () => {

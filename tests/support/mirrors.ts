@@ -27,14 +27,14 @@ export function findUnmirrored(files: Files): string[] {
   const bare = sources.filter((path) => !files.has(mirrorOf(path)));
   const covered = new Set<string>();
   const found: string[] = [];
-  const imports = importsOfAll(files);
+  const importsOf = rememberImports(files);
   for (const test of tests) {
     const { covers, across } = readHead(files.get(test) ?? "");
     const mirrors = files.has(sourceOf(test));
     if (!mirrors && covers.length === 0 && across === undefined) {
       found.push(`${test} mirrors no file of src: move it, or say in its head what it covers, or what it goes across`);
     }
-    const reached = covers.length === 0 ? new Set<string>() : reachedFrom(test, imports);
+    const reached = covers.length === 0 ? new Set<string>() : reachedFrom(test, importsOf);
     for (const pattern of covers) {
       const matched = bare.filter((path) => matches(pattern, path));
       if (matched.length === 0) found.push(`${test} covers ${pattern}, where no file is without a mirrored test`);
@@ -122,15 +122,20 @@ function literal(node: ts.Node | undefined): string | undefined {
   return node !== undefined && ts.isStringLiteralLike(node) ? node.text : undefined;
 }
 
-/** Path → the paths of the files whose values it imports. */
-function importsOfAll(files: Files): Map<string, readonly string[]> {
-  return new Map([...files].map(([path, text]) => [path, valuesImported(path, text, files)]));
+/** Which files' values a file imports; each is read once. */
+function rememberImports(files: Files): (path: string) => readonly string[] {
+  const known = new Map<string, readonly string[]>();
+  return (path) => {
+    const found = known.get(path) ?? valuesImported(path, files.get(path) ?? "", files);
+    known.set(path, found);
+    return found;
+  };
 }
 
-/** All that a file imports, and what that imports in turn. */
-function reachedFrom(start: string, imports: ReadonlyMap<string, readonly string[]>): Set<string> {
+/** A file, all that it imports, and what that imports in turn. */
+function reachedFrom(start: string, importsOf: (path: string) => readonly string[]): Set<string> {
   const reached = new Set([start]);
-  for (const path of reached) for (const next of imports.get(path) ?? []) reached.add(next);
+  for (const path of reached) for (const next of importsOf(path)) reached.add(next);
   return reached;
 }
 

@@ -1,4 +1,3 @@
-// Covers: src/design/reference/field-reference.ts
 import { describe, expect, it } from "vitest";
 import { referenceSchema } from "../../../src/design/json-schema.js";
 import { readDesign } from "../../../src/design/read.js";

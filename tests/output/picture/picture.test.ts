@@ -1,6 +1,6 @@
-// Covers: src/output/picture/camera.ts, src/output/picture/options.ts, src/output/picture/png.ts
-// Covers: src/output/picture/raster.ts, src/output/picture/shade.ts, src/output/picture/views.ts
-// Covers: src/output/picture/pixel-view.ts
+// Covers: src/output/picture/develop.ts, src/output/picture/camera.ts, src/output/picture/options.ts
+// Covers: src/output/picture/png.ts, src/output/picture/raster.ts, src/output/picture/shade.ts
+// Covers: src/output/picture/views.ts, src/output/picture/pixel-view.ts
 import { decode } from "fast-png";
 import { describe, expect, it } from "vitest";
 import type { Mesh } from "../../../src/mesh/mesh.js";
