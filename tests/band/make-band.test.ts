@@ -1,3 +1,5 @@
+// Covers: src/band/taper-limits.ts, src/band/taper.ts, src/band/tapered-band.ts, src/band/tapered-sections.ts
+// Covers: src/design/profile/taper.ts
 /** Covers `taper.ts`, `taper-limits.ts`, `tapered-sections.ts` and `tapered-band.ts` too, through the bands that they make. */
 import { describe, expect, it } from "vitest";
 import { makeBand } from "../../src/band/make-band.js";

@@ -1,5 +1,5 @@
-// Covers: src/cli/commands/catalogue.ts, src/cli/commands/cautions.ts, src/cli/commands/schema.ts
-// Covers: src/cli/show-schema.ts, src/cli/command.ts, src/cli/usage.ts, src/cli/version.ts
+// Covers: src/cli/commands/catalogue.ts, src/cli/commands/cautions.ts, src/cli/commands/schema.ts, src/cli/command.ts
+// Covers: src/cli/usage.ts, src/cli/version.ts
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { commands } from "../../src/cli/commands/catalogue.js";
