@@ -9,11 +9,18 @@ import { requireTriples } from "../mesh/sound.js";
 import type { Fault } from "./faults.js";
 import { checkForm, type FormCheck } from "./form.js";
 import { readTopology } from "./topology.js";
+import { readTurnedTopology } from "./turned-topology.js";
 
 /** What the gate expects. */
 export interface SolidOptions {
   /** How many shells the mesh should have, sealed voids among them. 1 or more, whole. Default 1. */
   readonly components?: number;
+  /**
+   * Of how many turned images of one unit the mesh is made, its numbers of vertices unit after unit: what holds of one unit
+   * by index then holds of all. It is looked at, not trusted: a mesh that is not so is checked as any other. 1 or more,
+   * whole. Default 1.
+   */
+  readonly units?: number;
 }
 
 /** The exact mesh's check, and the rounded one's beside it. */
@@ -39,23 +46,21 @@ export interface SolidCheck extends FormCheck {
  * const { mesh } = await build(document, { detail: "draft" });
  * const { closed, faults } = checkSolid(mesh); // true, []
  */
-export function checkSolid(mesh: Mesh, { components = 1 }: SolidOptions = {}): SolidCheck {
-  if (!Number.isInteger(components) || components < 1) {
-    throw new AnnuletError({
-      code: "option-invalid",
-      message: "the number of pieces to expect is not a count",
-      path: "components",
-      value: components,
-      allowed: "a whole number from 1",
-    });
-  }
+export function checkSolid(mesh: Mesh, { components = 1, units = 1 }: SolidOptions = {}): SolidCheck {
+  requireCount("components", components, "the number of pieces to expect is not a count");
+  requireCount("units", units, "the number of units is not a count");
   requireTriples(mesh);
-  const topology = readTopology(mesh);
+  const topology = readTurnedTopology(mesh, units) ?? readTopology(mesh);
   const exact = checkForm(mesh, components, topology);
   const rounded = roundToFloat32(mesh);
   // Where rounding makes no two points one, the indices stay what they were; what depends on lengths is looked at again.
   const float32 = checkForm(rounded, components, rounded.triangles === mesh.triangles ? topology : undefined);
   return { ...exact, closed: exact.closed && float32.closed, float32 };
+}
+
+function requireCount(path: string, value: number, message: string): void {
+  if (Number.isInteger(value) && value >= 1) return;
+  throw new AnnuletError({ code: "option-invalid", message, path, value, allowed: "a whole number from 1" });
 }
 
 /**

@@ -15,7 +15,7 @@ export interface Topology {
   readonly outOfRange: readonly number[];
   /** Triangles that use a vertex more than once. */
   readonly repeated: readonly number[];
-  readonly edges: EdgeTable;
+  readonly edges: Pick<EdgeTable, "count" | "open" | "crowded">;
   /** Vertices that some triangle uses. */
   readonly vertices: number;
   /** Vertices with more than one fan of triangles. */

@@ -129,7 +129,7 @@ function sortEdges(mesh: Mesh, skip: Uint8Array | undefined): Uint32Array {
 }
 
 /** Items, or all that have a key, ordered by their key, below `keys`; those with the same key stay in order. */
-function countingSort(keyOf: Uint32Array, keys: number, items?: Uint32Array): Uint32Array {
+export function countingSort(keyOf: Uint32Array, keys: number, items?: Uint32Array): Uint32Array {
   const count = items === undefined ? keyOf.length : items.length;
   const at = new Uint32Array(keys + 1);
   for (let i = 0; i < count; i++) at[keyOf[items === undefined ? i : items[i]] + 1]++;

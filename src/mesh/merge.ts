@@ -28,8 +28,10 @@ export function roundDistinctPoints(positions: Float64Array): Float64Array | und
   const table = new Int32Array(tableSize(rounded.length / 3)).fill(-1);
   const mask = table.length - 1;
   for (let at = 0; at < bits.length; at += 3) {
-    const [x, y, z] = [bits[at], bits[at + 1], bits[at + 2]];
-    let slot = hashBits(bits, at, 3) & mask;
+    const x = bits[at];
+    const y = bits[at + 1];
+    const z = bits[at + 2];
+    let slot = hashWords(x, y, z) & mask;
     for (; table[slot] !== -1; slot = (slot + 1) & mask) {
       const other = table[slot];
       if (bits[other] === x && bits[other + 1] === y && bits[other + 2] === z) return undefined;
@@ -110,6 +112,14 @@ function hashBits(bits: Uint32Array, at: number, words: number): number {
     h ^= h >>> 15;
   }
   return mixBits(h);
+}
+
+/** The hash of three words, as `hashBits` makes it. */
+function hashWords(x: number, y: number, z: number): number {
+  let h = Math.imul(x, SPREAD);
+  h = Math.imul(h ^ (h >>> 15) ^ y, SPREAD);
+  h = Math.imul(h ^ (h >>> 15) ^ z, SPREAD);
+  return mixBits(h ^ (h >>> 15));
 }
 
 function sameBits(bits: Uint32Array, a: number, b: number, words: number): boolean {

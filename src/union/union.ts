@@ -8,8 +8,9 @@
 import type { RoundSymmetry, Sector } from "../base/math/round.js";
 import { pause } from "../base/pause.js";
 import type { Mesh } from "../mesh/mesh.js";
+import { vertexShells } from "../mesh/shells.js";
 import type { Step } from "../mesh/step.js";
-import { turnRound } from "../mesh/turn-round.js";
+import { type TurnPart, turnRound } from "../mesh/turn-round.js";
 import type { Kernel } from "./kernels/kernel.js";
 import { stoppable } from "./kernels/stoppable.js";
 import { partCoincident } from "./part-coincident.js";
@@ -37,8 +38,8 @@ export interface UnionOptions<Check extends { readonly closed: boolean }> {
   readonly kernel: Kernel;
   /** Takes over where the kernel's result does not pass. */
   readonly fallback: Kernel;
-  /** Whether a mesh is a sound solid. */
-  readonly check: (mesh: Mesh) => Check;
+  /** Whether a mesh is a sound solid. `units`: of how many turned images of a unit it was made; 1 where of none. */
+  readonly check: (mesh: Mesh, made: { readonly units: number }) => Check;
   readonly signal?: AbortSignal | undefined;
 }
 
@@ -65,7 +66,14 @@ export async function uniteRing<Check extends { readonly closed: boolean }>(
   signal?.throwIfAborted();
   if (parts.symmetry === undefined && parts.steps.length === 1) {
     const [band] = parts.steps[0].bodies();
-    return { mesh: band, check: check(band), kernel: "none", road: "plain", roadReason: "a band alone", hollows: [] };
+    return {
+      mesh: band,
+      check: check(band, { units: 1 }),
+      kernel: "none",
+      road: "plain",
+      roadReason: "a band alone",
+      hollows: [],
+    };
   }
   const kernels = kernel === fallback ? [kernel] : [kernel, fallback];
   const roads = roadsOf(parts);
@@ -101,7 +109,14 @@ interface United {
   readonly mesh: Mesh;
   /** Whether it has been tidied. */
   readonly tidy: boolean;
+  /** Of how many turned images of a unit it is made. */
+  readonly units: number;
+  /** Whether that it hangs together is known already. */
+  readonly onePiece: boolean;
 }
+
+/** What comes whole from a kernel. */
+const WORKED = { tidy: false, units: 1, onePiece: false } as const;
 
 /** The roads that lead to a ring, the shortest first. */
 function roadsOf({ steps, symmetry }: RingParts): PossibleRoad[] {
@@ -113,7 +128,7 @@ function roadsOf({ steps, symmetry }: RingParts): PossibleRoad[] {
   const whole: PossibleRoad = {
     road: "whole",
     reason: inOrder ? none : "something comes again after what stands at one place",
-    unite: async (by) => ({ mesh: await takeSteps(by, placed, { onto: await takeSteps(by, alike) }), tidy: false }),
+    unite: async (by) => ({ mesh: await takeSteps(by, placed, { onto: await takeSteps(by, alike) }), ...WORKED }),
   };
   if (symmetry === undefined || !inOrder) return [whole];
   return [...symmetry.sectors.map((sector) => unitRoad(alike, placed, symmetry, sector)), whole];
@@ -133,22 +148,30 @@ function unitRoad(
     reason: mirrored ? `${half} of one of ${units} alike units, mirrored` : `one of ${units} alike units`,
     unite: async (by) => {
       const part = makeUnit(await takeSteps(by, alike, { sector }), sector, symmetry);
-      if (placed.length === 0) return { mesh: turnRound(part, units), tidy: true };
+      if (placed.length === 0) return { mesh: turnRound(part, units), tidy: true, units, onePiece: isOnePiece(part) };
       const few = await placeOnUnits(by, { part, units, from: sector.from }, placed);
-      if (few !== undefined) return { mesh: few, tidy: true };
-      return { mesh: await takeSteps(by, placed, { onto: turnRound(part, units) }), tidy: false };
+      if (few !== undefined) return { ...WORKED, mesh: few, tidy: true };
+      return { mesh: await takeSteps(by, placed, { onto: turnRound(part, units) }), ...WORKED };
     },
   };
 }
 
+/** Whether a unit hangs together, and with the next one: then all of them do. */
+function isOnePiece({ mesh, follows }: TurnPart): boolean {
+  const used = new Uint8Array(follows.length);
+  for (const vertex of mesh.triangles) used[vertex] = 1;
+  const meets = follows.some((start, vertex) => start !== -1 && used[vertex] === 1 && used[start] === 1);
+  return meets && vertexShells(mesh).count === 1;
+}
+
 /** Drops specks and tidies; where the result does not pass, parts points that single precision makes one. */
-function settle<Check extends { readonly closed: boolean }>(united: United, check: (mesh: Mesh) => Check) {
-  const { mesh: solid, hollows } = dropSpecks(united.mesh);
+function settle<Check extends { readonly closed: boolean }>(united: United, check: UnionOptions<Check>["check"]) {
+  const { mesh: solid, hollows } = united.onePiece ? { mesh: united.mesh, hollows: [] } : dropSpecks(united.mesh);
   const tidied = united.tidy ? solid : tidyMesh(solid);
-  const found = check(tidied);
+  const found = check(tidied, { units: united.units });
   if (found.closed) return { mesh: tidied, check: found, hollows };
   const mesh = partCoincident(united.tidy ? tidyMesh(solid) : tidied);
-  return { mesh, check: check(mesh), hollows };
+  return { mesh, check: check(mesh, { units: 1 }), hollows };
 }
 
 /** A road on which something is thrown has failed like one whose result is not accepted, where another is left. */
