@@ -41,35 +41,32 @@ export function mirrorBeads(
   same: number,
 ): Bead[] | undefined {
   const images = new BeadIndex(beads, same).images(mirror);
-  if (images?.some((image, i) => images[image] !== i)) return undefined;
-  return images?.map((image, i) => meanBead([beads[i], moved(beads[image], mirror)]));
+  if (images === undefined || images.some((image, i) => images[image] !== i)) return undefined;
+  return images.map((image, i) => meanBead([beads[i], moved(beads[image], mirror)]));
 }
 
 /** @param map keeps the origin where it is */
 function moved(bead: Bead, map: (point: Bead["centre"]) => Bead["centre"]): Bead {
-  return { ...bead, centre: map(bead.centre), outward: map(bead.outward) };
+  return { centre: map(bead.centre), outward: map(bead.outward), radius: bead.radius };
 }
 
 /** One bead for several that nearly coincide. */
 function meanBead(beads: readonly Bead[]): Bead {
-  const [centre, outward] = [
-    [0, 0, 0],
-    [0, 0, 0],
-  ];
+  const { length: count } = beads;
   let radius = 0;
-  for (const bead of beads) {
-    for (let k = 0; k < 3; k++) {
-      centre[k] += bead.centre[k] / beads.length;
-      outward[k] += bead.outward[k];
-    }
-    radius += bead.radius / beads.length;
+  let [x, y, z] = [0, 0, 0];
+  let [nx, ny, nz] = [0, 0, 0];
+  for (const { centre, outward, radius: own } of beads) {
+    x += centre[0] / count;
+    y += centre[1] / count;
+    z += centre[2] / count;
+    nx += outward[0];
+    ny += outward[1];
+    nz += outward[2];
+    radius += own / count;
   }
-  const length = Math.hypot(outward[0], outward[1], outward[2]);
-  return {
-    centre: [centre[0], centre[1], centre[2]],
-    outward: [outward[0] / length, outward[1] / length, outward[2] / length],
-    radius,
-  };
+  const length = Math.hypot(nx, ny, nz);
+  return { centre: [x, y, z], outward: [nx / length, ny / length, nz / length], radius };
 }
 
 function turn(angle: number): (point: Bead["centre"]) => Bead["centre"] {

@@ -19,8 +19,8 @@ export class BeadIndex {
   constructor(beads: readonly Bead[], same: number) {
     this.#beads = beads;
     this.#same = same;
-    beads.forEach(({ centre }, i) => {
-      const key = pack(...this.#cellOf(centre, 0));
+    beads.forEach(({ centre: [x, y, z] }, i) => {
+      const key = pack(this.#cellOf(x), this.#cellOf(y), this.#cellOf(z));
       const there = this.#cells.get(key);
       if (there === undefined) this.#cells.set(key, [i]);
       else there.push(i);
@@ -38,18 +38,23 @@ export class BeadIndex {
     return found;
   }
 
-  #at(point: Point3, radius: number): number | undefined {
-    const [low, high] = [this.#cellOf(point, -this.#same), this.#cellOf(point, this.#same)];
-    let [best, nearest] = [undefined as number | undefined, this.#same];
-    for (let x = low[0]; x <= high[0]; x++) {
-      for (let y = low[1]; y <= high[1]; y++) {
-        for (let z = low[2]; z <= high[2]; z++) {
+  #at([px, py, pz]: Point3, radius: number): number | undefined {
+    const same = this.#same;
+    const [lastX, lastY, lastZ] = [this.#cellOf(px + same), this.#cellOf(py + same), this.#cellOf(pz + same)];
+    const [firstY, firstZ] = [this.#cellOf(py - same), this.#cellOf(pz - same)];
+    let best: number | undefined;
+    let nearest = same;
+    for (let x = this.#cellOf(px - same); x <= lastX; x++) {
+      for (let y = firstY; y <= lastY; y++) {
+        for (let z = firstZ; z <= lastZ; z++) {
           const there = this.#cells.get(pack(x, y, z));
           if (there === undefined) continue;
           for (const i of there) {
             const { centre, radius: other } = this.#beads[i];
-            const away = Math.hypot(centre[0] - point[0], centre[1] - point[1], centre[2] - point[2]);
-            if (away <= nearest && Math.abs(other - radius) <= this.#same) [best, nearest] = [i, away];
+            const away = Math.hypot(centre[0] - px, centre[1] - py, centre[2] - pz);
+            if (away > nearest || Math.abs(other - radius) > same) continue;
+            best = i;
+            nearest = away;
           }
         }
       }
@@ -57,9 +62,8 @@ export class BeadIndex {
     return best;
   }
 
-  #cellOf([x, y, z]: Point3, aside: number): Point3 {
-    const cell = this.#same * CELL;
-    return [Math.floor((x + aside) / cell), Math.floor((y + aside) / cell), Math.floor((z + aside) / cell)];
+  #cellOf(coordinate: number): number {
+    return Math.floor(coordinate / (this.#same * CELL));
   }
 }
 

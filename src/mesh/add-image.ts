@@ -25,8 +25,11 @@ export function addImage(
   allMarks.set(marks);
   for (let vertex = 0; vertex < count; vertex++) {
     if (imageOf[vertex] === vertex) continue;
-    const [x, y, z] = mesh.positions.subarray(3 * vertex, 3 * vertex + 3);
-    positions.set(image(x, y, z), 3 * imageOf[vertex]);
+    const [x, y, z] = image(positions[3 * vertex], positions[3 * vertex + 1], positions[3 * vertex + 2]);
+    const at = 3 * imageOf[vertex];
+    positions[at] = x;
+    positions[at + 1] = y;
+    positions[at + 2] = z;
     allMarks[imageOf[vertex]] = marks[vertex];
   }
   const { length } = mesh.triangles;

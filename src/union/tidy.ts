@@ -73,7 +73,8 @@ class Work {
     for (let t = 0; t < this.#gone.length; t++) {
       if (this.#gone[t] === 1) continue;
       for (let k = 0; k < 3; k++) {
-        const [a, b] = [this.#triangles[3 * t + k], this.#triangles[3 * t + ((k + 1) % 3)]];
+        const a = this.#triangles[3 * t + k];
+        const b = this.#triangles[3 * t + ((k + 1) % 3)];
         if (a >= b) continue;
         const square = this.#squareDistance(a, b);
         if (square <= SHORT_EDGE ** 2) short.push({ a, b, length: Math.sqrt(square) });
@@ -274,23 +275,32 @@ class Work {
 
   #squareDistance(a: number, b: number): number {
     const p = this.#positions;
-    const [x, y, z] = [p[3 * a] - p[3 * b], p[3 * a + 1] - p[3 * b + 1], p[3 * a + 2] - p[3 * b + 2]];
+    const x = p[3 * a] - p[3 * b];
+    const y = p[3 * a + 1] - p[3 * b + 1];
+    const z = p[3 * a + 2] - p[3 * b + 2];
     return x * x + y * y + z * z;
   }
 
   #normal(a: number, b: number, c: number): [number, number, number] {
     const p = this.#positions;
-    const [ux, uy, uz] = [p[3 * b] - p[3 * a], p[3 * b + 1] - p[3 * a + 1], p[3 * b + 2] - p[3 * a + 2]];
-    const [vx, vy, vz] = [p[3 * c] - p[3 * a], p[3 * c + 1] - p[3 * a + 1], p[3 * c + 2] - p[3 * a + 2]];
+    const ux = p[3 * b] - p[3 * a];
+    const uy = p[3 * b + 1] - p[3 * a + 1];
+    const uz = p[3 * b + 2] - p[3 * a + 2];
+    const vx = p[3 * c] - p[3 * a];
+    const vy = p[3 * c + 1] - p[3 * a + 1];
+    const vz = p[3 * c + 2] - p[3 * a + 2];
     return [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
   }
 
   /** Smallest height of a triangle, mm. */
   #height(t: number): number {
-    const [a, b, c] = [this.#triangles[3 * t], this.#triangles[3 * t + 1], this.#triangles[3 * t + 2]];
+    const a = this.#triangles[3 * t];
+    const b = this.#triangles[3 * t + 1];
+    const c = this.#triangles[3 * t + 2];
     const longest = Math.max(this.#squareDistance(a, b), this.#squareDistance(b, c), this.#squareDistance(c, a));
+    if (longest === 0) return 0;
     const normal = this.#normal(a, b, c);
-    return longest === 0 ? 0 : Math.sqrt(vec3.dot(normal, normal) / longest);
+    return Math.sqrt(vec3.dot(normal, normal) / longest);
   }
 }
 

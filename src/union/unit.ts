@@ -57,8 +57,10 @@ function letGo({ mesh, marks }: Clipped, { normal }: HalfSpace, bit: number): Cl
   const { opposite } = buildEdgeTable(mesh);
   const onRim = new Uint8Array(marks.length);
   for (let h = 0; h < triangles.length; h++) {
-    const [a, b] = [triangles[h], triangles[nextEdge(h)]];
-    if (opposite[h] === -1 && (marks[a] & marks[b] & bit) !== 0) onRim[a] = onRim[b] = 1;
+    if (opposite[h] !== -1) continue;
+    const a = triangles[h];
+    const b = triangles[nextEdge(h)];
+    if ((marks[a] & marks[b] & bit) !== 0) onRim[a] = onRim[b] = 1;
   }
   const positions = mesh.positions.slice();
   const kept = marks.map((mark, vertex) => {

@@ -13,7 +13,7 @@ export class PointGrid<Item> {
   }
 
   add(point: Point3, item: Item): void {
-    const key = this.#key(point, 0, 0, 0);
+    const key = packed(this.#cellOf(point[0]), this.#cellOf(point[1]), this.#cellOf(point[2]));
     const there = this.#cells.get(key);
     if (there === undefined) this.#cells.set(key, [item]);
     else there.push(item);
@@ -21,11 +21,14 @@ export class PointGrid<Item> {
 
   /** Every item within the reach of the point, and some a little farther. */
   near(point: Point3): Item[] {
+    const i = this.#cellOf(point[0]);
+    const j = this.#cellOf(point[1]);
+    const k = this.#cellOf(point[2]);
     const found: Item[] = [];
-    for (let x = -1; x <= 1; x++) {
-      for (let y = -1; y <= 1; y++) {
-        for (let z = -1; z <= 1; z++) {
-          const there = this.#cells.get(this.#key(point, x, y, z));
+    for (let x = i - 1; x <= i + 1; x++) {
+      for (let y = j - 1; y <= j + 1; y++) {
+        for (let z = k - 1; z <= k + 1; z++) {
+          const there = this.#cells.get(packed(x, y, z));
           if (there !== undefined) for (const item of there) found.push(item);
         }
       }
@@ -33,12 +36,14 @@ export class PointGrid<Item> {
     return found;
   }
 
-  /** The cell's number along each axis, packed into one exact double as long as no axis has more cells than the radix. */
-  #key([x, y, z]: Point3, dx: number, dy: number, dz: number): number {
-    const cell = this.#cell;
-    const [i, j, k] = [Math.floor(x / cell) + dx, Math.floor(y / cell) + dy, Math.floor(z / cell) + dz];
-    return (wrapped(i) * RADIX + wrapped(j)) * RADIX + wrapped(k);
+  #cellOf(coordinate: number): number {
+    return Math.floor(coordinate / this.#cell);
   }
+}
+
+/** A cell's number along each axis, packed into one exact double as long as no axis has more cells than the radix. */
+function packed(x: number, y: number, z: number): number {
+  return (wrapped(x) * RADIX + wrapped(y)) * RADIX + wrapped(z);
 }
 
 /** Cells along an axis that are told apart: beyond that far, two share a number, and `near` gives the items of both. */

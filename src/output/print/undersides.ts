@@ -109,26 +109,38 @@ function placesOf({ positions, triangles }: Mesh, steep: Uint8Array, areas: Floa
     unite(parent, triangles[3 * t], triangles[3 * t + 1]);
     unite(parent, triangles[3 * t], triangles[3 * t + 2]);
   }
-  const sums = new Map<number, { area: number; moment: [number, number, number]; low: number }>();
+  const numberOf = new Int32Array(parent.length).fill(-1);
+  const sums: PlaceSum[] = [];
   for (let t = 0; t < steep.length; t++) {
     if (steep[t] === 0) continue;
     const root = findRoot(parent, triangles[3 * t]);
-    const sum = sums.get(root) ?? { area: 0, moment: [0, 0, 0], low: Number.POSITIVE_INFINITY };
-    sums.set(root, sum);
-    sum.area += areas[t];
-    for (let corner = 3 * t; corner < 3 * t + 3; corner++) {
-      const at = 3 * triangles[corner];
-      for (let k = 0; k < 3; k++) sum.moment[k] += (areas[t] / 3) * positions[at + k];
-      sum.low = Math.min(sum.low, positions[at + 2]);
-    }
+    if (numberOf[root] === -1)
+      numberOf[root] = sums.push({ area: 0, x: 0, y: 0, z: 0, low: Number.POSITIVE_INFINITY }) - 1;
+    addTo(sums[numberOf[root]], areas[t], positions, triangles, t);
   }
-  return [...sums.values()]
+  return sums
     .map(
-      ({ area, moment: [x, y, z], low }): UndersidePlace => ({
-        at: [x / area, y / area, z / area],
-        area,
-        height: low - lowest,
-      }),
+      ({ area, x, y, z, low }): UndersidePlace => ({ at: [x / area, y / area, z / area], area, height: low - lowest }),
     )
     .sort((a, b) => b.area - a.area);
+}
+
+/** Area of a place, mm², its first moments, mm³, and its lowest z, mm. */
+interface PlaceSum {
+  area: number;
+  x: number;
+  y: number;
+  z: number;
+  low: number;
+}
+
+function addTo(sum: PlaceSum, area: number, positions: Float64Array, triangles: Uint32Array, t: number): void {
+  sum.area += area;
+  for (let corner = 3 * t; corner < 3 * t + 3; corner++) {
+    const at = 3 * triangles[corner];
+    sum.x += (area / 3) * positions[at];
+    sum.y += (area / 3) * positions[at + 1];
+    sum.z += (area / 3) * positions[at + 2];
+    sum.low = Math.min(sum.low, positions[at + 2]);
+  }
 }
