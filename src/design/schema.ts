@@ -46,7 +46,7 @@ export const designSchema = z
       .min(0.001)
       .max(0.2)
       .default(DESIGN_DEFAULTS.tolerance)
-      .describe("largest chordal deviation of the mesh from the true surface, mm, 0.001 to 0.2; default 0.01"),
+      .describe("largest distance of the mesh's flat facets from the true surface, mm, 0.001 to 0.2; default 0.01"),
     profile: profileSchema,
     pattern: patternSchema
       .optional()

@@ -14,7 +14,7 @@ export const profileSchema = z
       .positive()
       .max(LARGEST_SIZE)
       .describe(
-        "Width of the band along the finger axis, mm, above 0 and at most 1000; of a band that tapers at the top; no default.",
+        "Width of the band along the finger axis, mm, above 0 and at most 1000; where the band tapers, that at the top; no default.",
       ),
     thickness: z
       .number()
