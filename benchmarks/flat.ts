@@ -2,9 +2,9 @@
  * Times what is done before any solid: the flat work of the richest design, and the import of many SVG files in one go.
  */
 import { readdirSync, readFileSync } from "node:fs";
-import { outlineDrawing } from "../src/art/svg/outline.js";
-import { placeDrawing } from "../src/art/svg/place.js";
-import { readSvg } from "../src/art/svg/read.js";
+import { outlineDrawing } from "../src/art/svg/outline-drawing.js";
+import { placeDrawing } from "../src/art/svg/place-drawing.js";
+import { readSvg } from "../src/art/svg/read-svg.js";
 import { ringArea } from "../src/flat/polygons.js";
 import { planBeads } from "../src/ring/plan-beads.js";
 import { large } from "./designs.js";

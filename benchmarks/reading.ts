@@ -15,7 +15,7 @@ import { obj } from "../src/output/files/formats/obj.js";
 import { stlAscii } from "../src/output/files/formats/stl-ascii.js";
 import { stlBinary } from "../src/output/files/formats/stl-binary.js";
 import { threemf } from "../src/output/files/formats/threemf.js";
-import { readMesh } from "../src/output/files/read.js";
+import { readMesh } from "../src/output/files/read-mesh.js";
 import { type Checksum, checksumOf } from "./checksum.js";
 import type { Effort } from "./effort.js";
 import { timeTask } from "./time-task.js";

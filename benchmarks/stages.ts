@@ -15,7 +15,7 @@ import { formats } from "../src/output/files/catalogue.js";
 import { completePattern, noPattern } from "../src/pattern/pattern.js";
 import { BUILD_DEFAULTS } from "../src/ring/build.js";
 import { resolveSize } from "../src/size/size.js";
-import { ACROSS_SHARE } from "../src/solids/facets.js";
+import { ACROSS_SHARE } from "../src/solids/facet-counts.js";
 import { makeParts } from "../src/solids/parts.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
 import { uniteRing } from "../src/union/union.js";

@@ -14,7 +14,7 @@ import { groupDisjoint } from "../src/union/groups.js";
 import { bvhKernel } from "../src/union/kernels/bvh.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
 import { takeSteps } from "../src/union/take-steps.js";
-import { tidyMesh } from "../src/union/tidy.js";
+import { tidyMesh } from "../src/union/tidy-mesh.js";
 import { makeUnit } from "../src/union/unit.js";
 import { bodiesOf } from "./bodies-of.js";
 import { type Checksum, checksumOf } from "./checksum.js";

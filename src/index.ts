@@ -31,11 +31,11 @@ export type { FieldLine, FieldReference, FormReference } from "./design/referenc
 export { ruleSets } from "./design/rules/catalogue.js";
 export type { RuleLimit, RuleName, RuleSet, Severity } from "./design/rules/rule-set.js";
 export type { Design, DesignInput } from "./design/schema.js";
+export type { FormCheck } from "./judge/check-form.js";
 export type { Decimation } from "./judge/decimate-solid.js";
 export type { UnrolledBand } from "./judge/details/unrolled-band.js";
 export type { Fault, FaultCode } from "./judge/faults.js";
 export type { Finding, FindingPlace, RuleResult } from "./judge/finding.js";
-export type { FormCheck } from "./judge/form.js";
 export { checkSolid, type SolidCheck, type SolidOptions } from "./judge/gate.js";
 export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./judge/walls.js";
 export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
@@ -53,7 +53,7 @@ export { drawTile, type TileDrawingOptions } from "./output/drawing/tile-drawing
 export { formatForFile, formats } from "./output/files/catalogue.js";
 export { type Chunks, type EncodeOptions, encodeMesh, type FileMaterial, type Format } from "./output/files/format.js";
 export { type GeometryOptions, toBufferGeometry } from "./output/files/geometry.js";
-export { readMesh } from "./output/files/read.js";
+export { readMesh } from "./output/files/read-mesh.js";
 export type { Stance, View } from "./output/picture/camera.js";
 export type { Finish, PictureGround, PictureOptions } from "./output/picture/options.js";
 export { openStudio, type Picture, type Studio, takePicture } from "./output/picture/picture.js";

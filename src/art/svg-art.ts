@@ -10,8 +10,8 @@ import type { Strip } from "../flat/strip.js";
 import { checkReach, type DrawnPaths } from "./read-art.js";
 import { artBox, nothingShows } from "./svg/art-box.js";
 import type { Drawing } from "./svg/drawing.js";
-import { type Cleaned, outlineDrawing } from "./svg/outline.js";
-import { placeDrawing } from "./svg/place.js";
+import { type Cleaned, outlineDrawing } from "./svg/outline-drawing.js";
+import { placeDrawing } from "./svg/place-drawing.js";
 import { textName } from "./text/text-art.js";
 
 /** A file and where it stands. */

@@ -12,7 +12,7 @@ import type { Point3 } from "../base/math/point.js";
 import { TURN } from "../base/units.js";
 import { findCorners } from "../flat/corners.js";
 import type { RunLine } from "../flat/runs.js";
-import { sideAt } from "../flat/walk.js";
+import { sideAt } from "../flat/walk-line.js";
 import type { Bead } from "./bead.js";
 import { clearOf, fitLeg, type LegEnd, type LegFit, nearestCount } from "./bead-leg.js";
 import { type BeadSizes, type BeadSizesOptions, beadSizes } from "./bead-sizes.js";

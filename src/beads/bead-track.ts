@@ -6,7 +6,7 @@ import type { BandSurface } from "../band/surface/surface.js";
 import type { Point2, Point3 } from "../base/math/point.js";
 import { TURN } from "../base/units.js";
 import type { RunLine } from "../flat/runs.js";
-import { verticesOf } from "../flat/walk.js";
+import { verticesOf } from "../flat/walk-line.js";
 
 /** Where a bead stands. */
 export interface BeadPlace {

@@ -5,7 +5,7 @@
  */
 import type { Point2 } from "../base/math/point.js";
 import type { RunLine } from "../flat/runs.js";
-import { isCyclic, verticesOf, type Walk, walkLine } from "../flat/walk.js";
+import { isCyclic, verticesOf, type Walk, walkLine } from "../flat/walk-line.js";
 
 /** A bead line among those that may meet. */
 export interface MeetingLine {

@@ -5,7 +5,7 @@
  * band, meets the outside of radius r at the height √(r² − s²) along it.
  */
 
-import { LEAST_WALL } from "../band/profile/limits.js";
+import { LEAST_WALL } from "../band/profile/least-sizes.js";
 import { AnnuletError } from "../base/errors.js";
 import type { Point2 } from "../base/math/point.js";
 import { showLength } from "../base/units.js";

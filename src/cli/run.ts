@@ -7,7 +7,7 @@ import { EXIT, exitCodeOfError } from "./exit-codes.js";
 import { type Io, say } from "./io.js";
 import { runCommand } from "./program.js";
 import { Interrupted } from "./signals.js";
-import { tint } from "./style.js";
+import { tint } from "./tint.js";
 import { sayWarnings } from "./warnings.js";
 
 /**

@@ -4,7 +4,7 @@
 import type { Warning } from "../index.js";
 import { describeProblem } from "../toolbox/index.js";
 import { type Io, say } from "./io.js";
-import { tint } from "./style.js";
+import { tint } from "./tint.js";
 
 /** Tells warnings on standard error, one after the other. */
 export function sayWarnings(io: Io, warnings: readonly Warning[]): void {

@@ -3,7 +3,7 @@
  */
 import { type Path, showPath } from "../base/errors/document-path.js";
 import { AnnuletError, type Problem } from "../base/errors.js";
-import { limits } from "./limits.js";
+import { limits } from "./document-limits.js";
 
 export type Plain = null | boolean | number | string | readonly Plain[] | PlainObject;
 export interface PlainObject {

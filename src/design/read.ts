@@ -2,7 +2,7 @@
  * Reads a design document, from JSON text or from a plain object, and says everything that is wrong with it at once.
  */
 import { AnnuletError, type Problem } from "../base/errors.js";
-import { explain } from "./explain.js";
+import { explain } from "./explain-problems.js";
 import type { Locate, Place } from "./place.js";
 import { copyPlain, isPlainObject, type Plain } from "./plain.js";
 import { type Design, designSchema } from "./schema.js";

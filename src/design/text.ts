@@ -3,7 +3,7 @@
  */
 import { type DocumentNode, parse } from "@humanwhocodes/momoa";
 import { AnnuletError } from "../base/errors.js";
-import { limits } from "./limits.js";
+import { limits } from "./document-limits.js";
 import { type Place, placeAt } from "./place.js";
 import { type PlacedData, readTree } from "./tree.js";
 

@@ -5,7 +5,7 @@
  * the chords of a flattened curve are no corners, and a corner with a tiny round is one.
  */
 import type { RunLine } from "./runs.js";
-import { isCyclic, type Walk, walkLine } from "./walk.js";
+import { isCyclic, type Walk, walkLine } from "./walk-line.js";
 
 /** A corner of a line. */
 export interface Corner {

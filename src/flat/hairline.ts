@@ -5,8 +5,8 @@
 import { largestWhere } from "../base/math/largest.js";
 import { boxRing, ringBox } from "./box.js";
 import type { GridPoint } from "./grid.js";
+import { keepsParts } from "./keeps-parts.js";
 import { narrowestPlace } from "./narrowest.js";
-import { keepsParts } from "./parts.js";
 import { type GridRegion, type Join, offset, subtract } from "./polygons.js";
 import { type Strip, steps } from "./strip.js";
 

@@ -6,8 +6,8 @@ import type { Point3 } from "../base/math/point.js";
 import { roundToFloat32 } from "../mesh/float32.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { requireTriples } from "../mesh/sound.js";
+import { checkForm, type FormCheck } from "./check-form.js";
 import type { Fault } from "./faults.js";
-import { checkForm, type FormCheck } from "./form.js";
 import { readTopology } from "./topology.js";
 import { readTurnedTopology } from "./turned-topology.js";
 

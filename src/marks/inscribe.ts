@@ -3,7 +3,7 @@
  */
 
 import type { Drawing } from "../art/svg/drawing.js";
-import { outlineDrawing } from "../art/svg/outline.js";
+import { outlineDrawing } from "../art/svg/outline-drawing.js";
 import { setText } from "../art/text/set-text.js";
 import { PX_PER_MM, textDrawing } from "../art/text/text-drawing.js";
 import type { Typeface } from "../art/text/typeface.js";
@@ -17,7 +17,7 @@ import type { GridRegion } from "../flat/polygons.js";
 import { type Strip, steps } from "../flat/strip.js";
 import { tidy } from "../flat/tidy.js";
 import { boxOf, type Mark, makeMark, surfaceStrip } from "./mark.js";
-import { surfaceAt } from "./surface.js";
+import { surfaceAt } from "./mark-surface.js";
 import { narrowestStroke, warnThinStrokes } from "./thin-strokes.js";
 
 export interface InscribeOptions {

@@ -10,10 +10,10 @@ import type { GridRegion } from "../flat/polygons.js";
 import { makeStrip, type Strip } from "../flat/strip.js";
 import { type FlatBody, moveBody } from "../relief/flat-body.js";
 import { raiseRegion } from "../relief/section.js";
-import type { Surface } from "./surface.js";
+import type { MarkSurface } from "./mark-surface.js";
 
 export interface Mark {
-  readonly surface: Surface;
+  readonly surface: MarkSurface;
   /** Over the surface: u is θ from its start angle times its reference radius. */
   readonly body: FlatBody;
   /** From u to u and from v to v, mm, its leaning walls included. */
@@ -29,7 +29,7 @@ export interface Box {
 const EDGE_WALL = 0.1;
 
 /** The strip of a surface: one tile all the way round, so that a region in its middle is far from both ends. */
-export function surfaceStrip({ wrap }: Surface, tolerance: number): Strip {
+export function surfaceStrip({ wrap }: MarkSurface, tolerance: number): Strip {
   const tileWidth = wrap.round;
   const size = {
     tileWidth,
@@ -43,7 +43,7 @@ export function surfaceStrip({ wrap }: Surface, tolerance: number): Strip {
 }
 
 export interface MarkOptions {
-  readonly surface: Surface;
+  readonly surface: MarkSurface;
   readonly strip: Strip;
   /** Its middle's θ, degrees. */
   readonly angle: number;
@@ -78,7 +78,7 @@ export function makeMark(region: GridRegion, options: MarkOptions): Mark {
 }
 
 /** How what is laid about the middle of a strip moves to stand at an angle, degrees. */
-export function placeRound({ wrap }: Surface, angle: number): Motion {
+export function placeRound({ wrap }: MarkSurface, angle: number): Motion {
   const turn = (((radians(angle) - wrap.startAngle) % TURN) + TURN) % TURN;
   return { ...STAY, u: (turn - TURN / 2) * wrap.referenceRadius };
 }

@@ -2,16 +2,16 @@
  * All marks of a design.
  */
 
-import type { FontUse } from "../art/text/load.js";
+import type { FontUse } from "../art/text/load-fonts.js";
 import type { Typeface } from "../art/text/typeface.js";
 import type { Band } from "../band/band.js";
 import type { Warn } from "../base/errors.js";
 import { showLength } from "../base/units.js";
 import type { HallmarkSpec, LetteringSpec } from "../design/marks.js";
-import { type Field, makeField } from "./field.js";
+import { type Field, makeField } from "./hallmark-field.js";
 import { inscribe } from "./inscribe.js";
 import type { Mark } from "./mark.js";
-import type { Surface } from "./surface.js";
+import type { MarkSurface } from "./mark-surface.js";
 
 export interface MarkDesign {
   readonly lettering: readonly LetteringSpec[];
@@ -68,7 +68,7 @@ function warnOnField(
   { surface: own, middle, width, height }: Field,
   warn: Warn,
 ): void {
-  const side = (one: Surface) => Math.sign(one.wrap.lineAt(one.wrap.startAngle).point(0, 0)[0]);
+  const side = (one: MarkSurface) => Math.sign(one.wrap.lineAt(one.wrap.startAngle).point(0, 0)[0]);
   if (surface.name !== own.name || side(surface) !== side(own)) return;
   const { round } = surface.wrap;
   const apart = (box.u[0] + box.u[1]) / 2 - (middle[0] * surface.wrap.referenceRadius) / own.wrap.referenceRadius;

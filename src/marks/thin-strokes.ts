@@ -3,8 +3,8 @@
  */
 import type { Warn } from "../base/errors.js";
 import { showLength } from "../base/units.js";
+import { keepsParts } from "../flat/keeps-parts.js";
 import { narrowestPlace } from "../flat/narrowest.js";
-import { keepsParts } from "../flat/parts.js";
 import { type GridRegion, shrink } from "../flat/polygons.js";
 import { type Strip, steps } from "../flat/strip.js";
 

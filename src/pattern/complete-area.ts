@@ -6,9 +6,9 @@
  * walls.
  */
 
-import { imageOf } from "../art/image/load.js";
-import type { Picture } from "../art/image/picture.js";
+import { imageOf } from "../art/image/load-images.js";
 import { readField } from "../art/image/read-field.js";
+import type { Picture } from "../art/image/read-picture.js";
 import { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import type { Drawing } from "../art/svg/drawing.js";
 import type { Warn } from "../base/errors.js";

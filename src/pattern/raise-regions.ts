@@ -13,8 +13,8 @@ import type { Strip } from "../flat/strip.js";
 import { tidy } from "../flat/tidy.js";
 import type { DrawnRegion } from "../relief/drawn-region.js";
 import type { Fade, FlatBody, ReliefPolygon } from "../relief/flat-body.js";
-import { pierceRegion } from "../relief/hole.js";
 import { raiseField } from "../relief/image/raise-field.js";
+import { pierceRegion } from "../relief/pierce-region.js";
 import { sectionOf } from "../relief/region-section.js";
 import { raiseRegion } from "../relief/section.js";
 

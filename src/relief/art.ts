@@ -17,10 +17,10 @@ import type { GridPath } from "../flat/grid.js";
 import { type GridRegion, ringArea, unite } from "../flat/polygons.js";
 import { clearRing, imagesOf, type Strip, steps } from "../flat/strip.js";
 import { tidy } from "../flat/tidy.js";
-import { composeRegion, cutLines, isComposed, type OtherRegion } from "./compose.js";
+import { composeRegion, cutLines, isComposed, type OtherRegion } from "./compose-region.js";
 import { treatEdge } from "./edges/treat-edge.js";
-import { widestOf } from "./ribbons/taper.js";
 import { taperAlong } from "./ribbons/taper-along.js";
+import { widestOf } from "./ribbons/tapered-ribbon.js";
 import { halfSpan, takeRibbon, takesSides } from "./take-ribbon.js";
 
 /** Lines that only beads follow carry no mesh, so they are flattened this much finer, to be true in length. */

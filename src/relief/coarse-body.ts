@@ -4,7 +4,7 @@
  * Art, bead lines and the places of beads stay those of a full build.
  */
 import { AnnuletError } from "../base/errors.js";
-import { keepsParts } from "../flat/parts.js";
+import { keepsParts } from "../flat/keeps-parts.js";
 import { type GridRegion, simplify } from "../flat/polygons.js";
 import { bodyStrip, type Strip, steps } from "../flat/strip.js";
 

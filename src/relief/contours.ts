@@ -5,7 +5,7 @@
  * apart between two levels, levels are put in between until what is lost there is within the tolerance.
  */
 import { ringBox } from "../flat/box.js";
-import { keepsParts } from "../flat/parts.js";
+import { keepsParts } from "../flat/keeps-parts.js";
 import { type GridRegion, grow, offset, shrink, simplify, subtract } from "../flat/polygons.js";
 import { type Strip, steps } from "../flat/strip.js";
 import type { SectionLine } from "./sections/section-form.js";

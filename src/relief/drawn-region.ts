@@ -1,7 +1,7 @@
 /**
  * A region of the pattern as it is drawn on the strip: what the document says of it, with its art completed.
  */
-import type { HeightField } from "../art/image/field.js";
+import type { HeightField } from "../art/image/height-field.js";
 import type { RegionSpec } from "../design/pattern/region.js";
 import type { Art } from "./art.js";
 

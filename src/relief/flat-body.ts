@@ -3,10 +3,10 @@
  * one function that moves and lifts such a body, with everything about it that has a place.
  */
 
-import type { Surface } from "../art/image/surface.js";
+import type { FlatTriangles } from "../art/image/flat-triangles.js";
 import type { Point3 } from "../base/math/point.js";
 import { inverseOf, type Motion, movedAcross, movedAlong, movedSpan, STAY } from "../flat/motion.js";
-import type { Rise } from "./weave/rise.js";
+import type { Rise } from "./weave/rise-along.js";
 
 /** A polygon above the seat: the outer ring counter-clockwise seen from outside, then its holes; points are (u, v, h). */
 export type ReliefPolygon = readonly (readonly Point3[])[];
@@ -24,7 +24,7 @@ export interface FlatBody {
    */
   readonly top: readonly ReliefPolygon[];
   /** Of a height map the upper surface in triangles, and what closes it beneath, of one outline; `top` is empty then. */
-  readonly surface: { readonly top: Surface; readonly foot: Surface } | undefined;
+  readonly surface: { readonly top: FlatTriangles; readonly foot: FlatTriangles } | undefined;
   /** The lowest contour, from which the walls go straight down. Of a hole the outline at the surfaces; h is 0. */
   readonly outline: readonly ReliefPolygon[];
   /** Of a hole the outline between its broken edges; h is their depth. Nothing for others. */
@@ -82,8 +82,8 @@ export function mapBody(body: FlatBody, { motion, lift }: BodyMap): FlatBody {
     path: body.path,
     top: polygons(body.top),
     surface: body.surface && {
-      top: mapSurface(body.surface.top, motion, lift),
-      foot: mapSurface(body.surface.foot, motion, 0),
+      top: mapTriangles(body.surface.top, motion, lift),
+      foot: mapTriangles(body.surface.foot, motion, 0),
     },
     outline: polygons(body.outline),
     throat: polygons(body.throat),
@@ -105,7 +105,7 @@ function mapPolygon(polygon: ReliefPolygon, motion: Motion, lift: number): Relie
 }
 
 /** The triangles of a mirrored surface are turned round as rings are. */
-function mapSurface({ points, triangles }: Surface, motion: Motion, lift: number): Surface {
+function mapTriangles({ points, triangles }: FlatTriangles, motion: Motion, lift: number): FlatTriangles {
   return {
     points: mapPoints(points, motion, lift),
     triangles: motion.mirrored ? triangles.toReversed() : triangles,

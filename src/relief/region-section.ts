@@ -7,7 +7,7 @@ import type { SectionSpec } from "../design/sections/section.js";
 import type { GridRegion } from "../flat/polygons.js";
 import type { RunLine } from "../flat/runs.js";
 import type { Strip } from "../flat/strip.js";
-import { taperOf } from "./ribbons/taper.js";
+import { taperOf } from "./ribbons/tapered-ribbon.js";
 import { sectionLine } from "./section.js";
 import { heightAt } from "./sections/section-form.js";
 

@@ -9,7 +9,7 @@ import { FORGET, type Remember } from "../base/memory.js";
 import type { RegionsOf } from "../design/areas.js";
 import type { RegionSpec } from "../design/pattern/region.js";
 import { type Art, type ArtSpec, completeArt } from "./art.js";
-import { isComposed, othersOf } from "./compose.js";
+import { isComposed, othersOf } from "./compose-region.js";
 
 /** Completes each region once, when it is first asked for. */
 export class Regions {

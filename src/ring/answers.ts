@@ -1,11 +1,11 @@
 /**
  * What a ring is asked for: every answer with its type, and the options that it may depend on.
  */
-import type { ImageRegions } from "../art/image/load.js";
-import type { Picture as Image } from "../art/image/picture.js";
+import type { ImageRegions } from "../art/image/load-images.js";
+import type { Picture as Image } from "../art/image/read-picture.js";
 import type { SvgName } from "../art/shapes/svg-names.js";
 import type { Drawing } from "../art/svg/drawing.js";
-import type { FontUse } from "../art/text/load.js";
+import type { FontUse } from "../art/text/load-fonts.js";
 import type { Typeface } from "../art/text/typeface.js";
 import type { Band } from "../band/band.js";
 import type { Fit } from "../band/fit/fit.js";

@@ -4,11 +4,11 @@
 import type { Warn } from "../base/errors.js";
 import type { Point3 } from "../base/math/point.js";
 import type { Bead } from "../beads/bead.js";
-import { distanceToField, type Field } from "../marks/field.js";
+import { distanceToField, type Field } from "../marks/hallmark-field.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { vertexShells } from "../mesh/shells.js";
 import type { Pattern } from "../pattern/laid-out.js";
-import { buildHole, type HoleOptions } from "./hole.js";
+import { buildHole, type HoleOptions } from "./build-hole.js";
 
 export interface ClearOptions extends Omit<HoleOptions, "reach"> {
   readonly pattern: Pattern;

@@ -2,7 +2,7 @@
  * The faces of a closed body over the flat seat, in (u, v, h), collected before it is bent.
  */
 
-import type { Surface } from "../art/image/surface.js";
+import type { FlatTriangles } from "../art/image/flat-triangles.js";
 import type { Point3 } from "../base/math/point.js";
 import { GrowingPoints } from "../mesh/growing.js";
 import type { Mesh } from "../mesh/mesh.js";
@@ -25,11 +25,11 @@ export class Faces {
 
   /** Faces over a polygon, upward, or downward where turned. */
   polygon(polygon: ReliefPolygon, place: Place, turned: boolean): void {
-    this.surface({ points: polygon.flat(), triangles: triangulatePolygon(polygon) }, place, turned);
+    this.triangles({ points: polygon.flat(), triangles: triangulatePolygon(polygon) }, place, turned);
   }
 
   /** The triangles of a surface, upward, or downward where turned. */
-  surface({ points, triangles }: Surface, place: Place, turned: boolean): void {
+  triangles({ points, triangles }: FlatTriangles, place: Place, turned: boolean): void {
     const placed = points.map(place);
     for (let i = 0; i < triangles.length; i += 3) {
       const [a, b, c] = [placed[triangles[i]], placed[triangles[i + 1]], placed[triangles[i + 2]]];

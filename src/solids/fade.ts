@@ -9,7 +9,7 @@ import { splitAtLines } from "../band/surface/refine.js";
 import { smoothStep } from "../base/math/smooth-step.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Fade, FlatBody } from "../relief/flat-body.js";
-import type { Rise } from "../relief/weave/rise.js";
+import type { Rise } from "../relief/weave/rise-along.js";
 
 /** What is raised ends this share of the foot's depth below the seat, so that it passes through the seat at a slope. */
 const DIP_SHARE = 0.5;

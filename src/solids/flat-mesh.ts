@@ -17,8 +17,8 @@ export function flatMesh({ seam, top, surface, outline }: FlatBody, sink: number
   const foot = ([u, v]: Point3): Point3 => [u, v, -sink];
   for (const polygon of top) faces.polygon(polygon, same, false);
   if (surface !== undefined) {
-    faces.surface(surface.top, same, false);
-    faces.surface(surface.foot, foot, true);
+    faces.triangles(surface.top, same, false);
+    faces.triangles(surface.foot, foot, true);
   }
   for (const polygon of outline) {
     if (surface === undefined) faces.polygon(polygon, foot, true);

@@ -3,7 +3,7 @@
  */
 
 import type { Band } from "../band/band.js";
-import { LEAST_WALL } from "../band/profile/limits.js";
+import { LEAST_WALL } from "../band/profile/least-sizes.js";
 import type { Profile } from "../band/profile/profile.js";
 import type { BandSurface, SurfaceLine } from "../band/surface/surface.js";
 import { AnnuletError } from "../base/errors.js";

@@ -3,14 +3,14 @@
  */
 
 import type { Band } from "../band/band.js";
-import { LEAST_WALL } from "../band/profile/limits.js";
+import { LEAST_WALL } from "../band/profile/least-sizes.js";
 import { seatStations } from "../band/surface/seat-stations.js";
 import { extent } from "../base/math/extent.js";
 import { TURN } from "../base/units.js";
 import type { Mark } from "../marks/mark.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { placeStep, type Step } from "../mesh/step.js";
-import { ACROSS_SHARE, mostChords } from "./facets.js";
+import { ACROSS_SHARE, mostChords } from "./facet-counts.js";
 import { requireFloorWall } from "./floor-wall.js";
 import { buildRelief, buildSunk } from "./relief.js";
 

@@ -8,8 +8,8 @@ import type { Mesh } from "../mesh/mesh.js";
 import type { Step } from "../mesh/step.js";
 import { type WorkStep, workSteps } from "../pattern/work-steps.js";
 import type { FlatBody } from "../relief/flat-body.js";
+import { buildHole } from "./build-hole.js";
 import { requireFloorWall } from "./floor-wall.js";
-import { buildHole } from "./hole.js";
 import { type BendOptions, buildReliefs, buildSunk } from "./relief.js";
 import { remember } from "./remember.js";
 

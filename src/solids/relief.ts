@@ -15,10 +15,10 @@ import type { Mesh } from "../mesh/mesh.js";
 import { reverseMesh, transformMesh } from "../mesh/transform.js";
 import { turnRound } from "../mesh/turn-round.js";
 import { type FlatBody, moveBody } from "../relief/flat-body.js";
-import type { Rise } from "../relief/weave/rise.js";
+import type { Rise } from "../relief/weave/rise-along.js";
+import { applyRise } from "./apply-rise.js";
 import { fadeBody, fadedRise } from "./fade.js";
 import { flatMesh } from "./flat-mesh.js";
-import { applyRise } from "./rise.js";
 import { cutSector, flatSector } from "./sector.js";
 import { type FlatMirrors, loneTile, mirroredTile, plainTile, type Tile, tilesRound } from "./tile.js";
 

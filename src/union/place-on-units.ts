@@ -12,7 +12,7 @@ import { END, START, type TurnPart, turnChain } from "../mesh/turn-round.js";
 import type { Kernel } from "./kernels/kernel.js";
 import { joinSeam } from "./seam.js";
 import { takeSteps } from "./take-steps.js";
-import { tidyOpen } from "./tidy.js";
+import { tidyOpen } from "./tidy-mesh.js";
 import { openSector } from "./unit.js";
 
 /** Units of a ring: the first begins at an angle, radians. */

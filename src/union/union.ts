@@ -17,7 +17,7 @@ import { partCoincident } from "./part-coincident.js";
 import { placeOnUnits } from "./place-on-units.js";
 import { dropSpecks, type Hollow } from "./specks.js";
 import { takeSteps } from "./take-steps.js";
-import { tidyMesh } from "./tidy.js";
+import { tidyMesh } from "./tidy-mesh.js";
 import { makeUnit } from "./unit.js";
 
 /** A ring before it is one. */

@@ -10,7 +10,7 @@ import type { Mesh } from "../mesh/mesh.js";
 import { END, START, type TurnPart } from "../mesh/turn-round.js";
 import { MIDDLE, mirrorEnd, mirrorMiddle } from "./complete.js";
 import { joinSeam } from "./seam.js";
-import { tidyOpen } from "./tidy.js";
+import { tidyOpen } from "./tidy-mesh.js";
 
 /** Points this near to a plane of the unit are put on it, mm: a few thousand steps of single precision. */
 const ON_PLANE = 5e-4;

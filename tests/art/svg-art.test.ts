@@ -1,8 +1,8 @@
-// Covers: src/art/svg/art-box.ts, src/art/svg/load.ts
+// Covers: src/art/svg/art-box.ts, src/art/svg/load-drawings.ts
 /** Regions whose art is an SVG file, from the document to the ring. */
 import { AnnuletError, build, readDesign } from "annulet";
 import { describe, expect, it } from "vitest";
-import { loadDrawings } from "../../src/art/svg/load.js";
+import { loadDrawings } from "../../src/art/svg/load-drawings.js";
 import { readSvgArt } from "../../src/art/svg-art.js";
 import type { FileSource } from "../../src/base/files.js";
 import type { RegionSpec } from "../../src/design/pattern/region.js";

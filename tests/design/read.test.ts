@@ -1,10 +1,10 @@
-// Covers: src/design/complain.ts, src/design/explain.ts, src/design/forms.ts, src/design/limits.ts
+// Covers: src/design/complain.ts, src/design/explain-problems.ts, src/design/forms.ts, src/design/document-limits.ts
 // Covers: src/design/phrases.ts, src/design/place.ts, src/design/plain.ts, src/design/text.ts, src/design/tree.ts
 // Covers: src/design/words.ts
 import fc from "fast-check";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { AnnuletError, type Problem } from "../../src/base/errors.js";
-import { MAX_DESIGN_LENGTH, MAX_DESIGN_VALUES } from "../../src/design/limits.js";
+import { MAX_DESIGN_LENGTH, MAX_DESIGN_VALUES } from "../../src/design/document-limits.js";
 import { readDesign } from "../../src/design/read.js";
 import { fullDesign, plainBand } from "./documents.js";
 

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Point2 } from "../../src/base/math/point.js";
 import { findCorners } from "../../src/flat/corners.js";
 import type { RunLine } from "../../src/flat/runs.js";
-import { walkLine } from "../../src/flat/walk.js";
+import { walkLine } from "../../src/flat/walk-line.js";
 import { SEED } from "./strips.js";
 
 const degrees = (radians: number) => (radians * 180) / Math.PI;

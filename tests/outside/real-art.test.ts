@@ -11,9 +11,9 @@ import { Resvg } from "@resvg/resvg-js";
 import { AnnuletError, build } from "annulet";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { outlineDrawing } from "../../src/art/svg/outline.js";
-import { placeDrawing } from "../../src/art/svg/place.js";
-import { readSvg } from "../../src/art/svg/read.js";
+import { outlineDrawing } from "../../src/art/svg/outline-drawing.js";
+import { placeDrawing } from "../../src/art/svg/place-drawing.js";
+import { readSvg } from "../../src/art/svg/read-svg.js";
 import type { Warning } from "../../src/base/errors.js";
 import { ringArea } from "../../src/flat/polygons.js";
 

@@ -9,7 +9,7 @@ import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 import { partCoincident } from "../../src/union/part-coincident.js";
 import { dropSpecks } from "../../src/union/specks.js";
 import { takeSteps } from "../../src/union/take-steps.js";
-import { tidyMesh } from "../../src/union/tidy.js";
+import { tidyMesh } from "../../src/union/tidy-mesh.js";
 import { uniteRing } from "../../src/union/union.js";
 import { makeUnit } from "../../src/union/unit.js";
 import { FILES } from "./road-designs.js";

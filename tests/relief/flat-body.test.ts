@@ -5,9 +5,9 @@ import { inTurn, inverseOf, type Motion, movedAcross, movedAlong, STAY } from ".
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import { type BodyMap, type FlatBody, liftBody, mapBody, moveBody } from "../../src/relief/flat-body.js";
+import { applyRise } from "../../src/solids/apply-rise.js";
 import { fadeBody } from "../../src/solids/fade.js";
 import { flatMesh } from "../../src/solids/flat-mesh.js";
-import { applyRise } from "../../src/solids/rise.js";
 import { motions, SEED } from "../flat/strips.js";
 
 /** mm, of the foot below the seat. */

@@ -1,5 +1,5 @@
-// Covers: src/solids/hole.ts, src/solids/floor-wall.ts, src/solids/pattern-steps.ts, src/pattern/work-steps.ts
-// Covers: src/relief/hole.ts
+// Covers: src/solids/build-hole.ts, src/solids/floor-wall.ts, src/solids/pattern-steps.ts, src/pattern/work-steps.ts
+// Covers: src/relief/pierce-region.ts
 /** What is sunk or pierced, against exact volumes, and the rings that it leaves. */
 import { build, encodeMesh, formatForFile } from "annulet";
 import { describe, expect, it } from "vitest";

@@ -12,7 +12,7 @@ import type { Design } from "../../src/design/schema.js";
 import type { Pattern } from "../../src/pattern/laid-out.js";
 import { completePattern, noPattern } from "../../src/pattern/pattern.js";
 import { resolveSize } from "../../src/size/size.js";
-import { ACROSS_SHARE } from "../../src/solids/facets.js";
+import { ACROSS_SHARE } from "../../src/solids/facet-counts.js";
 import { makeParts, type Parts } from "../../src/solids/parts.js";
 import { bodiesOfSteps, type StepBodies } from "./steps.js";
 

@@ -3,9 +3,9 @@
  */
 
 import type { MapSpec } from "../../design/art/image-map.js";
+import { blendSeam, requireSeam } from "./blend-seam.js";
 import { type Frame, isMirrored, type ReadFieldOptions } from "./frame.js";
-import { type NumberGrid, transpose } from "./grid.js";
-import { blendSeam, requireSeam } from "./seam.js";
+import { type NumberGrid, transpose } from "./number-grid.js";
 
 /**
  * The heights with their ends seen to.

@@ -5,7 +5,7 @@ import { smoothStep } from "../../base/math/smooth-step.js";
 import type { MapSpec } from "../../design/art/image-map.js";
 import type { RegionSpec } from "../../design/pattern/region.js";
 import type { Frame } from "./frame.js";
-import { emptyGrid, type NumberGrid } from "./grid.js";
+import { emptyGrid, type NumberGrid } from "./number-grid.js";
 
 /** Over this an edge without a rail falls to nothing, mm, where nothing is said: steep, but not upright. */
 const EDGE_FALL = 0.3;

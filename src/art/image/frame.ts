@@ -8,9 +8,9 @@ import { type StandsOn, standsOn } from "../../design/cycle.js";
 import type { RegionSpec } from "../../design/pattern/region.js";
 import { EDGE_WALL } from "../../flat/cut-place.js";
 import type { Strip } from "../../flat/strip.js";
-import { type HeightField, stepsFor } from "./field.js";
-import { IMAGE_LIMITS } from "./limits.js";
-import type { Picture } from "./picture.js";
+import { type HeightField, stepsFor } from "./height-field.js";
+import { IMAGE_LIMITS } from "./image-limits.js";
+import type { Picture } from "./read-picture.js";
 
 export interface ReadFieldOptions {
   readonly strip: Strip;

@@ -1,7 +1,7 @@
 /**
  * What a PNG file says of itself: its size and the kind of its samples (Portable Network Graphics, third edition, 11.2.1).
  */
-import { brokenImage, IMAGE_LIMITS, tooLargeImage } from "./limits.js";
+import { brokenImage, IMAGE_LIMITS, tooLargeImage } from "./image-limits.js";
 
 /** Colour types by the number that stands in the file. */
 const COLOURS = {

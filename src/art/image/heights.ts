@@ -3,8 +3,8 @@
  */
 
 import type { MapSpec } from "../../design/art/image-map.js";
-import type { NumberGrid } from "./grid.js";
-import type { Picture } from "./picture.js";
+import type { NumberGrid } from "./number-grid.js";
+import type { Picture } from "./read-picture.js";
 
 /**
  * Heights in mm, of a sunk image depths: base + span · brightness, all of it times how far the pixel covers. A sunk image

@@ -7,11 +7,11 @@ import { MAP_DEFAULTS, type MapSpec } from "../../design/art/image-map.js";
 import type { RegionSpec } from "../../design/pattern/region.js";
 import { closeSeams } from "./close-seams.js";
 import { fallAtEdges } from "./fall.js";
-import type { HeightField } from "./field.js";
 import { frameOf, type ReadFieldOptions, warnStretch } from "./frame.js";
+import type { HeightField } from "./height-field.js";
 import { pixelHeights } from "./heights.js";
-import type { Picture } from "./picture.js";
-import { sampleField } from "./sample.js";
+import type { Picture } from "./read-picture.js";
+import { sampleField } from "./sample-field.js";
 import { settle } from "./settle.js";
 
 /**

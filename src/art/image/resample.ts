@@ -3,7 +3,7 @@
  * finer, the cubic through four pixels (Catmull and Rom, 1974: C1 and through every pixel), kept between the four so that
  * it does not overshoot at a cliff.
  */
-import type { Taps } from "./grid.js";
+import type { Taps } from "./number-grid.js";
 
 /**
  * The taps of samples.

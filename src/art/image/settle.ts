@@ -5,7 +5,7 @@
  * twice the level are dropped, small gaps that fall below it are closed, and no height is left nearer to the level than
  * a fifth of it, which keeps the outline clear of the grid's points.
  */
-import type { HeightField } from "./field.js";
+import type { HeightField } from "./height-field.js";
 
 /** Patches and gaps of fewer samples are looked at. */
 const SMALL = 16;

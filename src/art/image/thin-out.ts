@@ -6,7 +6,7 @@
  * the same for both triangles on the side, so no vertex lies inside another's side. The bound that is kept is a true one:
  * a triangle's own error at the middle and the larger of what its halves leave out, added up.
  */
-import { BLOCK, type HeightField } from "./field.js";
+import { BLOCK, type HeightField } from "./height-field.js";
 
 /** Places in a block: [x, y] of the ends of the longest side, of the corner across from it. */
 interface Half {

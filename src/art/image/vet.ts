@@ -3,7 +3,7 @@
  * what is compressed holds exactly the bytes that its header promises. Only what pixels are made of is handed on.
  */
 import { type ImageHeader, rawLength, readHeader } from "./header.js";
-import { brokenImage, IMAGE_LIMITS, tooLargeImage } from "./limits.js";
+import { brokenImage, IMAGE_LIMITS, tooLargeImage } from "./image-limits.js";
 
 export interface VettedImage {
   readonly header: ImageHeader;

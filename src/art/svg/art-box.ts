@@ -4,7 +4,7 @@
 import { AnnuletError } from "../../base/errors.js";
 import { scaling } from "../../base/math/affine.js";
 import type { Drawing } from "./drawing.js";
-import { outlineDrawing } from "./outline.js";
+import { outlineDrawing } from "./outline-drawing.js";
 import type { Box } from "./viewport.js";
 
 /** The drawing is measured as if it were so large, mm, at this tolerance, mm: a box true to 1e-5 of its size. */

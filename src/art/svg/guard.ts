@@ -3,7 +3,7 @@
  * declares. One pass, no memory; what is not well formed is left to the parser.
  */
 import { AnnuletError } from "../../base/errors.js";
-import { SVG_LIMITS, tooMuch } from "./limits.js";
+import { SVG_LIMITS, tooMuch } from "./svg-limits.js";
 
 /** Pieces that are passed over whole: comments, CDATA, processing instructions. */
 const WHOLE: readonly (readonly [open: string, close: string])[] = [

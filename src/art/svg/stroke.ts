@@ -11,7 +11,7 @@ import { TURN } from "../../base/units.js";
 import { type GridPath, type GridPoint, toGrid } from "../../flat/grid.js";
 import { type GridRegion, ribbonAlong, ribbonAround, ringArea, unite } from "../../flat/polygons.js";
 import type { Stroke } from "./drawing.js";
-import { refuseTangled } from "./tangled.js";
+import { refuseTangled } from "./refuse-tangled.js";
 
 /** How a stroke is worked in its own coordinates. */
 export interface StrokeGrid {

@@ -4,7 +4,7 @@
  */
 import type { Element } from "@xmldom/xmldom";
 import { attribute, svgName } from "./element.js";
-import { SVG_LIMITS, tooMuch } from "./limits.js";
+import { SVG_LIMITS, tooMuch } from "./svg-limits.js";
 
 export interface Declaration {
   readonly property: string;

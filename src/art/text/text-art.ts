@@ -4,7 +4,7 @@
 import type { RegionsOf } from "../../design/areas.js";
 import type { TextArt } from "../../design/art/text-art.js";
 import type { Drawing } from "../svg/drawing.js";
-import type { FontUse } from "./load.js";
+import type { FontUse } from "./load-fonts.js";
 import { setText } from "./set-text.js";
 import { textDrawing } from "./text-drawing.js";
 import type { Typeface } from "./typeface.js";

@@ -13,15 +13,15 @@ import {
 import { type RoundedLink, roundCorners } from "../../base/math/round-corners.js";
 import type { ProfileSpec } from "../../design/profile/profile.js";
 import { sketchBore } from "./bores/index.js";
-import { closeChain, isApart } from "./chain.js";
-import { explainMisfit } from "./explain.js";
+import { checkSizes } from "./check-sizes.js";
+import { checkWall } from "./check-wall.js";
+import { closeChain, isApart } from "./close-chain.js";
+import { explainMisfit } from "./explain-misfit.js";
 import type { Frame } from "./form.js";
-import { LEAST_SEAT, SAME_POINT } from "./limits.js";
+import { LEAST_SEAT, SAME_POINT } from "./least-sizes.js";
 import { Misfit } from "./misfit.js";
 import { sketchOutside } from "./outsides/index.js";
 import { seatOf } from "./seat.js";
-import { checkSizes } from "./sizes.js";
-import { checkWall } from "./wall.js";
 
 /** The flat tops of the two rails. */
 export interface Rails {
@@ -68,12 +68,12 @@ export interface ExactProfile {
 export function buildOutline(spec: ProfileSpec, boreRadius: number, tolerance: number): ExactProfile {
   checkSizes(spec, boreRadius, tolerance);
   try {
-    return layOut(spec, boreRadius, tolerance);
+    return drawOutline(spec, boreRadius, tolerance);
   } catch (error) {
     if (!(error instanceof Misfit)) throw error;
     throw explainMisfit(error, spec, (other) => {
       try {
-        layOut(other, boreRadius, tolerance);
+        drawOutline(other, boreRadius, tolerance);
         return true;
       } catch (problem) {
         if (problem instanceof Misfit || problem instanceof AnnuletError) return false;
@@ -83,7 +83,7 @@ export function buildOutline(spec: ProfileSpec, boreRadius: number, tolerance: n
   }
 }
 
-function layOut(spec: ProfileSpec, boreRadius: number, tolerance: number): ExactProfile {
+function drawOutline(spec: ProfileSpec, boreRadius: number, tolerance: number): ExactProfile {
   const frame: Frame = { halfWidth: spec.width / 2, boreRadius, top: boreRadius + spec.thickness, tolerance };
   const bore = sketchBore(spec.bore, frame);
   const outside = sketchOutside(spec.outside, frame);

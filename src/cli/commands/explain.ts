@@ -7,7 +7,7 @@ import { type Command, JSON_OPTION } from "../command.js";
 import { exampleDesigns } from "../example-designs.js";
 import { EXIT } from "../exit-codes.js";
 import { type Io, print, printJson } from "../io.js";
-import { tint } from "../style.js";
+import { tint } from "../tint.js";
 import { wrapLines } from "../wrap-lines.js";
 
 export const explainCommand: Command<{ json?: boolean }> = {

@@ -23,8 +23,8 @@ import { EXIT } from "../exit-codes.js";
 import { type Io, print, printJson } from "../io.js";
 import { readMeshFile } from "../read-mesh-file.js";
 import { fixed, NOTHING, showPairs, signed } from "../show.js";
-import { tint } from "../style.js";
 import { type Column, showTable } from "../table.js";
+import { tint } from "../tint.js";
 
 interface InspectOptions {
   readonly components?: number;

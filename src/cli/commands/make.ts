@@ -36,7 +36,7 @@ import { EXIT } from "../exit-codes.js";
 import { STDIN, showBytes } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
 import { checkTargets, type Output, type WrittenFile, writeOutputs } from "../output-files.js";
-import { startProgress } from "../progress.js";
+import { startProgress } from "../show-progress.js";
 import { describeRing } from "../summary.js";
 import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";

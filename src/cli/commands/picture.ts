@@ -24,8 +24,8 @@ import { EXIT } from "../exit-codes.js";
 import { STDIN, showBytes } from "../files.js";
 import { type Io, print } from "../io.js";
 import { checkTargets, writeOutputs } from "../output-files.js";
-import { startProgress } from "../progress.js";
 import { isMeshFile, readMeshFile } from "../read-mesh-file.js";
+import { startProgress } from "../show-progress.js";
 import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 

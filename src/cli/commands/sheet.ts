@@ -11,7 +11,7 @@ import { STDIN, showBytes } from "../files.js";
 import { type Io, print } from "../io.js";
 import { checkTargets, writeOutputs } from "../output-files.js";
 import { type Paper, printPdf, requireChromium } from "../print-pdf.js";
-import { startProgress } from "../progress.js";
+import { startProgress } from "../show-progress.js";
 import { usage } from "../usage.js";
 import { readVersion } from "../version.js";
 import { sayWarnings } from "../warnings.js";

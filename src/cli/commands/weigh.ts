@@ -7,8 +7,8 @@ import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
 import { type Io, print, printJson } from "../io.js";
-import { startProgress } from "../progress.js";
 import { fixed, NOTHING } from "../show.js";
+import { startProgress } from "../show-progress.js";
 import { type Column, showTable } from "../table.js";
 import { sayWarnings } from "../warnings.js";
 

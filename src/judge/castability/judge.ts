@@ -6,9 +6,9 @@ import type { BandSurface } from "../../band/surface/surface.js";
 import { degrees, showLength } from "../../base/units.js";
 import { RULE_NAMES, RULES, type RuleName, type RuleSet } from "../../design/rules/rule-set.js";
 import type { Finding, FindingPlace, RuleResult } from "../finding.js";
-import { measureArt } from "./art.js";
+import { measureArt } from "./measure-art.js";
+import { measureSolid } from "./measure-solid.js";
 import type { JudgedPiece, Measured, Place } from "./piece.js";
-import { measureSolid } from "./solid.js";
 
 export interface Judgement {
   /** Every rule with its figure, kept or not. */

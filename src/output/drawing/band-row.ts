@@ -6,7 +6,7 @@ import type { UnrolledBand } from "../../judge/details/unrolled-band.js";
 import type { FlatRings } from "../../relief/tile-outlines.js";
 import { COLOURS, PENS, rampFill } from "./pens.js";
 import { element, group, pathData } from "./svg.js";
-import { SIZES, textAt } from "./text.js";
+import { SIZES, textAt } from "./svg-text.js";
 
 /** A place to be ringed. */
 export interface RingedPlace {

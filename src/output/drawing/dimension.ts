@@ -5,7 +5,7 @@
 import type { Point2 } from "../../base/math/point.js";
 import { COLOURS, PENS } from "./pens.js";
 import { element, group, pathData } from "./svg.js";
-import { SIZES, textAt, textWidth } from "./text.js";
+import { SIZES, textAt, textWidth } from "./svg-text.js";
 
 /** Arrowhead, mm: length, and width at an angle of about 20°. */
 const ARROW = { length: 1.4, width: 0.5 } as const;

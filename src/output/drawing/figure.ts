@@ -2,7 +2,7 @@
  * A drawing that stands on a sheet among others: its size and what is in it, from its top left corner.
  */
 import { element, group, svgDocument } from "./svg.js";
-import { SIZES, textAt } from "./text.js";
+import { SIZES, textAt } from "./svg-text.js";
 
 export interface Figure {
   /** Class of its group, kebab-case. */

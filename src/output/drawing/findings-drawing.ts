@@ -8,7 +8,7 @@ import type { UnrolledBand } from "../../judge/details/unrolled-band.js";
 import type { Finding } from "../../judge/finding.js";
 import { bandRow, type RingedPlace } from "./band-row.js";
 import { group, svgDocument } from "./svg.js";
-import { charactersIn, SIZES, textAt, wrapText } from "./text.js";
+import { charactersIn, SIZES, textAt, wrapText } from "./svg-text.js";
 
 export interface FindingsDrawing {
   readonly name: string;

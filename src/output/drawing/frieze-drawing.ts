@@ -9,8 +9,8 @@ import type { Point2 } from "../../base/math/point.js";
 import { legendColumn, SYMMETRY_LINES } from "./legend.js";
 import { PENS, rampFill } from "./pens.js";
 import { decimal, element, group, pathData, svgDocument } from "./svg.js";
+import { SIZES, textAt } from "./svg-text.js";
 import { fundamentalRegion, symmetryMarks } from "./symmetry-marks.js";
-import { SIZES, textAt } from "./text.js";
 
 /** A fin: no symmetry of its own, inside the smallest of the fundamental regions; tile coordinates, y up. */
 const MOTIF =

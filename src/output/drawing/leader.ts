@@ -6,7 +6,7 @@ import type { Point2 } from "../../base/math/point.js";
 import { arrowHead } from "./dimension.js";
 import { PENS } from "./pens.js";
 import { element, group, pathData } from "./svg.js";
-import { SIZES, textAt, textWidth } from "./text.js";
+import { SIZES, textAt, textWidth } from "./svg-text.js";
 
 /** Something to be told of a point. */
 export interface Leader {

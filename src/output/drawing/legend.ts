@@ -4,8 +4,8 @@
 import type { Point2 } from "../../base/math/point.js";
 import { PENS, REGION_SHADE } from "./pens.js";
 import { element, pathData } from "./svg.js";
+import { charactersIn, SIZES, shorten, textAt } from "./svg-text.js";
 import { lens } from "./symmetry-marks.js";
-import { charactersIn, SIZES, shorten, textAt } from "./text.js";
 
 /** A line of notes. */
 export interface LegendLine {

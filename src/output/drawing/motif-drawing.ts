@@ -8,7 +8,7 @@ import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { PENS } from "./pens.js";
 import { drawRegions } from "./region-drawing.js";
 import { element, group, pathData, svgDocument } from "./svg.js";
-import { charactersIn, SIZES, textAt, wrapText } from "./text.js";
+import { charactersIn, SIZES, textAt, wrapText } from "./svg-text.js";
 
 /** A motif with the flat tiles of a design that shows it. */
 export interface MotifSample {

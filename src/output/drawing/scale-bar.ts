@@ -4,7 +4,7 @@
 import type { Point2 } from "../../base/math/point.js";
 import { COLOURS, PENS } from "./pens.js";
 import { element, group } from "./svg.js";
-import { SIZES, textAt } from "./text.js";
+import { SIZES, textAt } from "./svg-text.js";
 
 /** mm */
 export const SCALE_BAR = { length: 10, height: 1, clear: 4.5 } as const;

@@ -13,8 +13,8 @@ import { PENS } from "./pens.js";
 import { drawRegions } from "./region-drawing.js";
 import { SCALE_BAR, scaleBar } from "./scale-bar.js";
 import { element, group, pathData, svgDocument } from "./svg.js";
+import { charactersIn, SIZES, textAt, wrapText } from "./svg-text.js";
 import { AXIS_OVERHANG, fundamentalRegion, symmetryMarks } from "./symmetry-marks.js";
-import { charactersIn, SIZES, textAt, wrapText } from "./text.js";
 import { beadBlock, elementsOf, heightBlock, measureBlock, stretchBlock, symmetryBlock } from "./tile-notes.js";
 import { type TilePlace, tilePlace } from "./tile-place.js";
 

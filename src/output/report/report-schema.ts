@@ -5,10 +5,10 @@
  */
 import { z } from "zod";
 import type { Report } from "./report.js";
+import { REPORT_VERSION } from "./report-version.js";
 import { bandFields, beadRun, fit } from "./schema-fields/band.js";
 import { mm, point, range } from "./schema-fields/numbers.js";
 import { allowances, print, sprue, weights } from "./schema-fields/piece.js";
-import { REPORT_VERSION } from "./version.js";
 
 const problem = z.strictObject({
   code: z.string().describe("stable, kebab-case name of the kind of warning"),

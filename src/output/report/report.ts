@@ -21,7 +21,7 @@ import type { Detail } from "../../solids/detail.js";
 import type { UnionResult } from "../../union/union.js";
 import type { PrintFigures } from "../print/figures.js";
 import { type BandSizes, bandSizes } from "./band-sizes.js";
-import { REPORT_VERSION } from "./version.js";
+import { REPORT_VERSION } from "./report-version.js";
 
 /** Everything measured on one ring. Lengths in mm, masses in g. */
 export interface Report extends FinishedReport {

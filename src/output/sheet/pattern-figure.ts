@@ -5,7 +5,7 @@ import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { DIMENSION_DEPTH, DIMENSION_WIDTH, levelDimension, uprightDimension } from "../drawing/dimension.js";
 import type { Figure } from "../drawing/figure.js";
 import { SCALE_BAR, scaleBar } from "../drawing/scale-bar.js";
-import { SIZES, textAt } from "../drawing/text.js";
+import { SIZES, textAt } from "../drawing/svg-text.js";
 import { tileLayers } from "../drawing/tile-drawing.js";
 import { tilePlace } from "../drawing/tile-place.js";
 

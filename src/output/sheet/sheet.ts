@@ -16,7 +16,7 @@ import { base64 } from "./base64.js";
 import { paragraph, section } from "./html.js";
 import { drawPatternFigure, PATTERN_FIGURE } from "./pattern-figure.js";
 import { drawSection, SECTION_FIGURE } from "./section-figure.js";
-import { SHEET_STYLE } from "./style.js";
+import { SHEET_STYLE } from "./sheet-style.js";
 import { allowanceTable, beadTable, fitTable, sizesTable, weightTable } from "./tables.js";
 import { drawTileFigure } from "./tile-figure.js";
 

@@ -14,7 +14,7 @@ import { toGrid } from "../../flat/grid.js";
 import { contains, type GridRegion, ringArea, subtract, unite } from "../../flat/polygons.js";
 import { type RunLine, runLines } from "../../flat/runs.js";
 import { copiesAlong, type Strip } from "../../flat/strip.js";
-import { isCyclic, type Walk, walkLine } from "../../flat/walk.js";
+import { isCyclic, type Walk, walkLine } from "../../flat/walk-line.js";
 import { EDGES } from "./index.js";
 
 /** Corners and directions of an outline are felt over this share of a lobe. */

@@ -6,8 +6,8 @@
  * simple curves that never touch; the foot has the same outline with fewer triangles.
  */
 
-import type { HeightField } from "../../art/image/field.js";
-import { bordersOf, cutSurface, type Surface } from "../../art/image/surface.js";
+import { bordersOf, cutTriangles, type FlatTriangles } from "../../art/image/flat-triangles.js";
+import type { HeightField } from "../../art/image/height-field.js";
 import { thinOut } from "../../art/image/thin-out.js";
 import type { Point3 } from "../../base/math/point.js";
 import { nestRings } from "../../flat/cell.js";
@@ -33,7 +33,7 @@ export function raiseField(field: HeightField, { mode, names, where, fade, toler
   const { left, right, level, heights, columns, rows, repeats, copies } = field;
   const points = pointsOf(field);
   const part = (triangles: readonly number[]) =>
-    cutSurface(
+    cutTriangles(
       { points, triangles },
       {
         stays: (place) => heights[place] > level,
@@ -83,9 +83,9 @@ function polygonsOf(rings: readonly (readonly Point3[])[]): ReliefPolygon[] {
 }
 
 /** The outlines of what of a surface is higher than a height, as polygons. */
-export function outlineAbove(surface: Surface, height: number): ReliefPolygon[] {
+export function outlineAbove(surface: FlatTriangles, height: number): ReliefPolygon[] {
   const { points } = surface;
-  const higher = cutSurface(surface, {
+  const higher = cutTriangles(surface, {
     stays: (point) => points[point][2] > height,
     cutAt: (stays, goes) => {
       const [a, b] = [points[stays], points[goes]];

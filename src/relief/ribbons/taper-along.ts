@@ -13,7 +13,7 @@ import { type GridPath, type GridPoint, shiftPath } from "../../flat/grid.js";
 import { type GridRegion, unite } from "../../flat/polygons.js";
 import { imagesOf, type Strip, steps } from "../../flat/strip.js";
 import type { Ribbon } from "../take-ribbon.js";
-import { type TaperEnd, taperedRibbon, taperOf } from "./taper.js";
+import { type TaperEnd, taperedRibbon, taperOf } from "./tapered-ribbon.js";
 
 export interface TaperedLines {
   /** Closed and open lines as drawn, about the middle line of a row. */

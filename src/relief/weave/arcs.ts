@@ -4,9 +4,9 @@
 import { AnnuletError } from "../../base/errors.js";
 import type { Point2 } from "../../base/math/point.js";
 import type { WeaveSpec } from "../../design/pattern/weave.js";
-import type { Walk } from "../../flat/walk.js";
+import type { Walk } from "../../flat/walk-line.js";
+import { type Bridge, bridgeAt, type Meeting } from "./bridge.js";
 import type { Crossing, Strand } from "./crossings.js";
-import { type Bridge, bridgeAt, type Meeting } from "./lift.js";
 import { type Order, passesAlong } from "./order.js";
 
 /** Where a piece ends beneath another strand. */
@@ -112,7 +112,7 @@ function spansBetween(
 }
 
 /** The points of a line from one place to another, mm along it. */
-export function stretchOf(walk: Walk, closed: boolean, [from, to]: readonly [number, number]): Point2[] {
+export function pointsBetween(walk: Walk, closed: boolean, [from, to]: readonly [number, number]): Point2[] {
   const { stations, points, length } = walk;
   const between: { s: number; point: Point2 }[] = [];
   for (let round = Math.floor(from / length); closed && round * length < to; round++) {

@@ -6,7 +6,7 @@
  */
 import { AnnuletError } from "../../base/errors.js";
 import type { Point2 } from "../../base/math/point.js";
-import type { Walk } from "../../flat/walk.js";
+import type { Walk } from "../../flat/walk-line.js";
 
 /** A centre line in mm, and the ribbon on it. */
 export interface Strand {

@@ -21,7 +21,7 @@ import {
   unite,
 } from "../../flat/polygons.js";
 import { clearRing, inFirstPeriod, makeOnce, repeatsOf, type Strip, steps } from "../../flat/strip.js";
-import { walkLine } from "../../flat/walk.js";
+import { walkLine } from "../../flat/walk-line.js";
 import { followedContours, type Level, plainContours } from "../contours.js";
 import type { DrawnRegion } from "../drawn-region.js";
 import type { Fade, FlatBody } from "../flat-body.js";
@@ -30,10 +30,10 @@ import { raiseRegion, stackLevels } from "../section.js";
 import { edgeTooLarge } from "../sections/flat.js";
 import { drawSection } from "../sections/index.js";
 import type { SectionLine } from "../sections/section-form.js";
-import { type Arc, cutStrands, stretchOf, type UnderEnd } from "./arcs.js";
+import { type Arc, cutStrands, pointsBetween, type UnderEnd } from "./arcs.js";
 import { type Crossing, findCrossings, type Strand } from "./crossings.js";
 import { orderCrossings } from "./order.js";
-import { riseAlong } from "./rise.js";
+import { riseAlong } from "./rise-along.js";
 
 /** A woven region with what its pieces share. */
 interface Member {
@@ -118,7 +118,7 @@ function weaveSet(strip: Strip, members: readonly Member[]): Map<DrawnRegion, Fl
   const isEndless = (strand: Strand, span: readonly [number, number]) =>
     !strand.closed && goesOn(strand, span).every(Boolean);
   const pathOf = ({ walk, closed }: Strand, span: readonly [number, number]) =>
-    toGrid(strip.grid, stretchOf(walk, closed, span));
+    toGrid(strip.grid, pointsBetween(walk, closed, span));
   const wants = (strand: Strand, span: readonly [number, number]) => {
     if (isEndless(strand, span)) return true;
     const points = pathOf(strand, span);
@@ -182,7 +182,7 @@ function cutLevels(strip: Strip, { region, width, line }: Member, strands: reado
   });
   const [from, to] = [arc.span[0] - start, arc.span[1] + end];
   const span = closed ? ([from, to] as const) : ([Math.max(0, from), Math.min(walk.length, to)] as const);
-  const points = toGrid(strip.grid, stretchOf(walk, closed, span));
+  const points = toGrid(strip.grid, pointsBetween(walk, closed, span));
   const across = steps(strip, width);
   const whole = closed && arc.ends.every((under) => under === undefined);
   const ribbon = whole
@@ -239,7 +239,7 @@ function coreOf(strip: Strip, { s, angle }: UnderEnd, over: Strand, width: numbe
   const [from, to] = over.closed
     ? [s - reach, s + reach]
     : [Math.max(0, s - reach), Math.min(over.walk.length, s + reach)];
-  const line = toGrid(strip.grid, stretchOf(over.walk, over.closed, [from, to]));
+  const line = toGrid(strip.grid, pointsBetween(over.walk, over.closed, [from, to]));
   return ribbonAlong([line], steps(strip, core), "round", "butt", strip.arcTolerance);
 }
 

@@ -2,12 +2,12 @@
  * The flat half: size → fit → profile → pattern → wrap → marks, stage by stage.
  */
 import { drawingNames } from "../../art/drawing-names.js";
-import { type ImageRegions, loadImages } from "../../art/image/load.js";
-import type { Picture } from "../../art/image/picture.js";
+import { type ImageRegions, loadImages } from "../../art/image/load-images.js";
+import type { Picture } from "../../art/image/read-picture.js";
 import type { SvgName } from "../../art/shapes/svg-names.js";
 import type { Drawing } from "../../art/svg/drawing.js";
-import { loadDrawings } from "../../art/svg/load.js";
-import { type FontUse, loadFonts } from "../../art/text/load.js";
+import { loadDrawings } from "../../art/svg/load-drawings.js";
+import { type FontUse, loadFonts } from "../../art/text/load-fonts.js";
 import { textDrawings, textFonts } from "../../art/text/text-art.js";
 import type { Typeface } from "../../art/text/typeface.js";
 import type { Band } from "../../band/band.js";
@@ -23,11 +23,11 @@ import { regionLists } from "../../design/areas.js";
 import type { PatternSpec } from "../../design/pattern/pattern.js";
 import { fontsOf, type Marks, makeMarks } from "../../marks/marks.js";
 import type { Pattern } from "../../pattern/laid-out.js";
-import { liftPattern } from "../../pattern/lift.js";
+import { liftPattern } from "../../pattern/lift-pattern.js";
 import { completePattern, noPattern, type TileRunList } from "../../pattern/pattern.js";
 import { type ResolvedSize, resolveSize } from "../../size/size.js";
 import { detailLevels } from "../../solids/detail.js";
-import { ACROSS_SHARE } from "../../solids/facets.js";
+import { ACROSS_SHARE } from "../../solids/facet-counts.js";
 import type { From, OfDesign, OfOption, SeatFacts } from "../answers.js";
 import type { Tools } from "../stage.js";
 import { type FileContents, takeFiles } from "./file-contents.js";

@@ -1,10 +1,10 @@
-// Covers: src/art/image/settle.ts, src/art/image/surface.ts
+// Covers: src/art/image/settle.ts, src/art/image/flat-triangles.ts
 /** Thinned surfaces: true to the grid, without gaps, few triangles where it is flat. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import type { HeightField } from "../../../src/art/image/field.js";
+import { bordersOf } from "../../../src/art/image/flat-triangles.js";
+import type { HeightField } from "../../../src/art/image/height-field.js";
 import { settle } from "../../../src/art/image/settle.js";
-import { bordersOf } from "../../../src/art/image/surface.js";
 import { thinOut } from "../../../src/art/image/thin-out.js";
 import { revolvedSurface } from "../../../src/band/surface/revolved.js";
 import { checkSolid } from "../../../src/judge/gate.js";

@@ -1,9 +1,9 @@
-// Covers: src/art/image/header.ts, src/art/image/limits.ts, src/art/image/load.ts
+// Covers: src/art/image/header.ts, src/art/image/image-limits.ts, src/art/image/load-images.ts
 /** Files that are no sound images, or lie about what they hold. */
 import { deflateSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
-import { IMAGE_LIMITS } from "../../../src/art/image/limits.js";
-import { loadImages } from "../../../src/art/image/load.js";
+import { IMAGE_LIMITS } from "../../../src/art/image/image-limits.js";
+import { loadImages } from "../../../src/art/image/load-images.js";
 import { AnnuletError } from "../../../src/base/errors.js";
 import { greyPng, join, type RawPng, rawPng } from "./pngs.js";
 

@@ -1,4 +1,4 @@
-// Covers: src/art/svg/guard.ts, src/art/svg/limits.ts, src/art/svg/parse.ts, src/art/svg/tangled.ts
+// Covers: src/art/svg/guard.ts, src/art/svg/svg-limits.ts, src/art/svg/parse.ts, src/art/svg/refuse-tangled.ts
 /** Files that are broken, or made to stall: each an error that says why, and soon. */
 import { describe, expect, it } from "vitest";
 import { failureOf } from "../../flat/strips.js";

@@ -1,8 +1,8 @@
 /** Drawings for the tests of SVG files, and their areas by resvg. */
 import { Resvg } from "@resvg/resvg-js";
-import { outlineDrawing } from "../../../src/art/svg/outline.js";
-import { placeDrawing } from "../../../src/art/svg/place.js";
-import { readSvg } from "../../../src/art/svg/read.js";
+import { outlineDrawing } from "../../../src/art/svg/outline-drawing.js";
+import { placeDrawing } from "../../../src/art/svg/place-drawing.js";
+import { readSvg } from "../../../src/art/svg/read-svg.js";
 import type { Warning } from "../../../src/base/errors.js";
 import { ringArea } from "../../../src/flat/polygons.js";
 

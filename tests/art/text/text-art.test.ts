@@ -1,4 +1,4 @@
-// Covers: src/art/text/load.ts, src/art/text/text-drawing.ts, src/design/art/text-art.ts
+// Covers: src/art/text/load-fonts.ts, src/art/text/text-drawing.ts, src/design/art/text-art.ts
 // Covers: src/design/art/text-fields.ts
 import { build, type DesignInput, flatTile } from "annulet";
 import { describe, expect, it } from "vitest";

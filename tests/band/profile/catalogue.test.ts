@@ -1,10 +1,10 @@
-// Covers: src/band/profile/explain.ts, src/band/profile/grown.ts, src/band/profile/form.ts
+// Covers: src/band/profile/explain-misfit.ts, src/band/profile/grown.ts, src/band/profile/form.ts
 // Covers: src/band/profile/outsides/index.ts, src/band/profile/bores/*, src/design/profile/*.ts
 // Covers: src/design/profile/bores/*, src/design/profile/outsides/*
 import { describe, expect, test } from "vitest";
 import { z } from "zod";
 import { BORES } from "../../../src/band/profile/bores/index.js";
-import { largestThatFits } from "../../../src/band/profile/explain.js";
+import { largestThatFits } from "../../../src/band/profile/explain-misfit.js";
 import { grownProfile } from "../../../src/band/profile/grown.js";
 import { OUTSIDES } from "../../../src/band/profile/outsides/index.js";
 import { buildOutline, buildProfile } from "../../../src/band/profile/profile.js";

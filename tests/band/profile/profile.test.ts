@@ -1,5 +1,5 @@
-// Covers: src/band/profile/chain.ts, src/band/profile/outline.ts, src/band/profile/sizes.ts, src/band/profile/wall.ts
-// Covers: src/band/profile/misfit.ts, src/band/profile/limits.ts, src/band/profile/seat.ts
+// Covers: src/band/profile/close-chain.ts, src/band/profile/outline.ts, src/band/profile/check-sizes.ts, src/band/profile/check-wall.ts
+// Covers: src/band/profile/misfit.ts, src/band/profile/least-sizes.ts, src/band/profile/seat.ts
 // Covers: src/band/profile/outsides/*
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";

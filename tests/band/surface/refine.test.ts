@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { ON_LINE, splitAtLines } from "../../../src/band/surface/refine.js";
-import { checkForm } from "../../../src/judge/form.js";
+import { checkForm } from "../../../src/judge/check-form.js";
 import type { Mesh } from "../../../src/mesh/mesh.js";
 import { signedVolume } from "../../../src/mesh/volume.js";
 import { box, meshOf, revolve, sphere, torus } from "../../support/meshes.js";

@@ -1,4 +1,4 @@
-// Covers: src/cli/design-file.ts, src/cli/io.ts, src/cli/progress.ts, src/cli/warnings.ts
+// Covers: src/cli/design-file.ts, src/cli/io.ts, src/cli/show-progress.ts, src/cli/warnings.ts
 import { mkdirSync, readFileSync, truncateSync } from "node:fs";
 import { join } from "node:path";
 import { decode } from "fast-png";
@@ -6,7 +6,7 @@ import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../../src/judge/gate.js";
 import { measureMesh } from "../../../src/measure/measure.js";
-import { readMesh } from "../../../src/output/files/read.js";
+import { readMesh } from "../../../src/output/files/read-mesh.js";
 import { annulet, namesIn, PLAIN, PROUD, put, tempFolder } from "../support.js";
 
 /**

@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { meshBounds } from "../../../src/mesh/bounds.js";
 import { encodeMesh } from "../../../src/output/files/format.js";
 import { stlBinary } from "../../../src/output/files/formats/stl-binary.js";
-import { readMesh } from "../../../src/output/files/read.js";
+import { readMesh } from "../../../src/output/files/read-mesh.js";
 import { torus } from "../../support/meshes.js";
 import { annulet, PLAIN, put, tempFolder } from "../support.js";
 

@@ -16,7 +16,7 @@ import { obj } from "../../../src/output/files/formats/obj.js";
 import { stlAscii } from "../../../src/output/files/formats/stl-ascii.js";
 import { stlBinary } from "../../../src/output/files/formats/stl-binary.js";
 import { threemf } from "../../../src/output/files/formats/threemf.js";
-import { readMesh } from "../../../src/output/files/read.js";
+import { readMesh } from "../../../src/output/files/read-mesh.js";
 import { admesh, hasAdmesh } from "../../support/admesh.js";
 import { box, meshOf, sphere, surfaceKey, torus } from "../../support/meshes.js";
 import { readByThree } from "../../support/three.js";

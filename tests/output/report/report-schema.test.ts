@@ -1,4 +1,4 @@
-// Covers: src/output/report/report-json-schema.ts, src/output/report/schema-fields/*, src/output/report/version.ts
+// Covers: src/output/report/report-json-schema.ts, src/output/report/schema-fields/*, src/output/report/report-version.ts
 /**
  * The report's published schema against real reports of pieces with and without each optional part; tests/examples.test.ts
  * holds it against every example.

@@ -1,6 +1,6 @@
 /** Lines for tests of weaves. */
 
-import { walkLine } from "../../../src/flat/walk.js";
+import { walkLine } from "../../../src/flat/walk-line.js";
 import { type Crossing, findCrossings, type Strand } from "../../../src/relief/weave/crossings.js";
 import { orderCrossings, passesAlong } from "../../../src/relief/weave/order.js";
 import { type StripInput, stripOf } from "../../flat/strips.js";

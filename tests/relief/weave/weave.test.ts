@@ -1,4 +1,4 @@
-// Covers: src/design/pattern/weave.ts, src/relief/weave/arcs.ts, src/relief/weave/rise.ts, src/solids/rise.ts
+// Covers: src/design/pattern/weave.ts, src/relief/weave/arcs.ts, src/relief/weave/rise-along.ts, src/solids/apply-rise.ts
 import { readFileSync } from "node:fs";
 import { build } from "annulet";
 import { describe, expect, it } from "vitest";
@@ -7,8 +7,8 @@ import { signedVolume } from "../../../src/mesh/volume.js";
 import { completeArt } from "../../../src/relief/art.js";
 import type { FlatBody } from "../../../src/relief/flat-body.js";
 import { weaveRegions } from "../../../src/relief/weave/weave.js";
+import { applyRise } from "../../../src/solids/apply-rise.js";
 import { flatMesh } from "../../../src/solids/flat-mesh.js";
-import { applyRise } from "../../../src/solids/rise.js";
 import { collector, failureOf, region, type StripInput, stripOf } from "../../flat/strips.js";
 
 const SINK = 0.1;

@@ -2,7 +2,7 @@
 import type { Point2 } from "../../../base/math/point.js";
 import type { BevelledSpec } from "../../../design/profile/outsides/bevelled.js";
 import { type OutsideForm, type OutsideLink, unchanged } from "../form.js";
-import { LEAST_SEAT } from "../limits.js";
+import { LEAST_SEAT } from "../least-sizes.js";
 import { Misfit } from "../misfit.js";
 
 export const bevelled: OutsideForm<BevelledSpec> = {

@@ -3,7 +3,7 @@ import { arcBySagitta } from "../../../base/math/curve.js";
 import type { Point2 } from "../../../base/math/point.js";
 import type { ChannelSpec } from "../../../design/profile/outsides/channel.js";
 import type { OutsideForm, OutsideLink } from "../form.js";
-import { LEAST_SEAT } from "../limits.js";
+import { LEAST_SEAT } from "../least-sizes.js";
 import { Misfit } from "../misfit.js";
 
 export const channel: OutsideForm<ChannelSpec> = {

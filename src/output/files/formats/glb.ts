@@ -8,7 +8,7 @@ import type { Mesh } from "../../../mesh/mesh.js";
 import { creasedNormals, DEFAULT_CREASE } from "../../../mesh/normals.js";
 import type { EncodeOptions, FileMaterial, Format } from "../format.js";
 import { oneLine } from "../names.js";
-import { requireFloat32 } from "./facets.js";
+import { requireFloat32 } from "./fill-facet.js";
 
 export const glb: Format = {
   name: "glb",

@@ -5,9 +5,9 @@
 import type { Mesh } from "../../../mesh/mesh.js";
 import { requireSound } from "../../../mesh/sound.js";
 import { ChunkBuffer, utf8 } from "../bytes.js";
-import { INTEGER_BYTES, writeAscii, writeInteger } from "../decimal.js";
 import type { EncodeOptions, Format } from "../format.js";
 import { oneLine } from "../names.js";
+import { INTEGER_BYTES, writeAscii, writeInteger } from "../write-numbers.js";
 
 export const obj: Format = {
   name: "obj",

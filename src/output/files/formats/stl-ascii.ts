@@ -6,7 +6,7 @@ import type { Mesh } from "../../../mesh/mesh.js";
 import { ChunkBuffer, utf8 } from "../bytes.js";
 import type { EncodeOptions, Format } from "../format.js";
 import { asciiLine } from "../names.js";
-import { FACET_NUMBERS, fillFacet, requireFloat32 } from "./facets.js";
+import { FACET_NUMBERS, fillFacet, requireFloat32 } from "./fill-facet.js";
 import { TRIPLE_BYTES, VERTEX_LINE_BYTES, VertexLines, writeTriple } from "./vertex-lines.js";
 
 export const stlAscii: Format = {

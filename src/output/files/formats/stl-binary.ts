@@ -7,7 +7,7 @@ import type { Mesh } from "../../../mesh/mesh.js";
 import { ChunkBuffer } from "../bytes.js";
 import type { EncodeOptions, Format } from "../format.js";
 import { asciiLine } from "../names.js";
-import { FACET_NUMBERS, fillFacet, requireFloat32 } from "./facets.js";
+import { FACET_NUMBERS, fillFacet, requireFloat32 } from "./fill-facet.js";
 
 const HEADER_BYTES = 80;
 const FACET_BYTES = 50;

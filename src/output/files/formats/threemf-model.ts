@@ -5,9 +5,9 @@
 import type { Point3 } from "../../../base/math/point.js";
 import type { Mesh } from "../../../mesh/mesh.js";
 import { ChunkBuffer, utf8 } from "../bytes.js";
-import { FLOAT32_BYTES, INTEGER_BYTES, writeFloat32, writeInteger } from "../decimal.js";
 import type { EncodeOptions } from "../format.js";
 import { xmlText } from "../names.js";
+import { FLOAT32_BYTES, INTEGER_BYTES, writeFloat32, writeInteger } from "../write-numbers.js";
 
 /** Part of a line that is the same for all, with the place of one number behind each piece but the last. */
 const VERTEX = [' <vertex x="', '" y="', '" z="', '"/>\n'].map(utf8);

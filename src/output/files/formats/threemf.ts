@@ -6,7 +6,7 @@ import { AnnuletError } from "../../../base/errors.js";
 import type { Mesh } from "../../../mesh/mesh.js";
 import { utf8 } from "../bytes.js";
 import type { EncodeOptions, Format } from "../format.js";
-import { requireFloat32 } from "./facets.js";
+import { requireFloat32 } from "./fill-facet.js";
 import { modelXml } from "./threemf-model.js";
 import { type Part, zipParts } from "./zip.js";
 

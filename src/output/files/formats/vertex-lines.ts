@@ -4,7 +4,7 @@
  */
 
 import { utf8 } from "../bytes.js";
-import { FLOAT32_BYTES, writeFloat32 } from "../decimal.js";
+import { FLOAT32_BYTES, writeFloat32 } from "../write-numbers.js";
 
 const VERTEX = utf8("vertex");
 

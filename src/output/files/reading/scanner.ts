@@ -1,7 +1,7 @@
 /**
  * Goes through the bytes of a text word by word, with no string made on the way.
  */
-import { asciiText, readDecimal } from "./decimal.js";
+import { asciiText, readDecimal } from "./read-decimal.js";
 
 const TAB = 9;
 const LINE_FEED = 10;

@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../../../src/base/errors.js";
 import { formats } from "../../../../src/output/files/catalogue.js";
 import { encodeMesh } from "../../../../src/output/files/format.js";
-import { readMesh } from "../../../../src/output/files/read.js";
+import { readMesh } from "../../../../src/output/files/read-mesh.js";
 import { box } from "../../../support/meshes.js";
 
 describe.each(formats.map((format) => [format.name, format] as const))("%s", (_, format) => {

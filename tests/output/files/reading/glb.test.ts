@@ -6,7 +6,7 @@ import { meshBounds } from "../../../../src/mesh/bounds.js";
 import { signedVolume } from "../../../../src/mesh/volume.js";
 import { encodeMesh } from "../../../../src/output/files/format.js";
 import { glb } from "../../../../src/output/files/formats/glb.js";
-import { readMesh } from "../../../../src/output/files/read.js";
+import { readMesh } from "../../../../src/output/files/read-mesh.js";
 import { box, surfaceKey } from "../../../support/meshes.js";
 import { readByThree } from "../../../support/three.js";
 

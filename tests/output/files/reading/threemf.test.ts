@@ -7,7 +7,7 @@ import { checkSolid } from "../../../../src/judge/gate.js";
 import { meshBounds } from "../../../../src/mesh/bounds.js";
 import { encodeMesh } from "../../../../src/output/files/format.js";
 import { threemf } from "../../../../src/output/files/formats/threemf.js";
-import { readMesh } from "../../../../src/output/files/read.js";
+import { readMesh } from "../../../../src/output/files/read-mesh.js";
 import { box } from "../../../support/meshes.js";
 
 const CORE = 'xmlns="http://schemas.microsoft.com/3dmanufacturing/core/2015/02"';

@@ -1,0 +1,79 @@
+/**
+ * Surfaces of triangles in (u, v, h), and the part of one that is there.
+ */
+import type { Point3 } from "../../base/math/point.js";
+
+/** Triangles over the seat, counter-clockwise seen from outside. */
+export interface FlatTriangles {
+  readonly points: readonly Point3[];
+  /** Three indices a triangle. */
+  readonly triangles: readonly number[];
+}
+
+/** Where to cut a surface. */
+export interface CutOptions {
+  /** Whether a point of the surface stays. */
+  readonly stays: (point: number) => boolean;
+  /** The point at which a side is cut, from one that stays to one that does not. */
+  readonly cutAt: (stays: number, goes: number) => Point3;
+}
+
+/** The part of a surface whose points stay; sides to points that go are cut once, for both triangles on them. */
+export function cutTriangles({ points, triangles }: FlatTriangles, { stays, cutAt }: CutOptions): FlatTriangles {
+  const kept: Point3[] = [];
+  const slots = new Map<number, number>();
+  const slotOf = (key: number, make: () => Point3) => {
+    const known = slots.get(key);
+    if (known !== undefined) return known;
+    slots.set(key, kept.length);
+    return kept.push(make()) - 1;
+  };
+  const own = (point: number) => slotOf(point, () => points[point]);
+  const cut = (inside: number, outside: number) =>
+    slotOf((inside + 1) * points.length + outside, () => cutAt(inside, outside));
+  const faces: number[] = [];
+  for (let i = 0; i < triangles.length; i += 3) {
+    const corners = [triangles[i], triangles[i + 1], triangles[i + 2]];
+    const count = corners.filter(stays).length;
+    if (count === 0) continue;
+    if (count === 3) {
+      faces.push(...corners.map(own));
+      continue;
+    }
+    // Turned so that the corner which differs from the others comes first.
+    const first = corners.findIndex((corner) => stays(corner) === (count === 1));
+    const [a, b, c] = [0, 1, 2].map((k) => corners[(first + k) % 3]);
+    if (count === 1) faces.push(own(a), cut(a, b), cut(a, c));
+    else {
+      const [p, q] = [cut(b, a), cut(c, a)];
+      faces.push(own(b), own(c), q, own(b), q, p);
+    }
+  }
+  return { points: kept, triangles: faces };
+}
+
+/** The rings round a surface, with the surface on their left. */
+export function bordersOf({ points, triangles }: FlatTriangles): Point3[][] {
+  const count = points.length;
+  const sides = new Set<number>();
+  const eachSide = (visit: (from: number, to: number) => void) => {
+    for (let i = 0; i < triangles.length; i++) visit(triangles[i], triangles[i % 3 === 2 ? i - 2 : i + 1]);
+  };
+  eachSide((from, to) => sides.add(from * count + to));
+  const next = new Map<number, number>();
+  eachSide((from, to) => {
+    if (!sides.has(to * count + from)) next.set(from, to);
+  });
+  const rings: Point3[][] = [];
+  for (const start of next.keys()) {
+    const ring: Point3[] = [];
+    for (let at: number | undefined = start; at !== undefined; ) {
+      const to = next.get(at);
+      next.delete(at);
+      if (to !== undefined) ring.push(points[at]);
+      at = to;
+    }
+    if (ring.length > 0) rings.push(ring);
+  }
+  return rings;
+}

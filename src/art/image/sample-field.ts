@@ -1,0 +1,101 @@
+/**
+ * Pixels as samples on the seat: resampled, completed by the tile's symmetry, smoothed.
+ */
+
+import type { TileOperation } from "../../base/frieze/symmetry.js";
+import type { Strip } from "../../flat/strip.js";
+import { type Frame, isMirrored } from "./frame.js";
+import { applyTaps, type Beyond, emptyGrid, type NumberGrid, transpose } from "./number-grid.js";
+import { sampleTaps, smoothTaps } from "./resample.js";
+
+/**
+ * The heights at the field's samples.
+ *
+ * @param pixels heights of the image's pixels, their seams seen to
+ * @param smoothing standard deviation, mm
+ */
+export function sampleField(pixels: NumberGrid, frame: Frame, strip: Strip, smoothing: number): NumberGrid {
+  const sampled = sample(pixels, frame, strip);
+  if (frame.tiles === undefined) return smoothen(sampled, smoothing, frame);
+  const tile = smoothen(complete(sampled, strip.group.operations), smoothing, frame);
+  return withFirst(withoutLast(tile), frame.tiles);
+}
+
+/** The image's heights at the samples of one tile, or of the whole band where it fills that. */
+function sample(pixels: NumberGrid, frame: Frame, strip: Strip): NumberGrid {
+  const { tiles, repeats, low, columns, rows, step } = frame;
+  const once = tiles === undefined;
+  const count = columns / (tiles ?? 1);
+  const images = once ? 1 : strip.rows;
+  const seat = (2 * strip.halfSeat) / strip.grid.scale;
+  const across = Array.from({ length: count + 1 }, (_, i) => (i / count) * pixels.width);
+  // The image's first line is its top, which lies towards +v; beyond the seat's edge its border goes on.
+  const down = Array.from({ length: rows + 1 }, (_, j) => {
+    const share = 0.5 - (low + j * step[1]) / seat;
+    return Math.min(1, Math.max(0, share)) * images * pixels.height;
+  });
+  const meets = (along: boolean) => (isMirrored(strip, frame, along) ? "mirrors" : "repeats");
+  const lines = sampleLines(pixels, across, pixels.width / count, !once || repeats ? meets(false) : "stays");
+  const fineness = (images * pixels.height * step[1]) / seat;
+  return transpose(sampleLines(transpose(lines), down, fineness, images > 1 ? meets(true) : "stays"));
+}
+
+/**
+ * Samples of each line. Where mirrors stand at its ends, each image is sampled by itself, up to its end, and a sample on
+ * the mirror takes the higher of the two ends.
+ */
+function sampleLines(
+  grid: NumberGrid,
+  places: readonly number[],
+  step: number,
+  beyond: Beyond | "mirrors",
+): NumberGrid {
+  if (beyond !== "mirrors") return applyTaps(grid, sampleTaps(places, step), beyond);
+  const { width } = grid;
+  const within = (end: 0 | 1) => places.map((place) => (place % width === 0 ? end * width : place % width));
+  const [first, last] = ([0, 1] as const).map((end) => applyTaps(grid, sampleTaps(within(end), step), "stays"));
+  return { ...first, data: first.data.map((height, i) => Math.max(height, last.data[i])) };
+}
+
+/** What the group makes of a tile: of all images the highest, as overlapping art is united. */
+function complete(tile: NumberGrid, operations: readonly TileOperation[]): NumberGrid {
+  if (operations.length === 1) return tile;
+  const [width, height] = [tile.width - 1, tile.height - 1];
+  const result = emptyGrid(tile.width, tile.height);
+  for (let y = 0; y <= height; y++) {
+    for (let x = 0; x <= width; x++) {
+      let most = 0;
+      for (const { flipX, flipY, shift } of operations) {
+        const from = (((flipX ? -x : x) + shift * width + 2 * width) % width) + tile.width * (flipY ? height - y : y);
+        most = Math.max(most, tile.data[from]);
+      }
+      result.data[y * tile.width + x] = most;
+    }
+  }
+  return result;
+}
+
+/** Smoothed along both axes. The last column, where the field repeats, stays the first. */
+function smoothen(grid: NumberGrid, deviation: number, { tiles, repeats, step }: Frame): NumberGrid {
+  if (deviation === 0) return grid;
+  const around = tiles !== undefined || repeats;
+  const open = around ? withoutLast(grid) : grid;
+  const level = applyTaps(open, smoothTaps(open.width, deviation / step[0]), around ? "repeats" : "stays");
+  const both = transpose(applyTaps(transpose(level), smoothTaps(level.height, deviation / step[1]), "stays"));
+  return around ? withFirst(both, 1) : both;
+}
+
+function withoutLast({ width, height, data }: NumberGrid): NumberGrid {
+  const open = emptyGrid(width - 1, height);
+  for (let y = 0; y < height; y++) open.data.set(data.subarray(y * width, (y + 1) * width - 1), y * (width - 1));
+  return open;
+}
+
+/** The grid `times` side by side, and its first column after them. */
+function withFirst({ width, height, data }: NumberGrid, times: number): NumberGrid {
+  const closed = emptyGrid(times * width + 1, height);
+  for (let y = 0; y < height; y++) {
+    for (let x = 0; x < closed.width; x++) closed.data[y * closed.width + x] = data[y * width + (x % width)];
+  }
+  return closed;
+}

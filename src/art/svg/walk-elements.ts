@@ -1,0 +1,369 @@
+/**
+ * Walks the elements of a file and collects what they draw: groups, transforms, `use`, symbols, nested viewports, styles
+ * and clip paths. What is no geometry is told, by name and line.
+ */
+import type { Element } from "@xmldom/xmldom";
+import { AnnuletError, type Warn } from "../../base/errors.js";
+import { type Affine, compose, IDENTITY, scaling, translation } from "../../base/math/affine.js";
+import type { Clip, DrawnShape, FillRule, Stroke } from "./drawing.js";
+import { attribute, childElements, describeElement, reference, svgName } from "./element.js";
+import { type Style, styleOf } from "./element-style.js";
+import { parseLength, requireLength } from "./length.js";
+import { isClear, type Paint, paintOf, targetId, urlTarget } from "./paint.js";
+import type { ParsedSvg } from "./parse.js";
+import { parseTransform } from "./parse-transform.js";
+import { SHAPES, shapeOf, type Viewport } from "./shapes.js";
+import type { StyleSheet } from "./stylesheet.js";
+import { SVG_LIMITS, tooMuch } from "./svg-limits.js";
+import { type Box, fillViewport, viewBoxOf } from "./viewport.js";
+
+/** Elements that only hold what others use, or say something about the drawing. */
+const SILENT: ReadonlySet<string> = new Set([
+  ...["defs", "symbol", "clipPath", "style", "title", "desc", "metadata", "view", "cursor"],
+  // Named where something uses them.
+  ...["linearGradient", "radialGradient", "pattern", "mask", "filter", "marker"],
+]);
+
+const GROUPS: ReadonlySet<string> = new Set(["g", "a"]);
+
+/** Where in the drawing the walk stands. */
+export interface Surroundings {
+  readonly style: Style;
+  readonly map: Affine;
+  readonly viewport: Viewport;
+  readonly clips: readonly Clip[];
+  /** How many elements and uses lie around. */
+  readonly depth: number;
+  /** Elements being used or clipped by, the outermost first. */
+  readonly within: readonly Element[];
+  /** A clip path's shapes count filled by clip-rule, whatever their paint. */
+  readonly clipping: boolean;
+}
+
+export class Walk {
+  readonly #file: ParsedSvg;
+  readonly #sheet: StyleSheet;
+  readonly #warn: Warn;
+  readonly #where: string;
+  /** Colours painted with. */
+  readonly colours = new Set<string>();
+  #drawn = 0;
+  #pathText = 0;
+  #segments = 0;
+
+  constructor(file: ParsedSvg, sheet: StyleSheet, warn: Warn, where: string) {
+    this.#file = file;
+    this.#sheet = sheet;
+    this.#warn = warn;
+    this.#where = where;
+  }
+
+  /** What the children of an element draw. */
+  children(element: Element, around: Surroundings): DrawnShape[] {
+    return childElements(element).flatMap((child) => this.#draw(child, around));
+  }
+
+  /** The element's own surroundings: style, transform and clips. Undefined where it shows nothing. */
+  enter(element: Element, around: Surroundings): Surroundings | undefined {
+    const style = styleOf(element, around.style, this.#sheet);
+    if (style.display === "none" || isClear(style.opacity)) return undefined;
+    const map =
+      style.transform === ""
+        ? around.map
+        : compose(around.map, parseTransform(style.transform, describeElement(element), this.#where));
+    if (style["transform-origin"] !== "" && style.transform !== "") this.#ignored(element, "transform-origin");
+    for (const effect of ["mask", "filter"] as const) {
+      if (style[effect] !== "none") this.#ignored(element, effect);
+    }
+    const inner = { ...around, style, map, depth: around.depth + 1 };
+    const clip = this.#clipOf(element, inner);
+    return clip === undefined ? inner : { ...inner, clips: [...inner.clips, clip] };
+  }
+
+  /** The rectangle of a viewport as a clip, or none where the element lets its content show outside. */
+  edge(element: Element, style: Style, viewport: Box, map: Affine): Clip[] {
+    if (style.overflow === "visible" || style.overflow === "auto") return [];
+    return [boxClip(viewport, map, `the edge of ${describeElement(element)}`)];
+  }
+
+  #draw(element: Element, around: Surroundings): DrawnShape[] {
+    const name = svgName(element);
+    if (name === undefined || SILENT.has(name)) return [];
+    if (++this.#drawn > SVG_LIMITS.drawn) {
+      throw tooMuch(
+        `draws more than ${SVG_LIMITS.drawn} elements, counting what use repeats`,
+        `at most ${SVG_LIMITS.drawn}`,
+        this.#where,
+      );
+    }
+    if (around.depth > SVG_LIMITS.depth) {
+      throw tooMuch(
+        `nests elements deeper than ${SVG_LIMITS.depth}, counting what use repeats`,
+        `at most ${SVG_LIMITS.depth}`,
+        this.#where,
+      );
+    }
+    const known = GROUPS.has(name) || SHAPES.has(name) || ["svg", "use", "switch"].includes(name);
+    if (!known) {
+      if (styleOf(element, around.style, this.#sheet).display !== "none") this.#notGeometry(element);
+      return [];
+    }
+    if (around.clipping && (name === "svg" || name === "switch" || GROUPS.has(name))) return [];
+    const inner = this.enter(element, around);
+    if (inner === undefined) return [];
+    if (SHAPES.has(name)) return this.#shape(element, inner);
+    if (name === "use") return this.#use(element, inner);
+    if (name === "svg") return this.#nested(element, inner, {});
+    if (name === "switch")
+      return childElements(element)
+        .slice(0, 1)
+        .flatMap((child) => this.#draw(child, inner));
+    return this.children(element, inner);
+  }
+
+  #shape(element: Element, { style, map, clips, viewport, clipping }: Surroundings): DrawnShape[] {
+    for (const child of childElements(element)) {
+      const name = svgName(child);
+      if (name !== undefined && !SILENT.has(name)) this.#notGeometry(child);
+    }
+    if (style.visibility !== "visible") return [];
+    this.#pathText += (attribute(element, "d") ?? attribute(element, "points") ?? "").length;
+    if (this.#pathText > SVG_LIMITS.pathText) {
+      throw tooMuch(
+        `draws more than ${SVG_LIMITS.pathText} characters of path data, counting what use repeats`,
+        `at most ${SVG_LIMITS.pathText}`,
+        this.#where,
+      );
+    }
+    const subpaths = shapeOf(element, viewport, this.#where);
+    for (const { segments } of subpaths) this.#segments += segments.length;
+    if (this.#segments > SVG_LIMITS.segments) {
+      throw tooMuch(
+        `draws more than ${SVG_LIMITS.segments} lines and curves, counting what use repeats`,
+        `at most ${SVG_LIMITS.segments}`,
+        this.#where,
+      );
+    }
+    if (subpaths.length === 0) return [];
+    const shape = { subpaths, map, clips, what: describeElement(element) };
+    if (clipping) return [{ ...shape, fill: ruleOf(style["clip-rule"]), stroke: undefined }];
+    const paints = (text: string, opacity: string) => this.#paints(element, paintOf(text, opacity, style.color));
+    const filled = svgName(element) !== "line" && paints(style.fill, style["fill-opacity"]);
+    const fill = filled ? ruleOf(style["fill-rule"]) : undefined;
+    const stroke = paints(style.stroke, style["stroke-opacity"]) ? this.#stroke(element, style, viewport) : undefined;
+    for (const marker of ["marker-start", "marker-mid", "marker-end"] as const) {
+      if (style[marker] !== "none") this.#ignored(element, marker);
+    }
+    return fill === undefined && stroke === undefined ? [] : [{ ...shape, fill, stroke }];
+  }
+
+  #paints(element: Element, paint: Paint): boolean {
+    if (paint.kind === "none") return false;
+    if (paint.kind === "colour") {
+      this.colours.add(paint.colour);
+      return true;
+    }
+    const server = this.#file.byId.get(paint.id);
+    if (server !== undefined) {
+      this.#warn({
+        code: "svg-not-geometry",
+        message: `${describeElement(element)} is painted with ${describeElement(server)}, which is no geometry: the shape counts as filled all over`,
+        path: this.#where,
+        hint: "give it a plain colour, or none where it should not be raised",
+      });
+      return true;
+    }
+    const fallback = paint.fallback ?? "none";
+    this.#ignored(element, `paint url(#${paint.id}), which is not in the file`);
+    return paintOf(fallback, "1", "black").kind === "colour";
+  }
+
+  #stroke(element: Element, style: Style, { width, height }: Viewport): Stroke | undefined {
+    const diagonal = Math.hypot(width, height) / Math.SQRT2;
+    const what = `stroke-width of ${describeElement(element)}`;
+    const stroke = requireLength(style["stroke-width"], diagonal, what, this.#where);
+    if (stroke <= 0) return undefined;
+    if (style["vector-effect"] === "non-scaling-stroke") this.#ignored(element, "vector-effect");
+    const dashes = style["stroke-dasharray"];
+    if (dashes !== "none" && dashes.split(/[\s,]+/).some((dash) => (parseLength(dash, 1) ?? 0) > 0)) {
+      this.#warn({
+        code: "svg-not-geometry",
+        message: `the dashes of ${describeElement(element)} are not drawn: its stroke is solid`,
+        path: this.#where,
+        hint: "turn the dashes into paths in your drawing program",
+      });
+    }
+    const [cap, join] = [style["stroke-linecap"], style["stroke-linejoin"]];
+    return {
+      width: stroke,
+      cap: cap === "round" || cap === "square" ? cap : "butt",
+      join: join === "round" || join === "bevel" ? join : "miter",
+      miterLimit: Math.max(1, Number.parseFloat(style["stroke-miterlimit"]) || 4),
+    };
+  }
+
+  #use(element: Element, around: Surroundings): DrawnShape[] {
+    const link = reference(element) ?? "";
+    const target = this.#target(element, link);
+    if (target === undefined) return [];
+    this.#refuseCycle(element, target, around);
+    const { width, height } = around.viewport;
+    const read = (name: string, whole: number) => {
+      const text = attribute(element, name);
+      return text === undefined
+        ? undefined
+        : requireLength(text, whole, `${name} of ${describeElement(element)}`, this.#where);
+    };
+    const [x, y] = [read("x", width) ?? 0, read("y", height) ?? 0];
+    const inner: Surroundings = {
+      ...around,
+      map: compose(around.map, translation(x, y)),
+      within: [...around.within, target],
+    };
+    const name = svgName(target);
+    if (name !== "symbol" && name !== "svg") return this.#draw(target, inner);
+    if (around.clipping) return [];
+    const entered = this.enter(target, inner);
+    return entered === undefined
+      ? []
+      : this.#nested(target, entered, { width: read("width", width), height: read("height", height) });
+  }
+
+  /** A nested svg or symbol: a viewport of its own. */
+  #nested(
+    element: Element,
+    around: Surroundings,
+    given: { readonly width?: number; readonly height?: number },
+  ): DrawnShape[] {
+    const outer = around.viewport;
+    const read = (name: string, whole: number, normally: number) => {
+      const text = attribute(element, name);
+      return text === undefined || text === "auto"
+        ? normally
+        : requireLength(text, whole, `${name} of ${describeElement(element)}`, this.#where);
+    };
+    const viewport: Box = {
+      x: read("x", outer.width, 0),
+      y: read("y", outer.height, 0),
+      width: given.width ?? read("width", outer.width, outer.width),
+      height: given.height ?? read("height", outer.height, outer.height),
+    };
+    if (!(viewport.width > 0 && viewport.height > 0)) return [];
+    const viewBox = viewBoxOf(element, this.#where);
+    return this.children(element, {
+      ...around,
+      map: compose(around.map, fillViewport(viewBox, viewport, attribute(element, "preserveAspectRatio"))),
+      viewport: viewBox ?? viewport,
+      clips: [...around.clips, ...this.edge(element, around.style, viewport, around.map)],
+    });
+  }
+
+  #clipOf(element: Element, around: Surroundings): Clip | undefined {
+    const text = around.style["clip-path"];
+    if (text === "none") return undefined;
+    const id = urlTarget(text);
+    const target = id === undefined ? undefined : this.#file.byId.get(id);
+    if (target === undefined || svgName(target) !== "clipPath") {
+      this.#ignored(element, `clip-path ${text}`);
+      return undefined;
+    }
+    this.#refuseCycle(element, target, around);
+    if (attribute(target, "clipPathUnits") === "objectBoundingBox") {
+      this.#ignored(element, "clip path in clipPathUnits objectBoundingBox");
+      return undefined;
+    }
+    const own: Surroundings = { ...around, clips: [], within: [...around.within, target], clipping: true };
+    const inner = this.enter(target, own);
+    if (inner === undefined) return { shapes: [], clips: [] };
+    return { shapes: this.children(target, { ...inner, clips: [] }), clips: inner.clips };
+  }
+
+  #target(element: Element, link: string): Element | undefined {
+    const id = targetId(link);
+    const target = id === undefined ? undefined : this.#file.byId.get(id);
+    if (target !== undefined) return target;
+    this.#warn({
+      code: "svg-not-drawn",
+      message:
+        id === undefined
+          ? `${describeElement(element)} points outside the file, which is never fetched: it is left out`
+          : `${describeElement(element)} points to #${id.slice(0, 40)}, which is not in the file: it is left out`,
+      path: this.#where,
+      value: link,
+    });
+    return undefined;
+  }
+
+  #refuseCycle(element: Element, target: Element, { within }: Surroundings): void {
+    const inside = within.includes(target) || holds(target, element);
+    if (!inside) return;
+    throw new AnnuletError({
+      code: "svg-cycle",
+      message: `${describeElement(element)} points to ${describeElement(target)}, which contains it: the drawing would never end`,
+      path: this.#where,
+      allowed: "references that do not lead back to themselves",
+    });
+  }
+
+  #notGeometry(element: Element): void {
+    this.#warn({
+      code: "svg-not-geometry",
+      message: `${describeElement(element)} is no geometry: it is left out`,
+      path: this.#where,
+      hint: HINTS[svgName(element) ?? ""] ?? "take it out of the drawing, or draw it as paths",
+    });
+  }
+
+  #ignored(element: Element, what: string): void {
+    this.#warn({
+      code: "svg-not-geometry",
+      message: `${what} of ${describeElement(element)} is not followed: the shape is taken without it`,
+      path: this.#where,
+      hint: "apply it in your drawing program, so that only shapes are left",
+    });
+  }
+}
+
+const HINTS: Readonly<Record<string, string>> = {
+  text: "turn the text into outlines in your drawing program",
+  image: "trace the picture into paths in your drawing program",
+};
+
+/** A rectangle as a clip. */
+function boxClip({ x, y, width, height }: Box, map: Affine, what: string): Clip {
+  const corners = [
+    [0, 0],
+    [1, 0],
+    [1, 1],
+    [0, 1],
+  ] as const;
+  const segments = corners.map((from, i) => ({ kind: "line" as const, from, to: corners[(i + 1) % 4] }));
+  return {
+    shapes: [
+      {
+        subpaths: [{ start: [0, 0], segments, closed: true }],
+        map: compose(map, translation(x, y), scaling(width, height)),
+        fill: "nonzero",
+        stroke: undefined,
+        clips: [],
+        what,
+      },
+    ],
+    clips: [],
+  };
+}
+
+/** The surroundings at the top of a file. */
+export function outermost(style: Style, viewport: Viewport): Surroundings {
+  return { style, map: IDENTITY, viewport, clips: [], depth: 0, within: [], clipping: false };
+}
+
+function ruleOf(text: string): FillRule {
+  return text === "evenodd" ? "evenodd" : "nonzero";
+}
+
+/** Whether an element is or contains another. */
+function holds(outer: Element, inner: Element): boolean {
+  for (let at: Element["parentNode"] = inner; at !== null; at = at.parentNode) if (at === outer) return true;
+  return false;
+}
