@@ -3,6 +3,9 @@
  *
  * Its axis points straight out from the finger's axis. A point of the foot's rim that lies s beside the axis, round the
  * band, meets the outside of radius r at the height √(r² − s²) along it.
+ *
+ * The flare begins a little below the band's highest place, so that its thin rim crosses the surface; on a domed or narrow
+ * band the rim's far side stands as a small straight step over the surface that falls away.
  */
 
 import { LEAST_WALL } from "../band/profile/least-sizes.js";

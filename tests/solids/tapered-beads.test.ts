@@ -1,4 +1,4 @@
-// Covers: src/band/surface/tapered.ts, src/band/surface/narrowed-line.ts
+// Covers: src/band/surface/narrowed-line.ts
 /** Beads on a band that tapers, and its surface: `band/surface/tapered.ts` and `narrowed-line.ts`. */
 import { describe, expect, it } from "vitest";
 import { TURN } from "../../src/base/units.js";
