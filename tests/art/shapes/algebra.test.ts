@@ -1,4 +1,11 @@
-// Covers: src/art/shapes/*
+// Covers: src/art/shapes/axis.ts, src/art/shapes/copies.ts, src/art/shapes/difference.ts
+// Covers: src/art/shapes/draw-shape.ts, src/art/shapes/glide.ts, src/art/shapes/index.ts
+// Covers: src/art/shapes/intersection.ts, src/art/shapes/mirror.ts, src/art/shapes/offset.ts
+// Covers: src/art/shapes/path-leaf.ts, src/art/shapes/rules.ts, src/art/shapes/trim.ts, src/art/shapes/union.ts
+// Covers: src/design/shapes/difference.ts, src/design/shapes/fields.ts, src/design/shapes/glide.ts
+// Covers: src/design/shapes/intersection.ts, src/design/shapes/mirror.ts, src/design/shapes/offset.ts
+// Covers: src/design/shapes/path-leaf.ts, src/design/shapes/rules.ts, src/design/shapes/shape.ts
+// Covers: src/design/shapes/trim.ts, src/design/shapes/union.ts
 /**
  * Random trees of shapes against manifold-3d's CrossSection, whose polygons are worked on in C++ and in other units, and
  * single shapes against closed forms.

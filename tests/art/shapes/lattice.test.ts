@@ -1,3 +1,4 @@
+// Covers: src/art/shapes/snap.ts, src/art/shapes/tile-middle.ts, src/design/shapes/lattice.ts
 import { describe, expect, it } from "vitest";
 import { operatePath } from "../../../src/flat/grid.js";
 import { clipWithin } from "../../../src/flat/polygons.js";

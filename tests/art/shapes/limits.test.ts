@@ -1,4 +1,5 @@
-// Covers: src/design/shapes/*
+// Covers: src/art/shapes/budget.ts, src/art/shapes/motif-leaf.ts, src/art/shapes/named.ts
+// Covers: src/design/shapes/motif-leaf.ts, src/design/shapes/named.ts
 /** Shapes made to stall are refused, each with its place; so are names that lead nowhere. */
 
 import { describe, expect, it } from "vitest";

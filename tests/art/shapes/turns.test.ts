@@ -1,3 +1,4 @@
+// Covers: src/design/shapes/turns.ts
 import { describe, expect, it } from "vitest";
 import { circle } from "../../flat/strips.js";
 import { box, drawShape } from "./shapes.js";
