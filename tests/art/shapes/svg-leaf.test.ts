@@ -1,6 +1,6 @@
 // Covers: src/design/shapes/svg-leaf.ts
 import { describe, expect, it } from "vitest";
-import { readSvg } from "../../../src/art/svg/read.js";
+import { readSvg } from "../../../src/art/svg/read-svg.js";
 import { failureOf } from "../../flat/strips.js";
 import { svg } from "../svg/svgs.js";
 import { drawShape } from "./shapes.js";
