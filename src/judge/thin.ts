@@ -29,6 +29,7 @@ export interface Thin {
 /** @param skip 1 for each triangle that is left out */
 export function findThin({ positions: p, triangles }: Mesh, skip: Uint8Array): Thin {
   const flat: number[] = [];
+  const lowest = FLAT_HEIGHT * largestOf(p);
   let smallestAngle = Number.POSITIVE_INFINITY;
   let shortestSquare = Number.POSITIVE_INFINITY;
   /** Tangents above it belong to angles above the smallest one. */
@@ -65,12 +66,15 @@ export function findThin({ positions: p, triangles }: Mesh, skip: Uint8Array): T
     const cross = Math.sqrt(nx * nx + ny * ny + nz * nz);
     const longest = Math.sqrt(Math.max(u, v, w));
     const shortest = Math.min(u, v, w);
-    const size = Math.max(
-      Math.max(Math.abs(ax), Math.abs(ay), Math.abs(az)),
-      Math.max(Math.abs(bx), Math.abs(by), Math.abs(bz)),
-      Math.max(Math.abs(cx), Math.abs(cy), Math.abs(cz)),
-    );
-    if (cross <= FLAT_HEIGHT * size * longest) flat.push(t);
+    // Few are so low by the largest coordinate of all; those are held against their own.
+    if (!(cross > lowest * longest)) {
+      const size = Math.max(
+        Math.max(Math.abs(ax), Math.abs(ay), Math.abs(az)),
+        Math.max(Math.abs(bx), Math.abs(by), Math.abs(bz)),
+        Math.max(Math.abs(cx), Math.abs(cy), Math.abs(cz)),
+      );
+      if (cross <= FLAT_HEIGHT * size * longest) flat.push(t);
+    }
     if (shortest < shortestSquare) shortestSquare = shortest;
     // The smallest angle faces the shortest edge; twice its cosine times the other two edges is u + v + w − 2 shortest.
     const beside = u + v + w - 2 * shortest;
@@ -83,4 +87,14 @@ export function findThin({ positions: p, triangles }: Mesh, skip: Uint8Array): T
     }
   }
   return { flat, smallestAngle, shortestEdge: Math.sqrt(shortestSquare) };
+}
+
+/** The largest coordinate, its sign left aside; those that are not numbers are passed over. */
+function largestOf(coordinates: Float64Array): number {
+  let largest = 0;
+  for (let i = 0; i < coordinates.length; i++) {
+    const size = Math.abs(coordinates[i]);
+    if (size > largest) largest = size;
+  }
+  return largest;
 }

@@ -73,12 +73,16 @@ function turnTo(
   if (!closed) for (const start of follows) if (start !== -1 && last[start] === -1) last[start] = more++;
   const positions = new Float64Array(3 * (own * count + more));
   const triangles = new Uint32Array(corners.length * count);
+  // Numbers of the part's own vertices alone, and of its corners, as the first place has them.
+  const kept = slot.map((number, vertex) => (isNext[vertex] === 0 ? number : -1));
+  const corner = corners.map((vertex) => slot[vertex] + (isNext[vertex] === 0 ? 0 : own));
   /** Turns vertices of the part to a place; `numbers` says where each goes, −1 nowhere. */
-  const place = (number: number, numbers: Int32Array, base: number, leaveOut?: Uint8Array) => {
+  const place = (number: number, numbers: Int32Array, base: number) => {
     const angle = (TURN * (first + number)) / places;
-    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    const cos = Math.cos(angle);
+    const sin = Math.sin(angle);
     for (let vertex = 0; vertex < numbers.length; vertex++) {
-      if (numbers[vertex] === -1 || leaveOut?.[vertex] === 1) continue;
+      if (numbers[vertex] === -1) continue;
       const x = mesh.positions[3 * vertex];
       const y = mesh.positions[3 * vertex + 1];
       const at = 3 * (base + numbers[vertex]);
@@ -89,15 +93,16 @@ function turnTo(
   };
   for (let number = 0; number < count; number++) {
     const here = number * own;
-    place(number, slot, here, isNext);
-    const isLast = number === count - 1;
-    const next = isLast ? 0 : here + own;
+    place(number, kept, here);
     const base = number * corners.length;
+    if (number < count - 1) {
+      for (let i = 0; i < corner.length; i++) triangles[base + i] = here + corner[i];
+      continue;
+    }
     for (let i = 0; i < corners.length; i++) {
       const vertex = corners[i];
       if (isNext[vertex] === 0) triangles[base + i] = here + slot[vertex];
-      else if (isLast && !closed) triangles[base + i] = own * count + last[follows[vertex]];
-      else triangles[base + i] = next + slot[vertex];
+      else triangles[base + i] = closed ? slot[vertex] : own * count + last[follows[vertex]];
     }
   }
   place(count, last, own * count);

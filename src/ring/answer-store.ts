@@ -87,9 +87,11 @@ export class AnswerStore {
     const bytes = "value" in answer.outcome ? bytesOf(answer.outcome.value) : 0;
     this.#kept.set(id, { stage, answer, bytes });
     this.#bytes += bytes;
-    const own = [...this.#kept].filter(([, one]) => one.stage === stage);
-    for (const [old] of own.slice(0, -MOST_ANSWERS)) this.#drop(old);
-    for (const old of [...this.#kept.keys()]) {
+    const own: string[] = [];
+    for (const [one, kept] of this.#kept) if (kept.stage === stage) own.push(one);
+    for (const old of own.slice(0, -MOST_ANSWERS)) this.#drop(old);
+    // Those that were dropped are not met again, and none is added.
+    for (const old of this.#kept.keys()) {
       if (this.#bytes <= MOST_BYTES || old === id) break;
       this.#drop(old);
     }
