@@ -2,7 +2,11 @@
 import { readFileSync } from "node:fs";
 import { build, type DesignInput } from "annulet";
 import { describe, expect, it } from "vitest";
+import { makeBand } from "../../src/band/make-band.js";
 import { AnnuletError } from "../../src/base/errors.js";
+import { radians } from "../../src/base/units.js";
+import { profileSchema } from "../../src/design/profile/profile.js";
+import { distanceToField, makeField } from "../../src/marks/hallmark-field.js";
 import { fontFiles } from "../support/fonts.js";
 
 const FIELD = { at: "seat", angle: 270, width: 5, height: 2.4, corner: 0.5, depth: 0 } as const;
@@ -57,6 +61,37 @@ describe("a hallmark's field", () => {
     const lost = whole.report.volume - ring.report.volume;
     expect(lost).toBeGreaterThan(0.3 * 2.4 * 2);
     expect(lost).toBeLessThan(0.3 * 5 * 2.4 * 1.05);
+  });
+
+  it.each([
+    { at: "seat", radius: 10.8 },
+    { at: "bore", radius: 9 },
+  ] as const)("lies where it is asked to be, + towards +z: $at", ({ at, radius }) => {
+    const profile = profileSchema.parse({
+      width: 7,
+      thickness: 1.8,
+      bore: { form: "flat", edge: 0 },
+      outside: { form: "flat", edge: 0 },
+    });
+    const band = makeBand(profile, 9, 0.005);
+    const spec = { ...FIELD, at, v: 1.2, angle: 200, depth: 0.1 };
+    const field = makeField(spec, { profile: band, startAngle: -0.3, tolerance: 0.005, path: "hallmark" });
+    const distance = (along: number, z: number) => {
+      const angle = radians(200) + along / radius;
+      return distanceToField(field, [radius * Math.cos(angle), radius * Math.sin(angle), z]);
+    };
+    // The middle lies half its height, 1.2 mm, inside.
+    expect(distance(0, 1.2)).toBeCloseTo(-1.2, 6);
+    expect(distance(0, 2.4)).toBeCloseTo(0, 6);
+    expect(distance(0, 0)).toBeCloseTo(0, 6);
+    expect(distance(0, -1.2)).toBeCloseTo(1.2, 6);
+    expect(distance(2.5, 1.2)).toBeCloseTo(0, 6);
+    expect(distance(-3, 1.2)).toBeCloseTo(0.5, 6);
+    // What is cut has its points in the same place.
+    const { surface, body } = field.mark ?? { surface: field.surface, body: undefined };
+    const heights = (body?.outline ?? []).flat(2).map((point) => surface.wrap.forward(...point)[2]);
+    expect(Math.min(...heights)).toBeCloseTo(0, 2);
+    expect(Math.max(...heights)).toBeCloseTo(2.4, 2);
   });
 
   it("warns of lettering over it", async () => {

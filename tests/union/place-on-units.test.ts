@@ -1,10 +1,13 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../src/judge/gate.js";
+import { placeStep } from "../../src/mesh/step.js";
+import { transformMesh } from "../../src/mesh/transform.js";
 import { openInside } from "../../src/ring/open-ring.js";
 import type { Parts } from "../../src/solids/parts.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 import { uniteRing } from "../../src/union/union.js";
+import { box } from "../support/meshes.js";
 
 const font = "nunito.ttf";
 const files = {
@@ -41,6 +44,9 @@ async function partsOf(lettering: readonly object[], symmetry = "p2mm"): Promise
 
 const options = { kernel: manifoldKernel, fallback: manifoldKernel, check: checkSolid };
 
+/** Radius at which a peg begins, 0.3 mm under the rail's top of the ring, mm. */
+const PEG_AT = 54 / (2 * Math.PI) + 2.2 - 0.3;
+
 const INSIDE = { text: "EBB", at: "bore", height: 2, depth: 0.2 };
 const ON_RAIL = { text: "UP", at: "rail", side: "+z", height: 0.6, mode: "raised", relief: 0.2, angle: 10 };
 
@@ -58,6 +64,24 @@ describe("marks on the units that they touch", () => {
       expect(units.check).toMatchObject({ closed: true, components: 1, genus: whole.check.genus });
       expect(units.road).toBe(symmetry === "p1" ? "turn" : "mirror");
       expect(whole.road).toBe("whole");
+      expect(Math.abs(units.check.volume / whole.check.volume - 1)).toBeLessThan(1e-6);
+    }
+  });
+
+  it("stands where it stands beside an end of a unit: small pegs all round one", async () => {
+    const parts = await partsOf([], "p1");
+    const [{ to }] = parts.symmetry?.sectors ?? [];
+    for (const degrees of [-0.5, 0, 0.5]) {
+      const angle = to + (degrees * Math.PI) / 180;
+      const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+      // 0.06 mm along the rail, half a degree is 0.09 mm; it stands 0.3 mm out of the rail.
+      const upright = box([0.6, 0.06, 0.5], [PEG_AT, -0.03, 2.7]);
+      const peg = transformMesh(upright, [cos, sin, 0, 0, -sin, cos, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1]);
+      const steps = [...parts.steps, placeStep("peg", "add", [peg])];
+      const units = await uniteRing({ ...parts, steps }, options);
+      const whole = await uniteRing({ ...parts, steps, symmetry: undefined }, options);
+      expect([units.road, whole.road]).toEqual(["turn", "whole"]);
+      expect(units.check).toMatchObject({ closed: true, components: 1, genus: whole.check.genus });
       expect(Math.abs(units.check.volume / whole.check.volume - 1)).toBeLessThan(1e-6);
     }
   });
