@@ -18,4 +18,21 @@ describe("the summary of a ring", () => {
       ),
     );
   });
+
+  it("tells the sizes of a band that tapers at the top, at the back and at the angles between", async () => {
+    const outside = { form: "flat", edge: 0 };
+    const taper = { width: 4, thickness: 1.6, between: [{ angle: 30, width: 7 }] };
+    const design = {
+      annulet: 1,
+      size: { diameter: 17 },
+      tolerance: 0.1,
+      profile: { width: 8, thickness: 2, outside, taper },
+    };
+    const stdin = JSON.stringify(design);
+    const { out } = await annulet(["make", "-", "-o", join(tempFolder(), "ring.stl")], { stdin });
+    expect(out).toMatch(/^band +8\.000 mm wide, 2\.000 mm thick at the top$/m);
+    expect(out).toMatch(/^ +7\.000 mm wide, 1\.\d+ mm thick at 30\.0°$/m);
+    expect(out).toMatch(/^ +7\.000 mm wide, 1\.\d+ mm thick at 150\.0°$/m);
+    expect(out).toMatch(/^ +4\.000 mm wide, 1\.600 mm thick at the back$/m);
+  });
 });
