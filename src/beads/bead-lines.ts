@@ -14,6 +14,7 @@ import type { GridPath } from "../flat/grid.js";
 import { type GridRegion, shrink } from "../flat/polygons.js";
 import { type RunLine, runLines } from "../flat/runs.js";
 import { repeatsOf, type Strip, steps } from "../flat/strip.js";
+import { linesWithinSeat } from "../flat/within-seat.js";
 import { type Art, completeLines, type LineSource } from "../relief/art.js";
 import type { DrawnRegion } from "../relief/drawn-region.js";
 import { carryingHeight, requireCarried } from "../relief/region-section.js";
@@ -200,6 +201,7 @@ function toBeadLines(
   chains: readonly Chain[],
   rest: Pick<BeadLines, "run" | "path" | "bead" | "height">,
 ): BeadLines {
-  const lines = runLines(strip, strip.periodic ? chains : clipLines(chains, ...beadStretch(strip, rest.bead)));
+  const inside = linesWithinSeat(strip, chains);
+  const lines = runLines(strip, strip.periodic ? inside : clipLines(inside, ...beadStretch(strip, rest.bead)));
   return { ...rest, lines, copies: repeatsOf(strip) };
 }

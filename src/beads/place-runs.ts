@@ -176,7 +176,8 @@ function documentPlans(options: PlaceRunsOptions): Plan[] {
       const lines = (["start", "end"] as const).map((side) => onSeat((line) => line.inFrom(side, inset)));
       return [{ run: "seat-edge", path, onRail: false, bead, height, lines }];
     }
-    if (Math.abs(along.v) > wrap.seatLength / 2) throw offSeat(along.v, wrap, path);
+    const half = Math.min(...profile.looks.map((angle) => wrap.lineAt(angle).reach));
+    if (Math.abs(along.v) > half) throw offSeat(along.v, half, path);
     return [{ run: `v ${along.v}`, path, onRail: false, bead, height, lines: [onSeat(() => along.v)] }];
   });
 }
@@ -269,8 +270,7 @@ function pastMiddle(inset: number, seatLength: number, path: string): AnnuletErr
   });
 }
 
-function offSeat(v: number, wrap: BandSurface, path: string): AnnuletError {
-  const half = wrap.seatLength / 2;
+function offSeat(v: number, half: number, path: string): AnnuletError {
   return new AnnuletError({
     code: "beads-off-seat",
     message: `the bead run lies ${showLength(Math.abs(v) - half)} beyond the edge of the seat`,

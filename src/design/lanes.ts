@@ -36,7 +36,7 @@ export function severalLanes({
     name: laneName(lane, i),
     where: `pattern.lanes[${i}]`,
     shapes,
-    fit: { ...lane.fit, hold: fit.hold },
+    fit: { ...lane.fit, hold: fit.hold, taper: fit.taper },
   }));
 }
 

@@ -5,6 +5,7 @@ import { AnnuletError } from "../base/errors.js";
 import { showLength } from "../base/units.js";
 import { ringBox } from "./box.js";
 import { type GridRegion, ringArea } from "./polygons.js";
+import { halfAt } from "./seat-outline.js";
 import { clearRing, inFirstPeriod, type Strip } from "./strip.js";
 
 /** What must stand between a cut and the seat's edge, mm: the least wall of the profile's model, chosen. */
@@ -13,7 +14,12 @@ export const EDGE_WALL = 0.1;
 /** @throws AnnuletError `cut-at-edge` where a cut comes too near to the rails or the edge of the band */
 export function requireEdgeWall(strip: Strip, region: GridRegion, path: string): void {
   let most = 0;
-  for (const ring of region) for (const { y } of ring) most = Math.max(most, Math.abs(y));
+  for (const ring of region) {
+    for (const { x, y } of ring) {
+      const half = strip.edge === undefined ? strip.halfSeat : Math.min(strip.halfSeat, halfAt(strip.edge, x));
+      most = Math.max(most, Math.abs(y) + strip.halfSeat - half);
+    }
+  }
   const left = (strip.halfSeat - most) / strip.grid.scale;
   if (left >= EDGE_WALL) return;
   throw new AnnuletError({

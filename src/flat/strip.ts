@@ -11,6 +11,7 @@ import { type FriezeGroup, type FriezeName, friezeGroup } from "../base/frieze/s
 import type { Point2 } from "../base/math/point.js";
 import type { StandsOn } from "../design/cycle.js";
 import { type Grid, type GridPath, type GridPoint, gridFor, operatePath, shiftPath } from "./grid.js";
+import { narrowestAtEnds, type SeatOutline, upperEdge } from "./seat-outline.js";
 
 export interface Strip {
   readonly grid: Grid;
@@ -22,7 +23,9 @@ export interface Strip {
   readonly aspect: number;
   /** Tiles round the band, or over the stretch covered. */
   readonly repeats: number;
-  /** Tiles after which the art comes again, and the same in grid steps. */
+  /** Tiles after which what is drawn comes again. */
+  readonly drawnCycle: number;
+  /** Tiles of one period, after which the art comes again once it is cut, and the same in grid steps. */
   readonly cycle: number;
   readonly period: number;
   readonly rows: number;
@@ -43,6 +46,8 @@ export interface Strip {
   readonly rowStep: number;
   /** Half the seat's length, grid steps. */
   readonly halfSeat: number;
+  /** Upper edge of the seat where art is cut off at it, as `upperEdge`; undefined where the strip is a seat's or a lane's whole. */
+  readonly edge: GridPath | undefined;
   /** Largest deviation of flattened art, mm, and the same in grid steps. */
   readonly artTolerance: number;
   readonly arcTolerance: number;
@@ -71,7 +76,12 @@ export interface StripOptions {
   readonly beadStop?: number;
   /** The tolerance of bodies, mm, where it is larger than that of art and bead lines. Default: that. */
   readonly bodyTolerance?: number | undefined;
+  /** The seat, where art is cut off at its edge: the whole round is then one period. Default: none. */
+  readonly outline?: SeatOutline | undefined;
 }
+
+/** Rounds beyond the complete stretch on either side to which the seat's edge is known. */
+const EDGE_ROUNDS = 0.5;
 
 /** The strip for a fit. `seatLength` and `tolerance` in mm. */
 export function makeStrip(
@@ -79,13 +89,19 @@ export function makeStrip(
   symmetry: FriezeName,
   seatLength: number,
   tolerance: number,
-  { single = false, inset = 0, beadStop, bodyTolerance = tolerance }: StripOptions = {},
+  { single = false, inset = 0, beadStop, bodyTolerance = tolerance, outline }: StripOptions = {},
 ): Strip {
-  const { tileWidth, tileHeight, repeats, rows, cover, cycle } = fit;
+  const { tileWidth, tileHeight, repeats, rows, cover } = fit;
   const grid = gridFor(tileWidth);
   const halfRow = Math.round((tileHeight * grid.scale) / 2);
   const periodic = cover === FULL_COVER;
+  const cycle = outline !== undefined && periodic ? repeats : fit.cycle;
   const end = periodic ? cycle : repeats;
+  // What is cut off on both sides of a strip's beginning may be as long as the round.
+  const spare = COMPLETE_TILES + (outline !== undefined && periodic && !narrowestAtEnds(outline) ? repeats : 0);
+  const complete = [-spare * grid.tile, (end + spare) * grid.tile] as const;
+  const round = periodic ? cycle * grid.tile : (outline?.round ?? 0) * grid.scale;
+  const known = [complete[0] - EDGE_ROUNDS * round, complete[1] + EDGE_ROUNDS * round] as const;
   const artTolerance = tolerance * ART_SHARE;
   return {
     grid,
@@ -94,6 +110,7 @@ export function makeStrip(
     tileHeight,
     aspect: fit.aspect,
     repeats,
+    drawnCycle: fit.cycle,
     cycle,
     period: cycle * grid.tile,
     rows,
@@ -101,11 +118,12 @@ export function makeStrip(
     single,
     stretch: [Math.round(inset * grid.scale), end * grid.tile - Math.round(inset * grid.scale)],
     beadStop,
-    complete: [-COMPLETE_TILES * grid.tile, (end + COMPLETE_TILES) * grid.tile],
+    complete,
     clear: periodic ? [-CLEAR_TILES * grid.tile, (end + CLEAR_TILES) * grid.tile] : [0, end * grid.tile],
     rowMiddles: Array.from({ length: rows }, (_, row) => (2 * row - rows + 1) * halfRow),
     rowStep: 2 * halfRow,
     halfSeat: Math.round((seatLength / 2) * grid.scale),
+    edge: outline && upperEdge(outline, { scale: grid.scale, round, span: known }),
     artTolerance,
     arcTolerance: artTolerance * grid.scale,
     bodyTolerance: Math.max(artTolerance, bodyTolerance * ART_SHARE),

@@ -21,6 +21,7 @@ import type { TilesSpec } from "../design/cycle.js";
 import type { EndsSpec } from "../design/pattern/area.js";
 import type { PatternSpec } from "../design/pattern/pattern.js";
 import type { RegionSpec } from "../design/pattern/region.js";
+import type { SeatOutline } from "../flat/seat-outline.js";
 import { makeStrip, repeatsOf, type Strip, type StripFit } from "../flat/strip.js";
 import type { DrawnRegion } from "../relief/drawn-region.js";
 import { Regions } from "../relief/regions.js";
@@ -42,6 +43,8 @@ export interface Area {
   readonly ends: EndsSpec | undefined;
   /** Whether it is one tile alone. Default no. */
   readonly single?: boolean;
+  /** The seat where art is cut off at its edge. Default: none. */
+  readonly outline?: SeatOutline | undefined;
 }
 
 /** What the areas of a lane have in common. */
@@ -64,11 +67,18 @@ export interface AreaOptions {
 
 /** Completes the regions of an area, in its own coordinates. */
 export function completeArea(area: Area, runs: readonly TileRun[], options: AreaOptions): Pattern {
-  const { fit, symmetry, shapes, regions, where, ends, single } = area;
+  const { fit, symmetry, shapes, regions, where, ends, single, outline } = area;
   const { rails, seatLength, tolerance, bodyTolerance, warn, drawings, remember = FORGET } = options;
-  const strip = makeStrip(fit, symmetry, seatLength, tolerance, { ...endOptions(ends), single, bodyTolerance });
+  const strip = makeStrip(fit, symmetry, seatLength, tolerance, {
+    ...endOptions(ends),
+    single,
+    bodyTolerance,
+    outline,
+  });
   const tileStrip =
-    strip.periodic && strip.cycle > 1 ? makeStrip({ ...fit, cycle: 1 }, symmetry, seatLength, tolerance) : strip;
+    strip.periodic && strip.cycle > 1 && outline === undefined
+      ? makeStrip({ ...fit, cycle: 1 }, symmetry, seatLength, tolerance)
+      : strip;
   const silent = () => undefined;
   const drawer = new ShapeDrawer(strip, { named: shapes, drawings, warn });
   const tileDrawer =

@@ -14,28 +14,40 @@ import { followsTile, type TileRun } from "../beads/bead-lines.js";
 import { type Lane, lanesOf, noSuchLane } from "../design/lanes.js";
 import type { BeadRunSpec } from "../design/pattern/bead-run.js";
 import type { PatternSpec } from "../design/pattern/pattern.js";
+import type { Motion } from "../flat/motion.js";
 import { STAY } from "../flat/motion.js";
 import { type Area, type AreaOptions, completeArea } from "./complete-area.js";
+import { completeAt, requireCuttable } from "./kept-size.js";
 import type { Pattern } from "./laid-out.js";
 import { joinPatterns, placePattern } from "./move.js";
 import { oneTile, spansOf } from "./spans.js";
 
 export interface PatternOptions extends Omit<AreaOptions, "rails" | "seatLength"> {
-  readonly profile: Pick<Profile, "seatLength"> & { readonly rails?: unknown };
+  readonly profile: Pick<Profile, "seatLength"> & {
+    readonly rails?: unknown;
+    /** As `seatLengths` where tiles keep their size on a band that tapers. Default: they narrow, or the band does not. */
+    readonly lengths?: readonly number[] | undefined;
+  };
 }
 
 /** The document's own bead runs at their places in its list; those that follow no tile may be left out as undefined. */
 export type TileRunList = readonly (BeadRunSpec | undefined)[];
+
+interface LaneOptions extends AreaOptions {
+  readonly lengths: readonly number[] | undefined;
+}
 
 /** Completes the pattern of a design. Of `runs` those that follow no tile are left alone. */
 export function completePattern(spec: PatternSpec, runs: TileRunList, fit: Fit, options: PatternOptions): Pattern {
   const lanes = lanesOf(spec);
   const fits = laneFits(fit, options.profile.seatLength);
   const named = ownRuns(runs, lanes);
+  const { lengths } = options.profile;
+  if (lengths !== undefined) requireCuttable(lanes);
   const railed = options.profile.rails !== undefined;
   const patterns = lanes.map((lane, i) => {
     const rails = [railed && i === 0, railed && i === lanes.length - 1] as const;
-    const own = completeLane(lane, fits[i], named[i], { ...options, rails, seatLength: fits[i].height });
+    const own = completeLane(lane, fits[i], named[i], { ...options, rails, seatLength: fits[i].height, lengths });
     return lanes.length === 1 ? own : placePattern(own, [{ ...STAY, v: fits[i].v }]);
   });
   requireApart(patterns, lanes);
@@ -43,23 +55,24 @@ export function completePattern(spec: PatternSpec, runs: TileRunList, fit: Fit, 
 }
 
 /** Completes a lane, v from its middle line. */
-function completeLane(lane: Lane, fit: LaneFit, runs: readonly TileRun[], options: AreaOptions): Pattern {
+function completeLane(lane: Lane, fit: LaneFit, runs: readonly TileRun[], options: LaneOptions): Pattern {
   const { shapes, symmetry, medallion, ends, where } = lane;
-  const { fit: span, starts, medallion: place } = spansOf(fit);
-  const main = completeArea({ fit: span, symmetry, shapes, ends, ...inDocument(lane, where, lane) }, runs, options);
+  const { fit: span, starts, medallion: apart } = spansOf(fit);
+  const place = (area: Area, own: readonly TileRun[], places: readonly Motion[]) =>
+    completeAt(area, places, { fit, lengths: options.lengths, complete: (one) => completeArea(one, own, options) });
+  const main = { fit: span, symmetry, shapes, ends, ...inDocument(lane, where, lane) };
   const patterns = [
-    starts.length === 1 && starts[0] === 0
-      ? main
-      : placePattern(
-          main,
-          starts.map((u) => ({ ...STAY, u })),
-        ),
+    place(
+      main,
+      runs,
+      starts.map((u) => ({ ...STAY, u })),
+    ),
   ];
   const alone = { shapes, single: true, ends: undefined };
-  if (medallion !== undefined && place !== undefined) {
+  if (medallion !== undefined && apart !== undefined) {
     const { symmetry: own } = medallion;
-    const area = { ...alone, fit: place.fit, symmetry: own, ...inDocument(medallion, `${where}.medallion`, lane) };
-    patterns.push(placePattern(completeArea(area, [], options), [{ ...STAY, u: place.start }]));
+    const area = { ...alone, fit: apart.fit, symmetry: own, ...inDocument(medallion, `${where}.medallion`, lane) };
+    patterns.push(place(area, [], [{ ...STAY, u: apart.start }]));
   }
   if (ends?.form === "ornament") {
     const u = fit.repeats * fit.tileWidth;
@@ -67,10 +80,14 @@ function completeLane(lane: Lane, fit: LaneFit, runs: readonly TileRun[], option
     const { symmetry: own } = ends;
     const area = { ...alone, fit: oneTile(fit, ends.tiles), symmetry: own, ...inDocument(ends, `${where}.ends`, lane) };
     patterns.push(
-      placePattern(completeArea(area, [], options), [
-        { ...STAY, u },
-        { ...STAY, mirrored: true },
-      ]),
+      place(
+        area,
+        [],
+        [
+          { ...STAY, u },
+          { ...STAY, mirrored: true },
+        ],
+      ),
     );
   }
   return patterns.length === 1 ? patterns[0] : joinPatterns(patterns);

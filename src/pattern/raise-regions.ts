@@ -4,13 +4,15 @@
 
 import type { Warn } from "../base/errors.js";
 import type { Remember } from "../base/memory.js";
+import { radians } from "../base/units.js";
 import { type RailSides, reachUnder, requireOnSeat } from "../beads/seat-edge.js";
 import type { SectionSpec } from "../design/sections/section.js";
-import { countHoles, requireEdgeWall } from "../flat/cut-place.js";
+import { countHoles, EDGE_WALL, requireEdgeWall } from "../flat/cut-place.js";
 import { takePeriod } from "../flat/period.js";
 import { type GridRegion, unite } from "../flat/polygons.js";
 import type { Strip } from "../flat/strip.js";
 import { tidy } from "../flat/tidy.js";
+import { type SeatCut, withinSeat } from "../flat/within-seat.js";
 import type { DrawnRegion } from "../relief/drawn-region.js";
 import type { Fade, FlatBody, ReliefPolygon } from "../relief/flat-body.js";
 import { raiseField } from "../relief/image/raise-field.js";
@@ -46,9 +48,10 @@ export function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: R
     if (field !== undefined) return raiseField(field, { ...own, tolerance: strip.bodyTolerance });
     const { section, path } = sectionOf(members[0].spec, where);
     return remember(["body", own, section, path, rails, endsOf(members)], artsOf(members), () => {
-      const clean = together(strip, members, warn);
       const under = rails.includes(true) ? UNDER_RAIL + edgeOf(section) : 0;
-      const body = raiseRegion(strip, reachUnder(strip, clean, under, rails), { ...own, section, path });
+      const beyond = rails.includes(true) ? under : -spreadOf(section);
+      const clean = together(strip, members, warn, { beyond, need: needOf(section), under, rails });
+      const body = raiseRegion(strip, clean, { ...own, section, path });
       return body === undefined ? [] : [onSeat(body, section, path)];
     });
   });
@@ -74,7 +77,11 @@ export function carveAll(
     const make = () => {
       const body =
         field === undefined
-          ? raiseRegion(strip, together(strip, members, warn), { ...own, section, path })
+          ? raiseRegion(strip, together(strip, members, warn, { ...cutBy(spreadOf(section)), need: needOf(section) }), {
+              ...own,
+              section,
+              path,
+            })
           : raiseField(field, { ...own, tolerance: strip.bodyTolerance });
       if (body === undefined) return [];
       requireEdgeWall(strip, outlineRings(strip, body.outline), region);
@@ -83,12 +90,12 @@ export function carveAll(
     if (field !== undefined) return make();
     return remember(["body", own, section, path, region, endsOf(members)], artsOf(members), make);
   });
-  const holes = groupBy(pierced, ({ spec }) => `${spec.broken}`).flatMap((members) => {
+  const holes = groupBy(pierced, holeKey).flatMap((members) => {
     const [{ spec, path }] = members;
     const { broken } = spec;
     const names = namesOf(members);
     return remember(["hole", broken, names, path, endsOf(members)], artsOf(members), () => {
-      const body = pierceRegion(strip, together(strip, members, warn), { broken, names, path });
+      const body = pierceRegion(strip, together(strip, members, warn, cutBy(broken)), { broken, names, path });
       if (body === undefined) return [];
       requireEdgeWall(strip, outlineRings(strip, body.outline), path);
       return [body];
@@ -101,12 +108,15 @@ export function carveAll(
 export function allHoles(strip: Strip, drawn: readonly DrawnRegion[]): number {
   const pierced = drawn.filter(({ spec }) => spec.mode === "pierced");
   if (pierced.length === 0) return 0;
-  return countHoles(
-    strip,
-    together(strip, pierced, () => undefined),
-    pierced[0].path,
-  );
+  const cut = (members: readonly DrawnRegion[], broken: number) =>
+    together(strip, members, () => undefined, cutBy(broken));
+  if (strip.edge === undefined) return countHoles(strip, cut(pierced, 0), pierced[0].path);
+  const groups = groupBy(pierced, holeKey).map((members) => cut(members, members[0].spec.broken));
+  return countHoles(strip, unite(groups.flat()), pierced[0].path);
 }
+
+/** Holes whose edges are broken alike are united first. */
+const holeKey = ({ spec }: DrawnRegion) => `${spec.broken}`;
 
 /** Regions of the same key. */
 function groupBy(drawn: readonly DrawnRegion[], keyOf: (region: DrawnRegion) => string): DrawnRegion[][] {
@@ -125,8 +135,43 @@ function sectionKey({ spec, path, field }: DrawnRegion): string {
   return section.form === "flat" ? Object.values(section).join(" ") : path;
 }
 
-/** The regions as one, cleaned, over the stretch that matters. */
-function together(strip: Strip, members: readonly DrawnRegion[], warn: Warn): GridRegion {
+/** How regions end at the seat's edge. */
+interface EdgeReach extends SeatCut {
+  /** mm that they go on beneath a rail, and where rails stand. */
+  readonly under: number;
+  readonly rails: RailSides;
+}
+
+/** Cut off this much farther from the edge than is asked for, mm: outlines are straightened by less. */
+const CUT_SLACK = 2e-3;
+
+/** Of regions that are cut into the seat and grow by so many mm: the wall beside the edge stays. */
+function cutBy(grows: number): EdgeReach {
+  return { beyond: -(EDGE_WALL + CUT_SLACK + grows), under: 0, rails: [false, false] };
+}
+
+/** mm by which the outline of a drafted section's foot, or of a drafted pit's mouth, stands out. */
+function spreadOf(section: SectionSpec): number {
+  const wall = "wall" in section ? section.wall : section.height;
+  return wall * Math.tan(radians(section.draft));
+}
+
+/** Rounded edges need this much more than themselves on either side, mm (chosen). */
+const NEED_MORE = 0.01;
+
+/** Half of the narrowest width that a section's rounded or bevelled edges need, mm. */
+function needOf(section: SectionSpec): number {
+  const edges = [edgeOf(section), "radius" in section ? section.radius : 0].reduce((a, b) => Math.max(a, b));
+  return edges === 0 ? 0 : edges + NEED_MORE;
+}
+
+/** The regions as one, cleaned, over the stretch that matters, and cut off at the seat's edge or led on beneath its rails. */
+function together(
+  strip: Strip,
+  members: readonly DrawnRegion[],
+  warn: Warn,
+  { under, rails, ...cutOff }: EdgeReach,
+): GridRegion {
   const [{ path, art }] = members;
   const lines = members.filter((one) => one.atEnds);
   const others = members.filter((one) => !one.atEnds);
@@ -134,7 +179,9 @@ function together(strip: Strip, members: readonly DrawnRegion[], warn: Warn): Gr
   const cut = strip.periodic || others.length === 0 ? all : takePeriod(strip, all);
   const whole =
     lines.length === 0 || others.length === 0 ? cut : unite([...cut, ...lines.flatMap((one) => one.art.region)]);
-  return whole === art.region ? whole : tidy(strip, whole, path, warn);
+  const clean = (region: GridRegion) => (region === art.region ? region : tidy(strip, region, path, warn));
+  if (strip.edge === undefined) return reachUnder(strip, clean(whole), under, rails);
+  return clean(withinSeat(strip, reachUnder(strip, whole, under, rails), cutOff));
 }
 
 const artsOf = (members: readonly DrawnRegion[]) => members.map(({ art }) => art.region);

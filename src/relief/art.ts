@@ -61,7 +61,7 @@ export interface ArtSources {
  */
 export function completeArt(strip: Strip, spec: ArtSpec, where: string, warn: Warn, sources: ArtSources = {}): Art {
   const { drawer = new ShapeDrawer(strip, { warn }), other = noOther } = sources;
-  const on = standsOn(spec.tiles, strip.cycle, `${where}.tiles`);
+  const on = standsOn(spec.tiles, strip.drawnCycle, `${where}.tiles`);
   const read = readRegion(strip, spec, drawer, where, warn);
   const { closed, open } = spec.ribbon?.weave === undefined ? read : asLines(read);
   const ribbonReach = reachOf(strip, spec);
@@ -130,7 +130,7 @@ export function completeLines(
       : drawer.draw(source.shape, { unit: source.unit, tolerance, where: `${where}.shape` });
   const tiles = `${where}.tiles`;
   const images = imagesOf(strip, asLines({ closed, open }).open, {
-    on: standsOn(source.tiles, strip.cycle, tiles),
+    on: standsOn(source.tiles, strip.drawnCycle, tiles),
   }).map(({ path }) => path);
   return joinLines(images, steps(strip, JOIN_REACH));
 }

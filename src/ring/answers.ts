@@ -151,6 +151,8 @@ export interface SeatFacts {
   readonly seatLength: number;
   /** There on a band that has rails. */
   readonly rails: true | undefined;
+  /** As `seatLengths` where tiles keep their size on a band that tapers, else undefined. */
+  readonly lengths: readonly number[] | undefined;
 }
 
 /** Some answers, handed to a stage. */

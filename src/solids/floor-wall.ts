@@ -35,14 +35,15 @@ export interface FloorOptions {
  * @throws AnnuletError `depth-too-large` with the largest depth
  */
 export function requireFloorWall(sunk: Sunk, { profile, wrap, opposite = 0 }: FloorOptions): void {
-  const places = acrossOf(sunk);
+  const range = extent(sunk.outline.flat(2).map(([, v]) => v));
   const least = LEAST_WALL + opposite;
   const sections = profile.looks.map((angle) => {
     const line = wrap.lineAt(angle);
-    return { line, rest: otherSides(profile.sectionAt(angle), line) };
+    const places = acrossOf(wrap.keeps && !wrap.revolved ? range.map(withinWall(line)) : range);
+    return { line, places, rest: otherSides(profile.sectionAt(angle), line) };
   });
   const fits = (depth: number) =>
-    sections.every(({ line, rest }) => {
+    sections.every(({ line, places, rest }) => {
       const wall = () => Math.min(...places.map((v) => distanceTo(rest, line.point(v, -depth))));
       return goesForward(places, depth, line) && wall() >= least;
     });
@@ -62,10 +63,17 @@ export function requireFloorWall(sunk: Sunk, { profile, wrap, opposite = 0 }: Fl
   });
 }
 
+/** Cut off this much farther in than the wall beside the edge, mm: as what is sunk is itself. */
+const CUT_SLACK = 2e-3;
+
+/** v as far as anything sunk reaches where it was cut off at the seat's edge. */
+function withinWall({ reach }: SurfaceLine): (v: number) => number {
+  const most = Math.max(0, reach - LEAST_WALL - CUT_SLACK);
+  return (v) => Math.min(most, Math.max(-most, v));
+}
+
 /** v from the region's lowest to its highest place, mm. */
-function acrossOf({ outline }: Sunk): number[] {
-  const across = outline.flat(2).map(([, v]) => v);
-  const [low, high] = extent(across);
+function acrossOf([low, high]: readonly number[]): number[] {
   return Array.from({ length: PLACES + 1 }, (_, i) => low + ((high - low) * i) / PLACES);
 }
 

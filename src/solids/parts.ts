@@ -5,7 +5,7 @@
  */
 
 import type { Band } from "../band/band.js";
-import { seatStations } from "../band/surface/seat-stations.js";
+import { evenStations, seatStations } from "../band/surface/seat-stations.js";
 import type { RoundSymmetry, Sector } from "../base/math/round.js";
 import type { Bead } from "../beads/bead.js";
 import { buildBeads } from "../beads/bead-bodies.js";
@@ -19,7 +19,7 @@ import { buildBand } from "./build-band.js";
 import { buildHole } from "./build-hole.js";
 import { clearBeads, clearField } from "./clear-field.js";
 import { type Detail, detailLevels } from "./detail.js";
-import { ACROSS_SHARE, AROUND_SHARE, bendRadius, facetCount, mostChords } from "./facet-counts.js";
+import { ACROSS_SHARE, AROUND_SHARE, bendRadius, chordsAcross, facetCount, mostChords } from "./facet-counts.js";
 import { markSteps } from "./mark-steps.js";
 import { highestOf, patternSteps } from "./pattern-steps.js";
 import type { BendOptions } from "./relief.js";
@@ -144,12 +144,16 @@ function frameOf(options: PartsOptions, beads: readonly Bead[]): Frame {
   });
   const depth = highestOf(pattern.bodies, "sunk");
   const seats = profile.looks.map(profile.seatAt);
-  const stations = seatStations(profile.seat, (_, i) =>
-    mostChords(
-      seats.map((seat) => seat[i]),
-      { height: pattern.height, depth, tolerance: tolerance * ACROSS_SHARE },
-    ),
-  );
+  const across = { height: pattern.height, depth, tolerance: tolerance * ACROSS_SHARE };
+  const stations =
+    wrap.keeps && !wrap.revolved
+      ? evenStations(seats, (segment) => chordsAcross(segment, across))
+      : seatStations(profile.seat, (_, i) =>
+          mostChords(
+            seats.map((seat) => seat[i]),
+            across,
+          ),
+        );
   const mirrors = likeness.mirrored ? likeness : undefined;
   return {
     level,

@@ -11,6 +11,7 @@ import { readDesign } from "../../src/design/read.js";
 import type { Design } from "../../src/design/schema.js";
 import type { Pattern } from "../../src/pattern/laid-out.js";
 import { completePattern, noPattern } from "../../src/pattern/pattern.js";
+import { seat } from "../../src/ring/steps/flat.js";
 import { resolveSize } from "../../src/size/size.js";
 import { ACROSS_SHARE } from "../../src/solids/facet-counts.js";
 import { makeParts, type Parts } from "../../src/solids/parts.js";
@@ -38,11 +39,12 @@ export function bodiesOf(document: unknown, maxBeads = 20_000): Bodies {
   const fit = fitBand(design.pattern, { profile: design.profile, boreRadius, tolerance, warn });
   const width = fit?.bandWidth ?? design.profile.width;
   const profile = makeBand({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE);
+  const facts = seat({ design, profile });
   const pattern =
     design.pattern && fit
-      ? completePattern(design.pattern, beadRuns, fit, { profile, tolerance, warn })
+      ? completePattern(design.pattern, beadRuns, fit, { profile: facts, tolerance, warn })
       : noPattern(beadRuns);
-  const wrap = wrapSeat(profile, fit, pattern.bodies.length > 0);
+  const wrap = wrapSeat(profile, fit, pattern.bodies.length > 0, facts.lengths !== undefined);
   const parts = makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn });
   return { design, fit, profile, pattern, wrap, parts: { ...parts, ...bodiesOfSteps(parts.steps) }, warnings };
 }

@@ -53,7 +53,7 @@ export function frameOf(
   const { tileWidth, repeats, periodic, grid } = strip;
   const half = strip.halfSeat / grid.scale;
   const reach = spec.mode === "sunk" ? half - EDGE_WALL - EDGE_SLACK : half + underRail;
-  const on = standsOn(spec.tiles, strip.cycle, `${path}.tiles`);
+  const on = standsOn(spec.tiles, strip.drawnCycle, `${path}.tiles`);
   const once = map.over === "band";
   const tiles = !periodic ? repeats : on === undefined ? 1 : strip.cycle;
   const right = (once ? repeats : tiles) * tileWidth;

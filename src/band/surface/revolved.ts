@@ -49,6 +49,7 @@ export function revolvedSurface({ line: chain, referenceRadius, startAngle }: Re
     startAngle,
     seatLength: line.length,
     revolved: true,
+    keeps: true,
     angleAt,
     uAt: (angle) => (angle - startAngle) * referenceRadius,
     lineAt,

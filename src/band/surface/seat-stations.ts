@@ -14,3 +14,19 @@ export function seatStations(seat: readonly Segment[], flatten: (segment: Segmen
     return Array.from({ length: count - first }, (_, k) => start + (length * (k + first)) / count - half);
   });
 }
+
+/**
+ * v of places as near to each other as the most bent curve of any of several seats asks for, mm: where v is arc length on all
+ * of them, one's curves do not end where another's do.
+ *
+ * @param flatten chords that a curve takes
+ */
+export function evenStations(seats: readonly (readonly Segment[])[], flatten: (segment: Segment) => number): number[] {
+  const all = seats.map(layPieces);
+  const half = Math.max(...all.map((pieces) => pieces.reduce((sum, { length }) => sum + length, 0))) / 2;
+  const bent = all.flat().filter(({ segment }) => segment.kind !== "line");
+  if (bent.length === 0) return [];
+  const step = bent.reduce((least, { segment, length }) => Math.min(least, length / flatten(segment)), 2 * half);
+  const count = Math.ceil(half / step);
+  return Array.from({ length: 2 * count - 1 }, (_, i) => (half * (i + 1 - count)) / count);
+}

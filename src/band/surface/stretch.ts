@@ -40,19 +40,23 @@ const TAPERED_PLACES = 40;
 
 /** @param reliefHeight mm above the seat, 0 or more */
 export function measureStretch(wrap: BandSurface, reliefHeight: number): StretchReport {
-  const half = wrap.seatLength / 2;
   const columns = wrap.revolved ? [0] : Array.from({ length: COLUMNS }, (_, i) => (wrap.round * i) / COLUMNS);
   const places = wrap.revolved ? PLACES : TAPERED_PLACES;
-  const rows = Array.from({ length: places + 1 }, (_, i) => wrap.seatLength * (i / places - 0.5));
+  const rows = Array.from({ length: places + 1 }, (_, i) => i / places - 0.5);
   const over = (which: readonly number[], h: number, side: keyof LocalStretch = "along"): StretchRange => {
-    const [min, max] = extent(columns.flatMap((u) => which.map((v) => wrap.stretchAt(u, v, h)[side])));
+    const [min, max] = extent(
+      columns.flatMap((u) => {
+        const across = 2 * wrap.lineAt(wrap.angleAt(u)).reach;
+        return which.map((share) => wrap.stretchAt(u, across * share, h)[side]);
+      }),
+    );
     return { min, max };
   };
   const top = wrap.uAt(TOP);
   const report = {
     seat: over(rows, 0),
     top: over(rows, reliefHeight),
-    edge: over([-half, half], 0),
+    edge: over([-0.5, 0.5], 0),
     crown: wrap.stretchAt(top, 0, 0).along,
     topCrown: wrap.stretchAt(top, 0, reliefHeight).along,
   };

@@ -37,6 +37,8 @@ export interface BandSurface {
   readonly seatLength: number;
   /** Whether its line is the same at all angles, so that any turn about the finger axis brings it onto itself. */
   readonly revolved: boolean;
+  /** Whether flat lengths across are true at every angle: v is then arc length from the line's middle, within ± its `reach`. */
+  readonly keeps: boolean;
   /** θ at u, radians. */
   readonly angleAt: (u: number) => number;
   /** u at θ, mm: the inverse, whatever whole turns θ has. */

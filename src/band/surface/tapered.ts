@@ -10,8 +10,8 @@ import type { Segment } from "../../base/math/curve.js";
 import type { Point3 } from "../../base/math/point.js";
 import { remembered } from "../../base/math/remembered.js";
 import { TURN } from "../../base/units.js";
-import { layPieces } from "./line.js";
-import { narrowedLine } from "./narrowed-line.js";
+import { layPieces, makeLine } from "./line.js";
+import { type NarrowedLine, narrowedLine } from "./narrowed-line.js";
 import type { BandSurface } from "./surface.js";
 
 export interface TaperedOptions {
@@ -19,6 +19,8 @@ export interface TaperedOptions {
   readonly chainAt: (angle: number) => readonly Segment[];
   /** θ at which lengths across are true to the flat pattern, radians. */
   readonly trueAt: number;
+  /** Whether lengths across are true at every other θ too. Default no: they narrow with the line. */
+  readonly keeps?: boolean;
   /** mm, above 0. */
   readonly referenceRadius: number;
   /** Radians. */
@@ -32,9 +34,17 @@ const KEPT = 4096;
 const STEP = 1e-4;
 
 /** The surface of a line that changes. */
-export function taperedSurface({ chainAt, trueAt, referenceRadius, startAngle }: TaperedOptions): BandSurface {
+export function taperedSurface({
+  chainAt,
+  trueAt,
+  keeps = false,
+  referenceRadius,
+  startAngle,
+}: TaperedOptions): BandSurface {
   const flat = layPieces(chainAt(trueAt));
-  const lineAt = remembered(KEPT, (angle: number) => narrowedLine(flat, chainAt(angle)));
+  const lineAt = remembered(KEPT, (angle: number): NarrowedLine => {
+    return keeps ? { ...makeLine(chainAt(angle)), acrossAt: () => 1 } : narrowedLine(flat, chainAt(angle));
+  });
   const angleAt = (u: number) => startAngle + u / referenceRadius;
   /** The place at v and h, and its slopes by θ, in (w, r). */
   const slopesAt = (angle: number, v: number, h: number) => {
@@ -47,6 +57,7 @@ export function taperedSurface({ chainAt, trueAt, referenceRadius, startAngle }:
     startAngle,
     seatLength: lineAt(trueAt).length,
     revolved: false,
+    keeps,
     angleAt,
     uAt: (angle) => (angle - startAngle) * referenceRadius,
     lineAt,

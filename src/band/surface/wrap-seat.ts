@@ -19,9 +19,10 @@ const TOP_DEGREES = 90;
  * those of the top, where the pattern is true.
  *
  * @param raised whether relief stands on the seat, which then must be smooth
+ * @param keeps whether tiles of a band that tapers keep their size across; default no
  * @throws AnnuletError `seat-has-corner`
  */
-export function wrapSeat(band: Band, fit: Fit | undefined, raised: boolean): BandSurface {
+export function wrapSeat(band: Band, fit: Fit | undefined, raised: boolean, keeps = false): BandSurface {
   if (raised) for (const angle of band.looks) requireSmoothSeat(band.seatAt(angle), "profile.outside");
   const place = {
     referenceRadius: fit?.referenceRadius ?? meanSeatRadius(band),
@@ -29,5 +30,5 @@ export function wrapSeat(band: Band, fit: Fit | undefined, raised: boolean): Ban
   };
   return band.revolved
     ? revolvedSurface({ ...place, line: band.seat })
-    : taperedSurface({ ...place, chainAt: band.seatAt, trueAt: TOP });
+    : taperedSurface({ ...place, chainAt: band.seatAt, trueAt: TOP, keeps });
 }

@@ -5,7 +5,7 @@ import { RIBBON_DEFAULTS } from "./ribbon.js";
 
 /** Defaults of the pattern; lengths in mm unless said otherwise. */
 export const PATTERN_DEFAULTS = {
-  fit: { repeats: "auto", rows: 1, aspect: 1, hold: "tile" },
+  fit: { repeats: "auto", rows: 1, aspect: 1, hold: "tile", taper: "narrow" },
   symmetry: "p1",
   cycle: 1,
   cover: 360,

@@ -22,6 +22,12 @@ export const fitSchema = z.strictObject({
     .describe(
       "tile: the tile keeps its aspect, the band's width follows; band: the band stays, the tile stretches; default tile",
     ),
+  taper: z
+    .enum(["narrow", "keep"])
+    .default(PATTERN_DEFAULTS.fit.taper)
+    .describe(
+      "on a band that tapers: narrow (tiles narrow with the seat) or keep (tiles keep their size; art is cut off at the seat's edge, with slivers too narrow for its rounded edges; not with lanes, weaves, images); default narrow",
+    ),
 });
 
 export type FitSpec = z.infer<typeof fitSchema>;

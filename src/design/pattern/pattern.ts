@@ -21,7 +21,7 @@ const laneSchema = z.strictObject({
     .max(100)
     .default(PATTERN_DEFAULTS.share)
     .describe("its share of the seat against the other lanes', 0.01 to 100; default 1"),
-  fit: fitSchema.omit({ hold: true }).prefault({}).describe("how many of its tiles go round"),
+  fit: fitSchema.omit({ hold: true, taper: true }).prefault({}).describe("how many of its tiles go round"),
   ...parts,
 });
 
@@ -45,7 +45,7 @@ export const patternSchema = z
       .max(20)
       .optional()
       .describe(
-        "patterns side by side across the seat, lowest (towards -z) first, 2 to 20, in place of the pattern's own art; cover, shapes, gap and fit.hold are common; default one pattern",
+        "patterns side by side across the seat, lowest (towards -z) first, 2 to 20, in place of the pattern's own art; cover, shapes, gap, fit.hold and fit.taper are common; default one pattern",
       ),
     gap: z
       .number()

@@ -43,7 +43,7 @@ export const taperSchema = z
     "give each angle once",
   )
   .describe(
-    "How the band narrows and thins from the top, where it has the profile's width and thickness, towards the back: smoothly, and never beyond the sizes given. The bore keeps its size; a pattern's tiles narrow with the band. Default: the same all round.",
+    "How the band narrows and thins from the top, where it has the profile's width and thickness, towards the back: smoothly, and never beyond the sizes given. The bore keeps its size; a pattern's tiles narrow with the band or keep their size (fit.taper). Default: the same all round.",
   );
 
 export type TaperSpec = z.output<typeof taperSchema>;

@@ -53,6 +53,11 @@ export function fitTable({ fit, headroom }: Report): string {
 /** How much the tiles of a band that tapers are narrower than flat. */
 function acrossLine({ across }: StretchReport): string[] {
   if (across === undefined) return [];
+  if (across.min === 1 && across.max === 1) {
+    return [
+      "The tiles keep their size across the band and are cut off at the seat's edge where it is narrower: λv is 1.",
+    ];
+  }
   return [`The tiles are true at the top; across the band λv is ${across.min.toFixed(4)} to ${across.max.toFixed(4)}.`];
 }
 

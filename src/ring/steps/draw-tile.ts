@@ -112,8 +112,9 @@ export function drawFlatTile(source: TileSource, question: TileQuestion = {}): D
   const { design, size, fit, profile, pattern, wrap, beads: placed } = source;
   if (fit === undefined || design.pattern === undefined) throw noPatternError();
   const { lane, fit: own } = chooseLane(design.pattern, fit, question.lane, profile.seatLength);
-  const shown = choosePart(lane, own, question.part ?? "tile");
-  const tiles = question.tiles ?? Math.min(shown.fit.cycle, shown.most);
+  const part = choosePart(lane, own, question.part ?? "tile");
+  const tiles = question.tiles ?? Math.min(part.fit.cycle, part.most);
+  const shown = wrap.keeps && !wrap.revolved ? nearTop(part, own, tiles) : part;
   requireTiles(tiles, shown.most);
   const onRail = new Set(placed.runs.filter((run) => run.onRail).flatMap((run) => run.beads));
   const { v, height: seatLength } = own;
@@ -265,6 +266,17 @@ function choosePart({ symmetry, medallion, ends }: Lane, fit: LaneFit, part: Til
     value: part,
     allowed: "tile, or a medallion or an ornament that the design has",
   });
+}
+
+/**
+ * Tiles near the top instead of those where the pattern begins, which may be cut off at the seat's edge; beside a medallion the
+ * first is there.
+ */
+function nearTop(shown: Shown, { medallion }: LaneFit, tiles: number): Shown {
+  const { cycle, tileWidth } = shown.fit;
+  if (shown.part !== "tile" || medallion > 0 || tiles >= shown.most) return shown;
+  const skipped = cycle * Math.floor((shown.most - tiles) / 2 / cycle);
+  return { ...shown, origin: shown.origin + skipped * tileWidth };
 }
 
 function requireTiles(tiles: number, most: number): void {

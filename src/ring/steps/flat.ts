@@ -14,6 +14,7 @@ import type { Band } from "../../band/band.js";
 import type { Fit } from "../../band/fit/fit.js";
 import { type FitPattern, fitBand } from "../../band/fit/fit-band.js";
 import { makeBand } from "../../band/make-band.js";
+import { seatLengths } from "../../band/seat-lengths.js";
 import { measureStretch, type StretchReport } from "../../band/surface/stretch.js";
 import type { BandSurface } from "../../band/surface/surface.js";
 import { wrapSeat } from "../../band/surface/wrap-seat.js";
@@ -67,8 +68,14 @@ export function profile({
 }
 
 /** What of the band the flat pattern depends on. */
-export function seat({ profile: { seatLength, rails } }: From<"profile">): SeatFacts {
-  return { seatLength, rails: rails === undefined ? undefined : true };
+export function seat({ design, profile }: OfDesign<"pattern" | "tolerance"> & From<"profile">): SeatFacts {
+  const { seatLength, rails, revolved } = profile;
+  const keeps = design.pattern?.fit.taper === "keep" && !revolved;
+  return {
+    seatLength,
+    rails: rails === undefined ? undefined : true,
+    lengths: keeps ? seatLengths(profile, design.tolerance) : undefined,
+  };
 }
 
 /** Fonts of lettering and of texts in the pattern. */
@@ -166,8 +173,13 @@ export function seatCarries({ design, pattern }: OfDesign<"lettering" | "hallmar
   return [...lettering, ...(hallmark ? [hallmark] : [])].some(({ at }) => at === "seat");
 }
 
-export function wrap({ profile, fit, seatCarries }: From<"profile" | "fit" | "seatCarries">): BandSurface {
-  return wrapSeat(profile, fit, seatCarries);
+export function wrap({
+  profile,
+  fit,
+  seat,
+  seatCarries,
+}: From<"profile" | "fit" | "seat" | "seatCarries">): BandSurface {
+  return wrapSeat(profile, fit, seatCarries, seat.lengths !== undefined);
 }
 
 export function marks(
