@@ -20,7 +20,7 @@ export const stages: StageTable = {
   fit: figure("fit", "design.profile design.tolerance boreRadius fitPattern", flat.fit),
   width: slice("design.profile fit", ({ design, fit }) => fit?.bandWidth ?? design.profile.width),
   profile: work("profile", "design.profile design.tolerance boreRadius width", flat.profile),
-  seat: slice("design.pattern design.tolerance profile", flat.seat),
+  seat: slice("design.tolerance fitPattern profile", flat.seat),
   fontUses: slice("design.lettering design.pattern", flat.fontUses),
   fontFiles: compared("pattern", "option.files fontUses", flat.fontFiles, sameFiles),
   fonts: work("pattern", "fontUses fontFiles", flat.fonts),

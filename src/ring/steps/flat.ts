@@ -68,9 +68,13 @@ export function profile({
 }
 
 /** What of the band the flat pattern depends on. */
-export function seat({ design, profile }: OfDesign<"pattern" | "tolerance"> & From<"profile">): SeatFacts {
+export function seat({
+  design,
+  fitPattern,
+  profile,
+}: OfDesign<"tolerance"> & From<"fitPattern" | "profile">): SeatFacts {
   const { seatLength, rails, revolved } = profile;
-  const keeps = design.pattern?.fit.taper === "keep" && !revolved;
+  const keeps = fitPattern?.fit.taper === "keep" && !revolved;
   return {
     seatLength,
     rails: rails === undefined ? undefined : true,
