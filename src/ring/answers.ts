@@ -88,6 +88,8 @@ export interface Answers {
   /** Band width as built. */
   readonly width: number;
   readonly profile: Band;
+  /** Whether tiles keep their size where the band tapers. */
+  readonly keepsSize: boolean;
   readonly seat: SeatFacts;
   readonly fontUses: readonly FontUse[];
   readonly fontFiles: FileContents;

@@ -1,4 +1,3 @@
-// Covers: src/output/report/allowance-rows.ts
 import { expect, it } from "vitest";
 import { describeAllowances } from "../../src/cli/allowances.js";
 import type { Allowances } from "../../src/index.js";

@@ -1,4 +1,4 @@
-// Covers: src/judge/faults.ts, src/judge/thin.ts, src/judge/topology.ts
+// Covers: src/judge/faults.ts, src/judge/topology.ts
 /** The gate's counts against a plain reference of maps and sets, on solids that were broken at random. */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";

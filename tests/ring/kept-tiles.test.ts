@@ -1,3 +1,4 @@
+// Covers: src/band/seat-lengths.ts, src/flat/seat-outline.ts, src/flat/within-seat.ts, src/pattern/kept-size.ts
 import { build } from "annulet";
 import { describe, expect, it } from "vitest";
 import { TOP, TURN } from "../../src/base/units.js";

@@ -39,7 +39,7 @@ export function bodiesOf(document: unknown, maxBeads = 20_000): Bodies {
   const fit = fitBand(design.pattern, { profile: design.profile, boreRadius, tolerance, warn });
   const width = fit?.bandWidth ?? design.profile.width;
   const profile = makeBand({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE);
-  const facts = seat({ design, fitPattern: design.pattern, profile });
+  const facts = seat({ design, keepsSize: design.pattern?.fit.taper === "keep", profile });
   const pattern =
     design.pattern && fit
       ? completePattern(design.pattern, beadRuns, fit, { profile: facts, tolerance, warn })

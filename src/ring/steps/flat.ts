@@ -68,13 +68,9 @@ export function profile({
 }
 
 /** What of the band the flat pattern depends on. */
-export function seat({
-  design,
-  fitPattern,
-  profile,
-}: OfDesign<"tolerance"> & From<"fitPattern" | "profile">): SeatFacts {
+export function seat({ design, keepsSize, profile }: OfDesign<"tolerance"> & From<"keepsSize" | "profile">): SeatFacts {
   const { seatLength, rails, revolved } = profile;
-  const keeps = fitPattern?.fit.taper === "keep" && !revolved;
+  const keeps = keepsSize && !revolved;
   return {
     seatLength,
     rails: rails === undefined ? undefined : true,
