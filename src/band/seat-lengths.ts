@@ -17,12 +17,16 @@ const SHARE = 0.1;
  */
 export function seatLengths(band: Pick<Band, "sectionAt">, tolerance: number): readonly number[] {
   const at = (share: number) => band.sectionAt(TOP + TURN * share).seatLength;
-  for (let count = FEWEST; ; count *= 2) {
-    const lengths = Array.from({ length: count }, (_, k) => at(k / count));
+  let lengths = Array.from({ length: FEWEST }, (_, k) => at(k / FEWEST));
+  for (;;) {
+    const count = lengths.length;
+    if (count >= MOST) return lengths;
+    const between = lengths.map((_, k) => at((k + 0.5) / count));
     const most = lengths.reduce((worst, length, k) => {
       const next = lengths[(k + 1) % count];
-      return Math.max(worst, Math.abs(at((k + 0.5) / count) - (length + next) / 2) / 2);
+      return Math.max(worst, Math.abs(between[k] - (length + next) / 2) / 2);
     }, 0);
-    if (most <= SHARE * tolerance || count >= MOST) return lengths;
+    if (most <= SHARE * tolerance) return lengths;
+    lengths = lengths.flatMap((length, k) => [length, between[k]]);
   }
 }

@@ -1,7 +1,7 @@
 /**
  * Whether two lines are the same line, wherever each begins and whichever way it runs.
  */
-import { coverOf, type Side } from "../base/math/cover.js";
+import { coverOf, sidesOf } from "../base/math/cover.js";
 import type { Point2 } from "../base/math/point.js";
 import { ringBox } from "./box.js";
 import type { GridPath } from "./grid.js";
@@ -29,12 +29,9 @@ export function coincide(a: BoxedLine, b: BoxedLine, closed: boolean, reach: num
 
 /** Whether all of `line`, its whole sides, lies on `path`. */
 export function liesOn(line: GridPath, path: GridPath, closed: boolean, reach: number): boolean {
-  return sidesOf(line, closed).every(coverOf(sidesOf(path, closed), { reach }));
+  return sidesOf(pointsOf(line), closed).every(coverOf(sidesOf(pointsOf(path), closed), { reach }));
 }
 
-/** A point alone is a side of no length. */
-function sidesOf(path: GridPath, closed: boolean): Side[] {
-  const points = path.map(({ x, y }): Point2 => [x, y]);
-  const count = closed || points.length === 1 ? points.length : points.length - 1;
-  return Array.from({ length: count }, (_, i): Side => [points[i], points[(i + 1) % points.length]]);
+function pointsOf(path: GridPath): Point2[] {
+  return path.map(({ x, y }): Point2 => [x, y]);
 }

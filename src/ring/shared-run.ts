@@ -11,7 +11,7 @@ export class SharedRun<Result> {
   /**
    * Begins in the next turn of the queue of promises, so that the one who begins it waits for it already.
    *
-   * @param over is called once, when the work has ended or nobody waits for it any more
+   * @param over is called when nobody waits for the work any more, and when it has ended
    */
   constructor(work: (signal: AbortSignal) => Promise<Result>, over: () => void) {
     this.#over = over;

@@ -5,7 +5,7 @@
 
 import type { Band } from "../band/band.js";
 import type { BandSurface } from "../band/surface/surface.js";
-import { coverOf, type Side } from "../base/math/cover.js";
+import { type CoverOptions, coverOf, type Side, sidesOf } from "../base/math/cover.js";
 import { extent } from "../base/math/extent.js";
 import { greatestCommon } from "../base/math/greatest-common.js";
 import type { Point2 } from "../base/math/point.js";
@@ -111,11 +111,15 @@ function isMirrored(
   { round, same }: { readonly round: number; readonly same: number },
 ): boolean {
   const [left, right] = seam ?? [0, round];
-  const sides = outline.flat().flatMap((ring) => sidesOf(ring.map(([u, v]): Point2 => [u, v])));
+  const sides = outline.flat().flatMap((ring) =>
+    sidesOf(
+      ring.map(([u, v]): Point2 => [u, v]),
+      true,
+    ),
+  );
   const onSeam = ([[au], [bu]]: Side) => seam !== undefined && au === bu && (au === left || au === right);
   const drawn = sides.filter((side) => !onSeam(side));
-  const covered = coverOf(drawn, { reach: same, period: right - left, directed: true });
-  return drawn.every(([a, b]) => covered([image(b), image(a)]));
+  return isOwnImage(drawn, image, { reach: same, period: right - left, directed: true });
 }
 
 /** Whether the half planes at an angle and opposite it are mirrors of the band: its sections on both sides are the same. */
@@ -129,18 +133,13 @@ function isMirrorOf(band: Band, angle: number): boolean {
 
 /** Whether the cross-section is its own image in the plane z = 0. */
 function leansNowhere(polyline: readonly Point2[]): boolean {
-  const sides = sidesOf(polyline);
-  const covered = coverOf(sides, { reach: SAME, directed: true });
-  return sides.every(([[aw, ar], [bw, br]]) =>
-    covered([
-      [-bw, br],
-      [-aw, ar],
-    ]),
-  );
+  return isOwnImage(sidesOf(polyline, true), ([w, r]) => [-w, r], { reach: SAME, directed: true });
 }
 
-function sidesOf(ring: readonly Point2[]): Side[] {
-  return ring.map((point, i): Side => [point, ring[(i + 1) % ring.length]]);
+/** Whether sides lie on their own image under a mirror, which turns the way they run. */
+function isOwnImage(sides: readonly Side[], image: (point: Point2) => Point2, options: CoverOptions): boolean {
+  const covered = coverOf(sides, options);
+  return sides.every(([a, b]) => covered([image(b), image(a)]));
 }
 
 /** Where in a facet of the band a unit may begin: clear of its lines and of the relief's, which lie half way. */

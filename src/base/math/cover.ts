@@ -7,6 +7,12 @@ import type { Point2 } from "./point.js";
 /** A straight side from one point to another. */
 export type Side = readonly [from: Point2, to: Point2];
 
+/** The sides between points in order; a point alone is a side of no length. */
+export function sidesOf(points: readonly Point2[], closed: boolean): Side[] {
+  const count = closed || points.length === 1 ? points.length : points.length - 1;
+  return Array.from({ length: count }, (_, i): Side => [points[i], points[(i + 1) % points.length]]);
+}
+
 export interface CoverOptions {
   /** How far a side may lie from the sides that cover it, above 0, in the points' unit. */
   readonly reach: number;
