@@ -2,16 +2,15 @@
  * Reads the triangles of GLB, placed as the scene's nodes say, from metres. Nothing is fetched: what refers to other files
  * or needs an extension that changes the geometry is refused.
  */
-import { type Document, type GLTF, type Node, type Primitive, WebIO } from "@gltf-transform/core";
+import { type Document, type GLTF, type JSONDocument, type Node, type Primitive, WebIO } from "@gltf-transform/core";
 import type { ReadonlyMat4 } from "gl-matrix";
+import { remembered } from "../../../base/math/remembered.js";
 import type { Mesh } from "../../../mesh/mesh.js";
+import { type GltfLists, gltfLists } from "./gltf-lists.js";
 import { compose, MOST_PARTS, PlacedMeshes, scaleBy } from "./placed.js";
 import { type Broken, requireFewTriangles } from "./reader.js";
 
 const MILLIMETRES_IN_METRE = 1000;
-
-/** Required extensions that leave the triangles as they are. */
-const HARMLESS = /^(KHR_materials_|KHR_texture_|KHR_lights_|EXT_texture_|KHR_xmp)/;
 
 /** Bytes of a number of each glTF component type, and numbers of each accessor type that geometry uses. */
 const COMPONENT_BYTES: Readonly<Record<number, number>> = { 5120: 1, 5121: 1, 5122: 2, 5123: 2, 5125: 4, 5126: 4 };
@@ -25,6 +24,12 @@ const TYPE_NUMBERS: Readonly<Record<string, number>> = {
   MAT4: 16,
 };
 
+/** Under what name the library keeps the file's own binary part. */
+const GLB_BUFFER = "@glb.bin";
+
+/** Most numbers of all accessors: those of the most triangles that are read, each with three corners and three indices. */
+const MOST_NUMBERS = 120_000_000;
+
 /** @throws what `broken` makes */
 export async function readGlb(bytes: Uint8Array, broken: Broken): Promise<Mesh> {
   requireWhole(bytes, broken);
@@ -33,13 +38,14 @@ export async function readGlb(bytes: Uint8Array, broken: Broken): Promise<Mesh> 
   const scene = root.getDefaultScene() ?? root.listScenes()[0];
   if (scene === undefined) throw broken("it has no scene");
   const placed = new PlacedMeshes(broken);
+  const meshOf = remembered(MOST_PARTS, (primitive: Primitive) => trianglesOf(primitive, broken));
   const waiting = scene.listChildren().map((node): [Node, ReadonlyMat4] => [node, scaleBy(MILLIMETRES_IN_METRE)]);
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     const [node, outer] = next;
     placed.enter();
     const map = compose(outer, node.getMatrix());
     for (const primitive of node.getMesh()?.listPrimitives() ?? []) {
-      const mesh = trianglesOf(primitive, broken);
+      const mesh = meshOf(primitive);
       if (mesh !== undefined) placed.add(mesh, map);
     }
     for (const child of node.listChildren()) waiting.push([child, map]);
@@ -72,45 +78,68 @@ async function readDocument(bytes: Uint8Array, broken: Broken): Promise<Document
   const binary = await io.binaryToJSON(aligned).catch((cause: unknown) => {
     throw broken(`it cannot be read: ${reasonOf(cause)}`, cause);
   });
-  requireReadable(binary.json, broken);
-  return io.readJSON(binary).catch((cause: unknown) => {
+  const json = gltfLists(binary.json, broken);
+  requireTree(json, broken);
+  requireNamed(json, broken);
+  requireBacked(json, binary, broken);
+  return io.readJSON({ json, resources: binary.resources }).catch((cause: unknown) => {
     throw broken(`it cannot be read: ${reasonOf(cause)}`, cause);
   });
 }
 
-/** What the library would pass over, loop in, or make room for without bounds. */
-function requireReadable(json: GLTF.IGLTF, broken: Broken): void {
-  const needed = (json.extensionsRequired ?? []).filter((name) => !HARMLESS.test(name));
-  if (needed.length > 0) throw broken(`it needs ${needed.join(", ")}, which is not read`);
-  // The library takes 75 s for 900 000 nodes (measured): its time grows with their square.
-  for (const [kind, list] of Object.entries(json)) {
-    if (Array.isArray(list) && list.length > MOST_PARTS) {
-      throw broken(`it has more than ${MOST_PARTS} ${kind}, the most that are read`);
-    }
-  }
+/** Nodes must be a tree, or the walk would not end. */
+function requireTree({ nodes, scenes }: GltfLists, broken: Broken): void {
   const parents = new Map<number, number>();
-  for (const [parent, node] of (json.nodes ?? []).entries()) {
+  for (const [parent, node] of nodes.entries()) {
     for (const child of node.children ?? []) {
       if (parents.has(child)) throw broken(`node ${child} has two parents`);
+      if (child >= nodes.length) throw broken(`node ${parent} names node ${child}, which is not there`);
       parents.set(child, parent);
     }
   }
-  for (const node of (json.scenes ?? []).flatMap((scene) => scene.nodes ?? [])) {
+  for (const node of scenes.flatMap((scene) => scene.nodes ?? [])) {
+    if (node >= nodes.length) throw broken(`a scene names node ${node}, which is not there`);
     if (parents.has(node)) throw broken(`node ${node} of the scene has a parent`);
   }
-  for (const [i, accessor] of (json.accessors ?? []).entries()) requireBacked(json, i, accessor, broken);
 }
 
-/** Every number of an accessor must be in the file. */
-function requireBacked(json: GLTF.IGLTF, index: number, accessor: GLTF.IAccessor, broken: Broken): void {
-  const view = json.bufferViews?.[accessor.bufferView ?? -1];
-  const length = json.buffers?.[view?.buffer ?? -1]?.byteLength ?? 0;
-  const element = COMPONENT_BYTES[accessor.componentType] * TYPE_NUMBERS[accessor.type];
-  const from = accessor.byteOffset ?? 0;
-  const most = view === undefined ? 0 : Math.min(view.byteLength, length - (view.byteOffset ?? 0));
-  const to = from + (view?.byteStride ?? element) * (accessor.count - 1) + element;
-  if (!(accessor.count >= 1 && from >= 0 && to <= most)) {
-    throw broken(`accessor ${index} asks for more than its part of the file holds`);
+/** What is named must be there: the library would leave it out. */
+function requireNamed({ scene = 0, scenes, nodes, meshes, accessors }: GltfLists, broken: Broken): void {
+  const hold = (kind: string, index: number | undefined, list: readonly unknown[]): void => {
+    if (index !== undefined && index >= list.length) throw broken(`it names ${kind} ${index}, which is not there`);
+  };
+  if (scenes.length > 0) hold("scene", scene, scenes);
+  for (const { mesh } of nodes) hold("mesh", mesh, meshes);
+  for (const { attributes, indices } of meshes.flatMap(({ primitives }) => primitives)) {
+    hold("accessor", attributes.POSITION, accessors);
+    hold("accessor", indices, accessors);
+  }
+}
+
+/** Every number of an accessor must be in the file, and all of them together must be few enough to be read. */
+function requireBacked(json: GltfLists, { resources }: JSONDocument, broken: Broken): void {
+  const lengths = json.buffers.map(({ uri }) => resources[uri || GLB_BUFFER]?.byteLength ?? 0);
+  let numbers = 0;
+  const hold = (index: number, { bufferView, byteOffset = 0, count, componentType, type }: GLTF.IAccessor): void => {
+    const view = json.bufferViews[bufferView ?? -1];
+    const length = lengths[view?.buffer ?? -1] ?? 0;
+    const element = COMPONENT_BYTES[componentType] * TYPE_NUMBERS[type];
+    const most = view === undefined ? 0 : Math.min(view.byteLength, length - (view.byteOffset ?? 0));
+    const stride = view?.byteStride ?? element;
+    if (stride < element) throw broken(`accessor ${index} has entries that lie over one another`);
+    const to = byteOffset + stride * (count - 1) + element;
+    if (!(count >= 1 && to <= most)) throw broken(`accessor ${index} asks for more than its part of the file holds`);
+    numbers += count * TYPE_NUMBERS[type];
+    if (numbers > MOST_NUMBERS)
+      throw broken(`its accessors have more than ${MOST_NUMBERS} numbers, the most that are read`);
+  };
+  for (const [i, accessor] of json.accessors.entries()) {
+    const { sparse, count, componentType, type } = accessor;
+    hold(i, accessor);
+    if (sparse === undefined) continue;
+    if (sparse.count > count) throw broken(`accessor ${i} changes more entries than it has`);
+    hold(i, { ...sparse.indices, count: sparse.count, type: "SCALAR" });
+    hold(i, { ...sparse.values, count: sparse.count, componentType, type });
   }
 }
 

@@ -20,6 +20,13 @@ export class FloatList {
   get values(): Float64Array {
     return this.room.subarray(0, this.length);
   }
+
+  /** The same to keep; the list is empty afterwards. */
+  take(): Float64Array {
+    const taken = this.values.slice();
+    this.length = 0;
+    return taken;
+  }
 }
 
 export class IndexList {
@@ -36,6 +43,13 @@ export class IndexList {
   /** What has been put in; good until the next number is. */
   get values(): Uint32Array {
     return this.room.subarray(0, this.length);
+  }
+
+  /** The same to keep; the list is empty afterwards. */
+  take(): Uint32Array {
+    const taken = this.values.slice();
+    this.length = 0;
+    return taken;
   }
 }
 

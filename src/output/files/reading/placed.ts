@@ -2,12 +2,15 @@
  * Gathers meshes that files place by maps, parts within parts, with limits: a few bytes can ask for any number of copies.
  */
 import { mat4, type ReadonlyMat4 } from "gl-matrix";
-import { concatMeshes, type Mesh, triangleCount } from "../../../mesh/mesh.js";
+import { concatMeshes, type Mesh, triangleCount, vertexCount } from "../../../mesh/mesh.js";
 import { transformMesh } from "../../../mesh/transform.js";
 import { type Broken, requireFewTriangles } from "./reader.js";
 
 /** Most parts that are placed, those without a mesh among them. */
 export const MOST_PARTS = 100_000;
+
+/** Most points that are placed: three for each of the most triangles that are read. */
+const MOST_POINTS = 30_000_000;
 
 /** The map that changes nothing, in double precision. */
 export const IDENTITY: ReadonlyMat4 = [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1];
@@ -25,6 +28,7 @@ export function scaleBy(factor: number): ReadonlyMat4 {
 export class PlacedMeshes {
   private readonly meshes: Mesh[] = [];
   private triangles = 0;
+  private points = 0;
   private parts = 0;
 
   constructor(private readonly broken: Broken) {}
@@ -38,6 +42,9 @@ export class PlacedMeshes {
   add(mesh: Mesh, map: ReadonlyMat4): void {
     this.triangles += triangleCount(mesh);
     requireFewTriangles(this.triangles, this.broken);
+    this.points += vertexCount(mesh);
+    if (this.points > MOST_POINTS)
+      throw this.broken(`it places more than ${MOST_POINTS} points, the most that are read`);
     const stays = mat4.exactEquals(map, IDENTITY);
     try {
       this.meshes.push(stays ? mesh : transformMesh(mesh, map));

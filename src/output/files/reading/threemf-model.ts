@@ -4,7 +4,7 @@
 import type { ReadonlyMat4 } from "gl-matrix";
 import type { Mesh } from "../../../mesh/mesh.js";
 import { FloatList, IndexList } from "./lists.js";
-import { IDENTITY } from "./placed.js";
+import { IDENTITY, MOST_PARTS } from "./placed.js";
 import { type Broken, requireFewTriangles } from "./reader.js";
 import { readXml, type Tag } from "./xml.js";
 
@@ -42,18 +42,24 @@ const UNITS: Readonly<Record<string, number>> = {
   meter: 1000,
 };
 
+/** Elements that make or place something, beside points and triangles. */
+const PARTS: ReadonlySet<string> = new Set(["object", "mesh", "component", "item"]);
+
 export function readModel(bytes: Uint8Array, path: string, broken: Broken): Model {
   const model: Model = { unit: 1, objects: new Map(), items: [] };
   const inModel: Broken = (what, cause) => broken(`${path}: ${what}`, cause);
   let object: ModelObject | undefined;
-  let positions = new FloatList();
-  let triangles = new IndexList();
+  const positions = new FloatList();
+  const triangles = new IndexList();
+  let parts = 0;
   readXml(
     bytes,
     path,
     {
       open: (tag) => {
         if (tag.namespace !== CORE) return;
+        if (PARTS.has(tag.name)) parts++;
+        if (parts > MOST_PARTS) throw inModel(`it has more than ${MOST_PARTS} parts, the most that are read`);
         switch (tag.name) {
           case "model":
             model.unit = unitOf(tag, inModel);
@@ -63,8 +69,8 @@ export function readModel(bytes: Uint8Array, path: string, broken: Broken): Mode
             model.objects.set(need(tag, "id", inModel), object);
             break;
           case "mesh":
-            positions = new FloatList();
-            triangles = new IndexList();
+            positions.take();
+            triangles.take();
             break;
           case "vertex":
             positions.push(number(tag, "x", inModel), number(tag, "y", inModel), number(tag, "z", inModel));
@@ -94,7 +100,7 @@ function finish(positions: FloatList, triangles: IndexList, broken: Broken): Mes
   if (wrong !== -1) {
     throw broken(`triangle ${Math.floor(wrong / 3)} has vertex ${triangles.values[wrong]}, which is not there`);
   }
-  return { positions: positions.values, triangles: triangles.values };
+  return { positions: positions.take(), triangles: triangles.take() };
 }
 
 /** Also refuses extensions that the file needs and that could change the geometry. */

@@ -24,14 +24,28 @@ export interface TagHandler {
 /** Bytes decoded at once. */
 const PIECE = 1 << 16;
 
+/**
+ * Elements may lie so deep in each other. The library looks through all that are open for a namespace, so its time would
+ * grow with their square. Chosen: a 3MF model has 6.
+ */
+const MOST_DEPTH = 256;
+
 /** @param what the document, for errors */
 export function readXml(bytes: Uint8Array, what: string, handler: TagHandler, broken: Broken): void {
   const parser = new SaxesParser({ xmlns: true, position: true });
   parser.on("error", (error) => {
     throw broken(`${what}: ${error.message}`, error);
   });
-  parser.on("opentag", (tag) => handler.open(tagOf(tag, parser)));
-  parser.on("closetag", (tag) => handler.close(tag.local));
+  let depth = 0;
+  parser.on("opentag", (tag) => {
+    depth++;
+    if (depth > MOST_DEPTH) throw broken(`${what}: its elements lie more than ${MOST_DEPTH} deep in each other`);
+    handler.open(tagOf(tag, parser));
+  });
+  parser.on("closetag", (tag) => {
+    depth--;
+    handler.close(tag.local);
+  });
   const decoder = new TextDecoder("utf-8", { fatal: true });
   for (let at = 0; at < bytes.length; at += PIECE) {
     parser.write(decode(decoder, bytes.subarray(at, at + PIECE), what, broken));

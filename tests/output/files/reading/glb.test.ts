@@ -1,3 +1,4 @@
+// Covers: src/output/files/reading/gltf-lists.ts
 import { Document, WebIO } from "@gltf-transform/core";
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../../../src/base/errors.js";
@@ -23,9 +24,10 @@ interface Json {
   }[];
   scenes: { nodes?: number[] }[];
   scene?: number;
-  readonly buffers: { uri?: string }[];
-  readonly accessors: { count: number; bufferView?: number }[];
-  readonly meshes: { readonly primitives: { mode?: number }[] }[];
+  readonly buffers: { byteLength: number; uri?: string }[];
+  readonly accessors: { count: number; bufferView?: number; sparse?: object }[];
+  readonly bufferViews: { buffer: number; byteLength: number; byteStride?: number }[];
+  readonly meshes: { readonly primitives: { mode?: number; indices?: number }[] }[];
   extensionsRequired?: string[];
 }
 
@@ -151,7 +153,65 @@ describe("reading GLB", () => {
       edit(cube, (json) => {
         json.scenes[0].nodes = [7];
       }),
-      /cannot be read|no triangles/,
+      /node 7, which is not there/,
+    ],
+    [
+      "a sparse accessor of a thousand million changes",
+      edit(cube, (json) => {
+        json.accessors[0].sparse = {
+          count: 1e9,
+          indices: { bufferView: 0, componentType: 5121 },
+          values: { bufferView: 0 },
+        };
+      }),
+      /accessor 0 changes more entries than it has/,
+    ],
+    [
+      "changes that are not in the file",
+      edit(cube, (json) => {
+        json.bufferViews.push({ buffer: 0, byteLength: 4 });
+        const view = json.bufferViews.length - 1;
+        json.accessors[0].sparse = {
+          count: 8,
+          indices: { bufferView: view, componentType: 5121 },
+          values: { bufferView: view },
+        };
+      }),
+      /accessor 0 asks for more/,
+    ],
+    [
+      "entries that lie over one another",
+      edit(cube, (json) => {
+        json.bufferViews[json.accessors[0].bufferView as number].byteStride = 0;
+        json.accessors[0].count = 1e9;
+      }),
+      /accessor 0 has entries that lie over one another/,
+    ],
+    [
+      "a part of the file that is longer than the file",
+      edit(cube, (json) => {
+        for (const part of [...json.buffers, ...json.bufferViews]) part.byteLength = 1e12;
+        json.accessors[0].count = 1e9;
+      }),
+      /accessor 0 asks for more/,
+    ],
+    [
+      "indices that are not there",
+      edit(cube, (json) => {
+        json.meshes[0].primitives[0].indices = 9;
+      }),
+      /accessor 9, which is not there/,
+    ],
+    [
+      "the same numbers over and over",
+      edit(cube, (json) => {
+        const bytes = 12_000;
+        json.buffers.push({ byteLength: bytes, uri: `data:;base64,${btoa("\0".repeat(bytes))}` });
+        json.bufferViews.push({ buffer: 1, byteLength: bytes });
+        const accessor = { bufferView: json.bufferViews.length - 1, componentType: 5126, count: 1000, type: "VEC3" };
+        json.accessors.push(...Array.from({ length: 50_000 }, () => accessor));
+      }),
+      /more than 120000000 numbers/,
     ],
     [
       "no scene",
@@ -192,4 +252,34 @@ describe("reading GLB", () => {
     },
     30_000,
   );
+
+  it("reads or refuses JSON with any of its values made another kind of thing", async () => {
+    const kinds = [3, -1, 1.5, 1e9, "x", null, true, [], {}, [null], [{}], { length: 4 }, [[0]]] as const;
+    const places: (readonly (string | number)[])[] = [];
+    edit(cube, (json) => collect(json, [], places));
+    let refused = 0;
+    for (const place of places) {
+      for (const kind of kinds) {
+        const said = await problem(edit(cube, (json) => put(json, place, kind)));
+        expect(said, `${place.join(".")} = ${JSON.stringify(kind)}`).toMatch(/^(read$|mesh-file-broken)/);
+        if (said !== "read") refused++;
+      }
+    }
+    expect(refused).toBeGreaterThan((places.length * kinds.length) / 4);
+  });
 });
+
+/** The paths to all values within a value. */
+function collect(value: unknown, path: readonly (string | number)[], into: (readonly (string | number)[])[]): void {
+  if (typeof value !== "object" || value === null) return;
+  for (const [name, inner] of Object.entries(value)) {
+    into.push([...path, name]);
+    collect(inner, [...path, name], into);
+  }
+}
+
+function put(value: unknown, path: readonly (string | number)[], kind: unknown): void {
+  let at = value as Record<string | number, unknown>;
+  for (const name of path.slice(0, -1)) at = at[name] as typeof at;
+  at[path[path.length - 1]] = kind;
+}

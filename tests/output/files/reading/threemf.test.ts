@@ -25,6 +25,21 @@ const model = (resources: string, build: string, attributes = "") =>
 const object = (id: number, content = mesh) => `<object id="${id}">${content}</object>`;
 const components = (...list: string[]) => `<components>${list.join("")}</components>`;
 
+const others = Array.from({ length: 20 }, (_, i) => `part-${i}.xml`);
+
+/** An empty package whose directory, in the 64-bit form (APPNOTE 6.3.10, 4.3.14 and 4.3.15), announces so many parts. */
+function announcingParts(count: number): Uint8Array {
+  const view = new DataView(new ArrayBuffer(56 + 20 + 22));
+  view.setUint32(0, 0x06064b50, true);
+  view.setUint32(32, count, true);
+  view.setUint32(56, 0x07064b50, true);
+  view.setUint32(76, 0x06054b50, true);
+  view.setUint16(76 + 8, 0xffff, true);
+  return new Uint8Array(view.buffer);
+}
+
+const at = (x: number) => `1 0 0 0 1 0 0 0 1 ${x} 0 0`;
+
 async function problem(bytes: Uint8Array): Promise<string> {
   try {
     await readMesh(bytes, "a.3mf");
@@ -130,6 +145,25 @@ describe("reading 3MF", () => {
       /deep in each other/,
     ],
     ["a million million copies", pack(model(object(1) + nested, '<item objectid="13"/>')), /more than/],
+    [
+      "elements nested 80 000 deep",
+      pack(model("<a>".repeat(80_000) + "</a>".repeat(80_000), item)),
+      /elements lie more than 256 deep/,
+    ],
+    ["parts without number", pack(model(object(1), item.repeat(100_001))), /more than 100000 parts/],
+    [
+      "many models of names that models do not have",
+      pack(
+        model(
+          object(1, components(...others.map((name) => `<component objectid="7" p:path="/3D/${name}"/>`))),
+          item,
+          PRODUCTION,
+        ),
+        Object.fromEntries(others.map((name) => [`3D/${name}`, strToU8(model(object(7), ""))])),
+      ),
+      /more than 16 of its models have names/,
+    ],
+    ["a directory that announces more parts than it has room for", announcingParts(0xffffffff), /room for/],
     ["entities of its own", pack(bomb.replace('<object id="1">', '<object id="1" name="&b;">')), /entity/],
   ])("refuses %s", async (_, bytes, message) => {
     const said = await problem(bytes);
@@ -150,10 +184,22 @@ describe("reading 3MF", () => {
   }
 
   it("refuses a part that says it unpacks to gigabytes, before it unpacks it", async () => {
-    expect(await problem(announcing(4e9))).toMatch(/unpacks to 4000 MB, at most 400/);
+    expect(await problem(announcing(4e9))).toMatch(/unpack to 4000 MB, at most 400/);
   });
 
   it("unpacks no more than a part says it holds", async () => {
     expect(await problem(announcing(500))).toMatch(/^mesh-file-broken/);
+  });
+
+  it("reads thousands of models in one package", async () => {
+    const names = Array.from({ length: 2000 }, (_, i) => `3D/Objects/${i}.model`);
+    const placed = names.map((name, i) => `<component objectid="7" p:path="/${name}" transform="${at(3 * i)}"/>`);
+    const bytes = pack(
+      model(object(1, components(...placed)), item, PRODUCTION),
+      Object.fromEntries(names.map((name) => [name, strToU8(model(object(7), ""))])),
+    );
+    const read = await readMesh(bytes, "a.3mf");
+    expect(read.triangles.length / 3).toBe(12 * 2000);
+    expect(meshBounds(read).max).toEqual([1 + 3 * 1999, 1, 1]);
   });
 });
