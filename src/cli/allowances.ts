@@ -1,8 +1,8 @@
 /**
  * Casting allowances as a table: the piece finished, as cast and as the master.
  */
-import type { Allowances } from "../index.js";
-import { allowanceRows } from "../toolbox/index.js";
+import type { Allowances, WeightTable } from "../index.js";
+import { allowanceRows, densitySpan, showGrams } from "../toolbox/index.js";
 import { fixed, NOTHING } from "./show.js";
 import { type Column, showTable } from "./table.js";
 
@@ -14,10 +14,14 @@ const COLUMNS: readonly Column[] = [
 ];
 
 /** The table and what is to be known of it; without allowances that alone. */
-export function describeAllowances(allowances: Allowances): string {
+export function describeAllowances(allowances: Allowances, weights: WeightTable): string {
   const { any, scale, notes } = allowances;
   if (!any) return notes.join("\n");
-  const rows = allowanceRows(allowances, (value) => (value === null ? NOTHING : fixed(value)));
+  const rows = allowanceRows(
+    allowances,
+    (value) => (value === null ? NOTHING : fixed(value)),
+    (grams, symbol) => showGrams(grams, densitySpan(weights, symbol)),
+  );
   const factors = `The master is ${fixed(scale.radial, 5)} times the casting across the finger axis, ${fixed(scale.axial, 5)} times along it.`;
   return [showTable(COLUMNS, rows), "", factors, ...notes].join("\n");
 }

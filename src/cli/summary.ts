@@ -2,6 +2,7 @@
  * What `annulet make` says of a ring it has made.
  */
 import type { Fit, Report } from "../index.js";
+import { densitySpan, showGrams } from "../toolbox/index.js";
 import { showBytes } from "./files.js";
 import type { WrittenFile } from "./output-files.js";
 import { fixed, showPairs, signedPercent } from "./show.js";
@@ -28,7 +29,7 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
     ["print", describePrint(report)],
     ...Object.entries(report.mass).map(([material, grams]): [string, string] => [
       "mass",
-      `${fixed(grams)} g in ${material}, finished`,
+      `${showGrams(grams, densitySpan(report.weights, material))} g in ${material}, finished`,
     ]),
     ...files.map(({ path, size }): [string, string] => ["written", `${path} (${showBytes(size)})`]),
   ];
@@ -47,13 +48,13 @@ function describeTriangles({ triangles, mesh: { decimation } }: Report): string 
   return `${triangles} of ${decimation.trianglesBefore}, within ${decimation.deviation.toFixed(4)} mm`;
 }
 
-function describeSprue({ sprue }: Report): [string, string][] {
+function describeSprue({ sprue, weights }: Report): [string, string][] {
   if (sprue === null) return [];
   const { volume, weight, material, covers } = sprue;
   return [
     [
       "sprue",
-      `${fixed(volume)} mm³, ${fixed(weight)} g in ${material}, over ${fixed(covers)} mm of the band; not counted above or below`,
+      `${fixed(volume)} mm³, ${showGrams(weight, densitySpan(weights, material))} g in ${material}, over ${fixed(covers)} mm of the band; not counted above or below`,
     ],
   ];
 }
@@ -67,7 +68,8 @@ function describePrint({ print: { stance, tilt, height, layer, layers, underside
 
 function describeSize({ size }: Report): string {
   const bore = `bore ${fixed(size.diameter)} mm, circumference ${fixed(size.circumference)} mm`;
-  return size.system === undefined ? bore : `${size.system} ${size.label}: ${bore}`;
+  const charts = size.span === undefined ? "" : ` (in charts ${size.span.map((mm) => fixed(mm, 2)).join(" to ")} mm)`;
+  return size.system === undefined ? bore : `${size.system} ${size.label}: ${bore}${charts}`;
 }
 
 function describeTiles(

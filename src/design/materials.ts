@@ -2,10 +2,10 @@
  * The parts of the document that say what the ring is weighed in and what that costs.
  */
 import { z } from "zod";
-import { nearest } from "../base/errors/nearest.js";
 import { AnnuletError, type Problem } from "../base/errors.js";
 import type { Alloy } from "../measure/alloys/alloy.js";
 import { alloys } from "../measure/alloys/catalogue.js";
+import { type NamedMaterial, nearestMaterial } from "../measure/alloys/nearest-material.js";
 import { ownAlloy, PURE_METALS } from "../measure/alloys/own.js";
 import { WEIGHT_DEFAULTS } from "../measure/weights/weight-table.js";
 
@@ -90,8 +90,8 @@ function checkMaterials({ value, issues }: z.core.ParsePayload): void {
   own.forEach((alloy, i) => {
     checkOwn(alloy, i, complain);
   });
-  const symbols = [...alloys.map(({ symbol }) => symbol), ...own.map((alloy) => fieldOf(alloy, "symbol"))];
-  const known = symbols.filter((symbol) => typeof symbol === "string");
+  const materials = [...alloys, ...own.flatMap(namedOwn)];
+  const known = materials.map(({ symbol }) => symbol);
   const named: readonly (readonly string[])[] = [
     ["material"],
     ["casting", "pattern"],
@@ -101,7 +101,9 @@ function checkMaterials({ value, issues }: z.core.ParsePayload): void {
     const symbol = path.length === 3 ? path[2] : path.reduce(fieldOf, value);
     if (typeof symbol !== "string" || known.includes(symbol)) continue;
     const message = `there is no material ${JSON.stringify(symbol)}`;
-    complain([...path], message, { allowed: known.join(", "), hint: nearest(symbol, known) });
+    const meant = nearestMaterial(symbol, materials);
+    const hint = meant === undefined ? undefined : `did you mean ${JSON.stringify(meant)}?`;
+    complain([...path], message, { allowed: known.join(", "), hint });
   }
 }
 
@@ -121,6 +123,13 @@ function checkOwn(alloy: unknown, i: number, complain: Complain): void {
     const [{ message, path = "alloy", allowed, hint }] = error.problems;
     complain(["alloys", i, ...path.split(".").slice(1)], message, { allowed, hint });
   }
+}
+
+/** What can be named of one of the document's own, whatever else is wrong with it. */
+function namedOwn(alloy: unknown): NamedMaterial[] {
+  const { symbol, name = symbol, fineness } = objectOf(alloy);
+  if (typeof symbol !== "string" || typeof name !== "string") return [];
+  return [{ symbol, name, kind: "other", fineness: typeof fineness === "number" ? fineness : undefined }];
 }
 
 function fieldOf(value: unknown, key: string): unknown {

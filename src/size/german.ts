@@ -12,7 +12,7 @@ import { scaleSystem } from "./scale.js";
 export const germanSizes = scaleSystem({
   name: "german",
   title: "Germany",
-  source: "inner diameter in mm (one credible source)",
+  source: "inner diameter in mm, the second measure there (the usual one, the circumference, is iso)",
   labels: "11 to 26: the inner diameter in mm, 17.2 or 17,2",
   example: "17.2",
   first: 11,

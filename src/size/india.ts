@@ -5,33 +5,40 @@ import { type Entry, placeOf, valueAt } from "./interpolation.js";
 import { readNumberLabel } from "./number-label.js";
 import { scaleSystem } from "./scale.js";
 
-/** Size and circumference in mm (published chart, one credible source; it ends at 28). */
-const ENTRIES: readonly Entry[] = [
-  [1, 41.0],
-  [6, 46.1],
-  [10, 50.0],
-  [12, 51.9],
-  [14, 54.4],
-  [16, 56.3],
-  [18, 58.3],
-  [20, 60.2],
-  [22, 62.1],
-  [25, 64.6],
-  [28, 67.8],
-];
+/** Circumferences of sizes 1 to 30, mm (duhafinejewellery.com). */
+const CIRCUMFERENCES = [
+  41.0, 41.7, 42.9, 44.1, 44.8, 46.1, 47.4, 48.0, 48.7, 50.0, 51.2, 51.9, 53.1, 54.4, 55.1, 56.3, 57.0, 58.3, 58.9,
+  60.2, 60.8, 62.1, 62.7, 64.0, 64.6, 65.9, 67.2, 67.8, 69.1, 69.7,
+] as const;
+
+/** Size and circumference in mm. */
+const ENTRIES: readonly Entry[] = CIRCUMFERENCES.map((circumference, i) => [i + 1, circumference]);
+
+/** Sizes that ellistonjewelry.in has otherwise, mm; the other 27 agree. */
+const OTHERWISE: ReadonlyMap<number, number> = new Map([
+  [2, 42.7],
+  [4, 43.6],
+  [30, 71.0],
+]);
 
 /** Labels are whole numbers: common practice, no source. */
 export const indiaSizes = scaleSystem({
   name: "india",
   title: "India",
-  source: "published chart, interpolated between its eleven entries (one credible source)",
-  labels: "1 to 28, in whole numbers by custom",
+  source: "chart of duhafinejewellery.com; ellistonjewelry.in agrees in 27 of its 30 sizes",
+  labels: "1 to 30, in whole numbers by custom",
   example: "14",
   first: 1,
-  last: 28,
+  last: ENTRIES.length,
   steps: 1,
   read: readNumberLabel,
   write: String,
   toCircumference: (place) => valueAt(ENTRIES, place),
   toPlace: (circumference) => placeOf(ENTRIES, circumference),
+  charts: [
+    {
+      source: "ellistonjewelry.in",
+      entries: ENTRIES.map(([size, circumference]) => [size, OTHERWISE.get(size) ?? circumference] as const),
+    },
+  ],
 });

@@ -3,10 +3,11 @@
  * circumference. Labels are written at the scale's finest step, but any place between its ends can be read.
  */
 import { AnnuletError } from "../base/errors.js";
+import { chartSpan, type PublishedChart } from "./published-chart.js";
 import type { SizeSystem } from "./size-system.js";
 
 /** A continuous scale of sizes. */
-export interface Scale extends Omit<SizeSystem, "circumferenceOf" | "labelOf"> {
+export interface Scale extends Omit<SizeSystem, "circumferenceOf" | "labelOf" | "spanOf"> {
   /** First and last place, both included. */
   readonly first: number;
   readonly last: number;
@@ -20,6 +21,8 @@ export interface Scale extends Omit<SizeSystem, "circumferenceOf" | "labelOf"> {
   toCircumference(place: number): number;
   /** The inverse of `toCircumference`. */
   toPlace(circumference: number): number;
+  /** Other charts that are published for it. Default none. */
+  readonly charts?: readonly PublishedChart[];
 }
 
 /** Rounding error that is let pass at the two ends of a scale, in places. */
@@ -46,27 +49,30 @@ const END_SLACK = 1e-9;
  * resolveSize({ system: "mm", value: 17.5 }, { systems: [millimetres] }).diameter; // 17.5 mm
  */
 export function scaleSystem(scale: Scale): SizeSystem {
-  const { name, title, source, labels, example, first, last, steps } = scale;
+  const { name, title, source, labels, example, first, last, steps, charts = [] } = scale;
+  const placeOf = (label: string | number): number => {
+    const readable = typeof label === "string" || typeof label === "number";
+    const place = readable ? scale.read(label) : undefined;
+    if (place !== undefined && place >= first && place <= last) return place;
+    throw new AnnuletError({
+      code: "size-unknown",
+      message: `${title} has no size ${JSON.stringify(label)}.`,
+      path: "size.value",
+      value: label,
+      allowed: labels,
+      hint: `Write it like ${example}, or give the bore itself: {"diameter": mm} or {"circumference": mm}.`,
+    });
+  };
   return {
     name,
     title,
     source,
     labels,
     example,
-    circumferenceOf(label) {
-      const readable = typeof label === "string" || typeof label === "number";
-      const place = readable ? scale.read(label) : undefined;
-      if (place === undefined || !(place >= first && place <= last)) {
-        throw new AnnuletError({
-          code: "size-unknown",
-          message: `${title} has no size ${JSON.stringify(label)}.`,
-          path: "size.value",
-          value: label,
-          allowed: labels,
-          hint: `Write it like ${example}, or give the bore itself: {"diameter": mm} or {"circumference": mm}.`,
-        });
-      }
-      return scale.toCircumference(place);
+    circumferenceOf: (label) => scale.toCircumference(placeOf(label)),
+    spanOf(label) {
+      const place = placeOf(label);
+      return chartSpan(scale.toCircumference(place), place, charts);
     },
     labelOf(circumference) {
       const place = scale.toPlace(circumference);

@@ -20,6 +20,13 @@ export interface SizeSystem {
    * @throws AnnuletError `size-unknown` for a label that cannot be read or lies outside the range
    */
   circumferenceOf(label: string | number): number;
+  /**
+   * Smallest and largest circumference that published charts have for a label, mm; undefined where they agree. Default:
+   * nothing is known of other charts.
+   *
+   * @throws AnnuletError as `circumferenceOf`
+   */
+  spanOf?(label: string | number): readonly [number, number] | undefined;
   /** The label nearest to a circumference in mm, at the system's finest step; undefined outside its range. */
   labelOf(circumference: number): string | undefined;
 }

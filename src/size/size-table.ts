@@ -16,6 +16,8 @@ export interface SizeRow {
   readonly diameter: number | undefined;
   /** The label's circumference less the bore's, mm: above 0 where the label is the larger. */
   readonly difference: number | undefined;
+  /** Smallest and largest circumference of that label in published charts, mm; undefined where they agree. */
+  readonly span: readonly [number, number] | undefined;
 }
 
 /**
@@ -39,6 +41,7 @@ export function sizeTable(circumference: number, options: SizeSystemOptions = {}
       circumference: nearest,
       diameter: nearest === undefined ? undefined : nearest / Math.PI,
       difference: nearest === undefined ? undefined : nearest - bore,
+      span: label === undefined ? undefined : system.spanOf?.(label),
     };
   });
 }

@@ -21,6 +21,8 @@ export interface ResolvedSize {
   readonly system?: string;
   /** The label as the system writes it; as it was given where it lies between the system's steps. */
   readonly label?: string;
+  /** Smallest and largest circumference that published charts have for the label, mm; only where they disagree. */
+  readonly span?: readonly [number, number];
 }
 
 /** Circumferences closer than this are the same label, mm. */
@@ -49,11 +51,13 @@ export function resolveSize(size: SizeSpec, options: SizeSystemOptions = {}): Re
   const circumference = requireBore(system.circumferenceOf(size.value), BORE_CIRCUMFERENCE, "size.value");
   const nearest = system.labelOf(circumference);
   const onStep = nearest !== undefined && Math.abs(system.circumferenceOf(nearest) - circumference) < SAME_LABEL;
+  const span = system.spanOf?.(size.value);
   return {
     circumference,
     diameter: circumference / Math.PI,
     system: system.name,
     label: onStep ? nearest : String(size.value).trim(),
+    ...(span === undefined ? {} : { span }),
   };
 }
 

@@ -2,6 +2,7 @@
  * United Kingdom, Ireland, Australia: letters, C = 36.25 + 1.25 n mm with A = 1.
  */
 import { readNumberLabel, writeQuarters } from "./number-label.js";
+import type { PublishedChart } from "./published-chart.js";
 import { scaleSystem } from "./scale.js";
 
 /** Circumference one step below A, mm (Rowlett's dictionary of units, after BS 6820:1987). */
@@ -16,13 +17,37 @@ const Z = 26;
 /** How far sizes go on past Z, in letter steps: Z+1 to Z+6 (from memory; the formula is continued). */
 const PAST_Z = 6;
 
+/** Place of the letter N. */
+const N = 14;
+
+/** Charts in use, by the letters that were read of them, mm; straight lines between those. */
+const CHARTS: readonly PublishedChart[] = [
+  {
+    source: "en.wikipedia.org, Ring size, and charts after it",
+    entries: [
+      [1, 37.8],
+      [N, 53.8],
+      [Z, 68.5],
+    ],
+  },
+  {
+    source: "a UK casting house, designbuildcast.co.uk",
+    entries: [
+      [1, 37.7],
+      [N, 54.35],
+      [Z, 69.43],
+    ],
+  },
+];
+
 /** A letter, then what is added to it: `N`, `N½`, `N 1/2`, `N.5`, `Z+1`. */
 const LETTER_LABEL = /^([a-z])(?:\s*\+?\s*(\S.*))?$/i;
 
 export const ukSizes = scaleSystem({
   name: "uk",
   title: "UK, Ireland, Australia",
-  source: "BS 6820:1987 after Rowlett's dictionary of units (one credible source; published charts differ by 0.5 mm)",
+  source:
+    "BS 6820:1987 after Rowlett's dictionary of units (one credible source; published charts have up to 0.7 mm more)",
   labels: "A to Z, with quarters: N, N¼, N 1/2, N.75; past Z: Z+1 to Z+6",
   example: "N½",
   first: 1,
@@ -32,6 +57,7 @@ export const ukSizes = scaleSystem({
   write: writeLetter,
   toCircumference: (place) => BELOW_A + LETTER_STEP * place,
   toPlace: (circumference) => (circumference - BELOW_A) / LETTER_STEP,
+  charts: CHARTS,
 });
 
 function readLetter(label: string | number): number | undefined {

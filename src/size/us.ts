@@ -1,15 +1,9 @@
 /**
  * United States and Canada, by formula: D = 0.458 in + 0.032 in × n.
  */
-import { MM_PER_INCH } from "../base/units.js";
 import { readNumberLabel, writeQuarters } from "./number-label.js";
 import { scaleSystem } from "./scale.js";
-
-/** Diameter of size 0, mm: 0.458 in (en.wikipedia.org, Ring size; its chart agrees). */
-const ZERO_DIAMETER = 0.458 * MM_PER_INCH;
-
-/** Growth of the diameter with a whole size, mm: 0.032 in (same source). */
-const SIZE_STEP = 0.032 * MM_PER_INCH;
+import { formulaCircumference, GAUGE, SIZE_STEP, ZERO_DIAMETER } from "./us-tables.js";
 
 /**
  * The US has no single dimensional standard; `us-gauge` is the other table in use.
@@ -26,6 +20,7 @@ export const usSizes = scaleSystem({
   steps: 4,
   read: readNumberLabel,
   write: writeQuarters,
-  toCircumference: (place) => Math.PI * (ZERO_DIAMETER + SIZE_STEP * place),
+  toCircumference: formulaCircumference,
   toPlace: (circumference) => (circumference / Math.PI - ZERO_DIAMETER) / SIZE_STEP,
+  charts: [{ source: "gemsociety.org, Ring Size Comparison Chart", entries: GAUGE }],
 });

@@ -1,6 +1,8 @@
 import { expect, it } from "vitest";
 import { describeAllowances } from "../../src/cli/allowances.js";
-import type { Allowances } from "../../src/index.js";
+import { type Allowances, alloys } from "../../src/index.js";
+import { findAlloy } from "../../src/measure/alloys/catalogue.js";
+import { weighPiece } from "../../src/measure/weights/weight-table.js";
 
 const column = (scale: number, material: string, relief: number | null = 0.3 * scale) => ({
   bore: 17 * scale,
@@ -12,6 +14,9 @@ const column = (scale: number, material: string, relief: number | null = 0.3 * s
   weight: 5 * scale,
   material,
 });
+
+const volumes = { finished: 500, cast: 600, master: 700, pattern: 700 };
+const weights = weighPiece(volumes, { alloys, pattern: findAlloy("resin") });
 
 const allowances = (more: Partial<Allowances> = {}) =>
   ({
@@ -25,7 +30,7 @@ const allowances = (more: Partial<Allowances> = {}) =>
   }) as Allowances;
 
 it("sets the three pieces side by side, each figure in its own row and column", () => {
-  const lines = describeAllowances(allowances()).split("\n");
+  const lines = describeAllowances(allowances(), weights).split("\n");
   const cells = lines.map((line) => line.split(/\s{2,}/));
   const row = (name: string) =>
     cells
@@ -44,13 +49,13 @@ it("sets the three pieces side by side, each figure in its own row and column", 
 });
 
 it("says which factor lies along the finger axis and which across it", () => {
-  expect(describeAllowances(allowances())).toContain(
+  expect(describeAllowances(allowances(), weights)).toContain(
     "1.03627 times the casting across the finger axis, 1.01250 times along it",
   );
 });
 
 it("shows no figure where there is no relief, and notes alone without allowances", () => {
   const bare = allowances({ finished: column(1, "ag925", null) });
-  expect(describeAllowances(bare)).toMatch(/relief, mm\s+\D+\s+0\.33/);
-  expect(describeAllowances(allowances({ any: false }))).toBe("First note.\nSecond note.");
+  expect(describeAllowances(bare, weights)).toMatch(/relief, mm\s+\D+\s+0\.33/);
+  expect(describeAllowances(allowances({ any: false }), weights)).toBe("First note.\nSecond note.");
 });

@@ -24,7 +24,7 @@ const EXTENT: Record<string, readonly [string, string, number]> = {
   japan: ["1", "30", 30],
   swiss: ["0", "40", 41],
   german: ["11", "26", 151],
-  india: ["1", "28", 28],
+  india: ["1", "30", 30],
 };
 
 it("has a test of the extent of each system, and no name twice", () => {

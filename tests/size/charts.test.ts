@@ -1,5 +1,5 @@
 // Covers: src/size/german.ts, src/size/india.ts, src/size/interpolation.ts, src/size/japan.ts, src/size/swiss.ts
-// Covers: src/size/scale.ts, src/size/us.ts, src/size/us-gauge.ts
+// Covers: src/size/scale.ts, src/size/us.ts, src/size/us-gauge.ts, src/size/us-tables.ts
 /** Outside checks: published charts against the systems. */
 import { describe, expect, it } from "vitest";
 import { findSizeSystem } from "../../src/size/catalogue.js";
@@ -91,15 +91,22 @@ const charts: readonly Chart[] = [
     ],
   },
   {
-    source: "Indian chart",
+    source: "duhafinejewellery.com (ellistonjewelry.in agrees in all of these)",
     system: "india",
     measure: "circumference",
     rounding: 1e-9,
     rows: [
       [1, 41],
+      [3, 42.9],
+      [5, 44.8],
       [6, 46.1],
+      [7, 47.4],
+      [8, 48],
+      [9, 48.7],
       [10, 50],
+      [11, 51.2],
       [12, 51.9],
+      [13, 53.1],
       [14, 54.4],
       [16, 56.3],
       [18, 58.3],
@@ -107,6 +114,7 @@ const charts: readonly Chart[] = [
       [22, 62.1],
       [25, 64.6],
       [28, 67.8],
+      [29, 69.1],
     ],
   },
   {
@@ -140,7 +148,7 @@ describe.each(charts)("$system against $source", ({ system, measure, rounding, r
 });
 
 it("interpolates between published entries", () => {
-  // India 8 lies midway between 6 → 46.1 and 10 → 50.0; US gauge 7½ between .683 and .716 in.
-  expect(findSizeSystem("india").circumferenceOf(8)).toBeCloseTo(48.05, 9);
+  // India 8½ lies midway between 8 → 48.0 and 9 → 48.7; US gauge 7½ between .683 and .716 in.
+  expect(findSizeSystem("india").circumferenceOf(8.5)).toBeCloseTo(48.35, 9);
   expect(findSizeSystem("us-gauge").circumferenceOf("7½")).toBeCloseTo(Math.PI * 0.6995 * 25.4, 9);
 });

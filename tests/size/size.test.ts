@@ -15,6 +15,8 @@ describe("resolveSize", () => {
       diameter: 54.375 / Math.PI,
       system: "uk",
       label: "N½",
+      // 53.8 to 68.5 and 54.35 to 69.43 mm from N to Z in two charts, straight between.
+      span: [54.375, 54.35 + (0.5 * (69.43 - 54.35)) / 12],
     });
   });
 

@@ -2,6 +2,7 @@
  * annulet inspect: whether a mesh file holds a solid, and what that solid measures, weighs and fits.
  */
 import {
+  type Alloy,
   AnnuletError,
   alloys,
   type Bore,
@@ -17,7 +18,7 @@ import {
   sizeTable,
   type Wall,
 } from "../../index.js";
-import { describeFault } from "../../toolbox/index.js";
+import { describeFault, showGrams } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit-codes.js";
 import { type Io, print, printJson } from "../io.js";
@@ -174,8 +175,13 @@ function printSizes(bore: Bore, io: Io): void {
 
 function printMasses(volume: number, io: Io): void {
   const columns: readonly Column[] = [{ head: "material" }, { head: "" }, { head: "g", align: "right" }];
-  const rows = alloys.map((alloy) => [alloy.symbol, alloy.name, fixed(massOf(volume, alloy))]);
+  const rows = alloys.map((alloy) => [alloy.symbol, alloy.name, showGrams(massOf(volume, alloy), spanOf(alloy))]);
   print(io, `\n${showTable(columns, rows)}`);
+}
+
+/** Of the published densities, over the density. */
+function spanOf({ density, range }: Alloy): number {
+  return range === undefined ? 0 : (range[1] - range[0]) / density;
 }
 
 function printFaults({ faults, float32 }: SolidCheck, io: Io): void {

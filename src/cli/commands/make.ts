@@ -219,7 +219,7 @@ function tell({ report }: BuildResult, written: readonly WrittenFile[], options:
     if (!options.quiet) for (const { path, size } of written) say(io, `written: ${path} (${showBytes(size)})`);
   } else if (!options.quiet) {
     print(io, describeRing(report, written));
-    print(io, `\n${describeAllowances(report.allowances)}`);
+    print(io, `\n${describeAllowances(report.allowances, report.weights)}`);
     print(io, "\nBefore you cast, wear or sell it: annulet cautions");
   }
 }

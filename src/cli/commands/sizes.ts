@@ -115,17 +115,20 @@ function printSize(size: ResolvedSize, options: SizesOptions, io: Io): void {
     { head: "circumference", align: "right" },
     { head: "diameter", align: "right" },
     { head: "difference", align: "right" },
+    { head: "in charts", align: "right" },
   ];
-  const cells = rows.map(({ system, title, label, circumference, diameter, difference }) => [
+  const cells = rows.map(({ system, title, label, circumference, diameter, difference, span }) => [
     system,
     title,
     label ?? NOTHING,
     circumference === undefined ? NOTHING : fixed(circumference),
     diameter === undefined ? NOTHING : fixed(diameter),
     difference === undefined ? NOTHING : signed(difference),
+    span === undefined ? "" : showSpan(span),
   ]);
   print(io, showTable(columns, cells));
   print(io, "\nLengths in mm; the difference is the label's circumference less the one asked for.");
+  print(io, "In charts: circumferences that published charts have for the label, where they disagree.");
   const others = options.system === undefined && size.label !== undefined ? systemsThatKnow(size.label) : [];
   const elsewhere = others.filter((other) => other !== size.system);
   if (elsewhere.length > 0) print(io, `${size.label} is also a label of: ${elsewhere.join(", ")} (see --system).`);
@@ -154,6 +157,10 @@ function printChart(io: Io, json: boolean): void {
 function printSources(io: Io): void {
   print(io, "\nSources:");
   for (const { name, source } of sizeSystems) print(io, `  ${name}: ${source}`);
+}
+
+function showSpan([least, most]: readonly [number, number]): string {
+  return `${fixed(least, 2)} to ${fixed(most, 2)}`;
 }
 
 function titleOf(name: string): string {

@@ -2,6 +2,7 @@
  * annulet weigh: what a ring weighs and costs in every material.
  */
 import { build, type WeightRow, type WeightTable } from "../../index.js";
+import { densitySpan, showGrams } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
@@ -56,14 +57,15 @@ const COSTS: readonly Column[] = [
 
 function printWeights(table: WeightTable, io: Io): void {
   const { rows, sprue, button, pattern, currency } = table;
-  print(io, showTable(WEIGHTS, rows.map(weightRow)));
+  const inRow = (row: WeightRow) => weightRow(row, densitySpan(table, row.symbol));
+  print(io, showTable(WEIGHTS, rows.map(inRow)));
   const range =
-    pattern.weightRange === null ? "" : `, ${pattern.weightRange.map((g) => fixed(g)).join(" to ")} g by makes`;
+    pattern.weightRange === null ? "" : `, ${pattern.weightRange.map((g) => fixed(g, 2)).join(" to ")} g by makes`;
   const lines = [
     "",
-    `Weights in g. Cast: before finishing, without sprue. To melt: the casting, ${sprue} % of it as sprue${button > 0 ? `, ${fixed(button)} g as button` : ""}.`,
+    `Weights in g, with the digits that published densities allow. Cast: before finishing, without sprue. To melt: the casting, ${sprue} % of it as sprue${button > 0 ? `, ${fixed(button)} g as button` : ""}.`,
     "By pattern: the pattern's weight times the metal's density over the pattern's; more than cast by what the metal shrinks.",
-    `Master: ${fixed(pattern.millilitres)} ml of ${pattern.symbol}, without supports; the cured pattern weighs ${fixed(pattern.weight)} g${range}.`,
+    `Master: ${fixed(pattern.millilitres)} ml of ${pattern.symbol}, without supports; the cured pattern weighs ${showGrams(pattern.weight, densitySpan(table, pattern.symbol))} g${range}.`,
   ];
   print(io, lines.join("\n"));
   const priced = rows.flatMap(costRow);
@@ -74,10 +76,11 @@ function printWeights(table: WeightTable, io: Io): void {
   );
 }
 
-function weightRow(row: WeightRow): string[] {
+function weightRow(row: WeightRow, span: number): string[] {
   const { symbol, name, density, finished, finishedRange, cast, byPattern, melt } = row;
   const range = finishedRange === null ? NOTHING : finishedRange.map((g) => fixed(g, 2)).join(" to ");
-  return [symbol, name, fixed(density, 2), fixed(finished), range, ...[cast, byPattern, melt].map((g) => fixed(g))];
+  const show = (grams: number) => showGrams(grams, span);
+  return [symbol, name, fixed(density, 2), show(finished), range, ...[cast, byPattern, melt].map(show)];
 }
 
 /** No row where there is no price. */

@@ -17,6 +17,6 @@ export const brass: Alloy = {
   name: "Brass",
   density: 8.4,
   kind: "copper alloy",
-  source: "one credible source, publisher not recorded",
+  source: "stuller.com, Where can I find the specific gravity",
   certainty: "one credible source",
 };

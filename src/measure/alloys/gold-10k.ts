@@ -3,7 +3,7 @@
  */
 import type { Alloy } from "./alloy.js";
 
-const SOURCE = "one credible source, publisher not recorded";
+const SOURCE = "stuller.com, Where can I find the specific gravity";
 
 export const au417Yellow: Alloy = {
   symbol: "au417-yellow",
@@ -29,6 +29,16 @@ export const au417Red: Alloy = {
   symbol: "au417-red",
   name: "10 K red gold",
   density: 11.59,
+  fineness: 417,
+  kind: "gold",
+  source: SOURCE,
+  certainty: "one credible source",
+};
+
+export const au417Green: Alloy = {
+  symbol: "au417-green",
+  name: "10 K green gold",
+  density: 11.03,
   fineness: 417,
   kind: "gold",
   source: SOURCE,

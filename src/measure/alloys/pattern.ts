@@ -8,7 +8,7 @@ export const wax: Alloy = {
   name: "Wax (by convention)",
   density: 1,
   kind: "pattern",
-  source: "the convention of casting tables",
+  source: "the convention of casting tables (stuller.com, Where can I find the specific gravity)",
   certainty: "common practice",
 };
 

@@ -3,10 +3,16 @@
  */
 import type { AllowanceColumn, Allowances } from "../../casting/allowances/columns.js";
 
-/** A name and the three values of each row. `show` writes a length, a volume or a weight; null where there is none. */
+/**
+ * A name and the three values of each row.
+ *
+ * @param show writes a length or a volume; null where there is none
+ * @param grams writes a weight in a material
+ */
 export function allowanceRows(
   { finished, cast, master }: Pick<Allowances, "finished" | "cast" | "master">,
   show: (value: number | null) => string,
+  grams: (value: number, symbol: string) => string,
 ): string[][] {
   const row = (name: string, of: (column: AllowanceColumn) => string) => [name, ...[finished, cast, master].map(of)];
   return [
@@ -16,7 +22,7 @@ export function allowanceRows(
     row("wall under the seat, mm", ({ wall }) => show(wall)),
     row("relief, mm", ({ relief }) => show(relief)),
     row("volume, mm³", ({ volume }) => show(volume)),
-    row("weight, g", ({ weight }) => show(weight)),
+    row("weight, g", ({ weight, material }) => grams(weight, material)),
     row("weighed in", ({ material }) => material),
   ];
 }

@@ -12,6 +12,7 @@ import { type Figure, figureElement, fitted } from "../drawing/figure.js";
 import { escapeText } from "../drawing/svg.js";
 import { cautions } from "../report/cautions.js";
 import type { Report } from "../report/report.js";
+import { densitySpan, showGrams } from "../report/show-grams.js";
 import { base64 } from "./base64.js";
 import { paragraph, section } from "./html.js";
 import { drawPatternFigure, PATTERN_FIGURE } from "./pattern-figure.js";
@@ -91,7 +92,7 @@ export function makeSheet(content: SheetContent): string {
     section("fit", "Repeats and fit", fitTable(report)),
     ...flat.filter(({ name }) => name !== PATTERN_FIGURE).map(figure),
     section("beads", "Beads", beadTable(report)),
-    section("allowances", "From master to finished ring", allowanceTable(report.allowances)),
+    section("allowances", "From master to finished ring", allowanceTable(report.allowances, report.weights)),
     section("weights", "Weight", weightTable(report.weights)),
     section("findings", "Findings", castability(content.check), findings(report)),
     section("cautions", "Cautions", `<div class="fine">\n${cautionTexts()}\n</div>`),
@@ -116,10 +117,12 @@ function cautionTexts(): string {
   return cautions.map(({ topic, text }) => paragraph(`${capital(topic)}. ${text}`)).join("\n");
 }
 
-function header({ name, size, band, volume, mass }: Report): string {
+function header({ name, size, band, volume, mass, weights: table }: Report): string {
   const bore = `bore ${size.diameter.toFixed(3)} mm, circumference ${size.circumference.toFixed(3)} mm`;
   const label = size.system === undefined ? bore : `${size.system} ${size.label}: ${bore}`;
-  const weights = Object.entries(mass).map(([symbol, grams]) => `${grams.toFixed(3)} g in ${symbol}`);
+  const weights = Object.entries(mass).map(
+    ([symbol, grams]) => `${showGrams(grams, densitySpan(table, symbol))} g in ${symbol}`,
+  );
   const line = [
     label,
     `band ${band.width.toFixed(3)} × ${band.thickness.toFixed(3)} mm${band.taper === undefined ? "" : " at the top"}`,

@@ -7,6 +7,7 @@ import type { WeightRow, WeightTable } from "../../measure/weights/weight-table.
 import { sizeTable } from "../../size/size-table.js";
 import { allowanceRows } from "../report/allowance-rows.js";
 import type { Report } from "../report/report.js";
+import { densitySpan, showGrams } from "../report/show-grams.js";
 import { type Column, paragraph, table } from "./html.js";
 
 /** What stands where there is no number. */
@@ -16,13 +17,15 @@ const right = (head: string): Column => ({ head, align: "right" });
 
 /** The bore in every size system. */
 export function sizesTable({ size }: Report): string {
-  const rows = sizeTable(size.circumference).map(({ title, label, circumference, difference }) => [
+  const rows = sizeTable(size.circumference).map(({ title, label, circumference, difference, span }) => [
     title,
     label ?? NOTHING,
     circumference === undefined ? NOTHING : circumference.toFixed(2),
     difference === undefined ? NOTHING : signed(difference, 2),
+    span === undefined ? NOTHING : span.map((length) => length.toFixed(2)).join("–"),
   ]);
-  return table([{ head: "system" }, { head: "nearest size" }, right("circumference, mm"), right("off, mm")], rows);
+  const columns = [right("circumference, mm"), right("off, mm"), right("in charts, mm")];
+  return table([{ head: "system" }, { head: "nearest size" }, ...columns], rows);
 }
 
 /** Repeats, tile and what gives way. */
@@ -88,9 +91,13 @@ export function beadTable({ beads }: Report): string {
 }
 
 /** The piece finished, as cast and as the master. */
-export function allowanceTable(allowances: Allowances): string {
+export function allowanceTable(allowances: Allowances, weights: WeightTable): string {
   const { scale, notes, any } = allowances;
-  const rows = allowanceRows(allowances, (value) => (value === null ? NOTHING : mm(value)));
+  const rows = allowanceRows(
+    allowances,
+    (value) => (value === null ? NOTHING : mm(value)),
+    (grams, symbol) => showGrams(grams, densitySpan(weights, symbol)),
+  );
   const factors = any
     ? [`Master over casting: ${scale.radial.toFixed(5)} across the finger axis, ${scale.axial.toFixed(5)} along it.`]
     : [];
@@ -101,7 +108,8 @@ export function allowanceTable(allowances: Allowances): string {
 }
 
 /** Weights in every material; costs where the design has prices. */
-export function weightTable({ rows, sprue, button, currency, pattern }: WeightTable): string {
+export function weightTable(weights: WeightTable): string {
+  const { rows, sprue, button, currency, pattern } = weights;
   const priced = rows.some(({ cost }) => cost !== null);
   const columns: Column[] = [
     { head: "material" },
@@ -112,28 +120,27 @@ export function weightTable({ rows, sprue, button, currency, pattern }: WeightTa
     right("to melt, g"),
     ...(priced ? [right(`melt${currency === null ? "" : `, ${currency}`}`)] : []),
   ];
-  const row = ({ name, density, finished, finishedRange, cast, melt, cost }: WeightRow) => [
-    name,
-    density.toFixed(2),
-    grams(finished),
-    finishedRange === null ? NOTHING : finishedRange.map((g) => g.toFixed(2)).join("–"),
-    grams(cast),
-    grams(melt),
-    ...(priced ? [cost === null ? NOTHING : cost.melt.toFixed(2)] : []),
-  ];
-  const left = button > 0 ? ` and ${grams(button)} g of button` : "";
+  const row = ({ symbol, name, density, finished, finishedRange, cast, melt, cost }: WeightRow) => {
+    const span = densitySpan(weights, symbol);
+    return [
+      name,
+      density.toFixed(2),
+      showGrams(finished, span),
+      finishedRange === null ? NOTHING : finishedRange.map((g) => g.toFixed(2)).join("–"),
+      showGrams(cast, span),
+      showGrams(melt, span),
+      ...(priced ? [cost === null ? NOTHING : cost.melt.toFixed(2)] : []),
+    ];
+  };
+  const left = button > 0 ? ` and ${button.toFixed(2)} g of button` : "";
   const lines = [
     `To melt: the casting with ${sprue} % of sprue${left}.`,
-    `Pattern: ${pattern.millilitres.toFixed(3)} ml of ${pattern.symbol}; cured it weighs ${grams(pattern.weight)} g.`,
+    `Pattern: ${pattern.millilitres.toFixed(3)} ml of ${pattern.symbol}; cured it weighs ${showGrams(pattern.weight, densitySpan(weights, pattern.symbol))} g.`,
   ];
   return [table(columns, rows.map(row)), ...lines.map(paragraph)].join("\n");
 }
 
 function mm(value: number): string {
-  return value.toFixed(3);
-}
-
-function grams(value: number): string {
   return value.toFixed(3);
 }
 

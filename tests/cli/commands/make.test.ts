@@ -59,7 +59,7 @@ describe("annulet make", () => {
       /^band +4\.000 mm wide/m,
       /^closed +yes/m,
       new RegExp(`^volume +${report.volume.toFixed(3)} mm³`, "m"),
-      new RegExp(`^mass +${report.mass.ag925.toFixed(3)} g in ag925`, "m"),
+      new RegExp(`^mass +${report.mass.ag925.toFixed(2)} g in ag925`, "m"),
       /^written +.*ring\.stl \([\d.]+ kB\)/m,
       /annulet cautions/,
     ]) {

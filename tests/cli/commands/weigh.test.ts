@@ -14,7 +14,7 @@ describe("annulet weigh", () => {
     const { code, out } = await annulet(["weigh", path]);
     expect(code).toBe(0);
     for (const { symbol } of table.rows) expect(out).toContain(`${symbol} `);
-    expect(out).toContain(silver.finished.toFixed(3));
+    expect(out).toContain(silver.finished.toFixed(2));
     expect(out).toContain("Cost of the metal in shells (demo)");
     expect(out).toMatch(new RegExp(`ag925 +2\\.00 +${silver.cost.finished.toFixed(2)}`));
   });

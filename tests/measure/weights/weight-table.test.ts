@@ -28,8 +28,8 @@ describe("the weights of a piece", () => {
     const row = rowOf("au585-yellow");
     expect(row.finished).toBeCloseTo(0.57 * 13.07, 12);
     expect(row.finishedRange?.[0]).toBeCloseTo(0.57 * 12.9, 12);
-    expect(row.finishedRange?.[1]).toBeCloseTo(0.57 * 14.6, 12);
-    expect(rowOf("ag925").finishedRange).toBeNull();
+    expect(row.finishedRange?.[1]).toBeCloseTo(0.57 * 13.68, 12);
+    expect(rowOf("ag935").finishedRange).toBeNull();
     expect(row.cast - row.finished).toBeCloseTo(row.finishingLoss, 12);
     expect(row.finishingLoss).toBeCloseTo(0.03 * 13.07, 12);
   });

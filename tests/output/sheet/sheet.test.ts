@@ -6,6 +6,7 @@ import { decode } from "fast-png";
 import { beforeAll, describe, expect, it } from "vitest";
 import { stackFigures } from "../../../src/output/drawing/figure.js";
 import { cautions } from "../../../src/output/report/cautions.js";
+import { densitySpan, showGrams } from "../../../src/output/report/show-grams.js";
 import { drawPatternFigure } from "../../../src/output/sheet/pattern-figure.js";
 import { drawTileFigure } from "../../../src/output/sheet/tile-figure.js";
 import { benchSheet } from "../../../src/ring/bench-sheet.js";
@@ -62,17 +63,14 @@ describe("the bench sheet", () => {
       report.size.diameter,
       report.band.width,
       report.volume,
-      ...[finished, cast, master].flatMap(({ bore, width, wall, volume, weight }) => [
-        bore,
-        width,
-        wall,
-        volume,
-        weight,
-      ]),
-      ...report.weights.rows.flatMap((row) => [row.finished, row.cast, row.melt]),
+      ...[finished, cast, master].flatMap(({ bore, width, wall, volume }) => [bore, width, wall, volume]),
       ...report.beads.flatMap(({ ratio, spacing }) => [ratio, spacing]),
     ];
     for (const number of numbers) expect(text).toContain(number.toFixed(3));
+    for (const { symbol, finished: grams, cast: casting, melt } of report.weights.rows) {
+      const span = densitySpan(report.weights, symbol);
+      for (const weight of [grams, casting, melt]) expect(text).toContain(` ${showGrams(weight, span)} `);
+    }
     for (const { count } of report.beads) expect(text).toContain(` ${count} `);
     for (const { label } of sizeTable(report.size.circumference)) expect(text).toContain(label);
     for (const warning of report.warnings) expect(text).toContain(warning.message.replace(/\s+/g, " "));

@@ -11,6 +11,12 @@ export const bandFields = {
       diameter: mm("inner diameter"),
       system: z.string().optional().describe("name of the size system, where the size was a label"),
       label: z.string().optional().describe("the label as the system writes it, or as it was given between its steps"),
+      span: z
+        .tuple([z.number(), z.number()])
+        .optional()
+        .describe(
+          "least and largest circumference that published charts have for the label, mm; only where they disagree",
+        ),
     })
     .describe("the finger size"),
   band: z
