@@ -8,7 +8,7 @@ export const SHRINKAGE_RANGE = { min: -5, max: 20 } as const;
 /** Most that finishing takes off a face, mm: ten times the most that a casting house names. Chosen. */
 export const MOST_FINISHING = 1;
 
-/** Linear shrinkage in %, the same in all directions or its own along the finger axis and across it. */
+/** Linear shrinkage in %, the same in all directions or one along the finger axis, one across. */
 export type Shrinkage = number | { readonly axial: number; readonly radial: number };
 
 /** Metal that finishing takes off, mm off each face: the same everywhere or its own for each group of faces. */

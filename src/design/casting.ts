@@ -20,7 +20,7 @@ const shrinkage = (what: string) =>
           axial: percent.describe(`along the finger axis, %, ${min} to ${max}`),
           radial: percent.describe(`across the finger axis, %, ${min} to ${max}`),
         })
-        .describe("its own along the finger axis and across it"),
+        .describe("one along the finger axis, one across"),
     ])
     .describe(`${what}, linear, %, ${min} to ${max}, or {axial, radial}; default 0; the master is 1/(1 − s) as large`);
 
@@ -29,26 +29,24 @@ const face = (of: string) =>
 
 export const castingSchema = z.strictObject({
   shrinkage: shrinkage("shrinkage from pattern to casting; ask your caster").default(CASTING_DEFAULTS.shrinkage),
-  cure: shrinkage("shrinkage of the print from file to cured pattern; ask the resin's maker").default(
-    CASTING_DEFAULTS.cure,
-  ),
+  cure: shrinkage("shrinkage from file to cured print; ask the resin's maker").default(CASTING_DEFAULTS.cure),
   finishing: z
     .union([
       z.number().min(0).max(MOST_FINISHING),
       z
         .strictObject({
           bore: face("the bore"),
-          rails: face("the rails' tops; of a band without a pattern, its whole outside"),
+          rails: face("the rails' tops; of a plain band, all its outside"),
           relief: face("the tops of what is raised"),
         })
         .describe("its own for each group of faces"),
     ])
     .default(CASTING_DEFAULTS.finishing)
     .describe(
-      `metal that finishing takes off each face, mm, 0 to ${MOST_FINISHING}, or {bore, rails, relief}; default 0; side walls, floors, ribbon widths and beads are left as they are`,
+      `what finishing takes off faces, mm, 0 to ${MOST_FINISHING}, or {bore, rails, relief}; default 0; not off side walls, floors, beads`,
     ),
   pattern: z
     .string()
     .default(CASTING_DEFAULTS.pattern)
-    .describe("material that the master is weighed in, by its symbol: resin, wax or wax-bees; default resin"),
+    .describe("material of the master: resin, wax or wax-bees; default resin"),
 });

@@ -9,9 +9,7 @@ const MAX_CYCLE = 1000;
 
 export const cycleSchema = z
   .union([z.literal("round"), z.int().min(1).max(MAX_CYCLE)])
-  .describe(
-    "tiles after which the art comes again, 1 to 1000, or round (the whole round); a pattern all round has a whole number of cycles; default 1",
-  )
+  .describe("tiles after which the art comes again, 1 to 1000, or round; all round they divide the tiles; default 1")
   .meta({ id: "cycle" });
 
 const tileIndex = z
@@ -23,11 +21,11 @@ export const tilesSchema = z
   .union([
     z.array(tileIndex).min(1).max(MAX_CYCLE),
     z.strictObject({
-      every: z.int().min(1).max(MAX_CYCLE).describe("from one such tile to the next, tiles, 1 to 1000"),
+      every: z.int().min(1).max(MAX_CYCLE).describe("tiles from one to the next, 1 to 1000"),
       from: tileIndex.default(0).describe("the first of them, 0 up; default 0"),
     }),
   ])
-  .describe("tiles of the cycle that carry this, counted from 0, as a list or every so many; default all")
+  .describe("tiles of the cycle that carry this, from 0; default all")
   .meta({ id: "tiles" });
 
 export type CycleSpec = z.infer<typeof cycleSchema>;

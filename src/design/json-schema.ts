@@ -6,7 +6,7 @@
 import { z } from "zod";
 import { designSchema } from "./schema.js";
 import { type SchemaPart, shareParts } from "./share-parts.js";
-import { liftFromChoices, terseDescription } from "./terse.js";
+import { liftFromChoices, sayKindsOnce, terseDescription } from "./terse.js";
 
 /** A JSON Schema as a plain object. */
 export type JsonSchema = z.core.JSONSchema.BaseSchema;
@@ -21,11 +21,13 @@ export type JsonSchema = z.core.JSONSchema.BaseSchema;
  */
 export function designJsonSchema(): JsonSchema {
   return finish(
-    liftFromChoices(
-      convert((part) => {
-        const description = terseDescription(part);
-        if (description !== undefined) part.description = description;
-      }),
+    sayKindsOnce(
+      liftFromChoices(
+        convert((part) => {
+          const description = terseDescription(part);
+          if (description !== undefined) part.description = description;
+        }),
+      ),
     ),
   );
 }

@@ -18,28 +18,28 @@ export const MARK_DEFAULTS = {
 
 const surface = z.enum(["seat", "rail", "bore"]);
 
-const side = z.enum(["+z", "-z"]).optional().describe("rail only: the rail towards +z or towards -z; default +z");
+const side = z.enum(["+z", "-z"]).optional().describe("rail: the one towards +z or -z; default +z");
 
 const across = z
   .number()
   .min(-50)
   .max(50)
   .default(MARK_DEFAULTS.v)
-  .describe("mm from the surface's middle line, + towards +z, -50 to 50; default 0");
+  .describe("mm from the surface's middle, + towards +z, -50 to 50; default 0");
 
 export const letteringSchema = z
   .strictObject({
     ...textFields,
     at: surface
       .default(MARK_DEFAULTS.lettering.at)
-      .describe("the surface that carries it: seat, rail (its flat top) or bore (read from inside); default seat"),
+      .describe("seat, rail (its flat top) or bore (read from inside); default seat"),
     side,
     angle: z
       .number()
       .min(-360)
       .max(360)
       .default(MARK_DEFAULTS.angle)
-      .describe("where the text's middle stands, degrees from +x towards +y; default 90, the top"),
+      .describe("where its middle stands, degrees from +x towards +y; default 90, the top"),
     v: across,
     height: z
       .number()
@@ -47,37 +47,25 @@ export const letteringSchema = z
       .max(20)
       .default(MARK_DEFAULTS.lettering.height)
       .describe("height of capitals, mm, 0.3 to 20; default 2"),
-    up: z.enum(["+z", "-z"]).default(MARK_DEFAULTS.up).describe("where the letters' tops point, +z or -z; default +z"),
+    up: z.enum(["+z", "-z"]).default(MARK_DEFAULTS.up).describe("where the letters' tops point; default +z"),
     mode: z
       .enum(["raised", "sunk"])
       .default(MARK_DEFAULTS.lettering.mode)
-      .describe("raised on the surface or sunk into it, through all that stands there; default sunk"),
-    depth: z
-      .number()
-      .positive()
-      .max(5)
-      .optional()
-      .describe("sunk only: depth below the surface, mm, above 0; default 0.25"),
-    relief: z
-      .number()
-      .positive()
-      .max(5)
-      .optional()
-      .describe("raised only: height above the surface, mm, above 0; default 0.3"),
+      .describe("raised, or sunk through all that stands there; default sunk"),
+    depth: z.number().positive().max(5).optional().describe("sunk: depth, mm, above 0; default 0.25"),
+    relief: z.number().positive().max(5).optional().describe("raised: height, mm, above 0; default 0.3"),
     round: z
       .number()
       .min(0)
       .max(2)
       .default(MARK_DEFAULTS.edge.round)
-      .describe(
-        "radius of the top's edge, of sunk letters the floor's, mm; at most half the narrowest stroke; default 0",
-      ),
+      .describe("radius of the edge of top or floor, mm, to half the narrowest stroke; default 0"),
     draft: z
       .number()
       .min(0)
       .max(60)
       .default(MARK_DEFAULTS.edge.draft)
-      .describe("how far the walls lean, degrees, 0 (upright) to 60; letters grow at the surface; default 0"),
+      .describe("how far walls lean, degrees, 0 to 60; letters grow at the surface; default 0"),
   })
   .superRefine(({ at, side: rail, mode, depth, relief }, context) => {
     const complain = complainTo(context);
@@ -90,9 +78,7 @@ export type LetteringSpec = z.output<typeof letteringSchema>;
 
 export const hallmarkSchema = z
   .strictObject({
-    at: surface
-      .default(MARK_DEFAULTS.hallmark.at)
-      .describe("the surface that carries it: seat, rail (its flat top) or bore; default bore"),
+    at: surface.default(MARK_DEFAULTS.hallmark.at).describe("seat, rail (its flat top) or bore; default bore"),
     side,
     angle: z
       .number()
@@ -106,25 +92,25 @@ export const hallmarkSchema = z
       .min(0.5)
       .max(50)
       .default(MARK_DEFAULTS.hallmark.width)
-      .describe("its length round the band, mm, 0.5 to 50; default 5"),
+      .describe("round the band, mm, 0.5 to 50; default 5"),
     height: z
       .number()
       .min(0.5)
       .max(50)
       .default(MARK_DEFAULTS.hallmark.height)
-      .describe("its height across the band, mm, 0.5 to 50; default 2"),
+      .describe("across the band, mm, 0.5 to 50; default 2"),
     depth: z
       .number()
       .min(0)
       .max(5)
       .default(MARK_DEFAULTS.hallmark.depth)
-      .describe("how deep it lies below the surface, mm; 0 is the surface itself, kept plain; default 0.1"),
+      .describe("depth below the surface, mm; 0 keeps it plain; default 0.1"),
     corner: z
       .number()
       .min(0)
       .max(25)
       .default(MARK_DEFAULTS.hallmark.corner)
-      .describe("radius of its corners, mm, at most half its width and height; default 0.4"),
+      .describe("radius of its corners, mm, to half its width and height; default 0.4"),
   })
   .superRefine(({ at, side: rail, width, height, corner }, context) => {
     const complain = complainTo(context);

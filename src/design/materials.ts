@@ -17,35 +17,26 @@ const DENSITY = { min: 0.5, max: 23 } as const;
 
 const density = z.number().min(DENSITY.min).max(DENSITY.max);
 
-const share = z.number().min(0).max(1);
+const massShare = z.number().min(0).max(1).optional().describe("share of the mass, 0 to 1; default 0");
 
 const ownAlloySchema = z.strictObject({
   symbol: z
     .string()
     .regex(/^[a-z0-9][a-z0-9-]{0,39}$/, "must be 1 to 40 small letters, digits and hyphens")
-    .describe("its symbol, which no built-in material has: 1 to 40 small letters, digits and hyphens"),
-  name: z.string().min(1).max(100).optional().describe("its name in tables; default its symbol"),
+    .describe("1 to 40 small letters, digits, hyphens; not built in"),
+  name: z.string().min(1).max(100).optional().describe("in tables; default its symbol"),
   density: density.optional().describe(`g/cm³, ${DENSITY.min} to ${DENSITY.max}; give this or a mix`),
   mix: z
-    .strictObject(
-      Object.fromEntries(
-        PURE_METALS.map((metal) => [metal, share.optional().describe(`share of ${metal}, 0 to 1; default 0`)]),
-      ),
-    )
+    .strictObject(Object.fromEntries(PURE_METALS.map((metal) => [metal, massShare])))
     .optional()
-    .describe(
-      `shares of the mass by metal, which sum to 1: ${PURE_METALS.join(", ")}; the density is worked out by the mixing rule`,
-    ),
-  range: z
-    .tuple([density, density])
-    .optional()
-    .describe("smallest and largest density of its kind, g/cm³; default none"),
-  fineness: z.number().min(0).max(1000).optional().describe("parts of precious metal in a thousand; default not said"),
+    .describe(`shares that sum to 1; the mixing rule gives the density`),
+  range: z.tuple([density, density]).optional().describe("densities of its kind, g/cm³; default none"),
+  fineness: z.number().min(0).max(1000).optional().describe("parts of precious metal in 1000; default not said"),
   kind: z
     .enum(["gold", "silver", "platinum", "palladium", "copper alloy", "pattern", "other"])
     .optional()
-    .describe("the metal it is hallmarked as, or pattern for what burns out; default other"),
-  source: z.string().min(1).max(300).optional().describe("where its figures come from; default the design itself"),
+    .describe("metal it is hallmarked as; pattern: burns out; default other"),
+  source: z.string().min(1).max(300).optional().describe("where its figures come from; default the design"),
 });
 
 export const ownAlloysSchema = z
@@ -59,18 +50,13 @@ export const costingSchema = z.strictObject({
     .min(0)
     .max(500)
     .default(WEIGHT_DEFAULTS.sprue)
-    .describe("sprue, % of the casting's weight, 0 to 500; default 10"),
-  button: z
-    .number()
-    .min(0)
-    .max(10_000)
-    .default(WEIGHT_DEFAULTS.button)
-    .describe("metal left in the cup, g, 0 to 10 000; default 0"),
+    .describe("% of the casting's weight, 0 to 500; default 10"),
+  button: z.number().min(0).max(10_000).default(WEIGHT_DEFAULTS.button).describe("metal left in the cup, g; default 0"),
   prices: z
     .record(z.string(), z.number().min(0).max(1e6))
     .default({})
-    .describe("price of a gram by the material's symbol, 0 or more; default none"),
-  currency: z.string().min(1).max(20).optional().describe("what prices are in, as text; default not said"),
+    .describe("price of a gram by material; default none"),
+  currency: z.string().min(1).max(20).optional().describe("what prices are in; default not said"),
 });
 
 /** Every material that a document may name: the built-in ones, then its own. */

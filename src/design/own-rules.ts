@@ -16,16 +16,9 @@ const limitSchema = z
   .union([
     limit,
     z.strictObject({
-      limit: limit.optional().describe("in the rule's unit; default that of the set"),
-      severity: severity
-        .optional()
-        .describe("error (annulet check then fails), warning or note; default that of the set"),
-      source: z
-        .string()
-        .min(1)
-        .max(300)
-        .optional()
-        .describe("where the limit comes from; default the design's own figure"),
+      limit: limit.optional().describe("in the rule's unit; default the set's"),
+      severity: severity.optional().describe("an error makes annulet check fail; default the set's"),
+      source: z.string().min(1).max(300).optional().describe("where it comes from; default the design"),
     }),
   ])
   .meta({ id: "limit" });
@@ -33,10 +26,7 @@ const limitSchema = z
 const names = ruleSets.map((set) => set.name);
 
 export const rulesSchema = z.strictObject({
-  set: z
-    .enum(names)
-    .default(names[0])
-    .describe(`rule set that limits are taken from: ${names.join(", ")}; default ${names[0]}`),
+  set: z.enum(names).default(names[0]).describe(`rule set that limits are taken from; default ${names[0]}`),
   limits: z
     .strictObject(
       Object.fromEntries(
@@ -47,7 +37,7 @@ export const rulesSchema = z.strictObject({
       ),
     )
     .default({})
-    .describe("limits of your own in place of the set's; default none"),
+    .describe("your own in place of the set's; default none"),
 });
 
 export type RulesSpec = z.output<typeof rulesSchema>;

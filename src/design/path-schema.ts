@@ -10,12 +10,12 @@ export const pathData = z
   .string()
   .min(1)
   .max(MAX_PATH_LENGTH)
-  .describe("SVG path data in tile coordinates: x from 0 to 1 along the band, y across it, 0 in the middle, up is +z");
+  .describe("SVG path data in the tile: x 0 to 1 along the band, y from its middle towards +z");
 
 /** Which parts of a path that crosses itself are inside. */
 export const fillRule = z
   .enum(["nonzero", "evenodd"])
-  .describe("what of a path that crosses itself is inside, as in SVG; default nonzero");
+  .describe("what is inside where paths cross, as in SVG; default nonzero");
 
 /** What lengths in a drawing are measured in. */
 export const drawingUnit = z.enum(["tile", "mm"]);

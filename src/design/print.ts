@@ -14,7 +14,7 @@ export const printSchema = z
       .enum(PRINT_STANCES)
       .default(PRINT_DEFAULTS.stance)
       .describe(
-        "how the written mesh is turned: built (not at all), or on z = 0 lying (finger axis upright), standing (axis level, top up) or tilted; default built",
+        "built (not turned), or set on z = 0: lying (finger axis upright), standing (top up), tilted; default built",
       ),
     tilt: z
       .number()
@@ -22,23 +22,21 @@ export const printSchema = z
       .max(mostTilt)
       .optional()
       .describe(
-        `of a tilted ring, degrees from lying (0) to standing (90), ${leastTilt} to ${mostTilt}; default ${PRINT_DEFAULTS.tilt}`,
+        `tilted: degrees, 0 (lying) to 90 (standing), ${leastTilt} to ${mostTilt}; default ${PRINT_DEFAULTS.tilt}`,
       ),
     layer: z
       .number()
       .min(leastLayer)
       .max(mostLayer)
       .default(PRINT_DEFAULTS.layer)
-      .describe(
-        `thickness of a layer, mm, ${leastLayer} to ${mostLayer}; default ${PRINT_DEFAULTS.layer} (common practice, no source)`,
-      ),
+      .describe(`thickness of a layer, mm, ${leastLayer} to ${mostLayer}; default ${PRINT_DEFAULTS.layer}`),
     support: z
       .number()
       .min(leastSupport)
       .max(mostSupport)
       .default(PRINT_DEFAULTS.support)
       .describe(
-        `undersides that lean further from upright are steep, degrees, ${leastSupport} to ${mostSupport}; default ${PRINT_DEFAULTS.support} (common practice, no source)`,
+        `steep undersides lean further from upright, degrees, ${leastSupport} to ${mostSupport}; default ${PRINT_DEFAULTS.support}`,
       ),
   })
   .refine(({ stance, tilt }) => tilt === undefined || stance === "tilted", {

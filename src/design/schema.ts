@@ -32,8 +32,8 @@ const MAX_LETTERING = 50;
 
 export const designSchema = z
   .strictObject({
-    $schema: z.string().optional().describe("address of the JSON Schema, for editors; has no effect on the ring"),
-    annulet: z.literal(DESIGN_VERSION).describe("version of the document; 1"),
+    $schema: z.string().optional().describe("address of this schema, for editors"),
+    annulet: z.literal(DESIGN_VERSION).describe("version of the document"),
     name: z
       .string()
       .min(1)
@@ -46,46 +46,33 @@ export const designSchema = z
       .min(0.001)
       .max(0.2)
       .default(DESIGN_DEFAULTS.tolerance)
-      .describe("largest distance of the mesh's flat facets from the true surface, mm, 0.001 to 0.2; default 0.01"),
+      .describe("farthest that flat facets lie off the true surface, mm, 0.001 to 0.2; default 0.01"),
     profile: profileSchema,
-    pattern: patternSchema
-      .optional()
-      .describe("the relief on the seat: what is drawn in a tile and how it repeats; default a plain band"),
+    pattern: patternSchema.optional().describe("what is drawn in a tile and how it repeats; default a plain band"),
     beads: z
       .array(beadRunSchema)
       .max(MAX_BEAD_RUNS)
       .default([])
-      .describe(`bead runs along rails, the seat or paths, at most ${MAX_BEAD_RUNS}; default none`),
+      .describe(`bead runs, at most ${MAX_BEAD_RUNS}; default none`),
     lettering: z
       .array(letteringSchema)
       .max(MAX_LETTERING)
       .default([])
-      .describe(`texts on the seat, a rail or in the bore, at most ${MAX_LETTERING}; default none`),
-    hallmark: hallmarkSchema
-      .optional()
-      .describe("a plain field for a hallmark, kept clear of pattern and beads; default none"),
-    stones: z.array(z.unknown()).max(0).default([]).describe("reserved; must be an empty list for now; default empty"),
+      .describe(`texts, at most ${MAX_LETTERING}; default none`),
+    hallmark: hallmarkSchema.optional().describe("a field for a hallmark, clear of pattern and beads; default none"),
+    stones: z.array(z.unknown()).max(0).default([]).describe("reserved: an empty list; default none"),
     material: z
       .string()
       .default(DESIGN_DEFAULTS.material)
-      .describe("material that the ring is weighed in: a symbol of the catalogue or of alloys; default ag925")
+      .describe("what it is weighed in: a symbol, built in or of alloys; default ag925")
       .meta({ examples: alloys.map((alloy) => alloy.symbol) }),
     alloys: ownAlloysSchema.default([]),
-    rules: rulesSchema.optional().describe("limits that annulet check judges by; default the general-casting set"),
-    costing: costingSchema
-      .optional()
-      .describe("what is melted with the ring, and prices; default a sprue of 10 % and no prices"),
-    casting: castingSchema
-      .optional()
-      .describe("what the master is larger by, so that the finished piece has the design's sizes; default none"),
-    sprue: sprueSchema.optional().describe("a stem for casting on casting and master, cut off later; default none"),
-    print: printSchema
-      .optional()
-      .describe("how the written mesh is turned, layers, steep undersides; default as it is built"),
-    proud: z
-      .boolean()
-      .default(DESIGN_DEFAULTS.proud)
-      .describe("whether relief may stand above the rails, true or false; default false"),
+    rules: rulesSchema.optional().describe("limits for annulet check; default the general-casting set"),
+    costing: costingSchema.optional().describe("prices, and what is melted with it"),
+    casting: castingSchema.optional().describe("what the master is larger by; default none"),
+    sprue: sprueSchema.optional().describe("a stem for casting, cut off later; default none"),
+    print: printSchema.optional().describe("stance and layers in a printer; default as built"),
+    proud: z.boolean().default(DESIGN_DEFAULTS.proud).describe("relief may stand above the rails; default false"),
   })
   .check(materialsRule);
 

@@ -18,8 +18,11 @@ const ONE = ["items", "additionalProperties"];
 const LIST = ["anyOf", "oneOf", "prefixItems"];
 const NAMED = ["properties", "$defs"];
 
-/** What a reference itself takes, characters: `{"$ref":"#/$defs/name"}`. A name is guessed at six. */
-const REFERENCE = 26;
+/** What a reference takes beside its name, characters: `{"$ref":"#/$defs/"}`. */
+const REFERENCE = 19;
+
+/** What a definition takes beside its name and itself, characters: `"":,`. */
+const DEFINITION = 4;
 
 /** The schema with its parts shared; it means the same. Definitions that it has already stay as they are called. */
 export function shareParts(schema: SchemaPart): SchemaPart {
@@ -45,7 +48,8 @@ function shareRound(schema: SchemaPart, split: Split): SchemaPart {
   const share = (part: SchemaPart, name: string): SchemaPart => {
     const { core, notes } = split(part);
     const key = JSON.stringify(core);
-    if (!isWorthwhile(key, counts.get(key) ?? 0) || "$ref" in part) return mapParts(part, share, name);
+    if (!isWorthwhile(key, counts.get(key) ?? 0, nameOf(core, name)) || "$ref" in part)
+      return mapParts(part, share, name);
     const known = names.get(key);
     if (known !== undefined) return { ...notes, $ref: `#/$defs/${known}` };
     const chosen = unusedName(nameOf(core, name), taken);
@@ -60,18 +64,20 @@ function shareRound(schema: SchemaPart, split: Split): SchemaPart {
 /** How often each part would be written if its like were written once: what lies inside a like is not counted again. */
 function countParts(schema: SchemaPart, split: Split): ReadonlyMap<string, number> {
   const counts = new Map<string, number>();
-  const count = (part: SchemaPart): SchemaPart => {
-    const key = JSON.stringify(split(part).core);
+  const count = (part: SchemaPart, name: string): SchemaPart => {
+    const { core } = split(part);
+    const key = JSON.stringify(core);
     const before = counts.get(key) ?? 0;
     counts.set(key, before + 1);
-    return before === 0 || !isWorthwhile(key, before + 1) ? mapParts(part, count) : part;
+    return before === 0 || !isWorthwhile(key, before + 1, nameOf(core, name)) ? mapParts(part, count, name) : part;
   };
   mapParts(schema, count);
   return counts;
 }
 
-function isWorthwhile(key: string, count: number): boolean {
-  return count > 1 && (count - 1) * key.length > (count + 1) * REFERENCE;
+/** Whether a definition and references to it are shorter than the part itself each time. */
+function isWorthwhile(key: string, count: number, name: string): boolean {
+  return count * key.length > count * (REFERENCE + name.length) + key.length + DEFINITION + name.length;
 }
 
 /** A part with all schemas in it mapped; `name` is the property that each stands at, or its definition's. */
@@ -102,10 +108,11 @@ function nameOf(core: SchemaPart, property: string): string {
   const { type, minimum, exclusiveMinimum, maximum, minLength, maxLength, ...others } = core;
   if (Object.keys(others).length > 0) return property;
   if (type === "string" && maxLength !== undefined) return `text-${minLength ?? 0}-${maxLength}`;
-  if (maximum === undefined || typeof type !== "string") return property;
+  if (typeof type !== "string") return property;
   const kind = type === "number" ? "" : `${type}-`;
-  if (exclusiveMinimum !== undefined) return `${kind}above-${exclusiveMinimum}..${maximum}`;
-  return minimum === undefined ? property : `${kind}${minimum}..${maximum}`;
+  const most = maximum ?? "";
+  if (exclusiveMinimum !== undefined) return `${kind}above-${exclusiveMinimum}..${most}`;
+  return minimum === undefined ? property : `${kind}${minimum}..${most}`;
 }
 
 function unusedName(wanted: string, taken: Set<string>): string {

@@ -11,10 +11,10 @@ const labelledSize = z
   .strictObject({
     system: z
       .enum(sizeSystems.map((system) => system.name))
-      .describe(`Size system: ${sizeSystems.map((system) => `${system.name} (${system.title})`).join(", ")}.`),
-    value: z.union([z.string(), z.number()]).describe(`Label in that system, text or number. ${LABELS_IN_WORDS}.`),
+      .describe(`${sizeSystems.map((system) => `${system.name}: ${system.title}`).join("; ")}.`),
+    value: z.union([z.string(), z.number()]).describe(`Its label. ${LABELS_IN_WORDS}.`),
   })
-  .describe("A size by its label in a size system.");
+  .describe("A label.");
 
 const diameterSize = z
   .strictObject({
@@ -24,7 +24,7 @@ const diameterSize = z
       .max(BORE_DIAMETER.max)
       .describe(`Inner diameter in mm, ${BORE_DIAMETER.min} to ${BORE_DIAMETER.max}.`),
   })
-  .describe("A size by its inner diameter.");
+  .describe("An inner diameter.");
 
 const circumferenceSize = z
   .strictObject({
@@ -32,17 +32,11 @@ const circumferenceSize = z
       .number()
       .min(BORE_CIRCUMFERENCE.min)
       .max(BORE_CIRCUMFERENCE.max)
-      .describe(
-        `Inner circumference in mm, ${BORE_CIRCUMFERENCE.min.toFixed(2)} to ${BORE_CIRCUMFERENCE.max.toFixed(2)} ` +
-          `(a diameter of ${BORE_DIAMETER.min} to ${BORE_DIAMETER.max}).`,
-      ),
+      .describe("Inner circumference in mm."),
   })
-  .describe("A size by its inner circumference.");
+  .describe("An inner circumference.");
 
 /** The document's `size`. */
 export const sizeSchema = z
   .union([labelledSize, diameterSize, circumferenceSize])
-  .describe(
-    "Finger size: a label in a size system, or inner diameter or circumference in mm. " +
-      "A comfort bore has this size at its narrowest circle.",
-  );
+  .describe("A label, or inner diameter or circumference. " + "Of a comfort bore that of its narrowest circle.");

@@ -11,32 +11,27 @@ export const sprueSchema = z.strictObject({
     .number()
     .min(0.5)
     .max(10)
-    .describe("of the stem where it stands on the band, without its fillet, mm, 0.5 to 10; ask your caster"),
-  length: z.number().min(1).max(60).describe("from the band's surface to the stem's end, mm, 1 to 60"),
-  end: z
-    .number()
-    .min(0.5)
-    .max(20)
-    .optional()
-    .describe("diameter at the stem's end, mm, 0.5 to 20; default as where it stands"),
+    .describe("of the stem at the band, without its fillet, mm, 0.5 to 10; ask your caster"),
+  length: z.number().min(1).max(60).describe("from the band to its end, mm, 1 to 60"),
+  end: z.number().min(0.5).max(20).optional().describe("diameter there, mm, 0.5 to 20; default the same"),
   at: z
     .number()
     .min(-360)
     .max(360)
     .default(SPRUE_DEFAULTS.at)
-    .describe("where it stands round the band, degrees, -360 to 360, 90 is the top of the ring; default 270, the back"),
+    .describe("where it stands, degrees, -360 to 360, the top is 90; default 270, the back"),
   across: z
     .number()
     .min(-50)
     .max(50)
     .default(SPRUE_DEFAULTS.across)
-    .describe("where its middle stands along the finger axis, mm from the band's middle, -50 to 50; default 0"),
+    .describe("mm from the middle, + towards +z, -50 to 50; default 0"),
   fillet: z
     .number()
     .min(0)
     .max(5)
     .default(SPRUE_DEFAULTS.fillet)
-    .describe("radius by which it widens where it joins the band, mm, 0 to 5; default 0.5"),
+    .describe("radius where it joins the band, mm, 0 to 5; default 0.5"),
 });
 
 /** A sprue as the pipeline takes it. */

@@ -12,6 +12,7 @@ export interface DescribedPart {
   readonly minimum?: number;
   readonly exclusiveMinimum?: number | boolean;
   readonly maximum?: number;
+  readonly multipleOf?: number;
   readonly minLength?: number;
   readonly maxLength?: number;
   readonly minItems?: number;
@@ -32,12 +33,12 @@ export function terseDescription(part: DescribedPart): string | undefined {
   if (description === undefined) return undefined;
   let text = description;
   for (const phrase of phrasesOf(part)) text = text.replace(new RegExp(`[;,] ${literal(phrase)}${END}`), "");
-  return text;
+  return text.replace(/\.$/, "");
 }
 
 /** What the keywords say, in the words of descriptions. */
 function phrasesOf(part: DescribedPart): string[] {
-  const { minimum, exclusiveMinimum, maximum, minLength, maxLength, minItems, maxItems } = part;
+  const { minimum, exclusiveMinimum, maximum, multipleOf, minLength, maxLength, minItems, maxItems } = part;
   const phrases = [defaultPhrase(part.default), "no default"];
   if (minimum !== undefined && maximum !== undefined) phrases.push(`${minimum} to ${maximum}`);
   if (exclusiveMinimum !== undefined && maximum !== undefined) {
@@ -45,6 +46,7 @@ function phrasesOf(part: DescribedPart): string[] {
   }
   if (minimum !== undefined) phrases.push(`${minimum} or more`);
   if (exclusiveMinimum !== undefined) phrases.push(`above ${exclusiveMinimum}`);
+  if (multipleOf === 2) phrases.push("an even number");
   if (maxLength !== undefined) phrases.push(`${minLength ?? 0} to ${maxLength} characters`);
   if (maxItems !== undefined) phrases.push(`at most ${maxItems}`, `${minItems ?? 0} to ${maxItems}`);
   return phrases;
@@ -64,11 +66,35 @@ type Choice = SchemaPart & { readonly properties?: Readonly<Record<string, objec
  * that there are no others. The last only where a constant tells the choices apart.
  */
 export function liftFromChoices(schema: SchemaPart): SchemaPart {
-  const inner = mapParts(schema, liftFromChoices);
-  if (inner.$defs === undefined) return liftHere(inner);
+  return changeParts(schema, liftHere);
+}
+
+/**
+ * Says the kind of a list's entries once where all are of one, and leaves out a largest whole number that no limit is
+ * but the largest that is exact.
+ */
+export function sayKindsOnce(schema: SchemaPart): SchemaPart {
+  return changeParts(schema, (part) => {
+    const { prefixItems, maximum, ...others } = part;
+    const bounded = maximum === undefined || maximum === Number.MAX_SAFE_INTEGER ? others : { ...others, maximum };
+    if (prefixItems === undefined) return bounded;
+    return isAlike(part) ? { ...bounded, items: (prefixItems as unknown[])[0] } : { ...bounded, prefixItems };
+  });
+}
+
+/** Whether it is a list of just as many entries as are told, all told alike. */
+function isAlike({ prefixItems, items, minItems }: SchemaPart): boolean {
+  if (!Array.isArray(prefixItems) || items !== false || minItems !== prefixItems.length) return false;
+  return new Set(prefixItems.map((item) => JSON.stringify(item))).size === 1;
+}
+
+/** Changes every part of a schema, those within others first. */
+function changeParts(schema: SchemaPart, change: (part: SchemaPart) => SchemaPart): SchemaPart {
+  const inner = mapParts(schema, (part) => changeParts(part, change));
+  if (inner.$defs === undefined) return change(inner);
   // mapParts looks into definitions and leaves themselves to whoever names them.
   const definitions = Object.entries(inner.$defs as Readonly<Record<string, SchemaPart>>);
-  return liftHere({ ...inner, $defs: Object.fromEntries(definitions.map(([name, part]) => [name, liftHere(part)])) });
+  return change({ ...inner, $defs: Object.fromEntries(definitions.map(([name, part]) => [name, change(part)])) });
 }
 
 function liftHere(part: SchemaPart): SchemaPart {

@@ -15,7 +15,7 @@ export const isoSizes = scaleSystem({
   name: "iso",
   title: "ISO 8653",
   source: "ISO 8653:1986 and 2016 (a standard)",
-  labels: "the inner circumference in mm, 35 to 80 (the gauge stick runs from 41 to 76), or ISO 8653-54",
+  labels: "the inner circumference in mm, 35 to 80, or ISO 8653-54",
   example: "54",
   first: 35,
   last: 80,

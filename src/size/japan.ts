@@ -16,7 +16,7 @@ export const japanSizes = scaleSystem({
   name: "japan",
   title: "Japan (customary number)",
   source: "D = 13 + (n − 1) / 3 mm, the number in use (several charts agree; JIS S 4700 itself is the iso system)",
-  labels: "1 to 30, in whole numbers by custom",
+  labels: "1 to 30, whole numbers by custom",
   example: "13",
   first: 1,
   last: 30,

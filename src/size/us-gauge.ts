@@ -10,7 +10,7 @@ export const usGaugeSizes = scaleSystem({
   name: "us-gauge",
   title: "US (trade gauge)",
   source: "gauge table in inches, gemsociety.org, Ring Size Comparison Chart (several sources agree)",
-  labels: "0 to 13, with quarters: 7, 7¼, 7 1/2, 7.75",
+  labels: "0 to 13, with quarters: 7¼, 7 1/2, 7.75",
   example: "7½",
   first: 0,
   last: GAUGE.length - 1,

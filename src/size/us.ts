@@ -13,7 +13,7 @@ export const usSizes = scaleSystem({
   name: "us",
   title: "US, Canada (formula)",
   source: "D = 0.458 in + 0.032 in × n, en.wikipedia.org, Ring size (several sources agree; no national standard)",
-  labels: "0 to 16, with quarters: 7, 7¼, 7 1/2, 7.75",
+  labels: "0 to 16, with quarters: 7¼, 7 1/2, 7.75",
   example: "7½",
   first: 0,
   last: 16,

@@ -30,18 +30,18 @@ export const placeSchema = z
       .enum(["page", "art"])
       .default(PLACE_DEFAULTS.by)
       .describe(
-        "what is placed: page (the file's width, height and viewBox) or art (the box round what is painted); a file without page goes by its art; default page",
+        "page (the file's width, height and viewBox) or art (the box round all that is painted); without a page the art; default page",
       ),
     fit: z
       .union([z.tuple([side, side]), z.literal("drawn")])
       .optional()
       .describe(
-        "width and height, in the region's unit, of the box that the drawing fills in its proportions, or drawn (the file's own size in mm, px being 1/96 inch); default the whole tile",
+        "width and height of the box it fills in its proportions, region's unit, or drawn (its own size, px being 1/96 inch); default the tile",
       ),
     anchor: z
       .enum(anchorNames)
       .default(PLACE_DEFAULTS.anchor)
-      .describe("point of the drawing that stands at `at`: centre, left, top-right …; default centre"),
+      .describe("its point that stands at `at`; default centre"),
     scale: z
       .number()
       .min(0.001)
@@ -51,19 +51,19 @@ export const placeSchema = z
     at: z
       .tuple([coordinate, coordinate])
       .optional()
-      .describe("where the anchor stands, x and y in the region's unit; default the tile's middle"),
+      .describe("where the anchor stands, region's unit; default the tile's middle"),
     turn: z
       .number()
       .min(-360)
       .max(360)
       .default(PLACE_DEFAULTS.turn)
-      .describe("degrees counter-clockwise about the anchor, after fitting, -360 to 360; default 0"),
+      .describe("degrees counter-clockwise about it, -360 to 360; default 0"),
     mirror: z
       .boolean()
       .default(PLACE_DEFAULTS.mirror)
-      .describe("whether left and right are swapped, before turning; default false"),
+      .describe("whether left and right change places, before turning; default false"),
   })
-  .describe("where the drawing stands in the tile; default filling it, centred")
+  .describe("where it stands in the tile; default filling it")
   .meta({ id: "place" });
 
 export type PlaceSpec = z.infer<typeof placeSchema>;

@@ -12,10 +12,8 @@ export const textArtSchema = z
       .min(0.3)
       .max(20)
       .optional()
-      .describe(
-        "height of capitals, mm, 0.3 to 20, instead of `fit` and `scale`; default as large as the place allows",
-      ),
+      .describe("height of capitals, mm, 0.3 to 20, instead of `fit` and `scale`; default what the place allows"),
   })
-  .describe("a text instead of a path; fill does not apply");
+  .describe("a text; fill does not apply");
 
 export type TextArt = z.output<typeof textArtSchema>;

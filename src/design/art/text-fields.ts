@@ -24,19 +24,19 @@ export const textFields = {
     .string()
     .min(1)
     .max(MAX_TEXT_LENGTH)
-    .describe(`what is set, one line of one direction, 1 to ${MAX_TEXT_LENGTH} characters`),
+    .describe(`one line of one direction, 1 to ${MAX_TEXT_LENGTH} characters`),
   font: z
     .string()
     .min(1)
     .max(300)
     .default(TEXT_DEFAULTS.font)
     .describe(
-      "font file, OpenType, TrueType or WOFF: a name beside the design, or package: and its path in an npm package; default Nunito ExtraBold",
+      "OpenType, TrueType or WOFF file beside the design, or package: and its path in an npm package; default Nunito ExtraBold",
     ),
   spacing: z
     .number()
     .min(-5)
     .max(20)
     .default(TEXT_DEFAULTS.spacing)
-    .describe("mm between letters beside what the font says, -5 to 20; default 0"),
+    .describe("mm added between letters, -5 to 20; default 0"),
 };

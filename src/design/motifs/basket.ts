@@ -7,12 +7,12 @@ import { count, share } from "./parameter.js";
 
 const parameters = z.strictObject({
   bars: count("bars in a block", [2, 3, 3]),
-  width: share("width of the bars, share of its room", [0.45, 0.62, 0.56]),
+  width: share("width of the bars over its room", [0.45, 0.62, 0.56]),
 });
 
 export const basketMotif = {
   name: "basket",
-  summary: "blocks of level bars and of upright bars by turns",
+  summary: "blocks of level and upright bars by turns",
   group: "p2mg",
   aspect: { natural: 1, least: 0.9, most: 1.3 },
   parameters,

@@ -7,12 +7,12 @@ import { count, share } from "./parameter.js";
 
 const parameters = z.strictObject({
   strands: count("strands", [2, 3, 3]),
-  swing: share("height of the strands' middle lines, share of the tile's", [0.6, 0.7, 0.68]),
+  swing: share("height of the strands' middle lines over the tile's", [0.6, 0.7, 0.68]),
 });
 
 export const braidMotif = {
   name: "braid",
-  summary: "two or three waves that cross each other",
+  summary: "waves that cross each other",
   group: "p2mg",
   aspect: { natural: 0.7, least: 0.6, most: 1 },
   ribbon: { share: 0.12, join: "round", ends: "butt" },

@@ -6,8 +6,8 @@ import type { MotifFacts } from "./facts.js";
 import { share } from "./parameter.js";
 
 const parameters = z.strictObject({
-  length: share("length of the drops, share of the tile's height", [0.7, 0.9, 0.86]),
-  fullness: share("width of the drops, share of its room", [0.6, 0.86, 0.8]),
+  length: share("length of the drops over the tile's height", [0.7, 0.9, 0.86]),
+  fullness: share("width of the drops over its room", [0.6, 0.86, 0.8]),
 });
 
 export const dropRowMotif = {

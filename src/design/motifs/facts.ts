@@ -6,7 +6,7 @@ import type { FriezeName } from "../../base/frieze/symmetry.js";
 
 /** The ribbon that a motif of lines is meant for. */
 export interface MotifRibbon {
-  /** Width, share of a tile's width. */
+  /** Width over the tile width. */
   readonly share: number;
   readonly join: "miter" | "round";
   readonly ends: "butt" | "round" | "square";

@@ -8,7 +8,7 @@ import { angle, count, share } from "./parameter.js";
 const parameters = z.strictObject({
   ribs: count("ribs", [3, 5, 5]),
   spread: angle("angle between the outer ribs", [110, 150, 126]),
-  fullness: share("width of the ribs, share of the room between neighbours", [0.72, 0.82, 0.78]),
+  fullness: share("width of the ribs over its room", [0.72, 0.82, 0.78]),
 });
 
 export const fanMotif = {

@@ -7,13 +7,13 @@ import { evenCount, share } from "./parameter.js";
 
 const parameters = z.strictObject({
   petals: evenCount("petals", [4, 8, 6]),
-  eye: share("diameter of the eye, share of the flower's", [0.22, 0.34, 0.26]),
-  fullness: share("width of the petals, share of the room between neighbours", [0.7, 0.86, 0.84]),
+  eye: share("diameter of the eye over the flower's", [0.22, 0.34, 0.26]),
+  fullness: share("width of the petals over its room", [0.7, 0.86, 0.84]),
 });
 
 export const flowerMotif = {
   name: "flower",
-  summary: "petals round an eye, each free of its neighbours",
+  summary: "petals round an eye",
   group: "p2mm",
   aspect: { natural: 1, least: 0.9, most: 2 },
   parameters,

@@ -12,7 +12,7 @@ const parameters = z.strictObject({
 
 export const fretMotif = {
   name: "fret",
-  summary: "a line with square hooks that turn in on themselves",
+  summary: "a line with square hooks that turn in",
   group: "p1",
   aspect: { natural: 1, least: 0.8, most: 1.6 },
   parameters,

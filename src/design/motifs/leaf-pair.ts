@@ -8,7 +8,7 @@ import { angle, count, share } from "./parameter.js";
 const parameters = z.strictObject({
   pairs: count("pairs of leaves along the tile", [1, 3, 3]),
   lean: angle("angle of the leaves to the stem", [48, 65, 52]),
-  fullness: share("width of the leaves, share of the room between neighbours", [0.7, 1, 0.9]),
+  fullness: share("width of the leaves over its room", [0.7, 1, 0.9]),
 });
 
 export const leafPairMotif = {

@@ -6,8 +6,8 @@ import type { MotifFacts } from "./facts.js";
 import { angle, share } from "./parameter.js";
 
 const parameters = z.strictObject({
-  swing: share("height of the stem's middle line, share of the tile's", [0.4, 0.5, 0.48]),
-  stem: share("width of the stem, share of the tile's", [0.06, 0.09, 0.075]),
+  swing: share("height of the stem's middle line over the tile's", [0.4, 0.5, 0.48]),
+  stem: share("width of the stem over the tile's", [0.06, 0.09, 0.075]),
   lean: angle("angle of the leaves to the band", [80, 90, 82]),
 });
 

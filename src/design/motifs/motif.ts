@@ -19,5 +19,5 @@ const named = facts.map(({ name, summary, parameters }) =>
 
 export const motifSchema = z
   .discriminatedUnion("name", named as [(typeof named)[number], ...typeof named])
-  .describe(`a motif of the catalogue by its name, with its parameters`)
+  .describe("a motif with its parameters")
   .meta({ id: "motif" }) as unknown as z.ZodType<MotifSpec, MotifSpec>;

@@ -7,13 +7,13 @@ import { count, share } from "./parameter.js";
 
 const parameters = z.strictObject({
   strands: count("strands along the tile", [2, 3, 3]),
-  slant: share("how far each strand runs along the band, share of a tile's width", [0.25, 0.5, 0.4]),
-  gap: share("gap between the strands along the band, share of its room", [0.3, 0.42, 0.32]),
+  slant: share("how far strands run along the band over the tile width", [0.25, 0.5, 0.4]),
+  gap: share("gap between the strands along the band over its room", [0.3, 0.42, 0.32]),
 });
 
 export const ropeTwistMotif = {
   name: "rope-twist",
-  summary: "strands aslant from edge to edge, as of a twisted rope",
+  summary: "strands aslant, as of a twisted rope",
   group: "p2",
   aspect: { natural: 0.7, least: 0.6, most: 1.2 },
   parameters,

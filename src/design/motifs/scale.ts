@@ -6,12 +6,12 @@ import type { MotifFacts } from "./facts.js";
 import { share } from "./parameter.js";
 
 const parameters = z.strictObject({
-  gap: share("gap between the scales, share of a tile's width", [0.09, 0.14, 0.1]),
+  gap: share("gap between the scales over the tile width", [0.09, 0.14, 0.1]),
 });
 
 export const scaleMotif = {
   name: "scale",
-  summary: "round scales that lie over each other, in half drop",
+  summary: "round scales over each other, in half drop",
   group: "p1m1",
   aspect: { natural: 1, least: 0.95, most: 1.05 },
   parameters,

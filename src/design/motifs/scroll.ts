@@ -7,7 +7,7 @@ import { count, share } from "./parameter.js";
 
 const parameters = z.strictObject({
   halves: count("half turns that each end rolls up", [2, 3, 3]),
-  length: share("length of each scroll's middle line, share of a tile's width", [0.78, 0.84, 0.84]),
+  length: share("length of each scroll's middle line over the tile width", [0.78, 0.84, 0.84]),
 });
 
 export const scrollMotif = {

@@ -7,8 +7,8 @@ import { count, share } from "./parameter.js";
 
 const parameters = z.strictObject({
   waves: count("waves along the tile", [1, 2, 1]),
-  rise: share("height of the crests, share of the tile's", [0.8, 0.9, 0.9]),
-  depth: share("height of the water in the troughs, share of the crests'", [0.16, 0.3, 0.2]),
+  rise: share("height of the crests over the tile's", [0.8, 0.9, 0.9]),
+  depth: share("height of the water in the troughs over the crests'", [0.16, 0.3, 0.2]),
 });
 
 export const waveCrestMotif = {

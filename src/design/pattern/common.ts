@@ -10,6 +10,6 @@ const friezeNames = friezeGroups.map((group) => group.name) as [FriezeName, ...F
 
 export const lengthUnit = drawingUnit
   .default(PATTERN_DEFAULTS.region.unit)
-  .describe("unit of the path, shape or place: tile (a tile is 1 wide and `aspect` high) or mm; default tile");
+  .describe("of path, shape or place: tile (1 wide, `aspect` high) or mm; default tile");
 
 export const symmetry = z.enum(friezeNames).meta({ id: "symmetry" }).default(PATTERN_DEFAULTS.symmetry);

@@ -22,22 +22,22 @@ export const composeFields = {
     .min(-5)
     .max(5)
     .optional()
-    .describe("how far the completed region, or its ribbon, is grown, mm, -5 to 5; below 0 it is shrunk; default 0"),
+    .describe("mm the completed region or ribbon is grown, -5 to 5; below 0 it shrinks; default 0"),
   within: z
     .array(regionName)
     .min(1)
     .max(MAX_OTHERS)
     .optional()
     .describe(
-      "names of regions: only what lies in any of them, as completed, is kept, and 0.02 mm more, so that bodies join; default all is",
+      "regions, as completed, in any of which it is kept, and 0.02 mm beyond, so that bodies join; default none",
     ),
   without: z
     .array(
       z.union([
         regionName,
         z.strictObject({
-          region: regionName.describe("name of a region of this list"),
-          gap: z.number().min(LAP).max(5).describe(`clearance kept from it, mm, ${LAP} to 5; without one the two meet`),
+          region: regionName.describe("name of a region"),
+          gap: z.number().min(LAP).max(5).describe(`clearance kept from it, mm, ${LAP} to 5`),
         }),
       ]),
     )
@@ -45,7 +45,7 @@ export const composeFields = {
     .max(MAX_OTHERS)
     .optional()
     .describe(
-      "regions, by name or as {region, gap}, that are taken away from it as completed; without a gap the two overlap by 0.02 mm, so that bodies join; default none",
+      "regions, as completed, taken away from it; without a gap they overlap by 0.02 mm, so that bodies join; default none",
     ),
 };
 

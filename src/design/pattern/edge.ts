@@ -12,33 +12,25 @@ const EDGE_DEFAULTS = { side: "out", cornerAngle: 30 } as const;
 
 export const edgeSchema = z
   .strictObject({
-    form: z.enum(edgeNames).describe("scallop (round lobes), wave, teeth (points) or steps (square)"),
-    width: z
-      .number()
-      .min(0.1)
-      .max(50)
-      .describe(
-        "wanted width of one lobe along the outline, mm, 0.1 to 50; the real one is the nearest that comes out even",
-      ),
+    form: z.enum(edgeNames).describe("scallop: round lobes; teeth: points; steps: square"),
+    width: z.number().min(0.1).max(50).describe("width of a lobe, mm, 0.1 to 50; the nearest that comes out even"),
     depth: z
       .number()
       .min(0.01)
       .max(10)
-      .describe(
-        "how far lobes stand out, mm; at most half their width for scallops, for waves and steps once, for teeth twice",
-      ),
+      .describe("how far lobes stand out, mm, to half their width (scallop), once (wave, steps), twice (teeth)"),
     side: z
       .enum(["out", "in"])
       .default(EDGE_DEFAULTS.side)
-      .describe("out: lobes are set on to the outline; in: they are bitten out of it; default out"),
+      .describe("lobes are set on the outline or bitten out of it; default out"),
     cornerAngle: z
       .number()
       .min(5)
       .max(175)
       .default(EDGE_DEFAULTS.cornerAngle)
-      .describe("lobes begin and end where the outline turns by more than this, degrees, 5 to 175; default 30"),
+      .describe("lobes end where it turns by more than this, degrees, 5 to 175; default 30"),
   })
-  .describe("lobes all along the region's outline, and so along both sides of a ribbon")
+  .describe("lobes along the outline, both sides of a ribbon")
   .meta({ id: "edge" });
 
 export type EdgeSpec = z.output<typeof edgeSchema>;

@@ -9,35 +9,30 @@ import { PATTERN_DEFAULTS } from "./defaults.js";
 import { fitSchema } from "./fit.js";
 
 const laneSchema = z.strictObject({
-  name: z
-    .string()
-    .min(1)
-    .max(200)
-    .optional()
-    .describe("name used in messages and reports; default lane and its number"),
+  name: z.string().min(1).max(200).optional().describe("what messages call it; default lane and its number"),
   share: z
     .number()
     .min(0.01)
     .max(100)
     .default(PATTERN_DEFAULTS.share)
-    .describe("its share of the seat against the other lanes', 0.01 to 100; default 1"),
-  fit: fitSchema.omit({ hold: true, taper: true }).prefault({}).describe("how many of its tiles go round"),
+    .describe("share of the seat beside the others', 0.01 to 100; default 1"),
+  fit: fitSchema.omit({ hold: true, taper: true }).prefault({}).describe("tiles round the band"),
   ...parts,
 });
 
 export const patternSchema = z
   .strictObject({
-    fit: fitSchema.prefault({}).describe("how many tiles go round and what gives way"),
+    fit: fitSchema.prefault({}).describe("tiles round the band and what gives way"),
     cover: z
       .number()
       .min(5)
       .max(360)
       .default(PATTERN_DEFAULTS.cover)
-      .describe("degrees of the band that carry the pattern, centred on the top, 5 to 360; default 360"),
+      .describe("degrees that carry the pattern, centred on the top, 5 to 360; default 360"),
     shapes: z
       .record(z.string().min(1).max(200), shapeSchema)
       .optional()
-      .describe('shapes by name, which regions and other shapes take as {"shape": name}; default none'),
+      .describe('shapes by name, which others take as {"shape": name}; default none'),
     ...parts,
     lanes: z
       .array(laneSchema)
@@ -45,14 +40,14 @@ export const patternSchema = z
       .max(20)
       .optional()
       .describe(
-        "patterns side by side across the seat, lowest (towards -z) first, 2 to 20, in place of the pattern's own art; cover, shapes, gap, fit.hold and fit.taper are common; default one pattern",
+        "patterns side by side, lowest (-z) first, 2 to 20, instead of one art; they share cover, shapes, gap, fit.hold, fit.taper",
       ),
     gap: z
       .number()
       .min(0)
       .max(20)
       .default(PATTERN_DEFAULTS.gap)
-      .describe("plain seat between neighbouring lanes, mm, 0 to 20; default 0.3"),
+      .describe("plain seat between lanes, mm, 0 to 20; default 0.3"),
   })
   .superRefine(checkComposition);
 

@@ -26,28 +26,21 @@ const regionBeadsSchema = z
     on: z
       .union([z.enum(["centre", "border"]), z.number().min(0).max(50)])
       .default("centre")
-      .describe("where the run goes: centre (the ribbon's line), border (the outline), or mm inside it"),
+      .describe("centre (the ribbon's line), border (the outline), or mm inside it"),
   })
-  .describe("a bead run on the region");
+  .describe("a bead run on it");
 
 export const regionSchema = z
   .strictObject({
-    name: z
-      .string()
-      .min(1)
-      .max(200)
-      .optional()
-      .describe("name used in messages and reports; default region and its number"),
+    name: z.string().min(1).max(200).optional().describe("what messages call it; default region and its number"),
     path: pathData.optional(),
     svg: z
       .string()
       .min(1)
       .max(300)
       .optional()
-      .describe(
-        "name of an SVG file in place of a path, looked for in the design's folder and below; all that is painted counts, whatever its colour; fill does not apply",
-      ),
-    shape: shapeSchema.optional().describe("a shape instead of a path: drawings combined, cut, offset or copied"),
+      .describe("SVG file in the design's folder or below; all that is painted counts; fill does not apply"),
+    shape: shapeSchema.optional().describe("drawings combined or copied"),
     motif: motifSchema.optional(),
     text: textArtSchema.optional(),
     place: placeSchema.optional(),
@@ -56,9 +49,7 @@ export const regionSchema = z
       .min(1)
       .max(300)
       .optional()
-      .describe(
-        "name of a PNG file, a height map in place of an outline; height or depth is that between black and white; looked for in the design's folder and below",
-      ),
+      .describe("PNG file in the design's folder or below, a height map; height or depth is from black to white"),
     map: mapSchema.optional(),
     unit: lengthUnit,
     tiles: tilesSchema.optional(),
@@ -69,39 +60,35 @@ export const regionSchema = z
       .enum(["raised", "sunk", "pierced"])
       .default(PATTERN_DEFAULTS.region.mode)
       .describe(
-        "raised on the seat, sunk into it, or pierced through the wall; what is sunk or pierced also cuts raised regions before it in the list; default raised",
+        "on the seat, into it, or through the wall; what is sunk or pierced also cuts raised regions before it; default raised",
       ),
     height: z
       .number()
       .positive()
       .max(10)
       .optional()
-      .describe("raised only: height of a level top above the seat, mm, above 0; short for a flat section"),
+      .describe("raised: height of a level top, mm, above 0; short for a flat section"),
     depth: z
       .number()
       .positive()
       .max(10)
       .optional()
-      .describe("sunk only: depth of a level floor below the seat, mm, above 0; short for a flat section"),
+      .describe("sunk: depth of a level floor, mm, above 0; short for a flat section"),
     round: z
       .number()
       .min(0)
       .max(5)
       .default(PATTERN_DEFAULTS.region.round)
-      .describe(
-        "radius of the top edge, of a sunk region the floor's, mm; at most the height or depth and half the narrowest width; default 0",
-      ),
+      .describe("radius of the edge of top or floor, mm, to the height or depth and half the width; default 0"),
     section: sectionSchema
       .optional()
-      .describe(
-        "the region cut across: flat, domed, ridge or hollow, instead of height and round; of a sunk region turned over, its height the depth",
-      ),
+      .describe("the region cut across, instead of height and round; if sunk turned over, its height the depth"),
     broken: z
       .number()
       .min(0)
       .max(2)
       .default(PATTERN_DEFAULTS.region.broken)
-      .describe("pierced only: radius of the hole's edges at seat and bore, mm; it is wider by it there; default 0"),
+      .describe("pierced: radius of the hole's edges, which widen it, mm; default 0"),
     ...composeFields,
     beads: regionBeadsSchema.optional(),
   })

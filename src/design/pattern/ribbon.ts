@@ -15,18 +15,14 @@ const widestRibbon = 50;
 
 export const ribbonSchema = z
   .strictObject({
-    width: z
-      .number()
-      .positive()
-      .max(widestRibbon)
-      .describe("ribbon width, mm, above 0; of a tapering one at its start"),
+    width: z.number().positive().max(widestRibbon).describe("width, mm, above 0; of a tapering ribbon at its start"),
     to: z
       .number()
       .min(0)
       .max(widestRibbon)
       .optional()
       .describe(
-        "width at the line's end, mm, 0 (a point) or more: the ribbon tapers evenly from `width`; where the line closes or its images carry it on, to half way and back; default no taper",
+        "width at the line's end, mm, 0 (a point) or more, to which it tapers evenly; half way on a line that closes or that its images carry on; default no taper",
       ),
     widths: z
       .array(
@@ -39,30 +35,27 @@ export const ribbonSchema = z
       .max(MOST_WIDTHS)
       .optional()
       .describe(
-        "widths along the ribbon, [share of the line's length, mm], shares rising; straight between them, the last one to the end; instead of `to`",
+        "widths along it, instead of `to`, [share of the line's length, mm], shares rising; straight between them, the last to the end",
       ),
-    side: z
-      .enum(["inside", "outside", "centre"])
-      .optional()
-      .describe("side of a closed border (default inside); of an open line always centre"),
+    side: z.enum(["inside", "outside", "centre"]).optional().describe("side of a closed border; default inside"),
     copies: z
       .strictObject({
         count: z.int().min(2).max(MOST_COPIES).describe("ribbons side by side, 2 to 50"),
-        gap: z.number().positive().max(widestRibbon).describe("clear gap between neighbours, mm, above 0"),
+        gap: z.number().positive().max(widestRibbon).describe("gap between neighbours, mm, above 0"),
       })
       .optional()
       .describe(
-        "parallel ribbons, each of the width: centred together on an open line or a border's centre, else one behind the other from the border; default one",
+        "ribbons side by side, centred on an open line or with side centre, else in from the border; default one",
       ),
     weave: weaveSchema.optional(),
     join: z
       .enum(["miter", "round"])
       .default(RIBBON_DEFAULTS.join)
-      .describe("corners; those of a tapering ribbon are always round; default miter"),
+      .describe("corners; where it tapers always round; default miter"),
     ends: z
       .enum(["butt", "round", "square"])
       .default(RIBBON_DEFAULTS.ends)
-      .describe("ends of open lines, each with the ribbon's width there; default butt"),
+      .describe("ends of open lines; default butt"),
   })
   .superRefine(({ to, widths, side, copies, weave }, context) => {
     const complain = (path: (string | number)[], message: string) =>
@@ -81,7 +74,7 @@ export const ribbonSchema = z
       if (i > 0 && share <= widths[i - 1][0]) complain(["widths", i, 0], "must be above the share before it");
     });
   })
-  .describe("keeps a ribbon along the path instead of the filled region")
+  .describe("a ribbon along the path, not a filled region")
   .meta({ id: "ribbon" });
 
 export type RibbonSpec = z.infer<typeof ribbonSchema>;

@@ -8,6 +8,6 @@ import { FLAT_BORE_DEFAULTS, flatBoreSchema } from "./bores/flat.js";
 export const boreSchema = z
   .discriminatedUnion("form", [flatBoreSchema, comfortBoreSchema])
   .default({ form: "flat", ...FLAT_BORE_DEFAULTS })
-  .describe("The inside of the band; default a flat bore.");
+  .describe("The inside; default a flat bore.");
 
 export type BoreSpec = z.output<typeof boreSchema>;

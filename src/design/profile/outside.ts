@@ -20,6 +20,6 @@ export const outsideSchema = z
     knifeSchema,
     freeSchema,
   ])
-  .describe("The outside of the band.");
+  .describe("Its outside.");
 
 export type OutsideSpec = z.output<typeof outsideSchema>;

@@ -14,20 +14,18 @@ export const profileSchema = z
       .positive()
       .max(LARGEST_SIZE)
       .describe(
-        "Width of the band along the finger axis, mm, above 0 and at most 1000; where the band tapers, that at the top; no default.",
+        "Width along the finger axis, mm, above 0 and at most 1000; of a band that tapers, at the top; no default.",
       ),
     thickness: z
       .number()
       .positive()
       .max(LARGEST_SIZE)
-      .describe(
-        "From the bore's narrowest circle to the outside's highest nominal point, mm, above 0 and at most 1000; no default.",
-      ),
+      .describe("From the bore's narrowest circle to the highest point, mm, above 0 and at most 1000; no default."),
     bore: boreSchema,
     outside: outsideSchema,
     taper: taperSchema.optional(),
   })
-  .describe("The band's cross-section.");
+  .describe("The cross-section.");
 
 /** The profile part of a design, defaults filled in. */
 export type ProfileSpec = z.output<typeof profileSchema>;

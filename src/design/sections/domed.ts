@@ -6,8 +6,8 @@ import { draftField, edgeRadiusField, heightField, reachField, wallField } from 
 
 export const domedSectionSchema = z
   .strictObject({
-    form: z.literal("domed").describe('"domed": a pillow, an arc of a circle from the outline to the height'),
-    height: heightField.describe("height above the seat where the dome ends, mm, above 0"),
+    form: z.literal("domed"),
+    height: heightField.describe("height where the dome ends, mm, above 0"),
     wall: wallField,
     radius: edgeRadiusField,
     reach: reachField,

@@ -10,7 +10,7 @@ export const draftField = z
   .min(0)
   .max(60)
   .default(WALL_DEFAULTS.draft)
-  .describe("draft of the walls: how far they lean in, degrees, 0 (upright) to 60; the foot grows; default 0");
+  .describe("how far walls lean in, degrees, 0 to 60; the foot grows; default 0");
 
 export const heightField = z.number().positive().max(10);
 
@@ -19,18 +19,18 @@ export const wallField = z
   .min(0)
   .max(10)
   .default(0)
-  .describe("height of the wall on which it stands, mm, 0 to under the height; default 0: it rises from the seat");
+  .describe("height of the wall it stands on, mm, under the height; default 0");
 
 export const reachField = z
   .number()
   .positive()
   .max(50)
   .optional()
-  .describe("mm inside the outline where it ends; the rest is level; default the middle of the widest place");
+  .describe("mm inside the outline where it levels out; default the middle of the widest place");
 
 export const edgeRadiusField = z
   .number()
   .min(0)
   .max(10)
   .default(0)
-  .describe("radius of the edge between the wall and what rises from it, mm; needs a wall; default 0");
+  .describe("radius of the edge above the wall, mm; default 0");

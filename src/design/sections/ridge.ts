@@ -6,22 +6,17 @@ import { draftField, edgeRadiusField, heightField, wallField } from "./fields.js
 
 export const ridgeSectionSchema = z
   .strictObject({
-    form: z.literal("ridge").describe('"ridge": straight flanks that meet in a line along the middle'),
+    form: z.literal("ridge"),
     height: heightField
       .optional()
-      .describe("height above the seat at the widest place, mm, above 0; narrower places are lower; or give slope"),
-    slope: z
-      .number()
-      .min(1)
-      .max(85)
-      .optional()
-      .describe("slope of the flanks, degrees from the seat, 1 to 85, instead of height"),
+      .describe("height at the widest place, mm, above 0; narrower ones are lower; or give slope"),
+    slope: z.number().min(1).max(85).optional().describe("slope of the flanks, degrees, 1 to 85, instead of height"),
     nose: z
       .number()
       .min(0)
       .max(10)
       .default(0)
-      .describe("radius along the middle where the region is widest, mm; narrower places stay sharp; default 0"),
+      .describe("radius along the middle at the widest place, mm; narrower ones stay sharp; default 0"),
     wall: wallField,
     radius: edgeRadiusField,
     draft: draftField,

@@ -9,7 +9,7 @@ import { ridgeSectionSchema } from "./ridge.js";
 
 export const sectionSchema = z
   .discriminatedUnion("form", [flatSectionSchema, domedSectionSchema, ridgeSectionSchema, hollowSectionSchema])
-  .describe("what the region looks like cut across: flat, domed, ridge or hollow; instead of height and round")
+  .describe("the region cut across, instead of height and round")
   .meta({ id: "section" });
 
 export type SectionSpec = z.output<typeof sectionSchema>;

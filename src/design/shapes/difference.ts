@@ -12,6 +12,6 @@ export interface DifferenceShape<Inner> {
 export const differenceKind = {
   key: "difference",
   fields: (shape: z.ZodType) => ({
-    difference: shapeList(shape, 2).describe("the first shape, without what the others cover, 2 to 200"),
+    difference: shapeList(shape, 2).describe("the first without the others, 2 to 200"),
   }),
 } as const satisfies ShapeKind;

@@ -28,10 +28,8 @@ export function shapeList(shape: z.ZodType, least: number) {
 
 /** The field that holds what a shape is done to. */
 export function ofField(shape: z.ZodType) {
-  return shape.describe("the shape that it is done to");
+  return shape.describe("the shape it is done to");
 }
 
 /** Unit of one leaf. */
-export const unitField = drawingUnit
-  .optional()
-  .describe("unit of this path, or of this drawing's place: tile or mm; default the region's unit");
+export const unitField = drawingUnit.optional().describe("of this path or place; default the region's unit");

@@ -15,12 +15,12 @@ export interface GlideShape<Inner> {
 export const glideKind = {
   key: "glide",
   fields: (shape: z.ZodType) => ({
-    glide: axisField.describe("two points of the glide line, [[x, y], [x, y]], in the region's unit"),
+    glide: axisField.describe("two points of the glide line, region's unit"),
     by: z
       .number()
       .min(-1000)
       .max(1000)
-      .describe("how far the image is moved along the line, towards its second point, in the region's unit"),
+      .describe("how far it moves along the line, towards the second point, region's unit"),
     of: ofField(shape),
   }),
 } as const satisfies ShapeKind;

@@ -12,8 +12,6 @@ export interface IntersectionShape<Inner> {
 export const intersectionKind = {
   key: "intersection",
   fields: (shape: z.ZodType) => ({
-    intersection: shapeList(shape, 2).describe(
-      "what all of them cover, 2 to 200; the first may be lines, kept where they lie in the others",
-    ),
+    intersection: shapeList(shape, 2).describe("what all of them cover, 2 to 200; the first may be lines"),
   }),
 } as const satisfies ShapeKind;

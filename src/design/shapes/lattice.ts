@@ -36,29 +36,22 @@ export const latticeKind = {
   fields: (shape: z.ZodType) => ({
     lattice: z
       .strictObject({
-        columns: z.int().min(1).max(MOST).describe(`cells along the tile, 1 to ${MOST}; an even number for half-drop`),
+        columns: z.int().min(1).max(MOST).describe(`cells along the tile, 1 to ${MOST}; even for half-drop`),
         rows: z
           .int()
           .min(1)
           .max(MOST)
-          .describe(`cells across the tile, 1 to ${MOST}; for brick an even number where tiles lie in several rows`),
+          .describe(`cells across the tile, 1 to ${MOST}; even for brick in several rows of tiles`),
         set: z
           .enum(["straight", "half-drop", "brick"])
           .optional()
-          .describe(
-            "straight, half-drop (every second column half a cell lower) or brick (every second row half along); default straight",
-          ),
+          .describe("half-drop: second columns half a cell lower; brick: second rows half along; default straight"),
         middle: pointField
           .optional()
-          .describe("point that comes to each cell's middle, in the region's unit; default the tile's middle"),
-        scale: z
-          .number()
-          .min(0.01)
-          .max(10)
-          .optional()
-          .describe("factor on the drawing, about that point, 0.01 to 10; default 1"),
+          .describe("point set in each cell's middle, region's unit; default the tile's middle"),
+        scale: z.number().min(0.01).max(10).optional().describe("factor on it, 0.01 to 10; default 1"),
       })
-      .describe("copies in the cells that divide the tile; what leaves the tile goes on in its neighbours"),
+      .describe("copies in the tile's cells, going on into its neighbours"),
     of: ofField(shape),
   }),
 } as const satisfies ShapeKind;

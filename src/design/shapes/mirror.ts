@@ -13,7 +13,7 @@ export interface MirrorShape<Inner> {
 export const mirrorKind = {
   key: "mirror",
   fields: (shape: z.ZodType) => ({
-    mirror: axisField.describe("two points of the mirror line, [[x, y], [x, y]], in the region's unit"),
+    mirror: axisField.describe("two points of the mirror line, region's unit"),
     of: ofField(shape),
   }),
 } as const satisfies ShapeKind;

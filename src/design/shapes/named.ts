@@ -10,5 +10,5 @@ export interface NamedShape {
 
 export const namedKind = {
   key: "shape",
-  fields: () => ({ shape: z.string().min(1).max(200).describe("name of a shape in pattern.shapes") }),
+  fields: () => ({ shape: z.string().min(1).max(200).describe("name in pattern.shapes") }),
 } as const satisfies ShapeKind;

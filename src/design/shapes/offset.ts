@@ -21,8 +21,8 @@ export interface OffsetShape<Inner> {
 export const offsetKind = {
   key: "offset",
   fields: (shape: z.ZodType) => ({
-    offset: z.number().min(-50).max(50).describe("how far it is grown, mm, -50 to 50; below 0 it is shrunk"),
-    join: joinField.optional().describe("corners of what is grown: miter or round; default miter"),
+    offset: z.number().min(-50).max(50).describe("mm it is grown, -50 to 50; below 0 it shrinks"),
+    join: joinField.optional().describe("corners; default miter"),
     of: ofField(shape),
   }),
 } as const satisfies ShapeKind;

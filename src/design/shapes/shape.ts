@@ -66,6 +66,6 @@ export const shapeSchema = z
   .superRefine((value, context) => checkNode(rules, value, context))
   .meta({
     id: "shape",
-    description: `a shape: a drawing, or shapes combined or copied; one of ${rules.map(({ key }) => key).join(", ")}`,
+    description: "a drawing, or shapes combined, copied",
     oneOf: rules.map(({ required }) => ({ required })),
   }) as unknown as z.ZodType<ShapeSpec, ShapeSpec>;

@@ -20,11 +20,7 @@ export interface SvgShape {
 export const svgKind = {
   key: "svg",
   fields: () => ({
-    svg: z
-      .string()
-      .min(1)
-      .max(300)
-      .describe("name of an SVG file; the command line looks in the design's folder and below"),
+    svg: z.string().min(1).max(300).describe("SVG file in the design's folder or below"),
     place: placeSchema.optional(),
     unit: unitField,
   }),

@@ -21,14 +21,10 @@ export const trimKind = {
   fields: (shape: z.ZodType) => ({
     trim: z
       .strictObject({
-        along: pathData.describe(
-          "SVG path data of one open line, in the region's unit; it goes on straight beyond its ends",
-        ),
-        keep: z
-          .enum(["left", "right"])
-          .describe("the side that is kept, as one walks along the line from its start, +y being up"),
+        along: pathData.describe("one open line as SVG path data, region's unit; it goes on straight at its ends"),
+        keep: z.enum(["left", "right"]).describe("side that is kept, walking along the line"),
       })
-      .describe("cuts the shape along a line"),
+      .describe("cuts it along a line"),
     of: ofField(shape),
   }),
 } as const satisfies ShapeKind;

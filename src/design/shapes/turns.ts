@@ -17,10 +17,8 @@ export interface TurnsShape<Inner> {
 export const turnsKind = {
   key: "turns",
   fields: (shape: z.ZodType) => ({
-    turns: z.int().min(2).max(360).describe("copies in a full turn, the drawn one among them, 2 to 360"),
-    about: pointField
-      .optional()
-      .describe("turns: the point they turn about, in the region's unit; default the tile's middle"),
+    turns: z.int().min(2).max(360).describe("copies in a full turn, 2 to 360"),
+    about: pointField.optional().describe("point they turn about, region's unit; default the tile's middle"),
     of: ofField(shape),
   }),
 } as const satisfies ShapeKind;

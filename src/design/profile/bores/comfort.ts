@@ -14,13 +14,13 @@ export const comfortBoreSchema = z
       .number()
       .min(0)
       .default(COMFORT_BORE_DEFAULTS.rise)
-      .describe("How much larger the bore's radius is at the edges, mm, 0 or more; default 0.2."),
+      .describe("How much wider its radius gets, mm, 0 or more; default 0.2."),
     edge: z
       .number()
       .min(0)
       .default(COMFORT_BORE_DEFAULTS.edge)
-      .describe("Radius of the rounded inner edges, mm, 0 (sharp) or more; default 0.2."),
+      .describe("Radius of its edges, mm, 0 or more; default 0.2."),
   })
-  .describe("A bore that curves away from the finger towards its edges; narrowest in the middle.");
+  .describe("A bore that widens towards its edges.");
 
 export type ComfortBoreSpec = z.output<typeof comfortBoreSchema>;

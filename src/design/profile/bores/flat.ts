@@ -13,9 +13,7 @@ export const flatBoreSchema = z
       .number()
       .min(0)
       .default(FLAT_BORE_DEFAULTS.edge)
-      .describe(
-        "Radius of the rounded inner edges, mm, 0 (sharp) or more; default 0.2, above the 0.125 castings need.",
-      ),
+      .describe("Radius of its edges, mm, 0 or more; default 0.2, above the 0.125 castings need."),
   })
   .describe("A cylindrical bore.");
 

@@ -14,18 +14,18 @@ export const bevelledSchema = z
       .number()
       .positive()
       .default(BEVELLED_DEFAULTS.bevel)
-      .describe("Width of each bevel along the finger axis, mm, above 0 and under half the band's width; default 0.8."),
+      .describe("Width of each bevel, mm, above 0, under half the band's; default 0.8."),
     drop: z
       .number()
       .min(0)
       .default(BEVELLED_DEFAULTS.drop)
-      .describe("By how much each bevel falls towards the side wall, mm, 0 or more; default 0.4."),
+      .describe("How far each bevel falls, mm, 0 or more; default 0.4."),
     edge: z
       .number()
       .min(0)
       .default(BEVELLED_DEFAULTS.edge)
-      .describe("Radius of the corners at both ends of each bevel, mm, 0 (sharp) or more; default 0.2."),
+      .describe("Radius of its corners, mm, 0 or more; default 0.2."),
   })
-  .describe("A flat middle and a bevel on each side; the pattern sits on the flat middle.");
+  .describe("A bevel on each side, pattern on the flat middle.");
 
 export type BevelledSpec = z.output<typeof bevelledSchema>;

@@ -14,7 +14,7 @@ export const channelSchema = z
       .number()
       .positive()
       .default(CHANNEL_DEFAULTS.rail)
-      .describe("Width of each rail, mm, above 0 and under half the band's width; default 0.9."),
+      .describe("Width of each rail, mm, above 0, under half the band's; default 0.9."),
     depth: z
       .number()
       .positive()
@@ -24,18 +24,18 @@ export const channelSchema = z
       .number()
       .min(0)
       .default(CHANNEL_DEFAULTS.crown)
-      .describe("By how much the floor's middle stands above its edges, mm, 0 (flat) to the depth; default 0."),
+      .describe("How far its middle stands above its edges, mm, to the depth; default 0."),
     edge: z
       .number()
       .min(0)
       .default(CHANNEL_DEFAULTS.edge)
-      .describe("Radius of the rails' rounded top corners, mm, 0 (sharp) to half the rail; default 0.2."),
+      .describe("Radius of their top corners, mm, to half the rail; default 0.2."),
     root: z
       .number()
       .min(0)
       .default(CHANNEL_DEFAULTS.root)
-      .describe("Radius of the fillet where the floor meets the rails, mm, 0 (sharp) or more; default 0."),
+      .describe("Fillet from floor to rails, mm, 0 or more; default 0."),
   })
-  .describe("Two rails with a channel between them; the pattern sits on the channel's floor.");
+  .describe("Two rails, pattern on the floor between them.");
 
 export type ChannelSpec = z.output<typeof channelSchema>;

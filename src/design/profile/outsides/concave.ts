@@ -14,13 +14,9 @@ export const concaveSchema = z
       .number()
       .min(0)
       .default(CONCAVE_DEFAULTS.dip)
-      .describe("By how much the middle lies under the edges, mm, 0 to half the width; default 0.3."),
-    edge: z
-      .number()
-      .min(0)
-      .default(CONCAVE_DEFAULTS.edge)
-      .describe("Radius of the rounded outer edges, mm, 0 (sharp) or more; default 0.2."),
+      .describe("How far the middle lies under the edges, mm, to half the width; default 0.3."),
+    edge: z.number().min(0).default(CONCAVE_DEFAULTS.edge).describe("Radius of its edges, mm, 0 or more; default 0.2."),
   })
-  .describe("A hollow, lowest in the middle; the pattern sits between the edges.");
+  .describe("A hollow, pattern between the edges.");
 
 export type ConcaveSpec = z.output<typeof concaveSchema>;

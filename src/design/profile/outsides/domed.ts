@@ -14,13 +14,9 @@ export const domedSchema = z
       .number()
       .min(0)
       .default(DOMED_DEFAULTS.rise)
-      .describe("Height of the dome above the side walls' top, mm, 0 to half the width; default 0.5."),
-    edge: z
-      .number()
-      .min(0)
-      .default(DOMED_DEFAULTS.edge)
-      .describe("Radius of the rounded outer edges, mm, 0 (sharp) or more; default 0.2."),
+      .describe("Height of the dome above the side walls, mm, to half the width; default 0.5."),
+    edge: z.number().min(0).default(DOMED_DEFAULTS.edge).describe("Radius of its edges, mm, 0 or more; default 0.2."),
   })
-  .describe("A dome, highest in the middle; the pattern sits between the edges.");
+  .describe("A dome, pattern between the edges.");
 
 export type DomedSpec = z.output<typeof domedSchema>;

@@ -13,8 +13,8 @@ export const flatOutsideSchema = z
       .number()
       .min(0)
       .default(FLAT_OUTSIDE_DEFAULTS.edge)
-      .describe("Radius of the rounded outer edges, mm, 0 (sharp) or more; default 0.2."),
+      .describe("Radius of its edges, mm, 0 or more; default 0.2."),
   })
-  .describe("A cylindrical outside; the pattern sits between the edges.");
+  .describe("Cylindrical, pattern between the edges.");
 
 export type FlatOutsideSpec = z.output<typeof flatOutsideSchema>;

@@ -15,21 +15,13 @@ export const freeSchema = z
       .string()
       .optional()
       .describe(
-        "SVG path data in (w, height above the bore's narrowest circle), mm, y up: one open run from −w to +w, stretched to the band's width. Give this or points.",
+        "SVG path data in (w, height above the bore's narrowest circle), mm, y up: one open run from −w to +w, stretched to the width. Or give points.",
       ),
-    points: z
-      .array(point)
-      .min(2)
-      .optional()
-      .describe("The same as a list of [w, height] in mm, joined by straight lines. Give this or path."),
-    seat: point.optional().describe("From w to w of the stretch that carries the pattern, mm, as drawn; default all."),
-    edge: z
-      .number()
-      .min(0)
-      .default(FREE_DEFAULTS.edge)
-      .describe("Radius of the corners with the side walls, mm, 0 (sharp) or more; default 0."),
+    points: z.array(point).min(2).optional().describe("[w, height] in mm, joined by straight lines."),
+    seat: point.optional().describe("From w to w of what carries the pattern, mm, as drawn; default all."),
+    edge: z.number().min(0).default(FREE_DEFAULTS.edge).describe("Radius at the side walls, mm, 0 or more; default 0."),
   })
   .refine((spec) => (spec.path === undefined) !== (spec.points === undefined), "give either path or points")
-  .describe("An outside drawn freely; its highest point is the band's thickness.");
+  .describe("Drawn freely; its highest point is the thickness.");
 
 export type FreeSpec = z.output<typeof freeSchema>;

@@ -14,18 +14,14 @@ export const knifeSchema = z
       .number()
       .min(0)
       .default(KNIFE_DEFAULTS.rise)
-      .describe("Height of the sharp ridge above the side walls' top, mm, 0 or more; default 0.6."),
+      .describe("Height of the ridge above the side walls, mm, 0 or more; default 0.6."),
     ridge: z
       .number()
       .min(0)
       .default(KNIFE_DEFAULTS.ridge)
-      .describe("Radius of the ridge's nose, mm, 0 (sharp) or more; it lowers the ridge; default 0.2."),
-    edge: z
-      .number()
-      .min(0)
-      .default(KNIFE_DEFAULTS.edge)
-      .describe("Radius of the rounded outer edges, mm, 0 (sharp) or more; default 0.2."),
+      .describe("Radius of the nose, mm, 0 or more; it lowers the ridge; default 0.2."),
+    edge: z.number().min(0).default(KNIFE_DEFAULTS.edge).describe("Radius of its edges, mm, 0 or more; default 0.2."),
   })
-  .describe("Two slopes that meet in a ridge; the pattern sits on both and over the nose.");
+  .describe("Two slopes to a ridge, pattern on both and over the nose.");
 
 export type KnifeSpec = z.output<typeof knifeSchema>;
