@@ -26,7 +26,7 @@ export const indiaSizes = scaleSystem({
   name: "india",
   title: "India",
   source: "chart of duhafinejewellery.com; ellistonjewelry.in agrees in 27 of its 30 sizes",
-  labels: "1 to 30, in whole numbers by custom",
+  labels: "1 to 30, whole numbers by custom",
   example: "14",
   first: 1,
   last: ENTRIES.length,

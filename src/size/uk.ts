@@ -48,7 +48,7 @@ export const ukSizes = scaleSystem({
   title: "UK, Ireland, Australia",
   source:
     "BS 6820:1987 after Rowlett's dictionary of units (one credible source; published charts have up to 0.7 mm more)",
-  labels: "A to Z, with quarters: N, N¼, N 1/2, N.75; past Z: Z+1 to Z+6",
+  labels: "A to Z, with quarters: N¼, N 1/2, N.75; past Z: Z+1 to Z+6",
   example: "N½",
   first: 1,
   last: Z + PAST_Z,
