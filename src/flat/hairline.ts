@@ -23,33 +23,43 @@ export interface Hairline {
 /** mm to which widths are sought: half the last digit shown. */
 const SOUGHT = 5e-5;
 
+/** A touch is told before a neck, and a neck before a gap. */
+const RANKS = { touch: 0, neck: 1, gap: 2 } as const;
+
 /**
- * The first found of a touch, the narrowest neck, the narrowest gap.
+ * The worst of a region's hairlines: the first found of a touch, the narrowest neck, the narrowest gap. Undefined where it
+ * has none.
  *
  * @param sample the region, over one period
  * @param reach necks and gaps narrower than twice this are sought, mm
+ * @param known one of another region: it is the answer where this region's own is no worse, and that costs less to find.
+ *   Default none
  */
-export function findHairline(strip: Strip, sample: GridRegion, reach: number): Hairline | undefined {
+export function findHairline(strip: Strip, sample: GridRegion, reach: number, known?: Hairline): Hairline | undefined {
   const touch = sharedVertex(sample);
   if (touch !== undefined) {
+    if (known?.kind === "touch") return known;
     const { tile } = strip.grid;
     const x = touch.x / tile;
     return { kind: "touch", x: x - Math.floor(x), y: touch.y / tile, width: 0 };
   }
   const grown = (mm: number, join: Join) => offset(sample, steps(strip, mm), join, steps(strip, reach) * ROUNDNESS);
-  const keepsShrunk = (mm: number, join: Join = "round") => keepsParts(sample, grown(-mm, join));
-  const keepsGrown = (mm: number, join: Join = "round") => keepsParts(grown(mm, join), sample);
+  const ways = [
+    { kind: "neck", keeps: (mm: number, join: Join) => keepsParts(sample, grown(-mm, join)), within: () => sample },
+    {
+      kind: "gap",
+      keeps: (mm: number, join: Join) => keepsParts(grown(mm, join), sample),
+      within: () => around(strip, sample),
+    },
+  ] as const;
   // Sharp corners meet sooner than round ones: these find, those measure.
-  const far = FARTHER * reach;
-  if (!keepsShrunk(reach, "miter")) {
-    const half = largestWhere(0, far, keepsShrunk, SOUGHT);
-    return { kind: "neck", ...narrowestPlace(strip, sample, half), width: 2 * half };
-  }
-  if (!keepsGrown(reach, "miter")) {
-    const half = largestWhere(0, far, keepsGrown, SOUGHT);
-    return { kind: "gap", ...narrowestPlace(strip, around(strip, sample), half), width: 2 * half };
-  }
-  return undefined;
+  const way = ways.find(({ keeps }) => !keeps(reach, "miter"));
+  if (way === undefined) return undefined;
+  const { kind, keeps, within } = way;
+  if (known !== undefined && RANKS[known.kind] < RANKS[kind]) return known;
+  if (known?.kind === kind && keeps(known.width / 2, "round")) return known;
+  const half = largestWhere(0, FARTHER * reach, (mm) => keeps(mm, "round"), SOUGHT);
+  return { kind, ...narrowestPlace(strip, within(), half), width: 2 * half };
 }
 
 /** A corner's miter is at most so many distances long. */

@@ -2,9 +2,9 @@
  * Whether a region that is shrunk keeps each of its parts in one piece, with all its holes.
  */
 
-import { ringBox } from "./box.js";
 import type { GridPath } from "./grid.js";
-import { contains, type GridRegion, ringArea } from "./polygons.js";
+import { Owners } from "./owners.js";
+import { type GridRegion, ringArea } from "./polygons.js";
 
 /**
  * Whether every part of `wide` that counts is still one part of `narrow`, with as many holes.
@@ -17,27 +17,15 @@ export function keepsParts(
   narrow: GridRegion,
   counts: (outer: GridPath) => boolean = () => true,
 ): boolean {
-  const parts = wide
-    .filter((ring) => ringArea(ring) > 0)
-    .map((ring) => ({ ring, area: ringArea(ring), box: ringBox(ring), outers: 0, holes: 0 }))
-    .sort((a, b) => a.area - b.area);
+  const owners = new Owners(wide);
+  const parts = owners.outers.map(() => ({ outers: 0, holes: 0 }));
   const tally = (ring: GridPath, count: 1 | -1) => {
-    const area = ringArea(ring);
-    const { x, y } = ring[0];
-    const owner = parts.find(
-      (part) =>
-        part.area >= Math.abs(area) &&
-        x >= part.box.left &&
-        x <= part.box.right &&
-        y >= part.box.low &&
-        y <= part.box.high &&
-        contains(part.ring, ring[0]),
-    );
+    const owner = owners.ownerOf(ring);
     if (owner === undefined) return;
-    if (area > 0) owner.outers += count;
-    else owner.holes += count;
+    if (ringArea(ring) > 0) parts[owner].outers += count;
+    else parts[owner].holes += count;
   };
   for (const ring of wide) tally(ring, 1);
   for (const ring of narrow) tally(ring, -1);
-  return parts.every((part) => (part.outers === 0 && part.holes === 0) || !counts(part.ring));
+  return parts.every(({ outers, holes }, i) => (outers === 0 && holes === 0) || !counts(owners.outers[i]));
 }

@@ -207,14 +207,15 @@ export function makeOnce(
   paths: readonly GridPath[],
   make: (paths: readonly GridPath[]) => readonly GridPath[],
 ): GridPath[] {
-  const { grid } = strip;
-  const isLocal = (path: GridPath) => {
-    const [low, high] = spanOf(path);
-    return strip.periodic && high - low <= LOCAL_TILES * grid.tile;
-  };
-  const own = make(paths.filter((path) => isLocal(path) && inFirstPeriod(strip, path)));
+  const own = make(paths.filter((path) => isLocal(strip, path) && inFirstPeriod(strip, path)));
   const copies = own.flatMap((path) => copiesAlong(strip, path));
-  return [...copies, ...make(paths.filter((path) => !isLocal(path)))];
+  return [...copies, ...make(paths.filter((path) => !isLocal(strip, path)))];
+}
+
+/** Whether a path of a periodic strip is short enough to be whole in one period. */
+export function isLocal({ periodic, grid }: Strip, path: GridPath): boolean {
+  const [low, high] = spanOf(path);
+  return periodic && high - low <= LOCAL_TILES * grid.tile;
 }
 
 /** A path of one period of a periodic strip in all of them; of a strip that stops, itself. */

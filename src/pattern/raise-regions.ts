@@ -2,7 +2,7 @@
  * Drawn regions as bodies: those that are alike united first, then raised, sunk or pierced.
  */
 
-import type { Warn } from "../base/errors.js";
+import { AnnuletError, type Warn } from "../base/errors.js";
 import type { Remember } from "../base/memory.js";
 import { radians } from "../base/units.js";
 import { type RailSides, reachUnder, requireOnSeat } from "../beads/seat-edge.js";
@@ -180,8 +180,23 @@ function together(
   const whole =
     lines.length === 0 || others.length === 0 ? cut : unite([...cut, ...lines.flatMap((one) => one.art.region)]);
   const clean = (region: GridRegion) => (region === art.region ? region : tidy(strip, region, path, warn));
-  if (strip.edge === undefined) return reachUnder(strip, clean(whole), under, rails);
-  return clean(withinSeat(strip, reachUnder(strip, whole, under, rails), cutOff));
+  const left =
+    strip.edge === undefined
+      ? reachUnder(strip, clean(whole), under, rails)
+      : clean(withinSeat(strip, reachUnder(strip, whole, under, rails), cutOff));
+  if (left.length === 0) throw cutAway(path);
+  return left;
+}
+
+/** Of what is drawn nothing lies where the pattern is. */
+function cutAway(path: string): AnnuletError {
+  return new AnnuletError({
+    code: "region-vanishes",
+    message: "nothing of the region is left within the edges of the seat and the ends of the pattern",
+    path,
+    allowed: "art that lies at least in part where the pattern is",
+    hint: "move it inwards, or leave it out",
+  });
 }
 
 const artsOf = (members: readonly DrawnRegion[]) => members.map(({ art }) => art.region);

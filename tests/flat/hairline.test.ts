@@ -15,7 +15,7 @@ const MICRON = 1e-3 / 6;
 describe("a hairline made by a line of symmetry is told with its place and width", () => {
   it("two tips that meet on a mirror", () => {
     const warning = hairlineOf("M 0.5 0.1 L 0.2 0.3 L 0.2 -0.2 Z", "p1m1");
-    expect(warning?.value).toEqual({ x: 0.5, y: 0.1, width: 0 });
+    expect(warning?.value).toMatchObject({ x: 0.5, y: 0.1, width: 0 });
     expect(warning?.message).toMatch(/touch in a point at x 0.5, y 0.1/);
   });
 

@@ -140,13 +140,21 @@ function pathChordCount(segment: PathSegment, tolerance: number): number {
     case "line":
       return 1;
     case "arc":
-      return chordCount(segment.radius, segment.sweep, tolerance);
+      return roundChordCount(segment.radius, segment.sweep, tolerance);
     case "ellipse":
-      return chordCount(Math.max(...segment.radii), segment.sweep, tolerance);
+      return roundChordCount(Math.max(...segment.radii), segment.sweep, tolerance);
     case "cubic":
       return cubicChordCount(segment, tolerance);
   }
 }
+
+/** Each chord spans a quarter turn at most, so that a circle smaller than the tolerance still encloses something. */
+function roundChordCount(radius: number, sweep: number, tolerance: number): number {
+  return Math.max(chordCount(radius, sweep, tolerance), Math.ceil(Math.abs(sweep) / (Math.PI / 2) - QUARTER_SLACK));
+}
+
+/** Quarters of a turn by which rounding may lengthen a sweep. */
+const QUARTER_SLACK = 1e-9;
 
 type Command = ReturnType<typeof SVGPathData.parse>[number];
 type ArcCommand = Extract<Command, { readonly type: typeof SVGPathData.ARC }>;

@@ -185,3 +185,13 @@ test.each(["M 0 0 C 1e20 0 1e20 1 3 3", "M 0 0 A 1e20 1e20 0 0 1 1e20 1", "M 0 0
     expect(() => flattenPath(d, 0.01, { path: "pattern.regions[0].path" })).toThrow(/pattern.*chords/);
   },
 );
+
+test("a circle smaller than the tolerance still encloses something", () => {
+  for (const sweep of [0, 1]) {
+    const [{ points }] = flattenPath(
+      `M -0.01 0 A 0.01 0.01 0 0 ${sweep} 0.01 0 A 0.01 0.01 0 0 ${sweep} -0.01 0 Z`,
+      0.05,
+    );
+    expect(points).toHaveLength(4);
+  }
+});
