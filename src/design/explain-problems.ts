@@ -22,13 +22,12 @@ import { isPlainObject, type Plain } from "./plain.js";
 import { allowedBy, showLiteral } from "./words.js";
 
 /**
- * What keeps a document from its schema; empty where nothing does. Only as many as `most` are worked out, and a few more
- * where one part has several.
+ * What keeps a document from its schema, by the issues that reading it gave. Only as many as `most` are worked out, and a
+ * few more where one part has several.
  */
-export function explain(schema: z.ZodType, document: Plain, locate: Locate, most: number): Problem[] {
-  const issues = schema.safeParse(document).error?.issues ?? [];
-  const part: Part = { schema, document, base: [], locate, most };
-  return issues.slice(0, most).flatMap((issue) => explainIssue(issue, part));
+export function explain(issues: readonly z.core.$ZodIssue[], document: Omit<Part, "base">): Problem[] {
+  const part: Part = { ...document, base: [] };
+  return issues.slice(0, part.most).flatMap((issue) => explainIssue(issue, part));
 }
 
 /** The value that issues speak of: a part of the document, with its schema. */

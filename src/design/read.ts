@@ -43,10 +43,14 @@ export function readDesign(source: unknown): Design {
   const said = new Set(problems.filter(({ code }) => code === "value-invalid").map(({ path }) => path));
   // One more than are listed tells that there are more; so many again may be filtered.
   const most = MAX_PROBLEMS + 1 + said.size;
-  const others = readable ? explain(designSchema, document, locate, most).filter(({ path }) => !said.has(path)) : [];
+  const parsed = readable ? designSchema.safeParse(document) : undefined;
+  const issues = parsed?.error?.issues ?? [];
+  const others = explain(issues, { schema: designSchema, document, locate, most }).filter(({ path }) => !said.has(path));
   const found = [...problems, ...version, ...others];
   if (found.length > 0) fail(found);
-  return designSchema.parse(document);
+  // Where a document cannot be read, or has issues, something has been found.
+  if (parsed?.data === undefined) throw new Error("a document without a problem is a design");
+  return parsed.data;
 }
 
 function fromObject(source: unknown): { data: Plain; locate: Locate; problems: readonly Problem[] } {

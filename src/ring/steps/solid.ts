@@ -3,7 +3,7 @@
  */
 import { degrees } from "../../base/units.js";
 import { type PlacedRuns, placeRuns } from "../../beads/place-runs.js";
-import { type Judgement, judge } from "../../judge/castability/judge.js";
+import type { Judgement } from "../../judge/castability/judge.js";
 import { decimateSolid, requireDeviation } from "../../judge/decimate-solid.js";
 import { type UnrolledBand, unrollBand } from "../../judge/details/unrolled-band.js";
 import { checkSolid, type SolidCheck } from "../../judge/gate.js";
@@ -71,9 +71,11 @@ export function measure({ solid }: From<"solid">): Measure {
   return measureMesh(solid);
 }
 
-export function judgement(
+export async function judgement(
   from: OfDesign<"tolerance"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads" | "parts" | "solid" | "rules">,
-): Judgement {
+): Promise<Judgement> {
+  // Its rays come from a library that takes a while to load, and few questions need them.
+  const { judge } = await import("../../judge/castability/judge.js");
   const { design, profile, pattern, wrap, marks, beads, parts, solid: mesh, rules } = from;
   const { tolerance } = design;
   return judge({ profile, pattern, wrap, marks, mesh, tolerance, runs: beads.reports, beads: parts.spheres }, rules);
