@@ -8,6 +8,7 @@ import type { Growth } from "./growth.js";
 import type { Memory } from "./memory.js";
 import type { PictureTimings } from "./picture.js";
 import type { Reading } from "./reading.js";
+import type { StartTiming } from "./starts.js";
 import type { DesignTimings } from "./time-design.js";
 import type { WholeTiming } from "./whole.js";
 import type { Writing } from "./writing.js";
@@ -24,6 +25,7 @@ export interface Machine {
 export interface Results {
   readonly machine: Machine;
   readonly memory: Memory;
+  readonly starts: readonly StartTiming[];
   /** Of the README's design. */
   readonly whole: readonly WholeTiming[];
   readonly changes: readonly ChangeTiming[];

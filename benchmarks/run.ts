@@ -1,6 +1,6 @@
 /**
  * The benchmark: `npm run bench`, with `-- --quick` for few calls a task, `-- --json` for the numbers unrounded. With
- * `-- --changes` only what changes of an opened ring cost is timed. With `-- --examples` every example's union is timed instead, with `-- --examples=PART` those whose names have it in them.
+ * `-- --changes` only what changes of an opened ring cost is timed, with `-- --starts` only what starts cost. With `-- --examples` every example's union is timed instead, with `-- --examples=PART` those whose names have it in them.
  * Results go to standard output, progress to standard error.
  */
 import { parseArgs } from "node:util";
@@ -17,28 +17,32 @@ import { type Results, thisMachine } from "./results.js";
 import { showResults } from "./show.js";
 import { showChanges } from "./show-changes.js";
 import { showExamples } from "./show-examples.js";
+import { showStarts } from "./show-starts.js";
+import { timeStarts } from "./starts.js";
 import { type DesignTimings, timeDesign } from "./time-design.js";
 import { timeWhole } from "./whole.js";
 import { timeWriting } from "./writing.js";
 
 // An option that may stand alone is not known to the parser: it gets its value here.
 const args = process.argv.slice(2).map((arg) => (arg === "--examples" ? "--examples=" : arg));
-const { quick, json, examples, changes } = parseArgs({
+const { quick, json, examples, changes, starts } = parseArgs({
   args,
   options: {
     quick: { type: "boolean", default: false },
     json: { type: "boolean", default: false },
     examples: { type: "string" },
     changes: { type: "boolean", default: false },
+    starts: { type: "boolean", default: false },
   },
 }).values;
 const effort = quick ? QUICK : FULL;
-const text = changes
-  ? await onlyChanges()
-  : examples === undefined
-    ? await everything()
-    : await unionOfExamples(examples);
-process.stdout.write(`${text}\n`);
+process.stdout.write(`${await asked()}\n`);
+
+function asked(): string | Promise<string> {
+  if (starts) return onlyStarts();
+  if (changes) return onlyChanges();
+  return examples === undefined ? everything() : unionOfExamples(examples);
+}
 
 async function unionOfExamples(part: string): Promise<string> {
   const rows = await timeExamples(effort, part);
@@ -50,15 +54,22 @@ async function onlyChanges(): Promise<string> {
   return json ? JSON.stringify(rows, null, 2) : showChanges(rows);
 }
 
+function onlyStarts(): string {
+  const rows = timeStarts(effort);
+  return json ? JSON.stringify(rows, null, 2) : showStarts(rows);
+}
+
 async function everything(): Promise<string> {
   // First, while this process is small: see memory.ts.
   const memory = measureMemory();
+  const startTimings = timeStarts(effort);
   const whole = await timeWhole(effort);
   const timings: DesignTimings[] = [];
   for (const design of designs) timings.push(await timeDesign(design, effort));
   const results: Results = {
     machine: thisMachine(quick),
     memory,
+    starts: startTimings,
     whole,
     changes: await timeChanges(effort),
     designs: timings,

@@ -10,15 +10,17 @@ import type { Results } from "./results.js";
 import { showChanges } from "./show-changes.js";
 import { showStages, showUnions } from "./show-design.js";
 import { showByBeads, showByUnits } from "./show-growth.js";
+import { showStarts } from "./show-starts.js";
 import { showMemory, showWhole } from "./show-whole.js";
 import type { Writing } from "./writing.js";
 
 export function showResults(results: Results): string {
-  const { machine, memory, whole, changes, designs, growth, flat, writing, reading, picture } = results;
+  const { machine, memory, starts, whole, changes, designs, growth, flat, writing, reading, picture } = results;
   return [
     `${machine.processor}, ${machine.cores} cores, ${machine.system}, node ${machine.node}${machine.quick ? "; quick: rough numbers" : ""}`,
     showWhole(whole),
     showMemory(memory),
+    showStarts(starts),
     showChanges(changes),
     ...designs.flatMap((design) => [showStages(design), showUnions(design)]),
     showByBeads(growth),

@@ -45,7 +45,9 @@ export function readDesign(source: unknown): Design {
   const most = MAX_PROBLEMS + 1 + said.size;
   const parsed = readable ? designSchema.safeParse(document) : undefined;
   const issues = parsed?.error?.issues ?? [];
-  const others = explain(issues, { schema: designSchema, document, locate, most }).filter(({ path }) => !said.has(path));
+  const others = explain(issues, { schema: designSchema, document, locate, most }).filter(
+    ({ path }) => !said.has(path),
+  );
   const found = [...problems, ...version, ...others];
   if (found.length > 0) fail(found);
   // Where a document cannot be read, or has issues, something has been found.
