@@ -4,7 +4,7 @@
  * SVG 1.1 (Second Edition), appendix F.6: F.6.5 for the conversion, F.6.6 for radii that are too small.
  */
 import { TURN } from "../units.js";
-import { type Arc, chordCount } from "./curve.js";
+import type { Arc } from "./curve.js";
 import type { Point2 } from "./point.js";
 
 /** A stretch of an ellipse, by the parameter angle: the point at angle a is centre + turned (rx cos a, ry sin a). */
@@ -86,13 +86,7 @@ export function ellipsePointAt(arc: EllipticArc, angle: number): Point2 {
   return [arc.centre[0] + cos * x - sin * y, arc.centre[1] + sin * x + cos * y];
 }
 
-/**
- * The points after the start, up to and with the end; no chord is further than `tolerance` from the curve.
- * A circle of the larger radius, squeezed along one axis, is the ellipse: distances only shrink, so its count is enough.
- */
-export function flattenEllipse(arc: EllipticArc, tolerance: number): Point2[] {
-  const count = chordCount(Math.max(...arc.radii), arc.sweep, tolerance);
-  const points: Point2[] = [];
-  for (let i = 1; i <= count; i++) points.push(ellipsePointAt(arc, arc.start + (arc.sweep * i) / count));
-  return points;
+/** The points after the start, up to and with the end, that part the arc into so many equal angles of its parameter. */
+export function divideEllipse(arc: EllipticArc, count: number): Point2[] {
+  return Array.from({ length: count }, (_, i) => ellipsePointAt(arc, arc.start + (arc.sweep * (i + 1)) / count));
 }

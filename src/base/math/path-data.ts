@@ -8,8 +8,8 @@ import { SVGPathData } from "svg-pathdata";
 import { AnnuletError } from "../errors.js";
 import { radians } from "../units.js";
 import { type Cubic, cubicChordCount, cubicFromQuadratic, flattenCubic } from "./bezier.js";
-import { chordCount, flattenSegment, type Segment } from "./curve.js";
-import { arcFromEndpoints, type EllipticArc, flattenEllipse } from "./elliptic-arc.js";
+import { chordCount, divideSegment, type Segment } from "./curve.js";
+import { arcFromEndpoints, divideEllipse, type EllipticArc } from "./elliptic-arc.js";
 import type { Point2 } from "./point.js";
 
 /** One piece of a path. Quadratics are given as the cubics they equal, circular arcs as `Arc`. */
@@ -129,9 +129,9 @@ export function flattenPathSegment(segment: PathSegment, tolerance: number, path
     case "cubic":
       return flattenCubic(segment, tolerance);
     case "ellipse":
-      return flattenEllipse(segment, tolerance);
+      return divideEllipse(segment, count);
     default:
-      return flattenSegment(segment, tolerance);
+      return divideSegment(segment, count);
   }
 }
 
@@ -148,7 +148,10 @@ function pathChordCount(segment: PathSegment, tolerance: number): number {
   }
 }
 
-/** Each chord spans a quarter turn at most, so that a circle smaller than the tolerance still encloses something. */
+/**
+ * A circle of the larger radius, squeezed along one axis, is the ellipse: distances only shrink, so its count is enough.
+ * Each chord spans a quarter turn at most, so that a circle smaller than the tolerance still encloses something.
+ */
 function roundChordCount(radius: number, sweep: number, tolerance: number): number {
   return Math.max(chordCount(radius, sweep, tolerance), Math.ceil(Math.abs(sweep) / (Math.PI / 2) - QUARTER_SLACK));
 }
