@@ -8,7 +8,7 @@ import { fileURLToPath } from "node:url";
 import { Ajv2020 } from "ajv/dist/2020.js";
 import { type BuildResult, build, encodeMesh, formatForFile, formats } from "annulet";
 import loadManifold from "manifold-3d";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { beforeAll, describe, expect, it } from "vitest";
 import { filesBeside } from "../src/cli/design-folder.js";
 import { roundToFloat32 } from "../src/mesh/float32.js";
 import { signedVolume } from "../src/mesh/volume.js";
@@ -38,7 +38,6 @@ let checker: Checker | undefined;
 beforeAll(() => {
   if (hasCgal) checker = compileChecker();
 }, COMPILE_PATIENCE);
-afterAll(() => checker?.remove());
 
 describe.each(designs)("%s", (file) => {
   let ring: BuildResult;

@@ -19,6 +19,7 @@ import type { Rise } from "../relief/weave/rise-along.js";
 import { applyRise } from "./apply-rise.js";
 import { fadeBody, fadedRise } from "./fade.js";
 import { flatMesh } from "./flat-mesh.js";
+import { requireOpenNormals } from "./open-normals.js";
 import { cutSector, flatSector } from "./sector.js";
 import { type FlatMirrors, loneTile, mirroredTile, plainTile, type Tile, tilesRound } from "./tile.js";
 
@@ -45,12 +46,17 @@ export interface ReliefOptions extends BendOptions {
   readonly sink: number;
 }
 
-/** The body of a raised region, all the way round. Closed by construction. */
+/**
+ * The body of a raised region, all the way round. Closed by construction.
+ *
+ * @throws AnnuletError `height-too-large` where a hollow seat's normals meet below its top
+ */
 export function buildRelief(shape: FlatBody, { sink, ...options }: ReliefOptions): Mesh {
   return bendBody(fadeBody(flatMesh(shape, sink), shape, sink), shape.seam, {
     ...options,
     forward: options.wrap.forward,
     rise: shape.rise && fadedRise(shape.rise, shape.fade),
+    inspect: (refined) => requireOpenNormals(refined, options.wrap, shape.path),
   });
 }
 
@@ -87,21 +93,27 @@ export function buildSunk(shape: FlatBody, { sink, ...options }: ReliefOptions):
   return bendBody(sunk, shape.seam, { ...options, forward: options.wrap.forward });
 }
 
+export interface BendBodyOptions extends BendOptions {
+  readonly forward: BandSurface["forward"];
+  /** What is added to the heights. Default nothing. */
+  readonly rise?: Rise | undefined;
+  /** Looks at what is refined and not yet bent; throws where it cannot be. Default no look. */
+  readonly inspect?: (refined: Mesh) => void;
+}
+
 /**
  * A flat body refined to the band's facets, bent by `forward` and repeated.
  *
  * @param seam u of the sides that neighbouring tiles share; undefined where the body ends by itself
  */
-export function bendBody(
-  flat: Mesh,
-  seam: readonly [number, number] | undefined,
-  options: BendOptions & { readonly forward: BandSurface["forward"]; readonly rise?: Rise | undefined },
-): Mesh {
+export function bendBody(flat: Mesh, seam: readonly [number, number] | undefined, options: BendBodyOptions): Mesh {
   const { forward, repeats, sector, wrap, mirrors } = options;
   const refine = (mesh: Mesh): Mesh => {
     const across = splitAtLines(mesh, 0, facetLines(mesh, options));
     const split = splitAtLines(across, 1, options.stations);
-    return options.rise === undefined ? split : applyRise(split, options.rise);
+    const refined = options.rise === undefined ? split : applyRise(split, options.rise);
+    options.inspect?.(refined);
+    return refined;
   };
   if (seam === undefined && mirrors === undefined) return bend(refine(flat), forward);
   const asTile = (mesh: Mesh) => (seam === undefined ? loneTile(mesh, wrap.round) : plainTile(mesh, seam));

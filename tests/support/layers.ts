@@ -47,7 +47,7 @@ const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   "manifold-3d": ["union/kernels"],
   "three-bvh-csg": ["union/kernels"],
   "clipper2-ts": ["flat/polygons"],
-  "robust-predicates": ["base/math/turn-of"],
+  "robust-predicates": ["base/math/turn-of", "base/math/side-of"],
   harfbuzzjs: ["art/text/typeface"],
   "@xmldom/xmldom": ["art/svg"],
   "fast-png": ["art/image", "output/picture/png"],

@@ -2,8 +2,8 @@
  * Asks CGAL, by a small program of ours beside this file, where a closed mesh crosses itself. Compiling takes about 12 s.
  */
 import { spawnSync } from "node:child_process";
-import { existsSync, mkdtempSync } from "node:fs";
-import { rm } from "node:fs/promises";
+import { createHash } from "node:crypto";
+import { existsSync, mkdtempSync, readFileSync, renameSync, rmdirSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -28,20 +28,24 @@ export interface SelfIntersections {
 export interface Checker {
   /** @throws where the mesh is not closed by index, or the program takes too long */
   check(mesh: Mesh): SelfIntersections;
-  remove(): Promise<void>;
 }
 
+/** The program is kept in the folder for temporary files, under its source's digest, for the next one who asks. */
 export function compileChecker(): Checker {
-  const folder = mkdtempSync(join(tmpdir(), "annulet-cgal-"));
-  const program = join(folder, "self-intersections");
   const source = fileURLToPath(new URL("self-intersections.cpp", import.meta.url));
-  run("g++", ["-O2", "-std=c++17", "-o", program, source, "-lgmp", "-lmpfr"], COMPILE_PATIENCE);
+  const program = join(tmpdir(), `annulet-cgal-${createHash("sha256").update(readFileSync(source)).digest("hex")}`);
+  if (!existsSync(program)) {
+    const folder = mkdtempSync(join(tmpdir(), "annulet-cgal-"));
+    const made = join(folder, "self-intersections");
+    run("g++", ["-O2", "-std=c++17", "-o", made, source, "-lgmp", "-lmpfr"], COMPILE_PATIENCE);
+    renameSync(made, program);
+    rmdirSync(folder);
+  }
   return {
     check: (mesh) => {
       const [count, deepest, ...places] = run(program, [], RUN_PATIENCE, binaryOf(mesh)).trim().split("\n");
       return { count: Number(count), deepest: Number(deepest), places };
     },
-    remove: () => rm(folder, { recursive: true }),
   };
 }
 

@@ -50,11 +50,20 @@ export function makeLine(chain: readonly Segment[]): SurfaceLine {
       const [tw, tr] = tangentAt(piece.segment, inside);
       return [-tr, tw];
     },
+    hollowAt: (v) => {
+      const { piece, beyond } = locate(v);
+      return beyond === 0 ? hollowOf(piece.segment) : Number.POSITIVE_INFINITY;
+    },
     inverse: (w, r) => {
       const [s, h] = nearestOnLine(pieces, [w, r]);
       return [s - length / 2, h];
     },
   };
+}
+
+/** The radius of a curve whose middle lies on its left, as its normal does; else infinite. */
+export function hollowOf(segment: Segment): number {
+  return segment.kind !== "line" && segment.sweep > 0 ? segment.radius : Number.POSITIVE_INFINITY;
 }
 
 /** Arc length and signed height of a section point over the nearest place of the line (or of its straight ends). */

@@ -3,7 +3,7 @@
  * carries what lies flat on the same curve there, evenly shorter or longer. Beyond its ends lengths stay true.
  */
 import { pointAt, type Segment, tangentAt } from "../../base/math/curve.js";
-import { type LinePiece, layPieces, nearestOnLine } from "./line.js";
+import { hollowOf, type LinePiece, layPieces, nearestOnLine } from "./line.js";
 import type { SurfaceLine } from "./surface.js";
 
 /** A line with how much longer than flat it is across, at a place. */
@@ -53,6 +53,10 @@ export function narrowedLine(flat: readonly LinePiece[], chain: readonly Segment
       const { segment, at } = locate(v);
       const [tw, tr] = tangentAt(segment, at);
       return [-tr, tw];
+    },
+    hollowAt: (v) => {
+      const { segment, beyond } = locate(v);
+      return beyond === 0 ? hollowOf(segment) : Number.POSITIVE_INFINITY;
     },
     inverse: (w, r) => {
       const [s, h] = nearestOnLine(own, [w, r]);

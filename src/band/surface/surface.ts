@@ -21,6 +21,8 @@ export interface SurfaceLine {
   readonly point: (v: number, h: number) => Point2;
   /** Unit normal to the left of the line: outward on a seat, whose line runs from low w to high w. */
   readonly normal: (v: number) => Point2;
+  /** Radius of the hollow that the line goes round at v, mm: at that height its normals meet. Infinite where it is no hollow. */
+  readonly hollowAt: (v: number) => number;
   /** v and h of a section point: the foot on the nearest part of the line. */
   readonly inverse: (w: number, r: number) => readonly [v: number, h: number];
 }
