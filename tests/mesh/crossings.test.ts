@@ -1,4 +1,4 @@
-// Covers: src/mesh/crossings.ts, src/mesh/triangles-meet.ts, src/mesh/box-tree.ts
+// Covers: src/mesh/triangles-meet.ts, src/mesh/box-tree.ts
 import { describe, expect, it } from "vitest";
 import { findCrossings } from "../../src/mesh/crossings.js";
 import { concatMeshes } from "../../src/mesh/mesh.js";
