@@ -3,7 +3,7 @@
  */
 import { TURN } from "../base/units.js";
 import type { Bead } from "./bead.js";
-import { BeadIndex } from "./bead-index.js";
+import { BeadIndex, SIZE_SHARE } from "./bead-index.js";
 
 /**
  * The beads as alike as their images under turns by so manyth parts of the round: each of them stands in the mean of what
@@ -27,11 +27,23 @@ export function turnBeads(beads: readonly Bead[], units: number, same: number): 
     seen[first] = 1;
     if (orbit.length !== units) return undefined;
     const mean = meanBead(orbit.map((bead, k) => moved(beads[bead], turn((-TURN * k) / units))));
-    orbit.forEach((bead, k) => {
-      placed[bead] = moved(mean, turn((TURN * k) / units));
-    });
+    for (const [k, bead] of orbit.entries()) {
+      const own = moved(mean, turn((TURN * k) / units));
+      // Small steps from each to the next may add up to a bead that is none of them.
+      if (isAside(beads[bead], own, same)) return undefined;
+      placed[bead] = own;
+    }
   }
   return placed;
+}
+
+/** Whether a bead would be put farther away, or made larger or smaller, than may be. */
+function isAside(
+  { centre: [x, y, z], radius }: Bead,
+  { centre: [px, py, pz], radius: other }: Bead,
+  same: number,
+): boolean {
+  return Math.hypot(px - x, py - y, pz - z) > same || Math.abs(other - radius) > SIZE_SHARE * same;
 }
 
 /** The beads half way to their images under a mirror; undefined where one has none. */

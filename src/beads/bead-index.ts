@@ -7,18 +7,26 @@ import type { Bead } from "./bead.js";
 /** Cells are this many times as wide as places may differ: few beads share one, and a place is looked for in eight at most. */
 const CELL = 8;
 
+/**
+ * Radii may differ by this share of what places may: where beads stand follows from flattened curves, how large they are from
+ * the document, and beads by turns of two sizes are meant so (chosen).
+ */
+export const SIZE_SHARE = 0.1;
+
 /** Cell numbers are packed into one exact double each with this many values an axis. */
 const RADIX = 2 ** 17;
 
 export class BeadIndex {
   readonly #beads: readonly Bead[];
   readonly #same: number;
+  readonly #sameSize: number;
   readonly #cells = new Map<number, number[]>();
 
   /** @param same how far apart a bead's image and another bead may be to be one, mm */
   constructor(beads: readonly Bead[], same: number) {
     this.#beads = beads;
     this.#same = same;
+    this.#sameSize = SIZE_SHARE * same;
     beads.forEach(({ centre: [x, y, z] }, i) => {
       const key = pack(this.#cellOf(x), this.#cellOf(y), this.#cellOf(z));
       const there = this.#cells.get(key);
@@ -52,7 +60,7 @@ export class BeadIndex {
           for (const i of there) {
             const { centre, radius: other } = this.#beads[i];
             const away = Math.hypot(centre[0] - px, centre[1] - py, centre[2] - pz);
-            if (away > nearest || Math.abs(other - radius) > same) continue;
+            if (away > nearest || Math.abs(other - radius) > this.#sameSize) continue;
             best = i;
             nearest = away;
           }

@@ -8,7 +8,7 @@ import type { BandSurface, SurfaceLine } from "../band/surface/surface.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import type { Point2 } from "../base/math/point.js";
 import { FORGET, type Remember } from "../base/memory.js";
-import { showLength } from "../base/units.js";
+import { showLength, TOP, TURN } from "../base/units.js";
 import type { BeadRunSpec } from "../design/pattern/bead-run.js";
 import type { RunLine } from "../flat/runs.js";
 import { startOnMiddle } from "../flat/start-on-middle.js";
@@ -139,8 +139,10 @@ function copiesOf({ wrap, pattern }: PlaceRunsOptions): number {
 
 function documentPlans(options: PlaceRunsOptions): Plan[] {
   const { beadRuns, profile, wrap } = options;
-  const { startAngle, revolved } = wrap;
+  const { revolved } = wrap;
   const copies = copiesOf(options);
+  // From opposite the top on, so that a row lies alike on both sides of what is covered.
+  const startAngle = TOP - TURN / 2;
   const round = (at: BeadRound["at"]): BeadRound => ({ at, revolved, startAngle });
   return beadRuns.flatMap((spec, i): Plan[] => {
     const { along, height } = spec;

@@ -5,7 +5,7 @@
 
 import type { FlatTriangles } from "../art/image/flat-triangles.js";
 import type { Point3 } from "../base/math/point.js";
-import { inverseOf, type Motion, movedAcross, movedAlong, movedSpan, STAY } from "../flat/motion.js";
+import { inverseOf, type Motion, movedAcross, movedAlong, movedSpan, STAY, turnsOver } from "../flat/motion.js";
 import type { Rise } from "./weave/rise-along.js";
 
 /** A polygon above the seat: the outer ring counter-clockwise seen from outside, then its holes; points are (u, v, h). */
@@ -18,6 +18,11 @@ export interface FlatBody {
   readonly names: readonly string[];
   /** Where it stands in the document; of what is sunk, where its depth does. */
   readonly path: string;
+  /**
+   * What its surface follows from beside its outline: bodies of the same are alike where their outlines are. Undefined where
+   * there is more to it: heights of an image, pieces of a weave.
+   */
+  readonly made: string | undefined;
   /**
    * The upper surface without the upright walls; (u, v, h), mm. Of a hole its broken edge alone, h being mm below the
    * surface, of the seat as of the bore.
@@ -80,6 +85,7 @@ export function mapBody(body: FlatBody, { motion, lift }: BodyMap): FlatBody {
     mode: body.mode,
     names: body.names,
     path: body.path,
+    made: body.made,
     top: polygons(body.top),
     surface: body.surface && {
       top: mapTriangles(body.surface.top, motion, lift),
@@ -96,19 +102,19 @@ export function mapBody(body: FlatBody, { motion, lift }: BodyMap): FlatBody {
   };
 }
 
-/** A mirrored ring is turned round, so that its inside stays on its left. */
+/** A ring that is turned over is turned round, so that its inside stays on its left. */
 function mapPolygon(polygon: ReliefPolygon, motion: Motion, lift: number): ReliefPolygon {
   return polygon.map((ring) => {
     const moved = mapPoints(ring, motion, lift);
-    return motion.mirrored ? moved.reverse() : moved;
+    return turnsOver(motion) ? moved.reverse() : moved;
   });
 }
 
-/** The triangles of a mirrored surface are turned round as rings are. */
+/** The triangles of a surface that is turned over are turned round as rings are. */
 function mapTriangles({ points, triangles }: FlatTriangles, motion: Motion, lift: number): FlatTriangles {
   return {
     points: mapPoints(points, motion, lift),
-    triangles: motion.mirrored ? triangles.toReversed() : triangles,
+    triangles: turnsOver(motion) ? triangles.toReversed() : triangles,
   };
 }
 

@@ -47,6 +47,7 @@ function pierceOutline(strip: Strip, region: GridRegion, { broken, names, path }
     mode: "pierced",
     names,
     path,
+    made: `broken ${broken}`,
     top: bands,
     surface: undefined,
     outline,

@@ -63,6 +63,7 @@ function raiseOutline(strip: Strip, region: GridRegion, options: SectionOptions)
     mode,
     names,
     path: where,
+    made: Object.entries(section).flat().join(" "),
     top: [...bands, ...last],
     surface: undefined,
     outline,

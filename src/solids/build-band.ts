@@ -2,7 +2,7 @@
  * The band, or the part of it over a sector.
  */
 import type { HalfSpace } from "../base/math/half-space.js";
-import type { Sector } from "../base/math/round.js";
+import { isWholeRound, type Sector } from "../base/math/round.js";
 import { TURN } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { BEYOND, cutOff } from "./sector.js";
@@ -20,7 +20,10 @@ const LOWER: HalfSpace = { normal: [0, 0, -1], offset: 1.5 * BEYOND };
 const SPARE = 0.3;
 
 export function buildBand(polylineAt: PolylineAt, { facets, startAngle, sector }: BandOptions): Mesh {
-  if (sector === undefined) return sweepBand(polylineAt, { facets, startAngle });
+  if (sector === undefined || isWholeRound(sector)) {
+    const band = sweepBand(polylineAt, { facets, startAngle });
+    return sector?.upper === true ? cutOff(band, LOWER) : band;
+  }
   const line = (angle: number) => ((angle - startAngle) * facets) / TURN;
   const first = Math.floor(line(sector.from) - SPARE);
   const count = Math.ceil(line(sector.to) + SPARE) - first;

@@ -15,6 +15,7 @@ import type { Marks } from "../marks/marks.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Step } from "../mesh/step.js";
 import type { Pattern } from "../pattern/laid-out.js";
+import type { FlatBody } from "../relief/flat-body.js";
 import { buildBand } from "./build-band.js";
 import { buildHole } from "./build-hole.js";
 import { clearBeads, clearField } from "./clear-field.js";
@@ -25,6 +26,7 @@ import { highestOf, patternSteps } from "./pattern-steps.js";
 import type { BendOptions } from "./relief.js";
 import { remember } from "./remember.js";
 import { findLikeness, type Likeness, symmetryOf } from "./symmetry.js";
+import type { FlatMirrors } from "./tile.js";
 
 /** The steps that make the ring, with what is known of them. */
 export interface Parts {
@@ -80,16 +82,16 @@ export function makeParts(options: PartsOptions): Parts {
   const clearing =
     field &&
     clearField(field, {
-      ...bend({ copies: 1 }),
+      ...frame.bendOnce,
       profile,
       pattern,
       clear,
       holes: (reach) => {
-        const pierced = pattern.bodies.filter(({ mode }) => mode === "pierced");
+        const pierced = likeness.bodies.filter(({ mode }) => mode === "pierced");
         return pierced.map((body) => buildHole(body, { ...bend(body), profile, reach }));
       },
     });
-  const drawn = patternSteps(pattern.bodies, {
+  const drawn = patternSteps(likeness.bodies, {
     profile,
     bend,
     clear,
@@ -119,8 +121,9 @@ interface Frame {
   readonly likeness: Likeness;
   /** Facets round the whole band. */
   readonly facets: number;
-  /** How what comes round so often is bent. */
-  readonly bend: (body: { readonly copies: number }) => BendOptions;
+  /** How a body is bent, and what stands once. */
+  readonly bend: (body: FlatBody) => BendOptions;
+  readonly bendOnce: BendOptions;
 }
 
 function frameOf(options: PartsOptions, beads: readonly Bead[]): Frame {
@@ -154,14 +157,17 @@ function frameOf(options: PartsOptions, beads: readonly Bead[]): Frame {
             across,
           ),
         );
-  const mirrors = likeness.mirrored ? likeness : undefined;
+  const bendSo = (copies: number, mirrors: FlatMirrors | undefined) => {
+    return { wrap, facets: facetsFor(copies), stations, repeats: copies, mirrors };
+  };
   return {
     level,
     tolerance,
     likeness,
     facets: facetsFor(pattern.bodies.length > 0 ? pattern.repeats : likeness.units),
     // Bodies that come round more often than the whole pattern have facets of their own, alike in each of their copies.
-    bend: ({ copies }) => ({ wrap, facets: facetsFor(copies), stations, repeats: copies, mirrors }),
+    bend: (body) => bendSo(body.copies, likeness.mirrors.get(body)),
+    bendOnce: bendSo(1, undefined),
   };
 }
 

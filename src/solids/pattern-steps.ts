@@ -53,7 +53,7 @@ function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], 
   const build = (body: FlatBody, sector: Sector | undefined): Mesh[] => {
     const bending = { ...bend(body), sector };
     const { wrap, mirrors, ...plain } = bending;
-    const by = ["mesh", plain, mirrors?.axis, mirrors?.middle, foot, reach];
+    const by = ["mesh", plain, mirrors, foot, reach];
     return recall(by, [body, wrap, profile], () => make(body, bending));
   };
   const make = (body: FlatBody, bending: BendOptions): Mesh[] => {

@@ -8,7 +8,7 @@
 import { splitAtLines } from "../band/surface/refine.js";
 import type { BandSurface } from "../band/surface/surface.js";
 import { extent } from "../base/math/extent.js";
-import type { Sector } from "../base/math/round.js";
+import { isWholeRound, type Sector } from "../base/math/round.js";
 import { TURN } from "../base/units.js";
 import { STAY } from "../flat/motion.js";
 import type { Mesh } from "../mesh/mesh.js";
@@ -21,7 +21,7 @@ import { fadeBody, fadedRise } from "./fade.js";
 import { flatMesh } from "./flat-mesh.js";
 import { requireOpenNormals } from "./open-normals.js";
 import { cutSector, flatSector } from "./sector.js";
-import { type FlatMirrors, loneTile, mirroredTile, plainTile, type Tile, tilesRound } from "./tile.js";
+import { type FlatMirrors, flippedBody, loneTile, mirroredTile, plainTile, type Tile, tilesRound } from "./tile.js";
 
 export interface BendOptions {
   readonly wrap: BandSurface;
@@ -33,7 +33,7 @@ export interface BendOptions {
   readonly repeats: number;
   /** By which share of a facet the body's own facet lines lie beside the band's. Default half: no edges in edges. */
   readonly aside?: number;
-  /** Mirrors of what comes again from seam to seam. Default none. */
+  /** Mirrors of the body, where the ring has some. Default none. */
   readonly mirrors?: FlatMirrors | undefined;
   /** The sector that matters. Default the whole round. */
   readonly sector?: Sector | undefined;
@@ -117,10 +117,23 @@ export function bendBody(flat: Mesh, seam: readonly [number, number] | undefined
   };
   if (seam === undefined && mirrors === undefined) return bend(refine(flat), forward);
   const asTile = (mesh: Mesh) => (seam === undefined ? loneTile(mesh, wrap.round) : plainTile(mesh, seam));
-  const tile = mirrors === undefined ? asTile(refine(flat)) : mirroredTile(asTile(flat), mirrors, refine);
-  if (sector === undefined && wrap.revolved) return bendRound(tile, { forward, repeats });
-  if (sector === undefined) return bend(tilesRound(tile, repeats), forward);
+  const tile = alikeTile(flat, asTile, mirrors, refine);
+  // What goes all the way round has no ends where it could be cut open; it is left as it is in the whole round.
+  const whole = sector === undefined || (isWholeRound(sector) && seam !== undefined);
+  if (whole && wrap.revolved) return bendRound(tile, { forward, repeats });
+  if (whole) return bend(tilesRound(tile, repeats), forward);
   return cutSector(tile, flatSector(sector, wrap), (mesh) => bend(mesh, forward));
+}
+
+/** The tile of a body, as symmetric as the body is. */
+function alikeTile(
+  flat: Mesh,
+  asTile: (mesh: Mesh) => Tile,
+  mirrors: FlatMirrors | undefined,
+  refine: (mesh: Mesh) => Mesh,
+): Tile {
+  if (mirrors?.across) return mirroredTile(asTile(flat), mirrors, refine);
+  return asTile(mirrors?.middle ? flippedBody(flat, refine) : refine(flat));
 }
 
 /** u of lines that the band's facets have within the mesh, mm, moved by a share of a facet. */

@@ -8,7 +8,7 @@
 
 import type { BandSurface } from "../band/surface/surface.js";
 import type { HalfSpace } from "../base/math/half-space.js";
-import type { Sector } from "../base/math/round.js";
+import { isWholeRound, type Sector } from "../base/math/round.js";
 import { capMesh } from "../mesh/cap.js";
 import { clipMesh } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";
@@ -22,28 +22,33 @@ const ON_CUT = 1e-6;
 
 /** A sector as u of its ends and the least v, mm, with what is left beyond them. */
 export interface FlatSector {
+  /** Infinite where it is the whole round, as the other one. */
   readonly low: number;
   readonly high: number;
   readonly least: number;
 }
 
 /** The sector on the flat seat. */
-export function flatSector({ from, to, upper = false }: Sector, wrap: BandSurface): FlatSector {
+export function flatSector(sector: Sector, wrap: BandSurface): FlatSector {
+  const { from, to, upper = false } = sector;
+  const round = isWholeRound(sector);
   return {
-    low: wrap.uAt(from) - BEYOND,
-    high: wrap.uAt(to) + BEYOND,
+    low: round ? Number.NEGATIVE_INFINITY : wrap.uAt(from) - BEYOND,
+    high: round ? Number.POSITIVE_INFINITY : wrap.uAt(to) + BEYOND,
     least: upper ? -BEYOND : Number.NEGATIVE_INFINITY,
   };
 }
 
-/** What of a body of tiles, bent, lies over the sector: empty where nothing does. */
+/**
+ * What of a body of tiles, bent, lies over the sector: empty where nothing does. In the whole round the tile stands once, as
+ * bodies that end by themselves do.
+ */
 export function cutSector(tile: Tile, { low, high, least }: FlatSector, bend: (flat: Mesh) => Mesh): Mesh {
-  const cuts: HalfSpace[] = [
-    { normal: [-1, 0, 0], offset: -low },
-    { normal: [1, 0, 0], offset: high },
-  ];
+  const cuts: HalfSpace[] = [];
+  const round = !Number.isFinite(low);
+  if (!round) cuts.push({ normal: [-1, 0, 0], offset: -low }, { normal: [1, 0, 0], offset: high });
   if (Number.isFinite(least)) cuts.push({ normal: [0, -1, 0], offset: -least });
-  const tiles = tilesOver(tile, low, high);
+  const tiles = round ? tile.mesh : tilesOver(tile, low, high);
   let part = { flat: tiles, bent: bend(tiles) };
   for (const keep of cuts) {
     const { mesh, marks, carried } = clipMesh(part.flat, keep, { reach: ON_CUT, carried: part.bent.positions });

@@ -6,16 +6,19 @@
 import type { Band } from "../band/band.js";
 import type { BandSurface } from "../band/surface/surface.js";
 import { type CoverOptions, coverOf, type Side, sidesOf } from "../base/math/cover.js";
-import { extent } from "../base/math/extent.js";
 import { greatestCommon } from "../base/math/greatest-common.js";
 import type { Point2 } from "../base/math/point.js";
 import type { RoundSymmetry, Sector } from "../base/math/round.js";
 import { FORGET, type Remember } from "../base/memory.js";
-import { TURN } from "../base/units.js";
+import { TOP, TURN } from "../base/units.js";
 import { mirrorBeads, turnBeads } from "../beads/alike-beads.js";
 import type { Bead } from "../beads/bead.js";
+import { type Motion, STAY } from "../flat/motion.js";
 import type { Pattern } from "../pattern/laid-out.js";
-import type { FlatBody } from "../relief/flat-body.js";
+import { type FlatBody, moveBody } from "../relief/flat-body.js";
+import { bodyImages } from "./body-images.js";
+import { mirrorAxes } from "./mirror-axes.js";
+import type { FlatMirrors } from "./tile.js";
 
 /** Sides of the cross-section this near to an image are that image, mm: they differ by rounding alone. */
 const SAME = 1e-6;
@@ -41,14 +44,18 @@ export interface SymmetryOptions {
 export interface Likeness {
   /** Alike units of the round. */
   readonly units: number;
-  /** Whether the half plane at the axis is a mirror. */
+  /** Whether the half planes at the axis and opposite are mirrors. */
   readonly mirrored: boolean;
-  /** Where that is, mm along the band: at 0, or in the middle of what does not go all the way round. */
+  /** Where that is, mm along the band; without one, where a unit may begin. */
   readonly axis: number;
-  /** Whether z = 0 is. */
+  /** Whether z = 0 is one. */
   readonly middle: boolean;
   /** The beads, as symmetric as that. */
   readonly beads: readonly Bead[];
+  /** The pattern's bodies in their order; those that are images of others are exactly these images. */
+  readonly bodies: readonly FlatBody[];
+  /** The mirrors that each of these bodies keeps by itself. Of a ring without mirrors: none. */
+  readonly mirrors: ReadonlyMap<FlatBody, FlatMirrors>;
 }
 
 /** Units into which a band without pattern, but with beads, is parted at most: more save nothing. */
@@ -58,10 +65,44 @@ const MOST_BARE_UNITS = 32;
 export function findLikeness(options: SymmetryOptions): Likeness {
   const { pattern, beads, wrap, band, tolerance, outlines = tolerance, remember = FORGET } = options;
   const { bodies } = pattern;
-  const ends = extent(bodies.flatMap(({ outline, seam }) => (seam ? [] : outline.flat(2).map(([u]) => u))));
-  const axis = ends[0] <= ends[1] ? (ends[0] + ends[1]) / 2 : 0;
-  if (bodies.length + beads.length === 0) return { units: 1, mirrored: false, axis, middle: false, beads };
-  const alike = band.revolved ? bodies.reduce((all, { copies }) => greatestCommon(all, copies), pattern.repeats) : 1;
+  const axes = mirrorAxes(bodies, { top: wrap.uAt(TOP), round: wrap.round, same: outlines });
+  if (bodies.length + beads.length === 0) {
+    return { units: 1, mirrored: false, axis: axes[0], middle: false, beads, bodies, mirrors: new Map() };
+  }
+  const { units, turned } = findUnits(options);
+  let [axis] = axes;
+  let across: FoundMirror | undefined;
+  for (const place of axes) {
+    const motion = { ...STAY, u: 2 * place, mirrored: true };
+    const ofBand = () => isMirrorOf(band, wrap.angleAt(place));
+    across = findMirror(options, turned, { motion, ofBand, inSpace: flip(wrap, place) });
+    if (across === undefined) continue;
+    axis = place;
+    break;
+  }
+  const both = findMirror(options, across?.beads ?? turned, {
+    motion: { ...STAY, flipped: true },
+    ofBand: () => band.looks.every((angle) => leansNowhere(band.sectionAt(angle).polyline)),
+    inSpace: ([x, y, z]) => [x, y, -z],
+  });
+  const along = across === undefined || both === undefined || goTogether(across, both) ? both : undefined;
+  return {
+    units,
+    mirrored: across !== undefined,
+    axis,
+    middle: along !== undefined,
+    beads: along?.beads ?? across?.beads ?? turned,
+    ...makeAlike(bodies, { across, along }, axis, remember),
+  };
+}
+
+/** The most units in which all bodies and beads come again. */
+function findUnits({ pattern, beads, band, tolerance }: SymmetryOptions): {
+  readonly units: number;
+  readonly turned: readonly Bead[];
+} {
+  const { bodies, repeats } = pattern;
+  const alike = band.revolved ? bodies.reduce((all, { copies }) => greatestCommon(all, copies), repeats) : 1;
   const bare = bodies.length === 0;
   let units = bare && band.revolved ? MOST_BARE_UNITS : alike;
   let turned = turnBeads(beads, units, tolerance);
@@ -69,57 +110,76 @@ export function findLikeness(options: SymmetryOptions): Likeness {
     do units--;
     while (!bare && alike % units !== 0);
   }
-  const { round } = wrap;
-  const mirrors = (name: string, image: (point: Point2) => Point2) =>
-    bodies.every((body) => hasPlainTop(body, axis, tolerance)) &&
-    bodies.every((one) =>
-      remember([name, axis, round, outlines], [one], () => isMirrored(one, image, { round, same: outlines })),
+  return { units, turned };
+}
+/** A mirror of the flat seat, of the band, and in space. */
+interface PossibleMirror {
+  readonly motion: Motion;
+  readonly ofBand: () => boolean;
+  readonly inSpace: (point: Bead["centre"]) => Bead["centre"];
+}
+
+/** A mirror that the whole ring keeps. */
+interface FoundMirror {
+  readonly motion: Motion;
+  /** For each body the number of its image. */
+  readonly images: readonly number[];
+  readonly beads: readonly Bead[];
+}
+
+function findMirror(
+  { pattern, wrap, tolerance, outlines = tolerance, remember = FORGET }: SymmetryOptions,
+  beads: readonly Bead[],
+  { motion, ofBand, inSpace }: PossibleMirror,
+): FoundMirror | undefined {
+  if (!ofBand()) return undefined;
+  const images = bodyImages(pattern.bodies, { motion, round: wrap.round, same: outlines, remember });
+  if (images === undefined) return undefined;
+  const mirrored = mirrorBeads(beads, inSpace, tolerance);
+  return mirrored && { motion, images, beads: mirrored };
+}
+
+/** Whether bodies can be made alike under both mirrors: not where both bring a body to one that is another. */
+function goTogether({ images: across }: FoundMirror, { images: along }: FoundMirror): boolean {
+  return across.every((image, i) => along[image] === across[along[i]] && (image === i || image !== along[i]));
+}
+
+/** The bodies made exactly as alike as mirrors have found them: the first of those that are images of each other stays. */
+function makeAlike(
+  bodies: readonly FlatBody[],
+  { across, along }: { readonly across: FoundMirror | undefined; readonly along: FoundMirror | undefined },
+  axis: number,
+  remember: Remember,
+): Pick<Likeness, "bodies" | "mirrors"> {
+  if (across === undefined && along === undefined) return { bodies, mirrors: new Map() };
+  const made = new Map<number, FlatBody>();
+  const mirrors = new Map<FlatBody, FlatMirrors>();
+  const put = (i: number, body: FlatBody) => {
+    made.set(i, body);
+    mirrors.set(body, { axis, across: across?.images[i] === i, middle: along?.images[i] === i });
+  };
+  const putImage = (of: number, mirror: FoundMirror | undefined) => {
+    const body = made.get(of);
+    if (body === undefined || mirror === undefined || made.has(mirror.images[of])) return;
+    const { motion, images } = mirror;
+    put(
+      images[of],
+      remember(["image", motion], [body], () => moveBody(body, motion)),
     );
-  const across =
-    isMirrorOf(band, wrap.angleAt(axis)) && mirrors("mirrored across", ([u, v]) => [2 * axis - u, v])
-      ? mirrorBeads(turned, flip(wrap, axis), tolerance)
-      : undefined;
-  if (across === undefined) return { units, mirrored: false, axis, middle: false, beads: turned };
-  const along =
-    band.looks.every((angle) => leansNowhere(band.sectionAt(angle).polyline)) &&
-    mirrors("mirrored along", ([u, v]) => [u, -v])
-      ? mirrorBeads(across, ([x, y, z]) => [x, y, -z], tolerance)
-      : undefined;
-  return { units, mirrored: true, axis, middle: along !== undefined, beads: along ?? across };
+  };
+  bodies.forEach((body, i) => {
+    if (made.has(i)) return;
+    put(i, body);
+    putImage(i, across);
+    for (const of of [i, across?.images[i] ?? i]) putImage(of, along);
+  });
+  return { bodies: bodies.map((body, i) => made.get(i) ?? body), mirrors };
 }
 
 function flip(wrap: BandSurface, axis: number): (point: Bead["centre"]) => Bead["centre"] {
   const angle = wrap.angleAt(axis);
   const [cos, sin] = [Math.cos(2 * angle), Math.sin(2 * angle)];
   return ([x, y, z]) => [x * cos + y * sin, x * sin - y * cos, z];
-}
-
-/** Whether a body's surface follows from its outline alone, and fades alike on both sides of an axis. */
-function hasPlainTop({ surface, rise, fade, period }: FlatBody, axis: number, same: number): boolean {
-  if (surface !== undefined || rise !== undefined || period !== undefined) return false;
-  return fade === undefined || Math.abs((fade.ends[0] + fade.ends[1]) / 2 - axis) <= same;
-}
-
-/**
- * Whether the image of an outline, which comes again from seam to seam or once a round, is that outline: whole sides are
- * asked, and the way they run, so that a shape is told from its ground. An image under a mirror runs the other way. One
- * direction is enough, since a mirror done twice changes nothing.
- */
-function isMirrored(
-  { outline, seam }: Pick<FlatBody, "outline" | "seam">,
-  image: (point: Point2) => Point2,
-  { round, same }: { readonly round: number; readonly same: number },
-): boolean {
-  const [left, right] = seam ?? [0, round];
-  const sides = outline.flat().flatMap((ring) =>
-    sidesOf(
-      ring.map(([u, v]): Point2 => [u, v]),
-      true,
-    ),
-  );
-  const onSeam = ([[au], [bu]]: Side) => seam !== undefined && au === bu && (au === left || au === right);
-  const drawn = sides.filter((side) => !onSeam(side));
-  return isOwnImage(drawn, image, { reach: same, period: right - left, directed: true });
 }
 
 /** Whether the half planes at an angle and opposite it are mirrors of the band: its sections on both sides are the same. */
@@ -161,21 +221,26 @@ const GRAZE_COST = 1e9;
  * @param facets of the band
  */
 export function symmetryOf(
-  { units, mirrored, axis, middle, beads }: Likeness,
+  { units, mirrored, axis, middle, beads }: Pick<Likeness, "units" | "mirrored" | "axis" | "middle" | "beads">,
   { wrap, facets }: { readonly wrap: BandSurface; readonly facets: number },
 ): RoundSymmetry | undefined {
   const startAngle = wrap.angleAt(axis);
+  const halves = (sectors: readonly Sector[]) =>
+    middle ? [...sectors.map((sector) => ({ ...sector, upper: true })), ...sectors] : sectors;
   if (mirrored) {
-    const half: Sector = { from: startAngle, to: startAngle + TURN / units / 2 };
-    return { units, mirrored, sectors: middle ? [{ ...half, upper: true }, half] : [half] };
+    return { units, mirrored, sectors: halves([{ from: startAngle, to: startAngle + TURN / units / 2 }]) };
   }
-  if (units === 1) return undefined;
+  if (units === 1) {
+    return middle
+      ? { units, mirrored, sectors: [{ from: startAngle, to: startAngle + TURN, upper: true }] }
+      : undefined;
+  }
   const step = TURN / facets;
   const places = Array.from({ length: Math.min(PLACES, facets / units) }, (_, i) => startAngle + (i + BEGIN) * step);
   const costs = places.map((from) => ({ from, cost: beads.reduce((sum, bead) => sum + cutCost(bead, from), 0) }));
   costs.sort((a, b) => a.cost - b.cost || a.from - b.from);
   const sectors = costs.slice(0, PLACES_KEPT).map(({ from }) => ({ from, to: from + TURN / units }));
-  return { units, mirrored, sectors };
+  return { units, mirrored, sectors: halves(sectors) };
 }
 
 /** 1 for a bead that the half plane at an angle cuts, more than all beads together for one that it grazes. */

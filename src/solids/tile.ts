@@ -15,9 +15,13 @@ export interface Tile extends TurnPart {
   readonly period: number;
 }
 
-/** Mirrors of a flat body: the lines at u = `axis`, mm, and half a tile from it, and with `middle` the line v = 0. */
+/** Mirrors of a flat body, each of which it may keep or not. */
 export interface FlatMirrors {
+  /** u of the ring's mirror across, mm, where it has one. */
   readonly axis: number;
+  /** Whether the lines at the axis and half a tile from it are mirrors. */
+  readonly across: boolean;
+  /** Whether the line v = 0 is one. */
   readonly middle: boolean;
 }
 
@@ -41,12 +45,16 @@ const BELOW = 4;
 const ON_MIRROR = 1e-5;
 
 /**
- * A tile made of half of it, or a quarter, and mirror images, so that its triangles are as symmetric as its shape.
+ * A tile made of half of it, or a quarter, and mirror images across, so that its triangles are as symmetric as its shape.
  *
  * @param tile the body as it is, before it is refined
  * @param refine makes the part fine enough to be bent; it leaves the sides plane
  */
-export function mirroredTile(tile: Tile, { axis, middle }: FlatMirrors, refine: (mesh: Mesh) => Mesh): Tile {
+export function mirroredTile(
+  tile: Tile,
+  { axis, middle }: Pick<FlatMirrors, "axis" | "middle">,
+  refine: (mesh: Mesh) => Mesh,
+): Tile {
   const { period } = tile;
   const far = axis + period / 2;
   const planes: [HalfSpace, number][] = [
@@ -73,7 +81,7 @@ function unmarked(mesh: Mesh): Clipped {
 }
 
 /** Puts the points of the part's sides exactly on them: refining has added some. */
-function markSides({ positions, triangles }: Mesh, [left, right]: readonly [number, number], middle: boolean): Clipped {
+function markSides({ positions, triangles }: Mesh, [left, right]: readonly number[], middle: boolean): Clipped {
   const marks = new Uint8Array(positions.length / 3);
   const placed = positions.slice();
   for (let vertex = 0; vertex < marks.length; vertex++) {
@@ -86,6 +94,12 @@ function markSides({ positions, triangles }: Mesh, [left, right]: readonly [numb
     if ((marks[vertex] & BELOW) !== 0) placed[3 * vertex + 1] = 0;
   }
   return { mesh: { positions: placed, triangles }, marks };
+}
+
+/** The same of a body whose one mirror is the line v = 0: made of its upper half. Its sides stay where they are. */
+export function flippedBody(mesh: Mesh, refine: (mesh: Mesh) => Mesh): Mesh {
+  const half = clipMesh(mesh, { normal: [0, -1, 0], offset: 0 }, { reach: ON_MIRROR, bit: BELOW });
+  return addImage(markSides(refine(half.mesh), [], true), BELOW, (u, v, h) => [u, -v, h]).whole.mesh;
 }
 
 /** Tiles side by side, joined at their sides, from u to u at least; the outermost sides stay open. */

@@ -142,10 +142,12 @@ function unitRoad(
   sector: Sector,
 ): PossibleRoad {
   const { mirrored, units } = symmetry;
-  const half = sector.upper === true ? "a quarter" : "half";
+  const mirrors = (mirrored ? 1 : 0) + (sector.upper === true ? 1 : 0);
+  const share = ["", "half of ", "a quarter of "][mirrors];
+  const ofRound = units === 1 ? "the ring" : `one of ${units} alike units`;
   return {
-    road: mirrored ? "mirror" : "turn",
-    reason: mirrored ? `${half} of one of ${units} alike units, mirrored` : `one of ${units} alike units`,
+    road: mirrors > 0 ? "mirror" : "turn",
+    reason: `${share}${ofRound}${mirrors > 0 ? ", mirrored" : ""}`,
     unite: async (by) => {
       const part = makeUnit(await takeSteps(by, alike, { sector }), sector, symmetry);
       if (placed.length === 0) return { mesh: turnRound(part, units), tidy: true, units, onePiece: isOnePiece(part) };

@@ -2,8 +2,7 @@
  * One symmetry unit of a ring: what of its united bodies lies between the planes that bound it, tidied, and its images.
  */
 import { after, before, type HalfSpace } from "../base/math/half-space.js";
-import type { RoundSymmetry, Sector } from "../base/math/round.js";
-import { TURN } from "../base/units.js";
+import { isHalfTurn, isWholeRound, type RoundSymmetry, type Sector } from "../base/math/round.js";
 import { type Clipped, clipMesh } from "../mesh/clip.js";
 import { buildEdgeTable, nextEdge } from "../mesh/edges.js";
 import type { Mesh } from "../mesh/mesh.js";
@@ -15,11 +14,6 @@ import { tidyOpen } from "./tidy-mesh.js";
 /** Points this near to a plane of the unit are put on it, mm: a few thousand steps of single precision. */
 const ON_PLANE = 5e-4;
 
-const HALF_TURN = TURN / 2;
-
-/** Angles that differ by less are one, radians: rounding. */
-const SAME_ANGLE = 1e-9;
-
 /**
  * One unit, to be repeated.
  *
@@ -29,16 +23,20 @@ const SAME_ANGLE = 1e-9;
 export function makeUnit(united: Mesh, sector: Sector, { mirrored }: RoundSymmetry): TurnPart {
   const open = tidyOpen(openSector(united, sector));
   const whole = sector.upper === true ? mirrorMiddle(open) : open;
+  if (isWholeRound(sector)) return { mesh: whole.mesh, follows: new Int32Array(whole.marks.length).fill(-1) };
   return mirrored ? mirrorEnd(whole, sector.to) : joinSeam(whole, sector.to - sector.from);
 }
 
 /** What of a mesh lies in a sector, open at its ends. */
-export function openSector(united: Mesh, { from, to, upper = false }: Sector): Clipped {
+export function openSector(united: Mesh, sector: Sector): Clipped {
+  const { from, to, upper = false } = sector;
   const above: HalfSpace = { normal: [0, 0, -1], offset: 0 };
+  const round = isWholeRound(sector);
   // A sector of half a turn has one plane for both its ends.
-  const half = to - from >= HALF_TURN - SAME_ANGLE;
-  const planes: [HalfSpace, number][] = [[after(from), START]];
-  if (!half) planes.push([before(to), END]);
+  const half = !round && isHalfTurn(sector);
+  const planes: [HalfSpace, number][] = [];
+  if (!round) planes.push([after(from), START]);
+  if (!round && !half) planes.push([before(to), END]);
   if (upper) planes.push([above, MIDDLE]);
   const open = planes.reduce(
     (part: Clipped, [plane, bit]) =>

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import type { Point3 } from "../../src/base/math/point.js";
 import { mirrorBeads, turnBeads } from "../../src/beads/alike-beads.js";
 import type { Bead } from "../../src/beads/bead.js";
+import { SIZE_SHARE } from "../../src/beads/bead-index.js";
 import { SEED } from "../band/profile/specs.js";
 
 const SAME = 0.05;
@@ -15,7 +16,7 @@ const circle = (count: number, jitter: (i: number) => number = () => 0): Bead[] 
     return {
       centre: [9 * cos, 9 * sin, 1 + jitter(4 * i + 1)],
       outward: [cos, sin, 0],
-      radius: 0.2 + jitter(4 * i + 2),
+      radius: 0.2 + SIZE_SHARE * jitter(4 * i + 2),
     };
   });
 
@@ -66,6 +67,22 @@ describe("beads made alike by turns", () => {
     expect(turnBeads(circle(129), 32, 3 * SAME)).toBeUndefined();
     expect(turnBeads(circle(128), 32, 3 * SAME)).toHaveLength(128);
     expect(turnBeads(circle(127), 32, 3 * SAME)).toBeUndefined();
+  });
+
+  it("are none where small steps from each to the next add up to more than may be", () => {
+    // Beads crowd on one side: an image is at most a quarter of SAME beside the next, but some are three times SAME aside.
+    const crowded = circle(96, (i) => (i % 4 === 0 ? 3 * SAME * Math.sin((2 * Math.PI * i) / 4 / 96) : 0));
+    expect(off(crowded, (point) => turned(point, (2 * Math.PI) / 96))).toBeLessThan(SAME / 4);
+    expect(turnBeads(crowded, 96, SAME)).toBeUndefined();
+    // Likewise sizes that go up and down once round, by a tenth of what is allowed from each to the next.
+    const graded = circle(96).map((bead, i) => ({ ...bead, radius: 0.2 + SAME * SIZE_SHARE * Math.abs(i - 48) * 0.1 }));
+    expect(turnBeads(graded, 96, SAME)).toBeUndefined();
+  });
+
+  it("are none where two sizes stand by turns, however little they differ from a tolerance", () => {
+    const byTurns = circle(24).map((bead, i) => ({ ...bead, radius: i % 2 === 0 ? 0.2 : 0.2 + 0.3 * SAME }));
+    expect(turnBeads(byTurns, 24, SAME)).toBeUndefined();
+    expect(turnBeads(byTurns, 12, SAME)).toHaveLength(24);
   });
 
   it("are none where one is missing, elsewhere or of another size", () => {

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Point3 } from "../../src/base/math/point.js";
 import type { Bead } from "../../src/beads/bead.js";
-import { BeadIndex } from "../../src/beads/bead-index.js";
+import { BeadIndex, SIZE_SHARE } from "../../src/beads/bead-index.js";
 import { SEED } from "../band/profile/specs.js";
 
 const SAME = 0.01;
@@ -39,8 +39,8 @@ describe("beads by their place", () => {
     const images = (centre: Point3, radius?: number) =>
       new BeadIndex([bead([3, 1, 2]), bead(centre, radius)], SAME).images(flip);
     expect(images([-3, 1, 2])).toEqual([1, 0]);
-    expect(images([-3, 1 + 0.9 * SAME, 2], 0.2 + 0.9 * SAME)).toEqual([1, 0]);
+    expect(images([-3, 1 + 0.9 * SAME, 2], 0.2 + 0.9 * SIZE_SHARE * SAME)).toEqual([1, 0]);
     expect(images([-3, 1 + 1.1 * SAME, 2])).toBeUndefined();
-    expect(images([-3, 1, 2], 0.2 + 1.1 * SAME)).toBeUndefined();
+    expect(images([-3, 1, 2], 0.2 + 1.1 * SIZE_SHARE * SAME)).toBeUndefined();
   });
 });

@@ -45,7 +45,7 @@ describe("bead lines mapped", () => {
   it("stand in every place, line by line, and keep what has no place", () => {
     const places = [
       { ...STAY, u: 10 },
-      { u: 20, v: 1, mirrored: true },
+      { u: 20, v: 1, mirrored: true, flipped: false },
     ];
     const mapped = mapBeadLines(run, { places, lift: 0 });
     expect(mapped).toEqual({

@@ -20,11 +20,10 @@ describe("motions of the flat seat", () => {
   });
 
   it("move by what they say: 3 along and 2 across, mirrored about half of what they move by", () => {
-    expect([movedAlong(5, { u: 3, v: 2, mirrored: false }), movedAcross(5, { u: 3, v: 2, mirrored: false })]).toEqual([
-      8, 7,
-    ]);
-    expect(movedAlong(1.5, { u: 3, v: 0, mirrored: true })).toBe(1.5);
-    expect(movedSpan([1, 4], { u: 10, v: 0, mirrored: true })).toEqual([6, 9]);
+    expect([movedAlong(5, { ...STAY, u: 3, v: 2 }), movedAcross(5, { ...STAY, u: 3, v: 2 })]).toEqual([8, 7]);
+    expect(movedAlong(1.5, { ...STAY, u: 3, mirrored: true })).toBe(1.5);
+    expect(movedAcross(1.5, { ...STAY, v: 2, flipped: true })).toBe(0.5);
+    expect(movedSpan([1, 4], { ...STAY, u: 10, mirrored: true })).toEqual([6, 9]);
     expect(movedSpan([1, 4], STAY)).toEqual([1, 4]);
   });
 });

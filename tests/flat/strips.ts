@@ -136,4 +136,5 @@ export const motions = fc.record({
   u: fc.integer({ min: -400, max: 400 }).map((n) => n / 4),
   v: fc.integer({ min: -40, max: 40 }).map((n) => n / 4),
   mirrored: fc.boolean(),
+  flipped: fc.boolean(),
 });

@@ -8,6 +8,7 @@ const body: FlatBody = {
   mode: "raised",
   names: ["leaf"],
   path: "pattern.regions[0]",
+  made: "flat",
   top: [],
   surface: undefined,
   outline: [
@@ -47,8 +48,8 @@ const along = ({ bodies }: Pattern) =>
 
 describe("a pattern in its places", () => {
   const places: Motion[] = [
-    { u: 10, v: 0, mirrored: false },
-    { u: 30, v: 0, mirrored: true },
+    { u: 10, v: 0, mirrored: false, flipped: false },
+    { u: 30, v: 0, mirrored: true, flipped: false },
   ];
 
   it("has each body in each place, mirrored where the place is, and as many holes more", () => {

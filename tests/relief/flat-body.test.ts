@@ -45,6 +45,7 @@ function bodyOf({ at, reaches, high, kind, seam }: Drawn): FlatBody {
     mode: raised ? "raised" : "pierced",
     names: ["leaf"],
     path: "pattern.regions[0]",
+    made: "leaf",
     top: kind === "surface" ? [] : [[low, reversed(top)], ...(raised ? [[top]] : [])],
     surface: kind === "surface" ? { top: fan(low, high), foot: fan(low, 0) } : undefined,
     outline: [[low]],

@@ -21,6 +21,7 @@ function bodyOf(parts: Partial<FlatBody>): FlatBody {
     mode: "raised",
     names: ["part"],
     path: "pattern.regions[0]",
+    made: "flat",
     top: [],
     surface: undefined,
     outline: [],

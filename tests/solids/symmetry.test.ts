@@ -38,17 +38,20 @@ describe("how a ring comes again", () => {
     ["p1", false, false],
     ["p11g", false, false],
     ["p2", false, false],
-    ["p11m", false, false],
+    ["p11m", false, true],
     ["p1m1", true, false],
     ["p2mg", true, false],
     ["p2mm", true, true],
-  ])("%s: in as many units as tiles, mirrored %s, and above the middle plane alone %s", (group, mirrored, middle) => {
-    const found = symmetryOf(patterned(group));
-    expect(found).toMatchObject({ units: REPEATS, mirrored });
-    const wide = (2 * Math.PI) / REPEATS / (mirrored ? 2 : 1);
-    for (const { from, to } of found?.sectors ?? []) expect(to - from).toBeCloseTo(wide, 12);
-    expect(found?.sectors.some(({ upper }) => upper === true)).toBe(middle);
-  });
+  ])(
+    "%s: in as many units as tiles, mirrored across %s, and above the middle plane alone %s",
+    (group, mirrored, middle) => {
+      const found = symmetryOf(patterned(group));
+      expect(found).toMatchObject({ units: REPEATS, mirrored });
+      const wide = (2 * Math.PI) / REPEATS / (mirrored ? 2 : 1);
+      for (const { from, to } of found?.sectors ?? []) expect(to - from).toBeCloseTo(wide, 12);
+      expect(found?.sectors.some(({ upper }) => upper === true)).toBe(middle);
+    },
+  );
 
   it("is seen of art that is more symmetric than its group", () => {
     const circle = { path: "M 0.4 0 A 0.1 0.1 0 0 1 0.6 0 A 0.1 0.1 0 0 1 0.4 0 Z", height: 0.4 };
@@ -67,6 +70,8 @@ describe("how a ring comes again", () => {
         [0.35, 0.16],
         [0.27, 0.3],
       ].map(([x, y]) => [0.5 + sign * x + (sign > 0 ? aside : 0), y]);
+    // What stands in the middle keeps the mirror there.
+    const middle = "M 0.48 0 L 0.5 -0.1 L 0.52 0 L 0.5 0.1 Z";
     const path = [-1, 1]
       .map(
         (sign) =>
@@ -74,6 +79,7 @@ describe("how a ring comes again", () => {
             .map((point) => point.join(" "))
             .join(" L ")} Z`,
       )
+      .concat(middle)
       .join(" ");
     expect(symmetryOf(patterned("p1", [{ path, height: 0.4 }]))).toMatchObject({ units: REPEATS, mirrored });
   });
@@ -123,10 +129,14 @@ describe("how a ring comes again", () => {
     expect(Math.abs(Math.cos(half.from))).toBeLessThan(1e-9);
     expect(Math.abs(Math.cos(whole))).toBeLessThan(1e-9);
     expect(stopped("p2mm")?.sectors.map(({ upper }) => upper === true)).toEqual([true, false]);
-    for (const group of ["p1", "p2", "p11g", "p11m"]) expect(stopped(group)).toBeUndefined();
+    for (const group of ["p1", "p2", "p11g"]) expect(stopped(group)).toBeUndefined();
+    const [upper] = stopped("p11m")?.sectors ?? [];
+    expect(stopped("p11m")).toMatchObject({ units: 1, mirrored: false });
+    expect(upper).toMatchObject({ upper: true });
+    expect(upper.to - upper.from).toBeCloseTo(2 * Math.PI, 12);
   });
 
-  it.each(["p1m1", "p2mm"])("of a pattern of %s that stops: half of it makes the whole ring", async (group) => {
+  it.each(["p1m1", "p2mm", "p11m"])("of a pattern of %s that stops: half of it makes the whole ring", async (group) => {
     const { parts } = bodiesOf({ ...band, pattern: { ...patterned(group).pattern, cover: 200 } });
     const options = { kernel: manifoldKernel, fallback: manifoldKernel, check: checkSolid };
     const half = await uniteRing(parts, options);

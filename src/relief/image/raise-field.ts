@@ -54,6 +54,7 @@ export function raiseField(field: HeightField, { mode, names, where, fade, toler
     mode,
     names,
     path: where,
+    made: undefined,
     top: [],
     surface: { top: surface, foot },
     outline: polygonsOf(bordersOf(surface)),

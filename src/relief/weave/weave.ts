@@ -159,6 +159,7 @@ function raisePiece(strip: Strip, member: Member, strands: readonly Strand[], ar
       mode: "raised",
       names: [member.name],
       path: member.region.path,
+      made: undefined,
       top: [...bands, ...last],
       surface: undefined,
       outline,
@@ -219,7 +220,7 @@ function raiseEndless(strip: Strip, member: Member, strands: readonly Strand[], 
   if (shape === undefined) return [];
   const lifted = arcs.map(({ strand, span, bridges }) => ({ walk: strands[strand].walk, span, bridges }));
   const rise = riseAlong(lifted, riseOptions(strip, member));
-  return [{ ...shape, rise, height: shape.height + (rise === undefined ? 0 : member.weave.lift) }];
+  return [{ ...shape, made: undefined, rise, height: shape.height + (rise === undefined ? 0 : member.weave.lift) }];
 }
 
 function riseOptions(strip: Strip, { weave, width, line }: Member) {
