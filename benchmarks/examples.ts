@@ -2,6 +2,7 @@
  * Every example's union against one union of its whole ring. Ours is all that is needed for it: how the ring comes again, the
  * bodies of a unit, cutting, uniting, tidying, copying and the gate. Of the reference only the library's own work is timed.
  */
+import { finish } from "../src/base/pausing.js";
 import { checkSolid } from "../src/judge/gate.js";
 import type { Mesh } from "../src/mesh/mesh.js";
 import { openInside } from "../src/ring/open-ring.js";
@@ -36,7 +37,7 @@ export async function timeExamples(effort: Effort, part: string): Promise<Exampl
     const { answers } = await ring.ask(names);
     const { beads: placed, ...laid } = answers;
     const { tolerance, beads: beadRuns } = await ring.design();
-    const make = () => makeParts({ ...laid, placed, tolerance, beadRuns, warn: () => undefined });
+    const make = () => finish(makeParts({ ...laid, placed, tolerance, beadRuns, warn: () => undefined }));
     const { steps, spheres } = make();
     const whole = makeSteps(steps);
     const unite = () => uniteRing(make(), { kernel: manifoldKernel, fallback: manifoldKernel, check });

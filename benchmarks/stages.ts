@@ -6,6 +6,7 @@
 import { fitBand } from "../src/band/fit/fit-band.js";
 import { makeBand } from "../src/band/make-band.js";
 import { wrapSeat } from "../src/band/surface/wrap-seat.js";
+import { finish } from "../src/base/pausing.js";
 import { readDesign } from "../src/design/read.js";
 import { checkSolid } from "../src/judge/gate.js";
 import { gateRing } from "../src/judge/ring.js";
@@ -48,11 +49,13 @@ export async function timeStages(document: unknown, effort: Effort): Promise<Sta
     makeBand({ ...design.profile, width }, boreRadius, tolerance * ACROSS_SHARE),
   );
   const pattern = await stage("pattern", () =>
-    art && fit ? completePattern(art, beadRuns, fit, { profile, tolerance, warn }) : noPattern(beadRuns),
+    art && fit ? finish(completePattern(art, beadRuns, fit, { profile, tolerance, warn })) : noPattern(beadRuns),
   );
   const wrap = await stage("wrap", () => wrapSeat(profile, fit, pattern.bodies.length > 0));
   const { kernel, maxBeads } = BUILD_DEFAULTS;
-  const parts = await stage("solids", () => makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn }));
+  const parts = await stage("solids", () =>
+    finish(makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn })),
+  );
   const { mesh, check } = await stage("union", () =>
     uniteRing(parts, { kernel, fallback: manifoldKernel, check: (united) => checkSolid(united) }),
   );

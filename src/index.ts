@@ -10,6 +10,7 @@ export type { BandSurface, LocalStretch, SurfaceLine } from "./band/surface/surf
 export { AnnuletError, type AnnuletErrorOptions, type Problem, type Warn, type Warning } from "./base/errors.js";
 export type { FileContent, FileSource } from "./base/files.js";
 export type { FriezeGroup, TileOperation } from "./base/frieze/symmetry.js";
+export type { Limits } from "./base/limits.js";
 export type { Arc, Line, Segment } from "./base/math/curve.js";
 export type { HalfSpace } from "./base/math/half-space.js";
 export type { Point2, Point3 } from "./base/math/point.js";

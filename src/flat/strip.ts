@@ -174,6 +174,11 @@ export function imagesOf(
   return images;
 }
 
+/** About how many images each path of a tile has, where all tiles carry it. */
+export function mostImages({ complete: [low, high], grid, group, rows }: Strip): number {
+  return group.operations.length * rows * Math.max(1, (high - low) / grid.tile);
+}
+
 /** First and last copy of the path, `step` apart, that comes within `reach` of the complete stretch. */
 function copiesReached({ complete }: Strip, path: GridPath, reach: number, step: number): [number, number] {
   const [low, high] = spanOf(path);

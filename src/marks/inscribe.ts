@@ -10,6 +10,7 @@ import type { Typeface } from "../art/text/typeface.js";
 import type { Band } from "../band/band.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import { scaling } from "../base/math/affine.js";
+import type { Pausing } from "../base/pausing.js";
 import { showLength } from "../base/units.js";
 import { type LetteringSpec, MARK_DEFAULTS } from "../design/marks.js";
 import { shiftPath } from "../flat/grid.js";
@@ -39,7 +40,7 @@ const SHOWN_TEXT = 40;
  *
  * @throws AnnuletError `round-too-large` with the narrowest stroke, and as `setText`, `surfaceAt` and `makeMark`
  */
-export function inscribe(spec: LetteringSpec, options: InscribeOptions): Mark {
+export function* inscribe(spec: LetteringSpec, options: InscribeOptions): Pausing<Mark> {
   const { profile, startAngle, typeface, tolerance, path, warn } = options;
   const { text, height, spacing, mode, round, draft, angle } = spec;
   const surface = surfaceAt({ ...spec, path }, profile, startAngle);
@@ -49,10 +50,15 @@ export function inscribe(spec: LetteringSpec, options: InscribeOptions): Mark {
   // Half a turn in the plane, not a mirror: the text goes on reading from left to right.
   const sense = surface.turned === (spec.up === "+z") ? -1 : 1;
   const v = surface.turned ? -spec.v : spec.v;
-  const region = tidy(strip, layText(strip, drawing, { sense, v, height, where }), path, warn);
+  const laid = layText(strip, drawing, { sense, v, height, where });
+  yield path;
+  const region = tidy(strip, laid, path, warn);
+  yield path;
   const letterAt = (x: number) => letterNear(strip, drawing, region, sense, x);
   if (round > 0) requireRound(strip, region, spec, { path, letterAt });
+  yield path;
   warnThinStrokes(strip, region, { mode, path, letterAt, warn });
+  yield path;
   const { depth, relief } = MARK_DEFAULTS.lettering;
   return makeMark(region, {
     surface,

@@ -6,6 +6,7 @@ import type { FontUse } from "../art/text/load-fonts.js";
 import type { Typeface } from "../art/text/typeface.js";
 import type { Band } from "../band/band.js";
 import type { Warn } from "../base/errors.js";
+import type { Pausing } from "../base/pausing.js";
 import { showLength } from "../base/units.js";
 import type { HallmarkSpec, LetteringSpec } from "../design/marks.js";
 import { type Field, makeField } from "./hallmark-field.js";
@@ -47,18 +48,20 @@ export function fontsOf(lettering: readonly LetteringSpec[]): FontUse[] {
  *
  * @throws AnnuletError as `inscribe` and `makeField`
  */
-export function makeMarks({ lettering, hallmark }: MarkDesign, options: MarksOptions): Marks {
+export function* makeMarks({ lettering, hallmark }: MarkDesign, options: MarksOptions): Pausing<Marks> {
   const { fonts, warn } = options;
   const field = hallmark && makeField(hallmark, { ...options, path: "hallmark" });
-  const texts = lettering.map((spec, i) => {
+  const texts: Mark[] = [];
+  for (const [i, spec] of lettering.entries()) {
     const path = `lettering[${i}]`;
+    yield path;
     const typeface = fonts.get(spec.font);
     if (typeface === undefined) throw new Error("fonts are loaded before texts are set");
-    const mark = inscribe(spec, { ...options, typeface, path });
+    const mark = yield* inscribe(spec, { ...options, typeface, path });
     if (mark.body.mode === "raised" && mark.surface.name === "bore") warnBore(mark, warn);
     if (field !== undefined) warnOnField(mark, field, warn);
-    return mark;
-  });
+    texts.push(mark);
+  }
   return { marks: field?.mark === undefined ? texts : [field.mark, ...texts], field };
 }
 

@@ -15,6 +15,8 @@ import type { Warn } from "../base/errors.js";
 import type { FriezeName } from "../base/frieze/symmetry.js";
 import type { Remember } from "../base/memory.js";
 import { about, FORGET } from "../base/memory.js";
+import type { Pausing } from "../base/pausing.js";
+import { Work } from "../base/work.js";
 import { type BeadLines, regionBeads, type TileRun, tileRuns } from "../beads/bead-lines.js";
 import { type RailSides, requireOnSeat } from "../beads/seat-edge.js";
 import type { TilesSpec } from "../design/cycle.js";
@@ -24,6 +26,7 @@ import type { RegionSpec } from "../design/pattern/region.js";
 import type { SeatOutline } from "../flat/seat-outline.js";
 import { makeStrip, repeatsOf, type Strip, type StripFit } from "../flat/strip.js";
 import type { DrawnRegion } from "../relief/drawn-region.js";
+import type { FlatBody } from "../relief/flat-body.js";
 import { Regions } from "../relief/regions.js";
 import { weaveRegions } from "../relief/weave/weave.js";
 import { endLines, endOptions, fadeOf } from "./ends.js";
@@ -57,6 +60,8 @@ export interface AreaOptions {
   /** The same of bodies, where they may be coarser than bead lines and what is told. Default: that. */
   readonly bodyTolerance?: number | undefined;
   readonly warn: Warn;
+  /** Counts what regions come to. Default: within the default limits. */
+  readonly work?: Work | undefined;
   /** Takes over parts of earlier work on the same drawings and tolerances. Default: works everything out. */
   readonly remember?: Remember;
   /** The SVG files that regions name, by name. Default: none. */
@@ -66,9 +71,9 @@ export interface AreaOptions {
 }
 
 /** Completes the regions of an area, in its own coordinates. */
-export function completeArea(area: Area, runs: readonly TileRun[], options: AreaOptions): Pattern {
+export function* completeArea(area: Area, runs: readonly TileRun[], options: AreaOptions): Pausing<Pattern> {
   const { fit, symmetry, shapes, regions, where, ends, single, outline } = area;
-  const { rails, seatLength, tolerance, bodyTolerance, warn, drawings, remember = FORGET } = options;
+  const { rails, seatLength, tolerance, bodyTolerance, warn, drawings, remember = FORGET, work = new Work() } = options;
   const strip = makeStrip(fit, symmetry, seatLength, tolerance, {
     ...endOptions(ends),
     single,
@@ -87,9 +92,9 @@ export function completeArea(area: Area, runs: readonly TileRun[], options: Area
   const drawerFor = (tiles: TilesSpec | undefined) => (tiles === undefined ? tileDrawer : drawer);
   const onStrip = rememberOn(strip, remember);
   const onTile = rememberOn(tileStrip, remember);
-  const all = new Regions({ regions, where }, drawer, warn, onStrip);
-  const tileRegions = new Regions({ regions, where }, tileDrawer, silent, onTile);
-  const drawn = drawRegions(area, strip, all, options);
+  const all = new Regions({ regions, where }, drawer, warn, { remember: onStrip, work });
+  const tileRegions = new Regions({ regions, where }, tileDrawer, silent, { remember: onTile, work });
+  const drawn = yield* drawRegions(area, strip, all, options);
   const beadsOf = (region: DrawnRegion, i: number): BeadLines[] => {
     if (tileStrip === strip || region.spec.beads === undefined || all.variesByTile(i)) {
       return beadsOn(strip, region, onStrip);
@@ -97,15 +102,23 @@ export function completeArea(area: Area, runs: readonly TileRun[], options: Area
     return beadsOn(tileStrip, { ...region, art: tileRegions.art(i) }, onTile);
   };
   const fade = fadeOf(strip, ends, `${where}.ends`);
-  const woven = weaveRegions(strip, drawn, fade);
+  const woven = yield* weaveRegions(strip, drawn, fade);
   const lines = endLines(strip, ends, `${where}.ends`);
-  const bodies = workSteps([...drawn, ...lines], ({ spec }) => spec.mode).flatMap(({ op, items }) => {
-    if (op === "add") return raiseAll(strip, items, { woven, rails, fade, warn, remember: onStrip });
-    return carveAll(strip, items, { fade, warn, remember: onStrip });
-  });
+  const bodies: FlatBody[] = [];
+  for (const { op, items } of workSteps([...drawn, ...lines], ({ spec }) => spec.mode)) {
+    const how = { fade, warn, remember: onStrip };
+    bodies.push(
+      ...(yield* op === "add" ? raiseAll(strip, items, { ...how, woven, rails }) : carveAll(strip, items, how)),
+    );
+  }
+  const beadLines: BeadLines[] = [];
+  for (const [i, region] of drawn.entries()) {
+    yield region.path;
+    beadLines.push(...beadsOf(region, i));
+  }
   return {
     bodies,
-    beadLines: [...drawn.flatMap(beadsOf), ...tileRuns(runs, drawerFor)],
+    beadLines: [...beadLines, ...tileRuns(runs, drawerFor)],
     height: Math.max(0, ...bodies.map(({ mode, height }) => (mode === "raised" ? height : 0))),
     repeats: repeatsOf(strip),
     holes: allHoles(strip, drawn),
@@ -128,22 +141,26 @@ function beadsOn(strip: Strip, region: DrawnRegion, remember: Remember): BeadLin
 const NO_ART = { region: [], border: [], centre: [] } as const;
 
 /** The regions of an area with their art, or their heights where an image gives them. */
-function drawRegions(
+function* drawRegions(
   { regions, where, label }: Area,
   strip: Strip,
   all: Regions,
   { rails, tolerance, warn, images }: AreaOptions,
-): DrawnRegion[] {
+): Pausing<DrawnRegion[]> {
   const underRail = rails.includes(true) ? UNDER_RAIL : 0;
-  return regions.map((region, i): DrawnRegion => {
+  const drawn: DrawnRegion[] = [];
+  for (const [i, region] of regions.entries()) {
     const path = `${where}.regions[${i}]`;
     const name = region.name ?? `${label} ${i + 1}`;
+    yield path;
     if (region.image !== undefined) {
       const field = readField(region, imageOf(region.image, images, path), { strip, tolerance, underRail, path, warn });
-      return { spec: region, path, name, art: NO_ART, field };
+      drawn.push({ spec: region, path, name, art: NO_ART, field });
+      continue;
     }
     const art = all.art(i);
     requireOnSeat(strip, art.region, path);
-    return { spec: region, path, name, art };
-  });
+    drawn.push({ spec: region, path, name, art });
+  }
+  return drawn;
 }

@@ -3,6 +3,7 @@
  */
 import { FULL_COVER, type LaneFit } from "../band/fit/fit.js";
 import { AnnuletError } from "../base/errors.js";
+import type { Pausing } from "../base/pausing.js";
 import type { Lane } from "../design/lanes.js";
 import { inverseOf, type Motion, movedAlong, STAY } from "../flat/motion.js";
 import type { Area } from "./complete-area.js";
@@ -15,18 +16,23 @@ export interface AtPlaces {
   /** As `seatLengths`; undefined where nothing is cut off. */
   readonly lengths: readonly number[] | undefined;
   /** Completes the area, in its own coordinates. */
-  readonly complete: (area: Area) => Pattern;
+  readonly complete: (area: Area) => Pausing<Pattern>;
 }
 
 /** An area at its places: completed once where it is the same at all, and for each where the seat cuts it off. */
-export function completeAt(area: Area, places: readonly Motion[], { fit, lengths, complete }: AtPlaces): Pattern {
-  if (lengths === undefined) return placed(complete(area), places);
+export function* completeAt(
+  area: Area,
+  places: readonly Motion[],
+  { fit, lengths, complete }: AtPlaces,
+): Pausing<Pattern> {
+  if (lengths === undefined) return placed(yield* complete(area), places);
   const covered = fit.repeats * fit.tileWidth;
   const round = (covered * FULL_COVER) / fit.cover;
-  const patterns = places.map((motion) => {
+  const patterns: Pattern[] = [];
+  for (const motion of places) {
     const outline = { lengths, round, top: movedAlong(covered / 2, inverseOf(motion)), mirrored: motion.mirrored };
-    return placed(complete({ ...area, outline }), [motion]);
-  });
+    patterns.push(placed(yield* complete({ ...area, outline }), [motion]));
+  }
   return patterns.length === 1 ? patterns[0] : joinPatterns(patterns);
 }
 

@@ -9,6 +9,7 @@ import { type Fit, FULL_COVER, type LaneFit } from "../band/fit/fit.js";
 import { laneFits } from "../band/fit/fit-lanes.js";
 import type { Profile } from "../band/profile/profile.js";
 import { AnnuletError } from "../base/errors.js";
+import type { Pausing } from "../base/pausing.js";
 import { showLength } from "../base/units.js";
 import { followsTile, type TileRun } from "../beads/bead-lines.js";
 import { type Lane, lanesOf, noSuchLane } from "../design/lanes.js";
@@ -38,31 +39,42 @@ interface LaneOptions extends AreaOptions {
 }
 
 /** Completes the pattern of a design. Of `runs` those that follow no tile are left alone. */
-export function completePattern(spec: PatternSpec, runs: TileRunList, fit: Fit, options: PatternOptions): Pattern {
+export function* completePattern(
+  spec: PatternSpec,
+  runs: TileRunList,
+  fit: Fit,
+  options: PatternOptions,
+): Pausing<Pattern> {
   const lanes = lanesOf(spec);
   const fits = laneFits(fit, options.profile.seatLength);
   const named = ownRuns(runs, lanes);
   const { lengths } = options.profile;
   if (lengths !== undefined) requireCuttable(lanes);
   const railed = options.profile.rails !== undefined;
-  const patterns = lanes.map((lane, i) => {
+  const patterns: Pattern[] = [];
+  for (const [i, lane] of lanes.entries()) {
     const rails = [railed && i === 0, railed && i === lanes.length - 1] as const;
-    const own = completeLane(lane, fits[i], named[i], { ...options, rails, seatLength: fits[i].height, lengths });
-    return lanes.length === 1 ? own : placePattern(own, [{ ...STAY, v: fits[i].v }]);
-  });
+    const own = yield* completeLane(lane, fits[i], named[i], {
+      ...options,
+      rails,
+      seatLength: fits[i].height,
+      lengths,
+    });
+    patterns.push(lanes.length === 1 ? own : placePattern(own, [{ ...STAY, v: fits[i].v }]));
+  }
   requireApart(patterns, lanes);
   return patterns.length === 1 ? patterns[0] : joinPatterns(patterns);
 }
 
 /** Completes a lane, v from its middle line. */
-function completeLane(lane: Lane, fit: LaneFit, runs: readonly TileRun[], options: LaneOptions): Pattern {
+function* completeLane(lane: Lane, fit: LaneFit, runs: readonly TileRun[], options: LaneOptions): Pausing<Pattern> {
   const { shapes, symmetry, medallion, ends, where } = lane;
   const { fit: span, starts, medallion: apart } = spansOf(fit);
   const place = (area: Area, own: readonly TileRun[], places: readonly Motion[]) =>
     completeAt(area, places, { fit, lengths: options.lengths, complete: (one) => completeArea(one, own, options) });
   const main = { fit: span, symmetry, shapes, ends, ...inDocument(lane, where, lane) };
   const patterns = [
-    place(
+    yield* place(
       main,
       runs,
       starts.map((u) => ({ ...STAY, u })),
@@ -72,7 +84,7 @@ function completeLane(lane: Lane, fit: LaneFit, runs: readonly TileRun[], option
   if (medallion !== undefined && apart !== undefined) {
     const { symmetry: own } = medallion;
     const area = { ...alone, fit: apart.fit, symmetry: own, ...inDocument(medallion, `${where}.medallion`, lane) };
-    patterns.push(place(area, [], [{ ...STAY, u: apart.start }]));
+    patterns.push(yield* place(area, [], [{ ...STAY, u: apart.start }]));
   }
   if (ends?.form === "ornament") {
     const u = fit.repeats * fit.tileWidth;
@@ -80,7 +92,7 @@ function completeLane(lane: Lane, fit: LaneFit, runs: readonly TileRun[], option
     const { symmetry: own } = ends;
     const area = { ...alone, fit: oneTile(fit, ends.tiles), symmetry: own, ...inDocument(ends, `${where}.ends`, lane) };
     patterns.push(
-      place(
+      yield* place(
         area,
         [],
         [

@@ -4,6 +4,7 @@
 
 import { AnnuletError, type Warn } from "../base/errors.js";
 import type { Remember } from "../base/memory.js";
+import type { Pausing } from "../base/pausing.js";
 import { radians } from "../base/units.js";
 import { type RailSides, reachUnder, requireOnSeat } from "../beads/seat-edge.js";
 import type { SectionSpec } from "../design/sections/section.js";
@@ -34,7 +35,7 @@ export interface RaiseOptions {
 }
 
 /** Raises the regions. A drafted foot may go on beneath a rail, but not beyond the edge of a band without rails. */
-export function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: RaiseOptions): FlatBody[] {
+export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: RaiseOptions): Pausing<FlatBody[]> {
   const { woven, rails, fade, warn, remember } = options;
   const onSeat = (body: FlatBody, section: SectionSpec, path: string): FlatBody => {
     if (section.draft > 0 && rails.includes(false))
@@ -42,10 +43,10 @@ export function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: R
     return body;
   };
   const plain = drawn.filter((region) => !woven.has(region));
-  const bodies = groupBy(plain, sectionKey).flatMap((members) => {
+  const bodies = yield* eachGroup(groupBy(plain, sectionKey), (members) => {
     const [{ field, path: where }] = members;
     const own = { mode: "raised", names: namesOf(members), where, fade } as const;
-    if (field !== undefined) return raiseField(field, { ...own, tolerance: strip.bodyTolerance });
+    if (field !== undefined) return [raiseField(field, { ...own, tolerance: strip.bodyTolerance })];
     const { section, path } = sectionOf(members[0].spec, where);
     return remember(["body", own, section, path, rails, endsOf(members)], artsOf(members), () => {
       const under = rails.includes(true) ? UNDER_RAIL + edgeOf(section) : 0;
@@ -63,13 +64,13 @@ export function raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: R
 }
 
 /** The bodies to be cut out: what is sunk, then what is pierced. */
-export function carveAll(
+export function* carveAll(
   strip: Strip,
   drawn: readonly DrawnRegion[],
   { fade, warn, remember }: Pick<RaiseOptions, "fade" | "warn" | "remember">,
-): FlatBody[] {
+): Pausing<FlatBody[]> {
   const [sunk, pierced] = (["sunk", "pierced"] as const).map((mode) => drawn.filter(({ spec }) => spec.mode === mode));
-  const pits = groupBy(sunk, sectionKey).flatMap((members) => {
+  const pits = yield* eachGroup(groupBy(sunk, sectionKey), (members) => {
     const [{ spec, field, path: region }] = members;
     const { section, path } = sectionOf(spec, region);
     const where = spec.section === undefined ? `${path}.depth` : `${path}.height`;
@@ -90,7 +91,7 @@ export function carveAll(
     if (field !== undefined) return make();
     return remember(["body", own, section, path, region, endsOf(members)], artsOf(members), make);
   });
-  const holes = groupBy(pierced, holeKey).flatMap((members) => {
+  const holes = yield* eachGroup(groupBy(pierced, holeKey), (members) => {
     const [{ spec, path }] = members;
     const { broken } = spec;
     const names = namesOf(members);
@@ -102,6 +103,19 @@ export function carveAll(
     });
   });
   return [...pits, ...holes];
+}
+
+/** The bodies of each group of regions. */
+function* eachGroup(
+  groups: readonly (readonly DrawnRegion[])[],
+  make: (members: readonly DrawnRegion[]) => readonly FlatBody[],
+): Pausing<FlatBody[]> {
+  const bodies: FlatBody[] = [];
+  for (const members of groups) {
+    yield members[0].path;
+    bodies.push(...make(members));
+  }
+  return bodies;
 }
 
 /** Holes of all pierced regions; those that overlap are one. */

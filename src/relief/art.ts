@@ -6,6 +6,7 @@ import { type ArtSource, type DrawnPaths, readArt } from "../art/read-art.js";
 import { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import { drawingOf, readSvgArt, readTextArt } from "../art/svg-art.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
+import { Work } from "../base/work.js";
 import { artField } from "../design/art-rules.js";
 import { type StandsOn, standsOn, type TilesSpec } from "../design/cycle.js";
 import type { DrawingUnit } from "../design/path-schema.js";
@@ -15,7 +16,7 @@ import { type Chain, JOIN_REACH, joinLines } from "../flat/chains.js";
 import { fillPath } from "../flat/fill-path.js";
 import type { GridPath } from "../flat/grid.js";
 import { type GridRegion, ringArea, unite } from "../flat/polygons.js";
-import { clearRing, imagesOf, type Strip, steps } from "../flat/strip.js";
+import { clearRing, imagesOf, mostImages, type Strip, steps } from "../flat/strip.js";
 import { tidy } from "../flat/tidy.js";
 import { composeRegion, cutLines, isComposed, type OtherRegion } from "./compose-region.js";
 import { treatEdge } from "./edges/treat-edge.js";
@@ -50,6 +51,8 @@ export interface ArtSources {
   readonly drawer?: ShapeDrawer;
   /** Finds the completed regions that this one names. Default: none. */
   readonly other?: OtherRegion;
+  /** Counts the corners of all images. Default: within the default limits. */
+  readonly work?: Work;
 }
 
 /**
@@ -60,9 +63,11 @@ export interface ArtSources {
  *   `path-outside-tile`, `ribbon-too-wide`, and as `flattenPath`, `readSvgArt`, `composeRegion`
  */
 export function completeArt(strip: Strip, spec: ArtSpec, where: string, warn: Warn, sources: ArtSources = {}): Art {
-  const { drawer = new ShapeDrawer(strip, { warn }), other = noOther } = sources;
+  const { drawer = new ShapeDrawer(strip, { warn }), other = noOther, work = new Work() } = sources;
   const on = standsOn(spec.tiles, strip.drawnCycle, `${where}.tiles`);
   const read = readRegion(strip, spec, drawer, where, warn);
+  const corners = [...read.closed, ...read.open].reduce((sum, path) => sum + path.length, 0);
+  work.addCorners(corners * mostImages(strip), `${where}.${artField(spec)}`);
   const { closed, open } = spec.ribbon?.weave === undefined ? read : asLines(read);
   const ribbonReach = reachOf(strip, spec);
   const chains = joinLines(

@@ -6,10 +6,16 @@ import type { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import { nearest } from "../base/errors/nearest.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import { FORGET, type Remember } from "../base/memory.js";
+import { Work } from "../base/work.js";
 import type { RegionsOf } from "../design/areas.js";
 import type { RegionSpec } from "../design/pattern/region.js";
 import { type Art, type ArtSpec, completeArt } from "./art.js";
 import { isComposed, othersOf } from "./compose-region.js";
+
+export interface RegionsOptions {
+  readonly remember?: Remember;
+  readonly work?: Work;
+}
 
 /** Completes each region once, when it is first asked for. */
 export class Regions {
@@ -18,17 +24,22 @@ export class Regions {
   readonly #drawer: ShapeDrawer;
   readonly #warn: Warn;
   readonly #remember: Remember;
+  readonly #work: Work;
   readonly #arts = new Map<number, Art>();
   /** The regions that are being completed, outermost first. */
   readonly #open: number[] = [];
 
-  /** @param remember of arts on the drawer's strip; default works all out */
-  constructor({ regions, where }: RegionsOf, drawer: ShapeDrawer, warn: Warn, remember: Remember = FORGET) {
+  /**
+   * @param remember of arts on the drawer's strip; default works all out
+   * @param work counts corners; default within the default limits
+   */
+  constructor({ regions, where }: RegionsOf, drawer: ShapeDrawer, warn: Warn, how: RegionsOptions = {}) {
     this.#specs = regions;
     this.#where = where;
     this.#drawer = drawer;
     this.#warn = warn;
-    this.#remember = remember;
+    this.#remember = how.remember ?? FORGET;
+    this.#work = how.work ?? new Work();
   }
 
   /** @throws AnnuletError as `completeArt`; `region-unknown`, `region-ambiguous`, `region-cycle` */
@@ -50,7 +61,8 @@ export class Regions {
       if (this.#specs[found].image !== undefined) throw noOutline(name, place);
       return this.art(found).region;
     };
-    const make = () => completeArt(this.#drawer.strip, spec, where, this.#warn, { drawer: this.#drawer, other });
+    const make = () =>
+      completeArt(this.#drawer.strip, spec, where, this.#warn, { drawer: this.#drawer, other, work: this.#work });
     // What the drawer draws counts against the pattern's budget each time; composed regions depend on others.
     if (spec.shape !== undefined || spec.motif !== undefined || isComposed(spec)) return make();
     return this.#remember(["art", artSpecOf(spec), where], [], make);

@@ -1,7 +1,9 @@
 /**
  * Answers that were worked out, kept within bounds: when there are more, the ones used longest ago go.
  */
+import { canonicalText } from "../base/canonical.js";
 import type { AnnuletError, Warning } from "../base/errors.js";
+import type { Limits } from "../base/limits.js";
 import { Memory } from "../base/memory.js";
 import { SharedRun } from "./shared-run.js";
 
@@ -25,6 +27,14 @@ interface Kept {
   readonly stage: string;
   readonly answer: Answer;
   readonly bytes: number;
+}
+
+/** A run that others may wait for. */
+export interface Shared {
+  readonly stage: string;
+  readonly key: string;
+  /** What it is worked within: those who ask with other limits have a run of their own, and the same answer. */
+  readonly by: Limits;
 }
 
 /** The answers of a ring and of those that it was changed into. */
@@ -103,12 +113,11 @@ export class AnswerStore {
    * @param signal of the one who waits: the run itself is stopped when all who wait for it have gone
    */
   share(
-    stage: string,
-    key: string,
+    { stage, key, by }: Shared,
     run: (signal: AbortSignal) => Promise<Answer>,
     signal: AbortSignal | undefined,
   ): Promise<Answer> {
-    const id = `${stage}\n${key}`;
+    const id = `${stage}\n${canonicalText(by)}\n${key}`;
     const known = this.#runs.get(id);
     if (known !== undefined) return known.wait(signal);
     const own = new SharedRun<Answer>(

@@ -4,17 +4,18 @@
 
 import { canonicalText } from "../base/canonical.js";
 import { AnnuletError, type Warning } from "../base/errors.js";
+import { isBeyond } from "../base/limits.js";
 import type { Answer, AnswerStore } from "./answer-store.js";
 import type { Node } from "./plan.js";
-import type { Given } from "./stage.js";
+import type { Given, Tools } from "./stage.js";
 
 /**
- * @throws what is no fault of the design: an abort, a library that cannot be loaded; it may go well the next time
+ * @throws what may go well the next time: an abort, a library that cannot be loaded, a limit that was met
  */
 export function attempt(
   { name, stage }: Pick<Node, "name" | "stage">,
   given: Given<never>,
-  signal: AbortSignal,
+  { signal, work }: Pick<Tools, "signal" | "work">,
   store: AnswerStore,
 ): Answer | Promise<Answer> {
   const warnings: Warning[] = [];
@@ -33,13 +34,13 @@ export function attempt(
     return { outcome: { value }, mark, warnings, ms: performance.now() - start };
   };
   const failed = (error: unknown): Answer => {
-    if (!(error instanceof AnnuletError) || signal.aborted) throw error;
+    if (!(error instanceof AnnuletError) || signal.aborted || isBeyond(error)) throw error;
     return { outcome: { error }, mark: `#${store.serial()}`, warnings, ms: performance.now() - start };
   };
   let result: unknown;
   try {
     const remember = store.memoryOf(name).begin(() => warnings.length);
-    result = stage.run(given, { warn, remember, signal });
+    result = stage.run(given, { warn, remember, signal, work });
   } catch (error) {
     return failed(error);
   }

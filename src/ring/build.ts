@@ -2,6 +2,7 @@
  * A ring from a design, once: what `openRing` gives for its master, with its report.
  */
 import type { FileSource } from "../base/files.js";
+import { LIMITS, type Limits } from "../base/limits.js";
 import type { PieceTime } from "../casting/piece.js";
 import type { PrintSettings } from "../design/print-settings.js";
 import type { Design } from "../design/schema.js";
@@ -31,6 +32,11 @@ export interface BuildOptions extends Asker {
   readonly detail?: Detail;
   /** How the mesh is turned for the printer, and what it is judged by, in place of the document's `print`. Default: that. */
   readonly print?: Partial<PrintSettings>;
+  /**
+   * What the build may cost: seconds, triangles, corners; beyond it AnnuletError `too-long`, `too-many-triangles` or
+   * `too-many-corners` names the part of the document. Default 1 800 s, 5 million triangles, 4 million corners.
+   */
+  readonly limits?: Partial<Limits>;
   /** Whether the result carries a three BufferGeometry too. Default false. */
   readonly geometry?: boolean;
 }
@@ -43,6 +49,7 @@ export const BUILD_DEFAULTS = {
   decimate: RING_DEFAULTS.decimate,
   detail: RING_DEFAULTS.detail,
   geometry: false,
+  limits: LIMITS,
 } as const;
 
 /** A built ring. */

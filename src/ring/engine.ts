@@ -3,7 +3,9 @@
  */
 
 import { canonicalText } from "../base/canonical.js";
+import { type Limits, readLimits } from "../base/limits.js";
 import { pause } from "../base/pause.js";
+import { Work } from "../base/work.js";
 import { readDesign } from "../design/read.js";
 import type { Design } from "../design/schema.js";
 import type { Answer, AnswerStore } from "./answer-store.js";
@@ -12,7 +14,8 @@ import { attempt } from "./attempt.js";
 import { Pieces } from "./pieces.js";
 import type { Node, Piece } from "./plan.js";
 import { type Progress, tellerOf } from "./progress.js";
-import type { StageName } from "./stage.js";
+import type { StageName, Tools } from "./stage.js";
+import { TimeLimit } from "./time-limit.js";
 import { type OptionText, type Told, Walk } from "./walk.js";
 
 /** Who asks. */
@@ -26,21 +29,38 @@ export interface Asker {
 /** Is told of each stage that works, not of what is remembered. */
 export type OnStage = (stage: string, piece: Piece) => void;
 
+export interface EngineSetup {
+  readonly onStage?: OnStage | undefined;
+  /** Default those of every question. */
+  readonly limits?: Partial<Limits> | undefined;
+}
+
+/** A question while it is worked. */
+interface Running {
+  readonly limits: Limits;
+  readonly tell: (node: Node) => void;
+  /** Of the stage that works now, where this question began it. */
+  work: Work | undefined;
+}
+
 export class Engine {
   readonly #option: RingOptions;
   readonly #store: AnswerStore;
   readonly #onStage: OnStage | undefined;
   readonly #optionText: OptionText;
+  /** What was asked with wrong limits is told by each question. */
+  readonly #limits: Partial<Limits> | undefined;
   /** Milliseconds that reading the document took. */
   readonly #ms: number;
   /** What the document came to: it is read at once, so that it may change afterwards. */
   readonly #read: { readonly pieces: Pieces; readonly design: Design } | { readonly error: unknown };
 
   /** Never throws for what is wrong in the document: each question does. */
-  constructor(document: unknown, option: RingOptions, store: AnswerStore, onStage?: OnStage) {
+  constructor(document: unknown, option: RingOptions, store: AnswerStore, { onStage, limits }: EngineSetup = {}) {
     this.#option = option;
     this.#store = store;
     this.#onStage = onStage;
+    this.#limits = limits;
     this.#optionText = optionTexts(store);
     const start = performance.now();
     try {
@@ -74,6 +94,7 @@ export class Engine {
     { signal, onProgress }: Asker,
   ): Promise<Told<Name>> {
     const walk = this.#walk(names, chosen);
+    const limits = readLimits(this.#limits);
     for (const node of walk.order.filter(checksOptions)) {
       walk.take(node, this.#remembered(walk, node) ?? this.#slice(walk, node));
     }
@@ -81,9 +102,19 @@ export class Engine {
     await pause();
     signal?.throwIfAborted();
     const tell = tellerOf(walk.order, onProgress);
-    for (const node of walk.order) {
-      const answer = this.#try(walk, node, () => this.#remembered(walk, node) ?? this.#share(walk, node, signal, tell));
-      walk.take(node, answer instanceof Promise ? await answer : answer);
+    const running: Running = { limits, tell, work: undefined };
+    const time = new TimeLimit(limits.seconds, signal, () => running.work?.at);
+    try {
+      for (const node of walk.order) {
+        const answer = this.#try(
+          walk,
+          node,
+          () => this.#remembered(walk, node) ?? this.#share(walk, node, time.signal, running),
+        );
+        walk.take(node, answer instanceof Promise ? await answer : answer);
+      }
+    } finally {
+      time.end();
     }
     return this.#told(walk);
   }
@@ -92,7 +123,7 @@ export class Engine {
   askNow<Name extends StageName>(names: readonly Name[], chosen: Partial<RingOptions> = {}): Told<Name> {
     const walk = this.#walk(names, chosen);
     for (const node of walk.order) {
-      const answer = this.#try(walk, node, () => this.#remembered(walk, node) ?? this.#work(walk, node, NEVER));
+      const answer = this.#try(walk, node, () => this.#remembered(walk, node) ?? this.#work(walk, node, AT_ONCE));
       if (answer instanceof Promise) throw new Error(`${node.name} has to be waited for`);
       this.#store.keep(node.name, walk.key(node), answer);
       walk.take(node, answer);
@@ -128,29 +159,35 @@ export class Engine {
   #share<Name extends StageName>(
     walk: Walk<Name>,
     node: Node,
-    signal: AbortSignal | undefined,
-    tell: (node: Node) => void,
+    signal: AbortSignal,
+    running: Running,
   ): Answer | Promise<Answer> {
     if (node.stage.kind === "slice") return this.#slice(walk, node);
-    tell(node);
+    running.tell(node);
+    running.work = undefined;
     const run = async (stopped: AbortSignal) => {
       await pause();
       stopped.throwIfAborted();
-      return this.#work(walk, node, stopped);
+      running.work = new Work(running.limits, stopped);
+      return this.#work(walk, node, { signal: stopped, work: running.work });
     };
-    return this.#store.share(node.name, walk.key(node), run, signal);
+    return this.#store.share({ stage: node.name, key: walk.key(node), by: running.limits }, run, signal);
   }
 
   #slice<Name extends StageName>(walk: Walk<Name>, node: Node): Answer {
-    const answer = this.#work(walk, node, NEVER);
+    const answer = this.#work(walk, node, AT_ONCE);
     if (answer instanceof Promise) throw new Error(`${node.name} is a slice and has to be waited for`);
     this.#store.keep(node.name, walk.key(node), answer);
     return answer;
   }
 
-  #work<Name extends StageName>(walk: Walk<Name>, node: Node, signal: AbortSignal): Answer | Promise<Answer> {
+  #work<Name extends StageName>(
+    walk: Walk<Name>,
+    node: Node,
+    how: Pick<Tools, "signal" | "work">,
+  ): Answer | Promise<Answer> {
     this.#onStage?.(node.name, node.piece);
-    return attempt(node, walk.given(node), signal, this.#store);
+    return attempt(node, walk.given(node), how, this.#store);
   }
 }
 
@@ -160,8 +197,8 @@ function checksOptions({ stage: { kind }, reads, piece }: Node): boolean {
   return reads.every(({ node }) => node === undefined) && reads.some(({ read }) => read.startsWith("option."));
 }
 
-/** The signal of what is over at once. */
-const NEVER = new AbortController().signal;
+/** For what is over at once. */
+const AT_ONCE = { signal: new AbortController().signal, work: new Work() } as const;
 
 /**
  * Kernels are compared by what they are, files by asking for them again in each ring, all other options by their values.

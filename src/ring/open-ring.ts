@@ -6,6 +6,7 @@ import type { Fit } from "../band/fit/fit.js";
 import type { Profile } from "../band/profile/profile.js";
 import type { Warning } from "../base/errors.js";
 import type { FileSource } from "../base/files.js";
+import type { Limits } from "../base/limits.js";
 import type { BeadRunReport } from "../beads/bead-report.js";
 import { MAX_BEADS } from "../beads/place-runs.js";
 import type { SprueReport } from "../casting/add-sprue.js";
@@ -47,6 +48,12 @@ export interface RingSetup {
   readonly maxBeads?: number | undefined;
   /** How far the surface may lie from what was built, mm, 0 or more, so that it takes fewer triangles. Default 0. */
   readonly decimate?: number | undefined;
+  /**
+   * What each question may cost: seconds, triangles, corners. Beyond it the question rejects with AnnuletError `too-long`,
+   * `too-many-triangles` or `too-many-corners`, which name the part of the document. Answers do not depend on it. Default
+   * 1 800 s, 5 million triangles, 4 million corners.
+   */
+  readonly limits?: Partial<Limits> | undefined;
   /** Is told of each stage that works, and for which piece; not of what is remembered. */
   readonly onStage?: OnStage | undefined;
 }
@@ -192,7 +199,7 @@ export class OpenRing implements Ring {
     const told = Object.entries(setup).filter(([name, value]) => value !== undefined && name in RING_DEFAULTS);
     this.store = store;
     this.#setup = setup;
-    this.#engine = new Engine(document, { ...RING_DEFAULTS, ...Object.fromEntries(told) }, store, setup.onStage);
+    this.#engine = new Engine(document, { ...RING_DEFAULTS, ...Object.fromEntries(told) }, store, setup);
     this.#text = typeof document === "string" ? document : this.#engine.valid ? JSON.stringify(document) : undefined;
   }
 

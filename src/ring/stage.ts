@@ -6,6 +6,7 @@
  */
 import type { Warn } from "../base/errors.js";
 import type { Remember } from "../base/memory.js";
+import type { Work } from "../base/work.js";
 import type { Answers, PieceDesign, RingOptions } from "./answers.js";
 import type { Phase } from "./progress.js";
 
@@ -39,6 +40,8 @@ export interface Tools {
   readonly remember: Remember;
   /** Raised when nobody waits for the answer any more. */
   readonly signal: AbortSignal;
+  /** Gives way to that signal and counts against the limits. */
+  readonly work: Work;
 }
 
 type Run<Line extends string, Result> = (given: Given<Listed<Line>>, tools: Tools) => Result | Promise<Result>;

@@ -5,9 +5,12 @@
  * the end. A road whose result does not pass the caller's check gives way to the next one, and a kernel that has none
  * left to the fallback; the result says so.
  */
+
+import { isBeyond } from "../base/limits.js";
 import type { RoundSymmetry, Sector } from "../base/math/round.js";
 import { pause } from "../base/pause.js";
-import type { Mesh } from "../mesh/mesh.js";
+import type { Work } from "../base/work.js";
+import { type Mesh, triangleCount } from "../mesh/mesh.js";
 import { vertexShells } from "../mesh/shells.js";
 import type { Step } from "../mesh/step.js";
 import { type TurnPart, turnRound } from "../mesh/turn-round.js";
@@ -41,6 +44,8 @@ export interface UnionOptions<Check extends { readonly closed: boolean }> {
   /** Whether a mesh is a sound solid. `units`: of how many turned images of a unit it was made; 1 where of none. */
   readonly check: (mesh: Mesh, made: { readonly units: number }) => Check;
   readonly signal?: AbortSignal | undefined;
+  /** Counts the triangles of the ring before a unit is repeated. Default: no limit is held. */
+  readonly work?: Pick<Work, "requireTriangles"> | undefined;
 }
 
 export interface UnionResult<Check = unknown> {
@@ -61,7 +66,7 @@ export interface UnionResult<Check = unknown> {
 /** Unites the parts. The result is the last one tried, also where none was accepted: the caller's gate decides. */
 export async function uniteRing<Check extends { readonly closed: boolean }>(
   parts: RingParts,
-  { kernel, fallback, check, signal }: UnionOptions<Check>,
+  { kernel, fallback, check, signal, work }: UnionOptions<Check>,
 ): Promise<UnionResult<Check>> {
   signal?.throwIfAborted();
   if (parts.symmetry === undefined && parts.steps.length === 1) {
@@ -76,7 +81,7 @@ export async function uniteRing<Check extends { readonly closed: boolean }>(
     };
   }
   const kernels = kernel === fallback ? [kernel] : [kernel, fallback];
-  const roads = roadsOf(parts);
+  const roads = roadsOf(parts, work);
   const failed: string[] = [];
   for (const by of kernels) {
     for (const [i, { road, reason, unite }] of roads.entries()) {
@@ -119,7 +124,7 @@ interface United {
 const WORKED = { tidy: false, units: 1, onePiece: false } as const;
 
 /** The roads that lead to a ring, the shortest first. */
-function roadsOf({ steps, symmetry }: RingParts): PossibleRoad[] {
+function roadsOf({ steps, symmetry }: RingParts, work: UnionOptions<{ closed: boolean }>["work"]): PossibleRoad[] {
   const first = steps.findIndex(({ scope }, i) => scope === "place" && i > 0);
   const [alike, placed] = first === -1 ? [steps, []] : [steps.slice(0, first), steps.slice(first)];
   // What comes again cannot be worked on a unit once something stands at one place of it.
@@ -131,15 +136,15 @@ function roadsOf({ steps, symmetry }: RingParts): PossibleRoad[] {
     unite: async (by) => ({ mesh: await takeSteps(by, placed, { onto: await takeSteps(by, alike) }), ...WORKED }),
   };
   if (symmetry === undefined || !inOrder) return [whole];
-  return [...symmetry.sectors.map((sector) => unitRoad(alike, placed, symmetry, sector)), whole];
+  return [...symmetry.sectors.map((sector) => unitRoad([alike, placed], symmetry, sector, work)), whole];
 }
 
 /** One unit made of the steps that come again, repeated; then the others on the few units that they touch. */
 function unitRoad(
-  alike: readonly Step[],
-  placed: readonly Step[],
+  [alike, placed]: readonly [readonly Step[], readonly Step[]],
   symmetry: RoundSymmetry,
   sector: Sector,
+  work: UnionOptions<{ closed: boolean }>["work"],
 ): PossibleRoad {
   const { mirrored, units } = symmetry;
   const mirrors = (mirrored ? 1 : 0) + (sector.upper === true ? 1 : 0);
@@ -150,6 +155,7 @@ function unitRoad(
     reason: `${share}${ofRound}${mirrors > 0 ? ", mirrored" : ""}`,
     unite: async (by) => {
       const part = makeUnit(await takeSteps(by, alike, { sector }), sector, symmetry);
+      work?.requireTriangles(units * triangleCount(part.mesh), undefined);
       if (placed.length === 0) return { mesh: turnRound(part, units), tidy: true, units, onePiece: isOnePiece(part) };
       const few = await placeOnUnits(by, { part, units, from: sector.from }, placed);
       if (few !== undefined) return { ...WORKED, mesh: few, tidy: true };
@@ -189,7 +195,7 @@ async function attempt<Result>(
     return result;
   } catch (error) {
     signal?.throwIfAborted();
-    if (isLast) throw error;
+    if (isLast || isBeyond(error)) throw error;
     return undefined;
   }
 }

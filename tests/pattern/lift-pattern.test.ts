@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { fitBand } from "../../src/band/fit/fit-band.js";
 import { buildProfile } from "../../src/band/profile/profile.js";
+import { finish } from "../../src/base/pausing.js";
 import { readDesign } from "../../src/design/read.js";
 import type { Pattern } from "../../src/pattern/laid-out.js";
 import { liftPattern } from "../../src/pattern/lift-pattern.js";
@@ -35,11 +36,13 @@ function patternOf(): Pattern {
   const boreRadius = resolveSize(size).diameter / 2;
   const fit = fitBand(pattern, { profile, boreRadius, tolerance, warn });
   if (pattern === undefined || fit === undefined) throw new Error("the design has a pattern");
-  return completePattern(pattern, beads, fit, {
-    profile: buildProfile(profile, boreRadius, tolerance),
-    tolerance,
-    warn,
-  });
+  return finish(
+    completePattern(pattern, beads, fit, {
+      profile: buildProfile(profile, boreRadius, tolerance),
+      tolerance,
+      warn,
+    }),
+  );
 }
 
 describe("a pattern lifted", () => {

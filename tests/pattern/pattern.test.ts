@@ -1,10 +1,12 @@
 // Covers: src/beads/bead-lines.ts, src/pattern/complete-area.ts, src/pattern/raise-regions.ts
+
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { Fit } from "../../src/band/fit/fit.js";
 import { fitBand } from "../../src/band/fit/fit-band.js";
 import { buildProfile, type Profile } from "../../src/band/profile/profile.js";
 import type { Point3 } from "../../src/base/math/point.js";
+import { finish } from "../../src/base/pausing.js";
 import { beadRunSchema } from "../../src/design/pattern/bead-run.js";
 import { patternSchema } from "../../src/design/pattern/pattern.js";
 import { profileSchema } from "../../src/design/profile/profile.js";
@@ -32,7 +34,7 @@ function make(art: unknown, beads: readonly unknown[] = [], outside: unknown = C
   const fit = fitBand(spec, { profile: band, boreRadius: BORE, tolerance: TOLERANCE });
   if (fit === undefined) throw new Error("no fit");
   const profile = buildProfile({ ...band, width: fit.bandWidth }, BORE, TOLERANCE);
-  const pattern = completePattern(spec, runs, deepFreeze(fit), { profile, tolerance: TOLERANCE, warn });
+  const pattern = finish(completePattern(spec, runs, deepFreeze(fit), { profile, tolerance: TOLERANCE, warn }));
   return { pattern, fit, profile, codes };
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { LIMITS } from "../../src/base/limits.js";
 import { type Answer, AnswerStore } from "../../src/ring/answer-store.js";
 import { deferred } from "../support/deferred.js";
 
@@ -76,10 +77,13 @@ describe("a run that is shared", () => {
       runs++;
       return answer(runs);
     };
-    const both = await Promise.all([store.share("a", "0", run, undefined), store.share("a", "0", run, undefined)]);
+    const both = await Promise.all([
+      store.share({ stage: "a", key: "0", by: LIMITS }, run, undefined),
+      store.share({ stage: "a", key: "0", by: LIMITS }, run, undefined),
+    ]);
     expect(both[0]).toBe(both[1]);
     expect(store.find("a", "0")).toBe(both[0]);
-    await store.share("a", "1", run, undefined);
+    await store.share({ stage: "a", key: "1", by: LIMITS }, run, undefined);
     expect(runs).toBe(2);
   });
 
@@ -87,11 +91,11 @@ describe("a run that is shared", () => {
     const store = new AnswerStore();
     const ended = deferred<Answer>();
     const leaver = new AbortController();
-    const left = store.share("a", "0", () => ended.promise, leaver.signal);
+    const left = store.share({ stage: "a", key: "0", by: LIMITS }, () => ended.promise, leaver.signal);
     await Promise.resolve();
     leaver.abort("gone");
     await expect(left).rejects.toBe("gone");
-    const next = store.share("a", "0", async () => answer("new"), undefined);
+    const next = store.share({ stage: "a", key: "0", by: LIMITS }, async () => answer("new"), undefined);
     ended.resolve(answer("old"));
     expect((await next).mark).toBe("=new");
     await ended.promise;
@@ -100,9 +104,13 @@ describe("a run that is shared", () => {
 
   it("that fails is not kept, and is tried again", async () => {
     const store = new AnswerStore();
-    const failing = store.share("a", "0", () => Promise.reject(new Error("no library")), undefined);
+    const failing = store.share(
+      { stage: "a", key: "0", by: LIMITS },
+      () => Promise.reject(new Error("no library")),
+      undefined,
+    );
     await expect(failing).rejects.toThrow("no library");
     expect(store.find("a", "0")).toBeUndefined();
-    expect((await store.share("a", "0", async () => answer(1), undefined)).mark).toBe("=1");
+    expect((await store.share({ stage: "a", key: "0", by: LIMITS }, async () => answer(1), undefined)).mark).toBe("=1");
   });
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
+import { Work } from "../../src/base/work.js";
 import { type Answer, AnswerStore } from "../../src/ring/answer-store.js";
 import { attempt } from "../../src/ring/attempt.js";
 import type { Given, Tools, WorkStage } from "../../src/ring/stage.js";
@@ -21,7 +22,7 @@ function stageOf(run: (tools: Tools) => unknown, compare: WorkStage<unknown>["co
 }
 
 const work = (run: (tools: Tools) => unknown, compare?: WorkStage<unknown>["compare"], store = new AnswerStore()) =>
-  attempt(stageOf(run, compare), given, signal, store);
+  attempt(stageOf(run, compare), given, { signal, work: new Work() }, store);
 
 describe("what comes of a stage", () => {
   it("is its value with what it said, at once or later as it works", async () => {
@@ -53,7 +54,7 @@ describe("what comes of a stage", () => {
     const stopped = attempt(
       stageOf(async () => Promise.reject(error)),
       given,
-      AbortSignal.abort(),
+      { signal: AbortSignal.abort(), work: new Work() },
       new AnswerStore(),
     );
     await expect(stopped).rejects.toBe(error);

@@ -7,6 +7,7 @@ import { makeBand } from "../../src/band/make-band.js";
 import type { BandSurface } from "../../src/band/surface/surface.js";
 import { wrapSeat } from "../../src/band/surface/wrap-seat.js";
 import type { Warning } from "../../src/base/errors.js";
+import { finish } from "../../src/base/pausing.js";
 import { readDesign } from "../../src/design/read.js";
 import type { Design } from "../../src/design/schema.js";
 import type { Pattern } from "../../src/pattern/laid-out.js";
@@ -42,9 +43,9 @@ export function bodiesOf(document: unknown, maxBeads = 20_000): Bodies {
   const facts = seat({ design, keepsSize: design.pattern?.fit.taper === "keep", profile });
   const pattern =
     design.pattern && fit
-      ? completePattern(design.pattern, beadRuns, fit, { profile: facts, tolerance, warn })
+      ? finish(completePattern(design.pattern, beadRuns, fit, { profile: facts, tolerance, warn }))
       : noPattern(beadRuns);
   const wrap = wrapSeat(profile, fit, pattern.bodies.length > 0, facts.lengths !== undefined);
-  const parts = makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn });
+  const parts = finish(makeParts({ profile, wrap, pattern, beadRuns, tolerance, maxBeads, warn }));
   return { design, fit, profile, pattern, wrap, parts: { ...parts, ...bodiesOfSteps(parts.steps) }, warnings };
 }

@@ -9,6 +9,7 @@ import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
 import { STDIN } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
+import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { checkTargets } from "../output-files.js";
 import { fixed, NOTHING } from "../show.js";
 import { startProgress } from "../show-progress.js";
@@ -18,7 +19,7 @@ import { notSvg } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 import { writeSvg } from "../write-svg.js";
 
-interface CheckOptions {
+interface CheckOptions extends LimitOptions {
   readonly rules?: string;
   readonly output?: string;
   readonly json?: boolean;
@@ -43,6 +44,7 @@ export const checkCommand: Command<CheckOptions> = {
       choices: ruleSets.map(({ name }) => name),
     },
     { flags: "-o, --output <file>", description: "draw the findings on the unrolled band, .svg" },
+    ...LIMIT_OPTIONS,
     JSON_OPTION,
   ],
   async run({ args: [path], options }, io) {
@@ -54,6 +56,7 @@ export const checkCommand: Command<CheckOptions> = {
     const progress = startProgress(io, false);
     const check = await checkDesign(text, {
       rules,
+      limits: limitsOf(options),
       files: filesBeside(path),
       onProgress: ({ stage, share }) => progress.update(stage, share),
     }).finally(() => progress.stop());

@@ -35,6 +35,7 @@ import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
 import { STDIN, showBytes } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
+import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { checkTargets, type Output, type WrittenFile, writeOutputs } from "../output-files.js";
 import { startProgress } from "../show-progress.js";
 import { describeRing } from "../summary.js";
@@ -48,7 +49,7 @@ const kernels: readonly Kernel[] = [manifoldKernel, bvhKernel];
 /** Forms of STL, and the names of their formats. */
 const STL_FORMATS = { binary: "stl-binary", ascii: "stl-ascii" } as const;
 
-interface MakeOptions {
+interface MakeOptions extends LimitOptions {
   readonly output?: readonly string[];
   readonly report?: string;
   readonly stl?: keyof typeof STL_FORMATS;
@@ -99,6 +100,7 @@ export const makeCommand: Command<MakeOptions> = {
       description: `most beads that are built (default: ${BUILD_DEFAULTS.maxBeads})`,
       number: true,
     },
+    ...LIMIT_OPTIONS,
     {
       flags: "--piece <which>",
       description: `which piece the mesh is: the master to print, with all casting allowances; the casting before it is finished; or the finished piece (default: ${BUILD_DEFAULTS.piece})`,
@@ -176,6 +178,7 @@ async function buildRing(text: string, path: string, options: MakeOptions, io: I
     return await build(text, {
       kernel: kernels.find((kernel) => kernel.name === options.kernel) ?? BUILD_DEFAULTS.kernel,
       maxBeads: options.maxBeads,
+      limits: limitsOf(options),
       decimate: options.decimate,
       detail: options.draft ? "draft" : BUILD_DEFAULTS.detail,
       print: { stance: options.stance, tilt: options.tilt },

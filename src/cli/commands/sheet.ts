@@ -9,6 +9,7 @@ import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
 import { STDIN, showBytes } from "../files.js";
 import { type Io, print } from "../io.js";
+import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { checkTargets, writeOutputs } from "../output-files.js";
 import { type Paper, printPdf, requireChromium } from "../print-pdf.js";
 import { startProgress } from "../show-progress.js";
@@ -16,7 +17,7 @@ import { usage } from "../usage.js";
 import { readVersion } from "../version.js";
 import { sayWarnings } from "../warnings.js";
 
-interface SheetOptions {
+interface SheetOptions extends LimitOptions {
   readonly output?: readonly string[];
   readonly paper?: Paper;
   readonly pictures?: number;
@@ -49,6 +50,7 @@ export const sheetCommand: Command<SheetOptions> = {
       description: `width of each picture; 0 leaves them out (default: ${BENCH_SHEET_DEFAULTS.pictureWidth})`,
       number: true,
     },
+    ...LIMIT_OPTIONS,
   ],
   async run({ args: [path], options }, io) {
     const outputs = checkUsage(options);
@@ -92,12 +94,13 @@ function checkUsage({ output = [], paper, pictures }: SheetOptions) {
 /** Widest picture, pixels: 1200 an inch. */
 const MOST_PIXELS = 2800;
 
-async function makeSheet(text: string, path: string, { pictures }: SheetOptions, io: Io): Promise<BenchSheet> {
+async function makeSheet(text: string, path: string, options: SheetOptions, io: Io): Promise<BenchSheet> {
   const progress = startProgress(io, false);
   try {
     return await benchSheet(text, {
       tool: `annulet ${readVersion()}`,
-      pictureWidth: pictures,
+      pictureWidth: options.pictures,
+      limits: limitsOf(options),
       files: filesBeside(path),
       onProgress: ({ stage, share }) => progress.update(stage, share),
     });

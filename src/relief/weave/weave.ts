@@ -5,6 +5,7 @@
  * above, cut off square to the seat. Pieces touch nothing of each other but there, inside the metal.
  */
 import { AnnuletError } from "../../base/errors.js";
+import type { Pausing } from "../../base/pausing.js";
 import { showLength } from "../../base/units.js";
 import type { WeaveSpec } from "../../design/pattern/weave.js";
 import { fromGrid, type GridPath, toGrid } from "../../flat/grid.js";
@@ -55,18 +56,22 @@ interface Member {
  * @throws AnnuletError `weave-mixed` where a set is woven in two ways, `weave-too-low`, `weave-too-long`,
  *   `round-too-large`, `bevel-too-large`, and as `findCrossings`, `orderCrossings` and `cutStrands`
  */
-export function weaveRegions(
+export function* weaveRegions(
   strip: Strip,
   drawn: readonly DrawnRegion[],
   fade: Fade | undefined,
-): ReadonlyMap<DrawnRegion, readonly FlatBody[]> {
+): Pausing<ReadonlyMap<DrawnRegion, readonly FlatBody[]>> {
   const sets = new Map<string, Member[]>();
   for (const region of drawn) {
     const weave = region.spec.ribbon?.weave;
     if (weave === undefined) continue;
     sets.set(weave.set, [...(sets.get(weave.set) ?? []), memberOf(strip, region, weave, fade)]);
   }
-  return new Map([...sets.values()].flatMap((members) => [...weaveSet(strip, members)]));
+  const woven = new Map<DrawnRegion, readonly FlatBody[]>();
+  for (const members of sets.values()) {
+    for (const [region, bodies] of yield* weaveSet(strip, members)) woven.set(region, bodies);
+  }
+  return woven;
 }
 
 function memberOf(strip: Strip, region: DrawnRegion, weave: WeaveSpec, fade: Fade | undefined): Member {
@@ -91,7 +96,7 @@ function memberOf(strip: Strip, region: DrawnRegion, weave: WeaveSpec, fade: Fad
   };
 }
 
-function weaveSet(strip: Strip, members: readonly Member[]): Map<DrawnRegion, FlatBody[]> {
+function* weaveSet(strip: Strip, members: readonly Member[]): Pausing<Map<DrawnRegion, FlatBody[]>> {
   const [{ weave, path }] = members;
   const other = members.find((member) => member.weave.over !== weave.over);
   if (other !== undefined) throw mixed(other, weave);
@@ -124,18 +129,21 @@ function weaveSet(strip: Strip, members: readonly Member[]): Map<DrawnRegion, Fl
     const points = pathOf(strand, span);
     return strip.periodic ? inFirstPeriod(strip, points) : clearRing(strip, points);
   };
+  yield path;
   const arcs = cutStrands(strands, crossings, order, { members, wants });
   requireAll(strip, arcs, crossings, members);
-  return new Map(
-    members.map((member, i) => {
-      const own = arcs.filter(({ strand }) => strands[strand].member === i);
-      const endless = own.filter(({ strand, span }) => isEndless(strands[strand], span));
-      const bodies = own
-        .filter((arc) => !endless.includes(arc))
-        .flatMap((arc) => raisePiece(strip, member, strands, arc));
-      return [member.region, [...bodies, ...raiseEndless(strip, member, strands, endless)]];
-    }),
-  );
+  const woven = new Map<DrawnRegion, FlatBody[]>();
+  for (const [i, member] of members.entries()) {
+    const own = arcs.filter(({ strand }) => strands[strand].member === i);
+    const endless = own.filter(({ strand, span }) => isEndless(strands[strand], span));
+    const bodies: FlatBody[] = [];
+    for (const arc of own) {
+      yield member.path;
+      if (!isEndless(strands[arc.strand], arc.span)) bodies.push(...raisePiece(strip, member, strands, arc));
+    }
+    woven.set(member.region, [...bodies, ...raiseEndless(strip, member, strands, endless)]);
+  }
+  return woven;
 }
 
 /** A piece is cut off beneath the middle of the strand above, along a core as wide as this share of it. */

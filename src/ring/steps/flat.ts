@@ -146,20 +146,22 @@ export function drawnPattern(
   from: OfDesign<"pattern" | "tolerance"> &
     From<"bodyTolerance" | "fit" | "seat" | "fonts" | "drawings" | "images" | "tileRuns">,
   tools: Tools,
-): Pattern {
+): Pattern | Promise<Pattern> {
   const { design, bodyTolerance, fit, seat, fonts, images, tileRuns } = from;
   const { pattern, tolerance } = design;
   if (pattern === undefined || fit === undefined) return noPattern(tileRuns);
   const drawings = new Map([...from.drawings, ...textDrawings(regionLists(pattern), fonts)]);
-  return completePattern(pattern, tileRuns, fit, {
+  const pausing = completePattern(pattern, tileRuns, fit, {
     profile: seat,
     tolerance,
     bodyTolerance,
     warn: tools.warn,
+    work: tools.work,
     remember: about(tools.remember, [tolerance, bodyTolerance], [from.drawings, fonts]),
     drawings,
     images,
   });
+  return tools.work.through(pausing);
 }
 
 export function pattern({ design, drawnPattern }: OfDesign<"lift"> & From<"drawnPattern">): Pattern {
@@ -184,11 +186,11 @@ export function wrap({
 
 export function marks(
   from: OfDesign<"lettering" | "hallmark" | "tolerance"> & From<"profile" | "fonts" | "wrap">,
-  { warn }: Tools,
-): Marks {
+  { warn, work }: Tools,
+): Promise<Marks> {
   const { design, profile, fonts, wrap } = from;
   const { tolerance } = design;
-  return makeMarks(design, { profile, startAngle: wrap.startAngle, fonts, tolerance, warn });
+  return work.through(makeMarks(design, { profile, startAngle: wrap.startAngle, fonts, tolerance, warn }));
 }
 
 /** λu on the seat and at the relief's top. */

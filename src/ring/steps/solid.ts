@@ -30,12 +30,13 @@ export function beads(
 
 export function parts(
   from: OfDesign<"beads" | "tolerance"> & OfOption<"detail"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads">,
-  { warn, remember }: Tools,
-): Parts {
+  { warn, remember, work }: Tools,
+): Promise<Parts> {
   const { design, option, beads: placed, profile, pattern, wrap, marks } = from;
   const { tolerance, beads: beadRuns } = design;
   const { detail } = option;
-  return makeParts({ profile, pattern, wrap, marks, tolerance, beadRuns, placed, detail, warn, remember });
+  const how = { tolerance, beadRuns, placed, detail, warn, remember, work };
+  return work.through(makeParts({ profile, pattern, wrap, marks, ...how }));
 }
 
 /** mm from the relief's top up to the rails; undefined without one of them. */
@@ -49,9 +50,9 @@ export function headroom({
 
 export function union(
   { option, parts }: OfOption<"kernel"> & From<"parts">,
-  { signal }: Tools,
+  { signal, work }: Tools,
 ): Promise<UnionResult<SolidCheck>> {
-  return uniteRing(parts, { kernel: option.kernel, fallback: manifoldKernel, check: checkSolid, signal });
+  return uniteRing(parts, { kernel: option.kernel, fallback: manifoldKernel, check: checkSolid, signal, work });
 }
 
 export async function decimated({ deviation, union }: From<"deviation" | "union">, tools: Tools): Promise<Thinned> {

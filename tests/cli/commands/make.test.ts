@@ -1,4 +1,4 @@
-// Covers: src/cli/design-file.ts, src/cli/io.ts, src/cli/show-progress.ts, src/cli/warnings.ts
+// Covers: src/cli/design-file.ts, src/cli/io.ts, src/cli/limit-options.ts, src/cli/show-progress.ts, src/cli/warnings.ts
 import { mkdirSync, readFileSync, truncateSync } from "node:fs";
 import { join } from "node:path";
 import { decode } from "fast-png";
@@ -141,6 +141,11 @@ describe("annulet make", () => {
     ["nothing to do", (f) => [put(f, "a.json", PLAIN)], /Nothing is asked for[\s\S]*-o ring\.stl/],
     ["a report that is no JSON", (f) => [put(f, "a.json", PLAIN), "--report", `${f}/a.txt`], /\.json/],
     ["--stl without STL", (f) => [put(f, "a.json", PLAIN), "-o", `${f}/a.obj`, "--stl", "ascii"], /no output/],
+    [
+      "more triangles than are allowed",
+      (f) => [put(f, "a.json", PLAIN), "--json", "--max-triangles", "0"],
+      /triangles is no number above 0/,
+    ],
     ["too many beads to build", (f) => [put(f, "a.json", PLAIN), "--json", "--max-beads", "-1"], /beads/i],
     ["a deviation that is no length", (f) => [put(f, "a.json", PLAIN), "--json", "--decimate", "-1"], /decimat/],
     ["a missing design", (f) => [`${f}/a.json`, "--json"], /There is no file/],

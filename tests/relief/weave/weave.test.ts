@@ -1,7 +1,9 @@
 // Covers: src/design/pattern/weave.ts, src/relief/weave/arcs.ts, src/relief/weave/rise-along.ts, src/solids/apply-rise.ts
+
 import { readFileSync } from "node:fs";
 import { build } from "annulet";
 import { describe, expect, it } from "vitest";
+import { finish } from "../../../src/base/pausing.js";
 import { regionSchema } from "../../../src/design/pattern/region.js";
 import { signedVolume } from "../../../src/mesh/volume.js";
 import { completeArt } from "../../../src/relief/art.js";
@@ -22,7 +24,7 @@ function bodies(specs: readonly object[], input: StripInput = {}): FlatBody[][] 
     const path = `pattern.regions[${i}]`;
     return { spec: parsed, path, name: `strand ${i + 1}`, art: completeArt(strip, parsed, path, warn) };
   });
-  const woven = weaveRegions(strip, drawn, undefined);
+  const woven = finish(weaveRegions(strip, drawn, undefined));
   return drawn.map((one) => [...(woven.get(one) ?? [])]);
 }
 

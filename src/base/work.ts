@@ -1,0 +1,79 @@
+/**
+ * Work that may take long: it says where it is, gives way to a signal, and counts what it is about to make.
+ */
+import { beyond, LIMITS, type Limits } from "./limits.js";
+import { pause } from "./pause.js";
+import type { Pausing } from "./pausing.js";
+
+/** Work gives way once so many milliseconds have gone by since it last did; a pause costs some 10 µs. Chosen. */
+const GIVE_WAY_MS = 40;
+
+/** Remedies, by what there is too much of. */
+const HINTS = {
+  triangles: "repeat less often, draw with fewer corners, or raise the limit",
+  corners: "draw with fewer corners, cover fewer tiles, or raise the limit",
+} as const;
+
+export class Work {
+  /** The part of the document that is worked now; undefined where it is none. */
+  at: string | undefined;
+  readonly #limits: Limits;
+  readonly #signal: AbortSignal | undefined;
+  #since = performance.now();
+  #corners = 0;
+
+  /** Default: stops for nothing, and within the default limits. */
+  constructor(limits: Limits = LIMITS, signal?: AbortSignal) {
+    this.#limits = limits;
+    this.#signal = signal;
+  }
+
+  /**
+   * Works something out, and gives way whenever it has worked for long.
+   *
+   * @throws the signal's reason
+   */
+  async through<Result>(pausing: Pausing<Result>): Promise<Result> {
+    for (;;) {
+      const step = pausing.next();
+      if (step.done === true) return step.value;
+      this.at = step.value ?? this.at;
+      if (performance.now() - this.#since < GIVE_WAY_MS) continue;
+      await pause();
+      this.#signal?.throwIfAborted();
+      this.#since = performance.now();
+    }
+  }
+
+  /**
+   * Corners are about to be made, on top of those told before.
+   *
+   * @throws AnnuletError `too-many-corners`
+   */
+  addCorners(count: number, path: string): void {
+    this.#corners += count;
+    const { corners: most } = this.#limits;
+    if (this.#corners <= most) return;
+    const message = `the art comes to about ${inWords(this.#corners)} corners in all its copies`;
+    throw beyond("corners", message, { most, value: Math.round(this.#corners), path, hint: HINTS.corners });
+  }
+
+  /**
+   * A ring of so many triangles is about to be made.
+   *
+   * @param path of what asks for most of them
+   * @throws AnnuletError `too-many-triangles`
+   */
+  requireTriangles(count: number, path: string | undefined): void {
+    const { triangles: most } = this.#limits;
+    if (count <= most) return;
+    const message = `the ring comes to about ${inWords(count)} triangles`;
+    throw beyond("triangles", message, { most, value: Math.round(count), path, hint: HINTS.triangles });
+  }
+}
+
+/** A large number in two digits. */
+function inWords(count: number): string {
+  if (count < 1e6) return String(Number(count.toPrecision(2)));
+  return `${Number((count / 1e6).toPrecision(2))} million`;
+}
