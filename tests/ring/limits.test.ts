@@ -1,4 +1,4 @@
-// Covers: src/base/limits.ts, src/base/work.ts, src/base/pausing.ts, src/ring/time-limit.ts, src/solids/least-triangles.ts
+// Covers: src/base/limits.ts, src/ring/time-limit.ts, src/solids/least-triangles.ts
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
 import { LIMITS, readLimits } from "../../src/base/limits.js";
