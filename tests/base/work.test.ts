@@ -1,4 +1,4 @@
-// Covers: src/base/pausing.ts, src/base/work.ts
+// Covers: src/base/pausing.ts
 import { describe, expect, it } from "vitest";
 import { LIMITS } from "../../src/base/limits.js";
 import { finish, type Pausing } from "../../src/base/pausing.js";
@@ -39,15 +39,6 @@ describe("work in pieces", () => {
     });
     await expect(new Work(LIMITS, controller.signal).through(slow)).rejects.toThrow("enough");
     expect(done).toBeLessThan(100);
-  });
-
-  it("does not give way where each piece is short", async () => {
-    let turns = 0;
-    const turn = setInterval(() => turns++, 0);
-    let before = -1;
-    await new Work().through(counting(1000, (i) => (i === 999 ? (before = turns) : undefined)));
-    clearInterval(turn);
-    expect(before).toBe(0);
   });
 });
 
