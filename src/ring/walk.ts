@@ -31,6 +31,7 @@ export class Walk<Name extends StageName> {
   readonly #pieces: Pieces;
   readonly #optionText: OptionText;
   readonly #taken = new Map<Node, Answer>();
+  readonly #keys = new Map<Node, string>();
 
   constructor(names: readonly Name[], option: RingOptions, pieces: Pieces, optionText: OptionText) {
     const plan = new Plan(option, pieces.casting);
@@ -43,7 +44,13 @@ export class Walk<Name extends StageName> {
   }
 
   /** All that a stage reads, as text: where it is the same, so is the answer. */
-  key({ reads, piece }: Node): string {
+  key(node: Node): string {
+    const key = this.#keys.get(node) ?? this.#readKey(node);
+    this.#keys.set(node, key);
+    return key;
+  }
+
+  #readKey({ reads, piece }: Node): string {
     return reads
       .map(({ read, node }) => {
         if (node !== undefined) return this.#answerOf(node).mark;

@@ -16,6 +16,15 @@ describe("relief at the seat's edge", () => {
     expect(reachUnder(strip, [bar], 0)).toEqual([bar]);
   });
 
+  it("goes on beneath a rail where there is one, and ends at the other edge", () => {
+    const bar = mm([1, -3], [2, -3], [2, 3], [1, 3]);
+    const low = [mm([1, -3.12], [2, -3.12], [2, 3], [1, 3])];
+    const high = [mm([1, -3], [2, -3], [2, 3.12], [1, 3.12])];
+    expect(reachUnder(strip, [bar], 0.12, [true, false])).toEqual(low);
+    expect(reachUnder(strip, [bar], 0.12, [false, true])).toEqual(high);
+    expect(reachUnder(strip, [bar], 0.12, [false, false])).toEqual([bar]);
+  });
+
   it("never crosses its own sides, and leans no further than twice its depth", () => {
     const [narrow] = reachUnder(strip, [mm([0, 0], [4, 0], [2.01, 3], [1.99, 3])], 0.1);
     expect(narrow[2].x).toBeGreaterThan(narrow[3].x);

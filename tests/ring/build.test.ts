@@ -67,6 +67,28 @@ describe("a plain band", () => {
     }
   });
 
+  it("is told with its sharpest angle, in degrees, and its shortest edge", async () => {
+    const { mesh, report } = await build({ ...plain, tolerance: COARSE });
+    const point = (vertex: number) => [...mesh.positions.slice(3 * vertex, 3 * vertex + 3)];
+    let [sharpest, shortest] = [180, Number.POSITIVE_INFINITY];
+    for (let t = 0; t < mesh.triangles.length; t += 3) {
+      const corners = [...mesh.triangles.slice(t, t + 3)].map(point);
+      const [a, b, c] = [0, 1, 2].map((i) => Math.hypot(...corners[i].map((x, k) => x - corners[(i + 1) % 3][k])));
+      shortest = Math.min(shortest, a, b, c);
+      // The law of cosines, at the corner between each two sides.
+      for (const [one, other, across] of [
+        [a, b, c],
+        [b, c, a],
+        [c, a, b],
+      ]) {
+        const cos = (one ** 2 + other ** 2 - across ** 2) / (2 * one * other);
+        sharpest = Math.min(sharpest, (Math.acos(cos) * 180) / Math.PI);
+      }
+    }
+    expect(report.mesh.smallestAngle).toBeCloseTo(sharpest, 3);
+    expect(report.mesh.shortestEdge).toBeCloseTo(shortest, 9);
+  });
+
   it("leaves the bore no smaller than its circle by more than the tolerance, so that the finger fits", async () => {
     const { mesh } = await build({ ...plain, tolerance: 0.02 });
     let least = Number.POSITIVE_INFINITY;

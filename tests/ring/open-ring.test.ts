@@ -1,4 +1,4 @@
-// Covers: src/ring/walk.ts, src/ring/engine.ts, src/ring/pieces.ts, src/ring/steps/flat.ts
+// Covers: src/ring/engine.ts, src/ring/pieces.ts, src/ring/steps/flat.ts
 import { createHash } from "node:crypto";
 import { build, checkDesign, encodeMesh, flatTile, formats, openRing, planBeads } from "annulet";
 import { describe, expect, it } from "vitest";

@@ -42,6 +42,20 @@ describe("the bodies of a ring", () => {
     expect(parts.reliefRadius).toBeUndefined();
   });
 
+  it("are as high against the rails as at the place where the band is thinnest: relief that stands at the back alone", () => {
+    // Nowhere may relief stand above the rails: at the back the seat is 0.4 mm nearer to the axis, and so are its rails.
+    const taper = { thickness: channelBand.profile.thickness - 0.4 };
+    const square = { path: "M 0.3 -0.2 H 0.7 V 0.2 H 0.3 Z", height: 0.5 };
+    const proud = (tiles: readonly number[]) => {
+      const pattern = { fit: { repeats: 8, hold: "band" }, cycle: "round", regions: [{ ...square, tiles }] };
+      const { parts, profile } = bodiesOf({ ...channelBand, profile: { ...channelBand.profile, taper }, pattern });
+      return (parts.reliefRadius ?? Number.NaN) - (profile.rails?.top ?? Number.NaN);
+    };
+    // Relief of 0.5 mm in a channel of 0.6 mm.
+    const all = [0, 1, 2, 3, 4, 5, 6, 7].map((tile) => proud([tile]));
+    for (const one of all) expect(one).toBeCloseTo(-0.1, 2);
+  });
+
   it("have beads along the seat's edges that bite into the rails' walls", () => {
     const { parts, wrap } = withBeads({ along: "seat-edge", diameter: 0.4 });
     for (const { centre } of parts.spheres) {

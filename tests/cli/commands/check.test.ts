@@ -22,6 +22,14 @@ describe("annulet check", () => {
     expect(out).toMatch(/at \d+\.\d°, v -?\d\.\d\d/);
   });
 
+  it("ends with 0 where findings are warnings and notes, which it tells", async () => {
+    const limits = { shank: { limit: 3, severity: "warning" }, wall: { limit: 3, severity: "note" } };
+    const { code, out } = await annulet(["check", "-"], { stdin: JSON.stringify({ ...PLAIN, rules: { limits } }) });
+    expect(out).toMatch(/warning: the metal over the bore/);
+    expect(out).toContain("not kept, errors among them: 0.");
+    expect(code).toBe(0);
+  });
+
   it("takes another set of rules", async () => {
     const { code, out } = await annulet(["check", "-", "--rules", "conservative"], { stdin: JSON.stringify(PLAIN) });
     expect(code).toBe(0);

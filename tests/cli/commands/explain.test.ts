@@ -1,4 +1,4 @@
-// Covers: src/cli/example-designs.ts, src/cli/wrap-lines.ts
+// Covers: src/cli/example-designs.ts
 import { describe, expect, it } from "vitest";
 import { explainField } from "../../../src/design/reference/explain-field.js";
 import { annulet } from "../support.js";

@@ -44,6 +44,18 @@ describe("published limits (casting houses' guidelines, a resin guide, a retail 
     expect(findRuleSet(name).limits[rule].limit).toBe(limit);
   });
 
+  it.each([
+    // What makes a ring fail in the casting is an error; what may only come out less crisp is not. Chosen.
+    ["general-casting", ["shank", "wall"], ["corner"]],
+    ["conservative", ["wall"], []],
+    ["fine-resin-print", ["shank", "wall"], ["corner"]],
+  ])("of %s: %j are errors, %j notes, and all others warnings", (name, errors, notes) => {
+    const { limits } = findRuleSet(name);
+    const of = (severity: string) => RULE_NAMES.filter((rule) => limits[rule].severity === severity);
+    expect({ errors: of("error"), notes: of("note") }).toEqual({ errors, notes });
+    expect(of("warning").length).toBe(RULE_NAMES.length - errors.length - notes.length);
+  });
+
   it("are strictest in the conservative set", () => {
     const [general, strict] = ["general-casting", "conservative"].map((name) => findRuleSet(name).limits);
     for (const rule of RULE_NAMES) {
