@@ -55,6 +55,25 @@ export class BoxTree {
     }
   }
 
+  /** Visits each triangle whose box meets a box: the lowest x, y, z, then the highest. */
+  around(box: Float64Array, visit: (t: number) => void): void {
+    const waiting = this.#waiting;
+    const leaves = this.leaves;
+    waiting[0] = 1;
+    for (let left = 1; left > 0; ) {
+      const node = waiting[--left];
+      if (!meets(box, 0, this.#nodes, node)) continue;
+      if (node < leaves) {
+        waiting[left++] = 2 * node + 1;
+        waiting[left++] = 2 * node;
+        continue;
+      }
+      const from = (node - leaves) * LEAF;
+      const to = Math.min(from + LEAF, this.#order.length);
+      for (let i = from; i < to; i++) if (meets(box, 0, this.#boxes, i)) visit(this.#order[i]);
+    }
+  }
+
   #pairsBelow(top: number, leaf: number, visit: (s: number, t: number) => void): void {
     const nodes = this.#nodes;
     const waiting = this.#waiting;

@@ -106,7 +106,7 @@ function nearFirst({ positions, triangles }: Mesh, first: number): Uint32Array {
 }
 
 /** How far two triangles reach through each other's planes: the smaller of the two reaches, mm. */
-function depthOf(mesh: Mesh, s: number, t: number): number {
+export function depthOf(mesh: Mesh, s: number, t: number): number {
   return Math.min(reachOf(mesh, s, t), reachOf(mesh, t, s));
 }
 

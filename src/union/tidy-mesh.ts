@@ -12,6 +12,7 @@
 import { vec3 } from "gl-matrix";
 import type { Clipped } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";
+import { CrossingWatch } from "./crossing-watch.js";
 
 /** Edges up to this are collapsed, mm: a thousand steps of float32 at 16 mm from the axis, a fifth of any tolerance. */
 const SHORT_EDGE = 2e-3;
@@ -25,6 +26,12 @@ const FACES_MOVE = ALWAYS_SHORT / 2;
 
 /** Triangles lower than this are flipped away and points this near are one, mm: about a step of float32 on a ring. */
 const FLAT_HEIGHT = 1e-6;
+
+/**
+ * An edge longer than this, mm, is not collapsed where faces would then cross others that they did not cross: beside a seam of
+ * two parts the move of one face by 0.1 µm is enough. Shorter ones are, as a file may make them one point.
+ */
+const MAY_CROSS = 1e-5;
 
 /** Triangles lower than this have no height at all, mm: what double precision leaves of one on a ring. */
 const NO_HEIGHT = 1e-12;
@@ -58,6 +65,7 @@ class Work {
   readonly #entries: Uint32Array;
   /** Bits of the planes on which each vertex lies. */
   readonly #marks: Uint8Array;
+  readonly #watch: CrossingWatch;
 
   constructor(mesh: Mesh, marks: Uint8Array) {
     this.#marks = marks;
@@ -66,6 +74,7 @@ class Work {
     this.#gone = new Uint8Array(mesh.triangles.length / 3);
     this.#around = new Array(mesh.positions.length / 3);
     [this.#starts, this.#entries] = incidence(mesh);
+    this.#watch = new CrossingWatch({ positions: this.#positions, triangles: this.#triangles }, this.#gone);
   }
 
   collapseShort(): number {
@@ -156,11 +165,26 @@ class Work {
     if (!onRim && facesBoth(aroundA) && facesBoth(aroundB)) return false;
     const moving = aroundB.filter((t) => !dying.includes(t));
     if (moving.some((t) => this.#turnsOver(t, b, a))) return false;
-    for (const t of dying) this.#gone[t] = 1;
-    for (const t of moving) this.#triangles[3 * t + this.#corners(t).indexOf(b)] = a;
+    if (!this.#replace(a, b, dying, moving)) return false;
     this.#around[a] = [...aroundA.filter((t) => !dying.includes(t)), ...moving];
     this.#around[b] = [];
     for (const vertex of common) this.#around[vertex] = this.#trianglesOf(vertex).filter((t) => !dying.includes(t));
+    return true;
+  }
+
+  /** Gives the triangles of b that stay the corner a, unless they then cross more others than before; false where so. */
+  #replace(a: number, b: number, dying: readonly number[], moving: readonly number[]): boolean {
+    const put = (from: number, to: number, gone: 0 | 1) => {
+      for (const t of dying) this.#gone[t] = gone;
+      for (const t of moving) this.#triangles[3 * t + this.#corners(t).indexOf(from)] = to;
+    };
+    put(b, a, 1);
+    if (this.#squareDistance(a, b) <= MAY_CROSS ** 2) return true;
+    const after = this.#watch.count(moving);
+    if (after === 0) return true;
+    put(a, b, 0);
+    if (after > this.#watch.count([...dying, ...moving])) return false;
+    put(b, a, 1);
     return true;
   }
 
