@@ -7,6 +7,7 @@
 import type { Band } from "../band/band.js";
 import { evenStations, seatStations } from "../band/surface/seat-stations.js";
 import type { RoundSymmetry, Sector } from "../base/math/round.js";
+import { FORGET } from "../base/memory.js";
 import type { Pausing } from "../base/pausing.js";
 import type { Work } from "../base/work.js";
 import type { Bead } from "../beads/bead.js";
@@ -199,13 +200,16 @@ function frameOf(options: PartsOptions, beads: readonly Bead[]): Frame {
   };
 }
 
-function bandStep({ profile, wrap }: PartsOptions, { facets, likeness }: Frame): Step {
+function bandStep({ profile, wrap, remember: recall = FORGET }: PartsOptions, { facets, likeness }: Frame): Step {
   const startAngle = wrap.angleAt(likeness.axis);
   const polylineAt = (angle: number) => profile.sectionAt(angle).polyline;
+  const build = (sector: Sector | undefined) => buildBand(polylineAt, { facets, startAngle, sector });
   return {
     name: "band",
     op: "add",
-    bodies: remember((sector?: Sector) => [buildBand(polylineAt, { facets, startAngle, sector })]),
+    bodies: remember((sector?: Sector) => [
+      recall(["band", facets, startAngle, sector], [profile], () => build(sector)),
+    ]),
     scope: "unit",
     keepClear: undefined,
     small: false,

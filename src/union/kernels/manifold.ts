@@ -7,6 +7,7 @@ import type { Manifold, ManifoldToplevel } from "manifold-3d";
 import { AnnuletError } from "../../base/errors.js";
 import { pause } from "../../base/pause.js";
 import type { Mesh } from "../../mesh/mesh.js";
+import { KeptSums } from "./kept-sums.js";
 import type { Kernel } from "./kernel.js";
 
 /**
@@ -17,7 +18,7 @@ import type { Kernel } from "./kernel.js";
  */
 export const manifoldKernel: Kernel = {
   name: "manifold",
-  union: (parts, signal) => run(parts, (solids, own) => addUp(solids, own, signal)),
+  union: (parts, signal) => unite(parts, signal),
   subtract: (body, tool) => run([body, tool], ([a, b], own) => own(a.subtract(b))),
   cut: (body, { normal: [x, y, z], offset }) => {
     return run([body], ([solid], own) => own(solid.trimByPlane([-x, -y, -z], -offset)));
@@ -54,7 +55,7 @@ type Own = (solid: Manifold) => Manifold;
 
 async function run(
   parts: readonly Mesh[],
-  operate: (solids: readonly Manifold[], own: Own) => Manifold | Promise<Manifold>,
+  operate: (solids: readonly Manifold[], own: Own) => Manifold,
 ): Promise<Mesh> {
   const wasm = await load();
   const owned: Manifold[] = [];
@@ -63,7 +64,7 @@ async function run(
     return solid;
   };
   try {
-    const result = await operate(
+    const result = operate(
       parts.map((part) => own(toManifold(wasm, part))),
       own,
     );
@@ -74,19 +75,44 @@ async function run(
   }
 }
 
-/** One after the other, giving way between: all at once takes as long, and cannot be stopped. */
-async function addUp([first, ...others]: readonly Manifold[], own: Own, signal?: AbortSignal): Promise<Manifold> {
-  let sum = first;
-  for (const [i, other] of others.entries()) {
-    if (i > 0) {
-      await pause();
-      signal?.throwIfAborted();
+/** Triangles of sums that are kept: some 200 bytes each. Chosen. */
+const MOST_KEPT = 200_000;
+
+const kept = new KeptSums<Manifold>(MOST_KEPT);
+
+/**
+ * One after the other, giving way between: all at once takes as long, and cannot be stopped. Goes on from the sum of the
+ * first parts where they were united before.
+ */
+async function unite(parts: readonly Mesh[], signal?: AbortSignal): Promise<Mesh> {
+  const wasm = await load();
+  const known = kept.take(parts);
+  const sums: Manifold[] = known === undefined ? [] : [known.solid];
+  const others: Manifold[] = [];
+  const first = known?.count ?? 1;
+  try {
+    // All before the sums: triangles come out in the order in which their parts came in.
+    if (known === undefined) sums.push(toManifold(wasm, parts[0]));
+    for (const part of parts.slice(first)) others.push(toManifold(wasm, part));
+    for (const [i, other] of others.entries()) {
+      if (i > 0) {
+        await pause();
+        signal?.throwIfAborted();
+      }
+      const sum = sums[sums.length - 1].add(other);
+      sums.push(sum);
+      // The library puts the work off until something is asked of the result.
+      requireSuccess(sum);
     }
-    sum = own(sum.add(other));
-    // The library puts the work off until something is asked of the result.
-    requireSuccess(sum);
+    return fromManifold(sums[sums.length - 1]);
+  } finally {
+    for (const solid of others) solid.delete();
+    sums.forEach((sum, i) => {
+      const count = first + i;
+      if (count < parts.length && sum.status() === "NoError") kept.keep(parts.slice(0, count), sum, sum.numTri());
+      else sum.delete();
+    });
   }
-  return sum;
 }
 
 function toManifold(wasm: ManifoldToplevel, mesh: Mesh): Manifold {
