@@ -21,6 +21,11 @@ export interface Step {
   readonly keepClear: Mesh | undefined;
   /** Whether they are many and small: then those that do not touch are taken together, and a kernel unites a handful. */
   readonly small: boolean;
+  /**
+   * Whether they are united with each other before they meet the rest: less work, but other last digits than one after
+   * another. Default not.
+   */
+  readonly gathered?: boolean;
 }
 
 /** A step of bodies that are there already and stand at one place. */

@@ -10,12 +10,14 @@ export interface DetailLevel {
   readonly tolerance: number;
   /** Largest deviation of a bead's mesh as a share of its radius, however large the tolerance. */
   readonly bead: number;
+  /** Whether beads are united with each other before they meet the band: less work, other last digits. */
+  readonly gathersBeads: boolean;
 }
 
 /** `full` keeps the design's tolerance; `draft` is for looking at a design while it changes: small beads are six-sided. */
 export const detailLevels = {
-  full: { tolerance: 0, bead: 0.04 },
-  draft: { tolerance: 0.05, bead: SIX_SIDED_DEVIATION },
+  full: { tolerance: 0, bead: 0.04, gathersBeads: false },
+  draft: { tolerance: 0.05, bead: SIX_SIDED_DEVIATION, gathersBeads: true },
 } as const satisfies Record<string, DetailLevel>;
 
 /** How fine a ring is built. */

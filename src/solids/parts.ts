@@ -227,6 +227,7 @@ function beadSteps({ likeness: { beads }, tolerance, level }: Frame): Step[] {
       scope: "unit",
       keepClear: undefined,
       small: true,
+      gathered: level.gathersBeads,
     },
   ];
 }

@@ -24,7 +24,8 @@ export async function takeSteps(
   for (const step of steps) {
     const bodies = await clearedBodies(by, step, sector);
     if (step.op === "add") {
-      added.push(...(step.small ? groupDisjoint(bodies) : bodies));
+      const groups = step.small ? groupDisjoint(bodies) : bodies;
+      added.push(...(step.gathered === true && groups.length > 1 ? [await by.union(groups)] : groups));
       continue;
     }
     const solid = await uniteAll(by, added);

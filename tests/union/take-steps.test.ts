@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../src/judge/gate.js";
+import type { Mesh } from "../../src/mesh/mesh.js";
 import { placeStep } from "../../src/mesh/step.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
@@ -22,6 +23,28 @@ describe("steps", () => {
   it("keep clear of what they are to", async () => {
     const keepClear = box([10, 10, 10], [2, -1, -1]);
     expect(signedVolume(await takeSteps(manifoldKernel, [block, { ...hole, keepClear }]))).toBeCloseTo(64 - 8, 4);
+  });
+
+  it("that are gathered are united with each other before they meet the rest, and make the same solid", async () => {
+    const calls: number[] = [];
+    const counting = {
+      ...manifoldKernel,
+      union: (parts: readonly Mesh[]) => {
+        calls.push(parts.length);
+        return manifoldKernel.union(parts);
+      },
+    };
+    // By the spheres round them each touches both others, so there are three groups.
+    const row = [0, 0.8, 1.6].map((x) => box([1, 1, 1], [x, 0.5, 3.5]));
+    const beads = unitStep("add", row, true);
+    const apart = await takeSteps(counting, [block, beads]);
+    expect(calls).toEqual([4]);
+    const together = await takeSteps(counting, [block, { ...beads, gathered: true }]);
+    expect(calls).toEqual([4, 3, 2]);
+    for (const mesh of [apart, together]) {
+      expect(checkSolid(mesh).closed).toBe(true);
+      expect(signedVolume(mesh)).toBeCloseTo(64 + 2.6 * 0.5, 4);
+    }
   });
 
   it("go on from a solid that is there", async () => {

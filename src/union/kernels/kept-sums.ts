@@ -42,10 +42,10 @@ export class KeptSums<Solid extends Deletable> {
     return { solids: this.#kept.size, triangles: this.#triangles };
   }
 
-  /** Takes out the sum of as many first parts as there is one of, but not of all; undefined where there is none. */
+  /** Takes out the sum of as many first parts as there is one of; undefined where there is none. */
   take(parts: readonly Mesh[]): Sum<Solid> | undefined {
     const keys = this.#keysOf(parts);
-    for (let count = parts.length - 1; count > 0; count--) {
+    for (let count = parts.length; count > 0; count--) {
       const found = this.#drop(keys[count - 1]);
       if (found !== undefined) return { count, solid: found.solid };
     }

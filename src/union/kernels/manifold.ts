@@ -109,7 +109,7 @@ async function unite(parts: readonly Mesh[], signal?: AbortSignal): Promise<Mesh
     for (const solid of others) solid.delete();
     sums.forEach((sum, i) => {
       const count = first + i;
-      if (count < parts.length && sum.status() === "NoError") kept.keep(parts.slice(0, count), sum, sum.numTri());
+      if (sum.status() === "NoError") kept.keep(parts.slice(0, count), sum, sum.numTri());
       else sum.delete();
     });
   }
