@@ -11,7 +11,7 @@ describe("budgetFlag", () => {
   });
 
   it("is left out for versions of V8 that may not have it", () => {
-    expect(budgetFlag("11.3.244.8-node.33")).toMatch(/^--interrupt-budget=\d{6}$/);
+    expect(budgetFlag("11.3.244.8-node.33")).toMatch(/^--interrupt-budget=\d+$/);
     expect(["10.2.154.26-node.36", "14.0.1", "", "x"].map(budgetFlag)).toEqual([
       undefined,
       undefined,
