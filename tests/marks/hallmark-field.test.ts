@@ -1,4 +1,4 @@
-// Covers: src/solids/clear-field.ts, src/solids/mark-steps.ts
+// Covers: src/solids/mark-steps.ts
 import { readFileSync } from "node:fs";
 import { build, type DesignInput } from "annulet";
 import { describe, expect, it } from "vitest";

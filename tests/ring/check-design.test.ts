@@ -1,4 +1,4 @@
-// Covers: src/judge/castability/*, src/judge/details/flat-art.ts, src/judge/details/unrolled-band.ts
+// Covers: src/judge/castability/*, src/judge/details/unrolled-band.ts
 // Covers: src/relief/tile-outlines.ts
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";

@@ -63,6 +63,20 @@ describe("the flat tile", () => {
     }
   });
 
+  it("has woven ribbons on every tile: each piece comes again with its period", async () => {
+    const weave = { lift: 0.2 };
+    const bar = (path: string) => ({ path, height: 0.3, ribbon: { width: 0.4, weave } });
+    const regions = [bar("M 0 -0.3 L 1 0.3"), bar("M 0 0.3 L 1 -0.3")];
+    const woven = { ...CHANNEL, pattern: { ...CHANNEL.pattern, symmetry: "p1", regions } };
+    const areaOf = async (tiles: number) => {
+      const { regions: drawn } = await flatTile(woven, { tiles });
+      return drawn.flatMap(({ rings }) => rings).reduce((sum, ring) => sum + polygonArea(ring), 0);
+    };
+    const one = await areaOf(1);
+    expect(one).toBeGreaterThan(0);
+    for (const tiles of [2, 5]) expect((await areaOf(tiles)) / (tiles * one)).toBeCloseTo(1, 5);
+  });
+
   it("counts the beads of a pattern that stops", async () => {
     const { fit, beads, runs } = await flatTile(example("sluice-resizable"));
     const all = await flatTile(example("sluice-resizable"), { tiles: fit.repeats });

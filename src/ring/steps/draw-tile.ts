@@ -167,9 +167,8 @@ function flatRegions({ bodies }: Pattern, stretch: TileOutlinesOptions): FlatReg
 }
 
 function regionsOf(body: FlatBody, stretch: TileOutlinesOptions): FlatRegion[] {
-  const { mode, names, outline, seam } = body;
-  if (mode === "pierced")
-    return [{ names, mode, height: undefined, rings: tileOutlines({ outline, seam, period: undefined }, stretch) }];
+  const { mode, names } = body;
+  if (mode === "pierced") return [{ names, mode, height: undefined, rings: tileOutlines(body, stretch) }];
   const sign = mode === "sunk" ? -1 : 1;
   return contoursOf(body, stretch).map((one): FlatRegion => ({ ...one, mode, height: sign * one.height }));
 }
@@ -178,9 +177,9 @@ function regionsOf(body: FlatBody, stretch: TileOutlinesOptions): FlatRegion[] {
 const CONTOURS = 5;
 
 /** A body's outline; of a height map, what of it reaches each of several heights, the lowest first. */
-function contoursOf({ names, height, surface, outline, seam }: FlatBody, stretch: TileOutlinesOptions) {
+function contoursOf({ names, height, surface, outline, seam, period }: FlatBody, stretch: TileOutlinesOptions) {
   const drawn = (at: number, polygons: FlatBody["outline"]) => {
-    return { names, height: at, rings: tileOutlines({ outline: polygons, seam, period: undefined }, stretch) };
+    return { names, height: at, rings: tileOutlines({ outline: polygons, seam, period }, stretch) };
   };
   if (surface === undefined) return [drawn(height, outline)];
   const heights = Array.from({ length: CONTOURS - 1 }, (_, i) => (height * (i + 1)) / CONTOURS);

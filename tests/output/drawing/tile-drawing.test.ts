@@ -1,5 +1,5 @@
 // Covers: src/output/drawing/legend.ts, src/output/drawing/pens.ts, src/output/drawing/region-drawing.ts
-// Covers: src/output/drawing/scale-bar.ts, src/output/drawing/tile-fills.ts, src/output/drawing/tile-notes.ts
+// Covers: src/output/drawing/tile-fills.ts, src/output/drawing/tile-notes.ts
 // Covers: src/output/drawing/tile-place.ts, src/ring/steps/draw-tile.ts
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";

@@ -1,4 +1,4 @@
-// Covers: src/output/drawing/leader.ts, src/output/sheet/scales.ts
+// Covers: src/output/drawing/leader.ts
 import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import type { z } from "zod";
