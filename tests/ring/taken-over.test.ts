@@ -7,16 +7,16 @@ import { describe, expect, it } from "vitest";
 import { canonicalText } from "../../src/base/canonical.js";
 import { openInside } from "../../src/ring/open-ring.js";
 
-/** A floor of 3.4 mm between rails; and a band without rails that has that floor for its outside, at the same radius. */
+/** A floor of 3.5 mm between rails; and a band without rails that has that floor for its outside, at the same radius. */
 const CHANNEL = {
   width: 5,
-  thickness: 1.8,
+  thickness: 1.75,
   bore: { form: "flat", edge: 0 },
-  outside: { form: "channel", rail: 0.8, depth: 0.6, edge: 0 },
+  outside: { form: "channel", rail: 0.75, depth: 0.5, edge: 0 },
 };
 const FLOOR = {
-  width: 3.4,
-  thickness: 1.2,
+  width: 3.5,
+  thickness: 1.25,
   bore: { form: "flat", edge: 0 },
   outside: { form: "flat", edge: 0 },
 };
@@ -29,7 +29,7 @@ const leaning = (low: number, high: number) => ({
 });
 
 const RAISED = { path: "M 0.1 -0.1 H 0.3 V 0.1 H 0.1 Z", height: 0.3 };
-const TO_THE_EDGE = { path: "M 2.5 0 H 3.5 V 1.7 H 2.5 Z", unit: "mm", height: 0.3 };
+const TO_THE_EDGE = { path: "M 2.5 0 H 3.5 V 1.75 H 2.5 Z", unit: "mm", height: 0.3 };
 const DISC = { path: "M 0.4 0 A 0.1 0.1 0 0 1 0.2 0 A 0.1 0.1 0 0 1 0.4 0 Z", height: 0.3 };
 const HOLE = { path: "M 0.4 -0.1 H 0.5 V 0.1 H 0.4 Z", mode: "pierced" };
 const PIT = { path: "M 0.75 -0.1 H 0.85 V 0.1 H 0.75 Z", mode: "sunk", depth: 0.2 };
