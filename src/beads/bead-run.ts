@@ -95,7 +95,7 @@ export function placeRound(round: BeadRound, options: BeadRunOptions): PlacedRun
   const rise = riseOf(options.diameter, options);
   const r = radius + rise * nr;
   const length = TURN * r;
-  const count = options.count ?? Math.max(1, Math.round(length / (options.pitch * options.diameter)));
+  const count = options.count ?? countRound(length, round.units ?? 1, options);
   requireAtMost(count, options);
   const beads = Array.from({ length: count }, (_, i): Bead => {
     const [cos, sin] = [Math.cos(startAngle + (TURN * i) / count), Math.sin(startAngle + (TURN * i) / count)];
@@ -117,6 +117,21 @@ export function placeRound(round: BeadRound, options: BeadRunOptions): PlacedRun
     fewer: count > 1 ? choice(count - 1) : undefined,
     more: choice(count + 1),
   };
+}
+
+/**
+ * By this share a spacing may differ from the wanted one so that every unit of the pattern has as many beads: half of what
+ * the default pitch leaves between two (chosen).
+ */
+const UNIT_CHANGE = 0.025;
+
+/** Beads on a circle: as many in each unit where that brings them neither too near nor too far apart. */
+function countRound(length: number, units: number, { pitch, diameter }: BeadRunOptions): number {
+  const wanted = length / (pitch * diameter);
+  const nearest = Math.max(1, Math.round(wanted));
+  const even = units * Math.round(wanted / units);
+  const touches = length < even * diameter && length >= nearest * diameter;
+  return even > 0 && !touches && Math.abs(wanted / even - 1) <= UNIT_CHANGE ? even : nearest;
 }
 
 /** @throws AnnuletError `too-many-beads` before any of them is made */

@@ -18,11 +18,14 @@ export interface BeadSet {
   readonly crowded: readonly Bead[];
 }
 
-/** Merges runs; where two beads coincide the larger stays. */
+/**
+ * Merges runs; where beads coincide the larger stays, and of those that are as large one in their mean: what two copies of a
+ * tile share lies on what makes them copies, not at one of them.
+ */
 export function mergeRuns(runs: readonly (readonly Bead[])[]): BeadSet {
   const widest = runs.flat().reduce((most, bead) => Math.max(most, 2 * bead.radius), 0);
   const grid = new PointGrid<number>(widest);
-  const beads: { bead: Bead; run: number }[] = [];
+  const beads: Place[] = [];
   const crowded = new Set<Bead>();
   const merged = runs.map((run, index) => {
     let count = 0;
@@ -31,15 +34,46 @@ export function mergeRuns(runs: readonly (readonly Bead[])[]): BeadSet {
       const same = near.find((other) => coincide(beads[other].bead, bead));
       if (same !== undefined) {
         count++;
-        if (bead.radius > beads[same].bead.radius) beads[same] = { bead, run: index };
+        const place = beads[same];
+        if (Math.abs(bead.radius - place.bead.radius) <= ROUNDING) place.all.push(bead);
+        else if (bead.radius > place.bead.radius) beads[same] = { bead, run: index, all: [bead] };
         continue;
       }
       if (near.some((other) => beads[other].run !== index && isCrowded(beads[other].bead, bead))) crowded.add(bead);
-      grid.add(bead.centre, beads.push({ bead, run: index }) - 1);
+      grid.add(bead.centre, beads.push({ bead, run: index, all: [bead] }) - 1);
     }
     return count;
   });
-  return { beads: beads.map(({ bead }) => bead), merged, crowded: [...crowded] };
+  return { beads: beads.map(({ bead, all }) => middleOf(bead, all)), merged, crowded: [...crowded] };
+}
+
+/** Beads that are one. */
+interface Place {
+  /** The first of them, and number of its run. */
+  readonly bead: Bead;
+  readonly run: number;
+  /** All of them that are as large. */
+  readonly all: Bead[];
+}
+
+/** Beads that differ by less are the same, mm. */
+const ROUNDING = 1e-6;
+
+/** One bead in the mean of several; the first one itself where they differ by rounding. */
+function middleOf(first: Bead, all: readonly Bead[]): Bead {
+  if (all.every((bead) => distance(bead, first) <= ROUNDING)) return first;
+  const sum = (of: (bead: Bead) => Bead["centre"]): Bead["centre"] => {
+    const [x, y, z] = [0, 1, 2].map((k) => all.reduce((total, bead) => total + of(bead)[k], 0));
+    return [x, y, z];
+  };
+  const [x, y, z] = sum(({ centre }) => centre);
+  const [nx, ny, nz] = sum(({ outward }) => outward);
+  const [count, length] = [all.length, Math.hypot(nx, ny, nz)];
+  return {
+    centre: [x / count, y / count, z / count],
+    outward: [nx / length, ny / length, nz / length],
+    radius: first.radius,
+  };
 }
 
 function coincide(a: Bead, b: Bead): boolean {

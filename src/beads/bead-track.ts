@@ -74,6 +74,8 @@ export interface BeadRound {
   readonly revolved: boolean;
   /** Angle of the first bead, radians. */
   readonly startAngle: number;
+  /** Alike units of the pattern round the band, which get as many beads each where that changes little. Default 1. */
+  readonly units?: number;
 }
 
 /** A place of the cross-section that carries a bead. */

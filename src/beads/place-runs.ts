@@ -143,7 +143,7 @@ function documentPlans(options: PlaceRunsOptions): Plan[] {
   const copies = copiesOf(options);
   // From opposite the top on, so that a row lies alike on both sides of what is covered.
   const startAngle = TOP - TURN / 2;
-  const round = (at: BeadRound["at"]): BeadRound => ({ at, revolved, startAngle });
+  const round = (at: BeadRound["at"]): BeadRound => ({ at, revolved, startAngle, units: copies });
   return beadRuns.flatMap((spec, i): Plan[] => {
     const { along, height } = spec;
     if (followsTile(along)) return [];

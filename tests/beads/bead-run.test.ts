@@ -178,6 +178,35 @@ describe("how many beads", () => {
 });
 
 describe("beads round a circle", () => {
+  // A circle that 151 beads would go round at a pitch of 1.1.
+  const size = { ...options, diameter: 0.4, pitch: 1.1, embed: 0.5 };
+  const round = (units: number, more: Partial<typeof size> = {}, radius = (151 * 0.44) / (2 * Math.PI)) =>
+    placeRound(
+      { at: () => ({ w: 0, radius, outward: [0, 1] }), revolved: true, startAngle: 0, units },
+      { ...size, ...more },
+    );
+
+  it.each([
+    [1, 151],
+    [11, 154],
+    [10, 150],
+    [25, 150],
+    [40, 151],
+    [400, 151],
+  ])("are as many in each of %i units where that changes their spacing by at most a fortieth: %i", (units, count) => {
+    expect(round(units).beads).toHaveLength(count);
+  });
+
+  it("are as many as asked, whatever the units, and come no nearer than they touch", () => {
+    expect(round(11, { count: 150 } as Partial<typeof size>).beads).toHaveLength(150);
+    const touching = { pitch: 1.005 };
+    expect(round(1, touching).beads).toHaveLength(165);
+    // 168 in 14 units would overlap.
+    expect(round(14, touching).beads).toHaveLength(165);
+    expect(round(11, touching).beads).toHaveLength(165);
+    expect(round(4, touching).beads).toHaveLength(164);
+  });
+
   it("are even, on the circle of their centres, raised by what is not embedded", () => {
     const slope = fc.double({ min: -1, max: 1, noNaN: true });
     const radius = fc.double({ min: 7, max: 12, noNaN: true });

@@ -24,6 +24,19 @@ describe("all beads of a ring", () => {
     expect(crowded).toEqual([]);
   });
 
+  it("puts beads that copies share in their middle, as all of them lie", () => {
+    const { beads, merged } = mergeRuns([[beadAt(-0.01, 0.002), beadAt(0.42)], [beadAt(0.01, -0.002)]]);
+    expect(merged).toEqual([0, 1]);
+    expect(beads).toHaveLength(2);
+    for (const [k, value] of beads[0].centre.entries()) expect(value, `${k}`).toBeCloseTo(0, 12);
+    const three = [beadAt(0), { ...beadAt(0.03), outward: [0.6, 0, 0.8] } as Bead, beadAt(0.03)];
+    const [middle] = mergeRuns(three.map((bead) => [bead])).beads;
+    expect(middle.centre[0]).toBeCloseTo(0.02, 12);
+    expect(Math.hypot(...middle.outward)).toBeCloseTo(1, 12);
+    // A smaller one has no say in it.
+    expect(mergeRuns([[beadAt(0)], [beadAt(0.01, 0, 0, 0.15)]]).beads).toEqual([beadAt(0)]);
+  });
+
   it("keeps the larger of two coincident beads, where the first stood", () => {
     const large = beadAt(0.001, 0, 0, 0.3);
     expect(mergeRuns([[beadAt(0)], [large]]).beads).toEqual([large]);
