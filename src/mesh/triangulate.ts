@@ -9,6 +9,7 @@
 import earcut, { refine } from "earcut";
 import { AnnuletError } from "../base/errors.js";
 import { turnOf } from "../base/math/turn-of.js";
+import { fillTriangle } from "./fill-triangle.js";
 
 /** A point whose first two coordinates lie in the plane of the triangulation; further ones are carried along. */
 export type PlanePoint = readonly [number, number, ...number[]];
@@ -56,11 +57,15 @@ function ringEdges(rings: readonly (readonly PlanePoint[])[], count: number): Se
   return edges;
 }
 
-/** Rounds of splitting after which a triangulation is given up: each round can only take the next vertex of an edge. */
+/**
+ * Rounds of splitting after which a triangulation is given up. A round takes all points of all sides; what it lays open
+ * anew, where a triangle without area goes, is for the next.
+ */
 const MAX_ROUNDS = 100;
 
 function conform(points: readonly PlanePoint[], border: ReadonlySet<number>, triangles: number[]): number[] {
   const count = points.length;
+  const onSide = new PointsOnSides(points);
   let current = triangles;
   for (let round = 0; round < MAX_ROUNDS; round++) {
     const edges = new Set<number>();
@@ -69,18 +74,19 @@ function conform(points: readonly PlanePoint[], border: ReadonlySet<number>, tri
     const next: number[] = [];
     let changed = false;
     for (let i = 0; i < current.length; i += 3) {
-      const corner = [current[i], current[i + 1], current[i + 2]];
-      const side = [0, 1, 2].find(
-        (k) => loose(corner[k], corner[(k + 1) % 3]) && vertexOn(points, corner, k) !== undefined,
-      );
-      if (side === undefined) {
-        next.push(...corner);
+      const corners = [current[i], current[i + 1], current[i + 2]];
+      const sides = corners.map((a, k) => {
+        const b = corners[(k + 1) % 3];
+        return loose(a, b) ? onSide.between(a, b) : [];
+      });
+      if (sides.every((side) => side.length === 0)) {
+        next.push(...corners);
         continue;
       }
       changed = true;
-      const [a, b, c] = [corner[side], corner[(side + 1) % 3], corner[(side + 2) % 3]];
-      const m = vertexOn(points, corner, side) as number;
-      next.push(a, m, c, m, b, c);
+      // One without area has a corner on a side: both parts of that side are left to its neighbours.
+      const isFlat = sides.some((side, k) => side.includes(corners[(k + 2) % 3]));
+      if (!isFlat) next.push(...fillTriangle(corners, sides));
     }
     if (!changed) return requireCover(current, border, edges, loose);
     current = next;
@@ -120,18 +126,49 @@ function forEachEdge(triangles: readonly number[], visit: (a: number, b: number)
 /** Distance from a line, as a share of its length, within which a vertex lies on it. */
 const ON_EDGE = 1e-9;
 
-/** A vertex strictly inside side k of a triangle, the one nearest to the side's start. */
-function vertexOn(points: readonly PlanePoint[], corner: readonly number[], k: number): number | undefined {
-  const [a, b] = [points[corner[k]], points[corner[(k + 1) % 3]]];
-  const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
-  const square = dx * dx + dy * dy;
-  let best: number | undefined;
-  let nearest = 1 - ON_EDGE;
-  for (let i = 0; i < points.length; i++) {
-    const [px, py] = [points[i][0] - a[0], points[i][1] - a[1]];
-    const t = (px * dx + py * dy) / square;
-    if (t <= ON_EDGE || t >= nearest || Math.abs(px * dy - py * dx) > ON_EDGE * square) continue;
-    [best, nearest] = [i, t];
+/** Finds the points of a polygon that lie on the sides of its triangles. */
+class PointsOnSides {
+  readonly #points: readonly PlanePoint[];
+  /** The points by their first coordinate, and by their second. */
+  readonly #sorted: readonly (readonly number[])[];
+
+  constructor(points: readonly PlanePoint[]) {
+    this.#points = points;
+    this.#sorted = [0, 1].map((k) => Array.from(points.keys()).sort((i, j) => points[i][k] - points[j][k]));
   }
-  return best;
+
+  /** The points strictly between two of them, on the line from the one to the other, in its order. */
+  between(from: number, to: number): number[] {
+    const [a, b] = [this.#points[from], this.#points[to]];
+    const [dx, dy] = [b[0] - a[0], b[1] - a[1]];
+    const square = dx * dx + dy * dy;
+    const axis = Math.abs(dx) >= Math.abs(dy) ? 0 : 1;
+    const sorted = this.#sorted[axis];
+    const [low, high] = [Math.min(a[axis], b[axis]), Math.max(a[axis], b[axis])];
+    const found: [t: number, point: number][] = [];
+    for (let i = this.#firstFrom(axis, low); i < sorted.length && this.#points[sorted[i]][axis] <= high; i++) {
+      const point = this.#points[sorted[i]];
+      const [px, py] = [point[0] - a[0], point[1] - a[1]];
+      const t = (px * dx + py * dy) / square;
+      if (t > ON_EDGE && t < 1 - ON_EDGE && Math.abs(px * dy - py * dx) <= ON_EDGE * square) found.push([t, sorted[i]]);
+    }
+    return distinct(found.sort((p, q) => p[0] - q[0] || p[1] - q[1]));
+  }
+
+  /** The place of the first point in the order that does not lie before a value. */
+  #firstFrom(axis: number, value: number): number {
+    const sorted = this.#sorted[axis];
+    let [low, high] = [0, sorted.length];
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (this.#points[sorted[middle]][axis] < value) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  }
+}
+
+/** Of points in order along a side those that lie apart; of two in one place the first by number. */
+function distinct(points: readonly (readonly [t: number, point: number])[]): number[] {
+  return points.filter(([t], i) => i === 0 || t - points[i - 1][0] > ON_EDGE).map(([, point]) => point);
 }

@@ -5,6 +5,7 @@
 import { AnnuletError } from "../base/errors.js";
 import { borderLoops } from "../mesh/border.js";
 import type { Clipped } from "../mesh/clip.js";
+import { fillTriangle } from "../mesh/fill-triangle.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { END, START, type TurnPart } from "../mesh/turn-round.js";
 
@@ -194,16 +195,8 @@ class Seam {
       const added = this.#added.get(edge) ?? [];
       return this.#against.has(edge) ? added.toReversed() : added;
     });
-    return fill([triangles[first], triangles[first + 1], triangles[first + 2]], sides);
+    return fillTriangle([triangles[first], triangles[first + 1], triangles[first + 2]], sides);
   }
-}
-
-/** Triangles of a triangle abc with points on its sides ab, bc and ca: the points of a side are joined to the corner opposite. */
-function fill([a, b, c]: readonly number[], [ab, bc, ca]: readonly (readonly number[])[]): number[] {
-  if (ab.length === 0) return bc.length + ca.length === 0 ? [a, b, c] : fill([b, c, a], [bc, ca, ab]);
-  const line = [a, ...ab, b];
-  const last = line.length - 2;
-  return line.slice(1).flatMap((to, i) => fill([line[i], to, c], [[], i === last ? bc : [], i === 0 ? ca : []]));
 }
 
 /** Indices of the two points of the rims that are nearest to each other. */

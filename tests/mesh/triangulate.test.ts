@@ -107,6 +107,20 @@ describe("triangulating polygons", () => {
     expectCover([[...low, ...high]]);
   });
 
+  it("covers a plate with a hole and more points along its sides than there are rounds", () => {
+    // Next to a hole earcut leaves out points in a line: one side of one triangle then carries all of a row.
+    const count = 400;
+    const low = Array.from({ length: count }, (_, i): PlanePoint => [i, 0]);
+    const high = Array.from({ length: count }, (_, i): PlanePoint => [count - 1 - i, 40]);
+    const window: Ring = [
+      [200, 10],
+      [200, 20],
+      [210, 20],
+      [210, 10],
+    ];
+    expectCover([[...low, ...high], window]);
+  });
+
   it("covers a square whose hole shares lines with its sides' vertices", () => {
     const square: Ring = [0, 1, 2, 3].flatMap((side): PlanePoint[] =>
       [0, 1, 2, 3].map((k) => {
