@@ -203,5 +203,7 @@ function mixRails(near: readonly ExactProfile[], weights: Weights): Rails | unde
       [mix(({ faces }) => faces[0][0]), mix(({ faces }) => faces[0][1])],
       [mix(({ faces }) => faces[1][0]), mix(({ faces }) => faces[1][1])],
     ],
+    root: mix(({ root }) => root),
+    width: mix(({ width }) => width),
   };
 }

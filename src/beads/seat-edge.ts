@@ -32,6 +32,33 @@ export function requireOnSeat(strip: Strip, region: GridRegion, path: string): v
 /** Whether a rail stands at the lower and at the upper edge. */
 export type RailSides = readonly [low: boolean, high: boolean];
 
+/** How the rails rise from the seat, mm. */
+export interface RailFoot {
+  /** From the seat's edge to the rail's wall: the width of the fillet between them. */
+  readonly root: number;
+  /** From there to the band's side. */
+  readonly width: number;
+}
+
+/** How far relief that reaches the seat's edge goes on within the rail, mm, beyond its own rounding. */
+const UNDER_RAIL = 0.05;
+
+/** It goes no farther than this share of the rail, so that it does not come out at the band's side (chosen). */
+const RAIL_SHARE = 0.5;
+
+/**
+ * How far relief goes on beyond the seat's edge, mm: through the fillet at the rail's root, so that no slot stays above
+ * that, and on into the rail. What lies beyond the edge is no more than is needed to fill the fillet: a volume by area and
+ * height ends at the edge.
+ *
+ * @param foot default an upright rail, as wide as need be
+ * @param edge mm of the top's edge that the rail should hide
+ */
+export function underBy(foot: RailFoot | undefined, edge: number): number {
+  const into = UNDER_RAIL + edge;
+  return foot === undefined ? into : foot.root + Math.min(into, RAIL_SHARE * foot.width);
+}
+
 /** A side goes on beneath the rail by at most this many times as far along the band as across it. */
 const STEEPEST_LEAN = 2;
 

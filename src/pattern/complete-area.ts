@@ -18,7 +18,7 @@ import { about, FORGET } from "../base/memory.js";
 import type { Pausing } from "../base/pausing.js";
 import { Work } from "../base/work.js";
 import { type BeadLines, regionBeads, type TileRun, tileRuns } from "../beads/bead-lines.js";
-import { type RailSides, requireOnSeat } from "../beads/seat-edge.js";
+import { type RailFoot, type RailSides, requireOnSeat, underBy } from "../beads/seat-edge.js";
 import type { TilesSpec } from "../design/cycle.js";
 import type { EndsSpec } from "../design/pattern/area.js";
 import type { PatternSpec } from "../design/pattern/pattern.js";
@@ -31,7 +31,7 @@ import { Regions } from "../relief/regions.js";
 import { weaveRegions } from "../relief/weave/weave.js";
 import { endLines, endOptions, fadeOf } from "./ends.js";
 import type { Pattern } from "./laid-out.js";
-import { allHoles, carveAll, raiseAll, UNDER_RAIL } from "./raise-regions.js";
+import { allHoles, carveAll, raiseAll } from "./raise-regions.js";
 import { workSteps } from "./work-steps.js";
 
 /** Regions that are worked together on a strip of their own. */
@@ -55,6 +55,8 @@ export interface AreaOptions {
   /** Height of the lane, mm. */
   readonly seatLength: number;
   readonly rails: RailSides;
+  /** How the rails rise from the seat. Default: upright. */
+  readonly railFoot?: RailFoot | undefined;
   /** Largest chordal deviation of the mesh, mm. */
   readonly tolerance: number;
   /** The same of bodies, where they may be coarser than bead lines and what is told. Default: that. */
@@ -73,7 +75,8 @@ export interface AreaOptions {
 /** Completes the regions of an area, in its own coordinates. */
 export function* completeArea(area: Area, runs: readonly TileRun[], options: AreaOptions): Pausing<Pattern> {
   const { fit, symmetry, shapes, regions, where, ends, single, outline } = area;
-  const { rails, seatLength, tolerance, bodyTolerance, warn, drawings, remember = FORGET, work = new Work() } = options;
+  const { rails, railFoot, seatLength, tolerance, bodyTolerance, warn, drawings } = options;
+  const { remember = FORGET, work = new Work() } = options;
   const strip = makeStrip(fit, symmetry, seatLength, tolerance, {
     ...endOptions(ends),
     single,
@@ -108,7 +111,9 @@ export function* completeArea(area: Area, runs: readonly TileRun[], options: Are
   for (const { op, items } of workSteps([...drawn, ...lines], ({ spec }) => spec.mode)) {
     const how = { fade, warn, remember: onStrip };
     bodies.push(
-      ...(yield* op === "add" ? raiseAll(strip, items, { ...how, woven, rails }) : carveAll(strip, items, how)),
+      ...(yield* op === "add"
+        ? raiseAll(strip, items, { ...how, woven, rails, railFoot })
+        : carveAll(strip, items, how)),
     );
   }
   const beadLines: BeadLines[] = [];
@@ -145,9 +150,9 @@ function* drawRegions(
   { regions, where, label }: Area,
   strip: Strip,
   all: Regions,
-  { rails, tolerance, warn, images }: AreaOptions,
+  { rails, railFoot, tolerance, warn, images }: AreaOptions,
 ): Pausing<DrawnRegion[]> {
-  const underRail = rails.includes(true) ? UNDER_RAIL : 0;
+  const underRail = rails.includes(true) ? underBy(railFoot, 0) : 0;
   const drawn: DrawnRegion[] = [];
   for (const [i, region] of regions.entries()) {
     const path = `${where}.regions[${i}]`;

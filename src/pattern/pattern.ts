@@ -12,6 +12,7 @@ import { AnnuletError } from "../base/errors.js";
 import type { Pausing } from "../base/pausing.js";
 import { showLength } from "../base/units.js";
 import { followsTile, type TileRun } from "../beads/bead-lines.js";
+import type { RailFoot } from "../beads/seat-edge.js";
 import { type Lane, lanesOf, noSuchLane } from "../design/lanes.js";
 import type { BeadRunSpec } from "../design/pattern/bead-run.js";
 import type { PatternSpec } from "../design/pattern/pattern.js";
@@ -23,9 +24,9 @@ import type { Pattern } from "./laid-out.js";
 import { joinPatterns, placePattern } from "./move.js";
 import { oneTile, spansOf } from "./spans.js";
 
-export interface PatternOptions extends Omit<AreaOptions, "rails" | "seatLength"> {
+export interface PatternOptions extends Omit<AreaOptions, "rails" | "railFoot" | "seatLength"> {
   readonly profile: Pick<Profile, "seatLength"> & {
-    readonly rails?: unknown;
+    readonly rails?: RailFoot | undefined;
     /** As `seatLengths` where tiles keep their size on a band that tapers. Default: they narrow, or the band does not. */
     readonly lengths?: readonly number[] | undefined;
   };
@@ -50,13 +51,15 @@ export function* completePattern(
   const named = ownRuns(runs, lanes);
   const { lengths } = options.profile;
   if (lengths !== undefined) requireCuttable(lanes);
-  const railed = options.profile.rails !== undefined;
+  const railFoot = options.profile.rails;
+  const railed = railFoot !== undefined;
   const patterns: Pattern[] = [];
   for (const [i, lane] of lanes.entries()) {
     const rails = [railed && i === 0, railed && i === lanes.length - 1] as const;
     const own = yield* completeLane(lane, fits[i], named[i], {
       ...options,
       rails,
+      railFoot,
       seatLength: fits[i].height,
       lengths,
     });

@@ -6,7 +6,7 @@ import { AnnuletError, type Warn } from "../base/errors.js";
 import type { Remember } from "../base/memory.js";
 import type { Pausing } from "../base/pausing.js";
 import { radians } from "../base/units.js";
-import { type RailSides, reachUnder, requireOnSeat } from "../beads/seat-edge.js";
+import { type RailFoot, type RailSides, reachUnder, requireOnSeat, underBy } from "../beads/seat-edge.js";
 import type { SectionSpec } from "../design/sections/section.js";
 import { countHoles, EDGE_WALL, requireEdgeWall } from "../flat/cut-place.js";
 import { takePeriod } from "../flat/period.js";
@@ -21,13 +21,11 @@ import { pierceRegion } from "../relief/pierce-region.js";
 import { sectionOf } from "../relief/region-section.js";
 import { raiseRegion } from "../relief/section.js";
 
-/** How far relief that reaches the seat's edge goes on beneath the rail, mm, beyond its own rounding. */
-export const UNDER_RAIL = 0.05;
-
 export interface RaiseOptions {
   /** The bodies of woven regions. */
   readonly woven: ReadonlyMap<DrawnRegion, readonly FlatBody[]>;
   readonly rails: RailSides;
+  readonly railFoot: RailFoot | undefined;
   readonly fade: Fade | undefined;
   readonly warn: Warn;
   /** Of work on the strip. */
@@ -36,7 +34,7 @@ export interface RaiseOptions {
 
 /** Raises the regions. A drafted foot may go on beneath a rail, but not beyond the edge of a band without rails. */
 export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: RaiseOptions): Pausing<FlatBody[]> {
-  const { woven, rails, fade, warn, remember } = options;
+  const { woven, rails, railFoot, fade, warn, remember } = options;
   const onSeat = (body: FlatBody, section: SectionSpec, path: string): FlatBody => {
     if (section.draft > 0 && rails.includes(false))
       requireOnSeat(strip, outlineRings(strip, body.outline), `${path}.draft`);
@@ -48,10 +46,11 @@ export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: 
     const own = { mode: "raised", names: namesOf(members), where, fade } as const;
     if (field !== undefined) return [raiseField(field, { ...own, tolerance: strip.bodyTolerance })];
     const { section, path } = sectionOf(members[0].spec, where);
-    return remember(["body", own, section, path, rails, endsOf(members)], artsOf(members), () => {
-      const under = rails.includes(true) ? UNDER_RAIL + edgeOf(section) : 0;
+    return remember(["body", own, section, path, rails, railFoot, endsOf(members)], artsOf(members), () => {
+      const under = rails.includes(true) ? underBy(railFoot, edgeOf(section)) : 0;
       const beyond = rails.includes(true) ? under : -spreadOf(section);
-      const clean = together(strip, members, warn, { beyond, need: needOf(section), under, rails });
+      const fillet = under > 0 && railFoot !== undefined && railFoot.root > 0;
+      const clean = together(strip, members, warn, { beyond, need: needOf(section), under, rails, fillet });
       const body = raiseRegion(strip, clean, { ...own, section, path });
       return body === undefined ? [] : [onSeat(body, section, path)];
     });
@@ -154,6 +153,8 @@ interface EdgeReach extends SeatCut {
   /** mm that they go on beneath a rail, and where rails stand. */
   readonly under: number;
   readonly rails: RailSides;
+  /** Whether they go through a fillet. Default no. */
+  readonly fillet?: boolean;
 }
 
 /** Cut off this much farther from the edge than is asked for, mm: outlines are straightened by less. */
@@ -184,7 +185,7 @@ function together(
   strip: Strip,
   members: readonly DrawnRegion[],
   warn: Warn,
-  { under, rails, ...cutOff }: EdgeReach,
+  { under, rails, fillet = false, ...cutOff }: EdgeReach,
 ): GridRegion {
   const [{ path, art }] = members;
   const lines = members.filter((one) => one.atEnds);
@@ -194,10 +195,11 @@ function together(
   const whole =
     lines.length === 0 || others.length === 0 ? cut : unite([...cut, ...lines.flatMap((one) => one.art.region)]);
   const clean = (region: GridRegion) => (region === art.region ? region : tidy(strip, region, path, warn));
-  const left =
-    strip.edge === undefined
-      ? reachUnder(strip, clean(whole), under, rails)
-      : clean(withinSeat(strip, reachUnder(strip, whole, under, rails), cutOff));
+  const longer = (region: GridRegion) => reachUnder(strip, region, under, rails);
+  // Through a fillet sides go on so far that they may meet.
+  const through = (region: GridRegion) => (fillet ? unite(longer(region)) : longer(region));
+  const uncut = () => (fillet ? clean(through(whole)) : longer(clean(whole)));
+  const left = strip.edge === undefined ? uncut() : clean(withinSeat(strip, through(whole), cutOff));
   if (left.length === 0) throw cutAway(path);
   return left;
 }

@@ -14,6 +14,7 @@ import type { StretchReport } from "../band/surface/stretch.js";
 import type { BandSurface } from "../band/surface/surface.js";
 import type { FileSource } from "../base/files.js";
 import type { PlacedRuns } from "../beads/place-runs.js";
+import type { RailFoot } from "../beads/seat-edge.js";
 import type { SpruedRing, SprueReport } from "../casting/add-sprue.js";
 import type { CastingAllowance } from "../casting/allowances/allowance.js";
 import type { Allowances } from "../casting/allowances/columns.js";
@@ -151,8 +152,8 @@ export interface Answers {
 /** What the flat pattern depends on of the band. */
 export interface SeatFacts {
   readonly seatLength: number;
-  /** There on a band that has rails. */
-  readonly rails: true | undefined;
+  /** There on a band that has rails: how they rise from the seat, at the top of the ring. */
+  readonly rails: RailFoot | undefined;
   /** As `seatLengths` where tiles keep their size on a band that tapers, else undefined. */
   readonly lengths: readonly number[] | undefined;
 }

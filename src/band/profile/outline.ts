@@ -9,6 +9,7 @@ import {
   segmentEnd,
   segmentLength,
   segmentStart,
+  tangentAt,
 } from "../../base/math/curve.js";
 import { type RoundedLink, roundCorners } from "../../base/math/round-corners.js";
 import type { ProfileSpec } from "../../design/profile/profile.js";
@@ -23,12 +24,16 @@ import { Misfit } from "./misfit.js";
 import { sketchOutside } from "./outsides/index.js";
 import { seatOf } from "./seat.js";
 
-/** The flat tops of the two rails. */
+/** The two rails: their flat tops, and how they rise from the seat. */
 export interface Rails {
   /** Radius of the rails' top, mm. */
   readonly top: number;
   /** From w to w of each rail's flat top, mm, the rail at low w first. */
   readonly faces: readonly [low: readonly [number, number], high: readonly [number, number]];
+  /** From the seat's edge, straight on, to the rail's wall, mm: the width of the fillet between them; 0 without one. */
+  readonly root: number;
+  /** From there to the band's side, mm. */
+  readonly width: number;
 }
 
 /** A cross-section as exact lines and arcs, in (w, r), mm. */
@@ -131,10 +136,22 @@ function drawOutline(spec: ProfileSpec, boreRadius: number, tolerance: number): 
     seat,
     seatLength,
     seatSegments: [first, end],
-    rails: faces.length === 2 ? { top: frame.top, faces: [faces[1], faces[0]] } : undefined,
+    rails: faces.length === 2 ? railsOf(faces[1], faces[0], { frame, seat, after: outline[end] }) : undefined,
     boreFace: boreFace === undefined ? [] : [boreFace],
     symmetric: isSymmetric(outside.links.map((link) => link.segment)),
   };
+}
+
+function railsOf(
+  low: readonly [number, number],
+  high: readonly [number, number],
+  { frame, seat, after }: { readonly frame: Frame; readonly seat: readonly Segment[]; readonly after: Segment },
+): Rails {
+  // Against the outline, the seat begins where what follows it begins: a fillet that ends on the wall, or the wall.
+  const [wall] = segmentEnd(after);
+  const [along] = tangentAt(seat[0], 0);
+  const root = (segmentStart(seat[0])[0] - wall) / along;
+  return { top: frame.top, faces: [low, high], root, width: frame.halfWidth + wall };
 }
 
 /** w-range of what the fillets leave of a rail's top, low w first. */

@@ -73,7 +73,7 @@ export function seat({ design, keepsSize, profile }: OfDesign<"tolerance"> & Fro
   const keeps = keepsSize && !revolved;
   return {
     seatLength,
-    rails: rails === undefined ? undefined : true,
+    rails: rails && { root: rails.root, width: rails.width },
     lengths: keeps ? seatLengths(profile, design.tolerance) : undefined,
   };
 }
