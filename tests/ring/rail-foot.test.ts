@@ -1,4 +1,4 @@
-// Covers: src/beads/seat-edge.ts, src/band/profile/outline.ts
+// Covers: src/band/profile/outline.ts
 import { describe, expect, it } from "vitest";
 import { build } from "../../src/ring/build.js";
 import { halfPlaneSection } from "../support/half-plane-section.js";
