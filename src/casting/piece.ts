@@ -4,6 +4,7 @@
 
 import type { Band } from "../band/band.js";
 import { seatWall } from "../band/profile/seat-wall.js";
+import { thicknessOf } from "../band/profile/thickness-of.js";
 import type { Problem } from "../base/errors.js";
 import { assertSolid } from "../judge/gate.js";
 import type { PieceVolumes } from "../measure/weights/weight-table.js";
@@ -28,7 +29,7 @@ export function sizesOf({ profile, pattern, measure }: Built): PieceSizes {
   return {
     bore: 2 * profile.boreRadius,
     width: profile.width,
-    thickness: profile.thickness,
+    thickness: thicknessOf(profile),
     wall: Math.min(...profile.looks.map((angle) => seatWall(profile.sectionAt(angle)))),
     relief: pattern.bodies.some(({ mode }) => mode === "raised") ? pattern.height : null,
     volume: measure.volume,

@@ -12,7 +12,10 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
   const pairs: (readonly [string, string])[] = [
     ["ring", report.name],
     ["size", describeSize(report)],
-    ["band", `${describeSizes(report.band)}${report.band.taper === undefined ? "" : " at the top"}`],
+    [
+      "band",
+      `${describeSizes(report.band)}${report.band.taper === undefined ? "" : " at the top"}${describeOverall(report.band)}`,
+    ],
     ...(report.band.taper ?? []).map((place): [string, string] => [
       "",
       `${describeSizes(place)} at ${place.angle === BACK ? "the back" : `${fixed(place.angle, 1)}°`}`,
@@ -41,6 +44,14 @@ const BACK = 270;
 
 function describeSizes({ width, thickness }: Pick<Report["band"], "width" | "thickness">): string {
   return `${fixed(width)} mm wide, ${fixed(thickness)} mm thick`;
+}
+
+/** What stands above the band by less is not told, mm: half of what is printed. */
+const LEVEL = 5e-4;
+
+/** How thick it is with what stands on it, where that is more. */
+function describeOverall({ thickness, overall }: Report["band"]): string {
+  return overall > thickness + LEVEL ? `; ${fixed(overall)} mm with all that stands on it` : "";
 }
 
 function describeTriangles({ triangles, mesh: { decimation } }: Report): string {

@@ -42,4 +42,6 @@ export interface RuleResult {
   readonly severity: Severity;
   readonly source: string;
   readonly kept: boolean;
+  /** What was left out of it, in words; empty where nothing is. */
+  readonly without: string;
 }

@@ -2,6 +2,7 @@
  * The ring's gate: closed, in one piece, and with no more handles than the design implies.
  */
 import { AnnuletError, type Warn } from "../base/errors.js";
+import { degrees } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { type Ball, findBridges } from "./bridges.js";
 import { assertSolid, type SolidCheck } from "./gate.js";
@@ -35,11 +36,13 @@ export function gateRing(
   }
   if (check.genus === undefined) throw new AnnuletError({ code: "not-closed", message: "the ring has no genus" });
   if (check.genus !== genus) {
-    const bridges = findBridges(mesh, balls, tolerance);
+    const angles = findBridges(mesh, balls, tolerance).map(({ centre: [x, y] }) => whole(degrees(Math.atan2(y, x))));
+    const shown = angles.slice(0, PLACES_SHOWN);
+    const at = shown.length === 0 ? "" : ` at ${shown.map((angle) => `${angle.toFixed(1)}°`).join(", ")}`;
     warn({
       code: "genus-differs",
-      message: `the ring has ${check.genus} handles where the design implies ${genus}: ${check.genus > genus ? "parts bridge a gap, which traps investment" : "parts close holes"}`,
-      value: { genus: check.genus, places: bridges.slice(0, PLACES_SHOWN).map(({ centre }) => centre) },
+      message: `the ring has ${check.genus} handles where the design implies ${genus}: ${check.genus > genus ? `parts bridge a gap${at}, which traps investment` : "parts close holes"}`,
+      value: { genus: check.genus, angles: shown },
       allowed: `a genus of ${genus}`,
       hint:
         check.genus > genus
@@ -48,6 +51,11 @@ export function gateRing(
     });
   }
   return { ...check, genus: check.genus };
+}
+
+/** Degrees from 0 to 360. */
+function whole(angle: number): number {
+  return angle - 360 * Math.floor(angle / 360);
 }
 
 /** A ring whose only fault is that it is in pieces has parts with nothing to stand on: that lies in the design. */

@@ -123,6 +123,8 @@ export interface Answers {
   /** The ring of this design, without any allowance. */
   readonly solid: Mesh;
   readonly measure: Measure;
+  /** Farthest point of the solid from the finger axis, mm. */
+  readonly outermost: number;
   readonly notices: undefined;
   readonly stretch: StretchReport;
   readonly metal: Alloy;

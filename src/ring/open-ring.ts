@@ -262,7 +262,9 @@ export class OpenRing implements Ring {
     const { answers, warnings } = await this.ask(["facts", "rules", "judgement", "unrolledBand"], asking);
     const { facts, rules, judgement, unrolledBand: band } = answers;
     const { name, summary } = rules;
-    return { name: facts.design.name, rules: { name, summary }, ...judgement, band, warnings };
+    // Handles are a finding with their places.
+    const others = warnings.filter(({ code }) => code !== "genus-differs");
+    return { name: facts.design.name, rules: { name, summary }, ...judgement, band, warnings: others };
   }
 
   async allowances(asking: Asking = {}): Promise<Allowances> {

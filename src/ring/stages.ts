@@ -4,6 +4,7 @@
  * larger sizes. What `work` makes is compared by what it was made from, a `figure` or a `slice` by its value.
  */
 
+import { outermost } from "../measure/outermost.js";
 import { choice, compared, figure, type StageTable, slice, work } from "./stage.js";
 import * as casting from "./steps/casting.js";
 import { sameFiles } from "./steps/file-contents.js";
@@ -53,16 +54,21 @@ export const stages: StageTable = {
   gate: work("checks", "design.tolerance genus parts thinned", solid.gate),
   solid: work(undefined, "gate thinned", ({ thinned }) => thinned.mesh),
   measure: figure("measure", "solid", solid.measure),
-  notices: figure(undefined, "profile union", output.notices),
+  outermost: figure("measure", "solid", ({ solid }) => outermost(solid)),
+  notices: figure(undefined, "size profile union", output.notices),
   metal: slice("design.alloys design.material", output.metal),
   stretch: figure(undefined, "pattern wrap", flat.stretch),
   facts: work(
     undefined,
-    "design.name design.material design.profile option.detail size fit width beads headroom union thinned genus gate measure notices metal stretch",
+    "design.name design.material design.profile option.detail size fit width profile beads headroom union thinned genus gate measure outermost notices metal stretch",
     output.facts,
   ),
   rules: slice("design.rules option.rules", output.rules),
-  judgement: work(undefined, "design.tolerance profile pattern wrap marks beads parts solid rules", solid.judgement),
+  judgement: work(
+    undefined,
+    "design.tolerance profile pattern wrap marks beads parts genus gate solid rules",
+    solid.judgement,
+  ),
   unrolledBand: work(undefined, "profile pattern wrap", solid.unrolledBand),
   tile: work(undefined, "design.name design.pattern option.tile size fit profile pattern wrap beads", output.tile),
   laneTiles: work(undefined, "design.name design.pattern size fit profile pattern wrap beads", output.laneTiles),

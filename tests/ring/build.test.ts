@@ -174,7 +174,7 @@ describe("warnings", () => {
     });
     expect(report.genus).toBe(4);
     const [warning] = report.warnings.filter(({ code }) => code === "genus-differs");
-    expect(warning.value).toMatchObject({ genus: 4, places: { length: 3 } });
+    expect(warning.value).toMatchObject({ genus: 4, angles: { length: 3 } });
   });
 });
 

@@ -94,11 +94,18 @@ function printCheck({ rules, results, findings }: DesignCheck, io: Io): void {
     io,
     `\n${findings.length === 0 ? "Every limit is kept." : `${findings.length} not kept, errors among them: ${grave}.`}`,
   );
-  print(io, "Lengths in mm. A – means that nothing of the kind is there, or nothing as small as the limit.");
+  print(
+    io,
+    "Lengths in mm. A – means that nothing of the kind is there, or nothing as small as the limit. Not looked at:",
+  );
+  for (const { rule, without } of results) if (without !== "") print(io, `  ${rule}: ${without}`);
 }
 
 function toRow({ rule, figure, limit, unit, severity, source, kept, what }: RuleResult): string[] {
-  const show = (value: number) => (unit === "mm" ? fixed(value) : `${fixed(value, 1)} ${unit}`);
+  const show = (value: number) => {
+    if (unit === "mm") return fixed(value);
+    return unit === "" ? String(value) : `${fixed(value, 1)} ${unit}`;
+  };
   return [
     kept ? "" : severity,
     rule,

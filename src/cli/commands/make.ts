@@ -136,7 +136,7 @@ export const makeCommand: Command<MakeOptions> = {
     const text = await loadDesign(path, io);
 
     const result = await buildRing(text, path, options, io);
-    sayWarnings(io, result.report.warnings);
+    sayWarnings(io, result.report.warnings, "advice");
     const contents = makeContents(result, meshFiles, options.report !== undefined);
     const outputs: Output[] = targets.map((target, i) => ({ target, chunks: contents[i] }));
     const written = await writeOutputs(outputs);

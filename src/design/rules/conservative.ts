@@ -2,7 +2,7 @@
  * For casters who are not known, and rings that are worn daily.
  */
 import type { RuleSet } from "./rule-set.js";
-import { carefulHouse, castingHouse, commonPractice, wearGuide } from "./sources.js";
+import { carefulHouse, castingHouse, commonPractice, detailGuide, sectionGuide, wearGuide } from "./sources.js";
 
 export const conservative: RuleSet = {
   name: "conservative",
@@ -10,13 +10,22 @@ export const conservative: RuleSet = {
   limits: {
     shank: wearGuide(1.5, "warning"),
     wall: carefulHouse(0.8, "error"),
+    side: carefulHouse(0.8, "warning"),
+    heavy: sectionGuide(4, "warning"),
+    relief: detailGuide(0.3, "warning"),
+    engraving: carefulHouse(0.5, "warning"),
     line: carefulHouse(0.6, "warning"),
     gap: carefulHouse(0.3, "warning"),
     island: carefulHouse(0.6, "warning"),
+    post: commonPractice(1, "warning"),
     groove: carefulHouse(0.3, "warning"),
-    "groove-depth": commonPractice(1, "warning"),
+    "groove-depth": castingHouse(1, "warning"),
     hole: carefulHouse(0.3, "warning"),
+    "hole-depth": castingHouse(1, "warning"),
     bead: castingHouse(0.4, "warning"),
     corner: castingHouse(0.125, "warning"),
+    edge: castingHouse(0.125, "warning"),
+    marks: carefulHouse(0.3, "warning"),
+    bridge: commonPractice(0, "warning"),
   },
 };

@@ -2,7 +2,7 @@
  * What a fine print in castable resin holds; the metal may not fill it all.
  */
 import type { RuleSet } from "./rule-set.js";
-import { castingHouse, commonPractice, resinGuide } from "./sources.js";
+import { castingHouse, commonPractice, finishingGuide, resinGuide, sectionGuide } from "./sources.js";
 
 export const fineResinPrint: RuleSet = {
   name: "fine-resin-print",
@@ -10,13 +10,22 @@ export const fineResinPrint: RuleSet = {
   limits: {
     shank: castingHouse(0.4, "error"),
     wall: resinGuide(0.3, "error"),
+    side: resinGuide(0.3, "warning"),
+    heavy: sectionGuide(4, "note"),
+    relief: finishingGuide(0.15, "note"),
+    engraving: finishingGuide(0.15, "note"),
     line: resinGuide(0.3, "warning"),
     gap: castingHouse(0.2, "warning"),
     island: resinGuide(0.3, "warning"),
+    post: commonPractice(3, "warning"),
     groove: castingHouse(0.2, "warning"),
     "groove-depth": commonPractice(3, "warning"),
     hole: castingHouse(0.2, "warning"),
+    "hole-depth": commonPractice(3, "warning"),
     bead: resinGuide(0.3, "warning"),
     corner: castingHouse(0.125, "note"),
+    edge: castingHouse(0.125, "note"),
+    marks: castingHouse(0.2, "warning"),
+    bridge: commonPractice(0, "warning"),
   },
 };

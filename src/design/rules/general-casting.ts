@@ -2,7 +2,7 @@
  * What one casting house asks for in general.
  */
 import type { RuleSet } from "./rule-set.js";
-import { castingHouse, commonPractice } from "./sources.js";
+import { castingHouse, commonPractice, finishingGuide, sectionGuide } from "./sources.js";
 
 export const generalCasting: RuleSet = {
   name: "general-casting",
@@ -10,13 +10,22 @@ export const generalCasting: RuleSet = {
   limits: {
     shank: castingHouse(0.5, "error"),
     wall: castingHouse(0.4, "error"),
+    side: castingHouse(0.4, "warning"),
+    heavy: sectionGuide(4, "note"),
+    relief: finishingGuide(0.15, "warning"),
+    engraving: finishingGuide(0.15, "warning"),
     line: castingHouse(0.4, "warning"),
     gap: castingHouse(0.2, "warning"),
     island: castingHouse(0.4, "warning"),
+    post: commonPractice(2, "warning"),
     groove: castingHouse(0.2, "warning"),
-    "groove-depth": commonPractice(2, "warning"),
+    "groove-depth": castingHouse(1, "warning"),
     hole: castingHouse(0.2, "warning"),
+    "hole-depth": castingHouse(1, "warning"),
     bead: commonPractice(0.3, "warning"),
     corner: castingHouse(0.125, "note"),
+    edge: castingHouse(0.125, "warning"),
+    marks: castingHouse(0.2, "warning"),
+    bridge: commonPractice(0, "warning"),
   },
 };

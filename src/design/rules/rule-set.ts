@@ -7,18 +7,82 @@ import type { Certainty } from "../../measure/alloys/alloy.js";
 /** How grave it is where a limit is not kept: an error fails `annulet check`, a note only tells. */
 export type Severity = "error" | "warning" | "note";
 
-/** What is measured, in which unit, and whether the figure must be at least or at most the limit. */
+/** What is measured, in which unit, whether the figure must be at least or at most the limit, and what is left out of it. */
 export const RULES = {
-  shank: { what: "metal from the bore straight out", unit: "mm", keep: "at least" },
-  wall: { what: "metal between any two faces", unit: "mm", keep: "at least" },
-  line: { what: "raised line", unit: "mm", keep: "at least" },
-  gap: { what: "gap between raised parts, and to the rails", unit: "mm", keep: "at least" },
-  island: { what: "raised part that stands alone, diameter by area", unit: "mm", keep: "at least" },
-  groove: { what: "sunk line", unit: "mm", keep: "at least" },
-  "groove-depth": { what: "depth of a gap or a sunk line over its width", unit: "×", keep: "at most" },
-  hole: { what: "hole", unit: "mm", keep: "at least" },
-  bead: { what: "bead", unit: "mm", keep: "at least" },
-  corner: { what: "radius of inner corners", unit: "mm", keep: "at least" },
+  shank: { what: "metal from the bore straight out", unit: "mm", keep: "at least", without: "" },
+  wall: {
+    what: "metal between any two faces",
+    unit: "mm",
+    keep: "at least",
+    without: "raised detail, letters and beads by themselves; faces that lean towards each other by over 30°",
+  },
+  side: {
+    what: "height of the band's sides, 0.1 mm in from them",
+    unit: "mm",
+    keep: "at least",
+    without: "what is sunk or pierced there",
+  },
+  heavy: { what: "largest ball within the band's section", unit: "mm", keep: "at most", without: "what stands on it" },
+  relief: { what: "height of what is raised", unit: "mm", keep: "at least", without: "ends that fade" },
+  engraving: { what: "depth of what is sunk", unit: "mm", keep: "at least", without: "height maps' shallow parts" },
+  line: { what: "raised line", unit: "mm", keep: "at least", without: "height maps" },
+  gap: {
+    what: "gap between raised parts, and to the rails",
+    unit: "mm",
+    keep: "at least",
+    without: "height maps, letters, beads",
+  },
+  island: {
+    what: "raised part that stands alone, diameter by area",
+    unit: "mm",
+    keep: "at least",
+    without: "height maps, letters, beads",
+  },
+  post: {
+    what: "height of a raised part that stands alone over its diameter",
+    unit: "×",
+    keep: "at most",
+    without: "height maps, letters, beads",
+  },
+  groove: { what: "sunk line", unit: "mm", keep: "at least", without: "height maps" },
+  "groove-depth": {
+    what: "depth of a gap or a sunk line over its width",
+    unit: "×",
+    keep: "at most",
+    without: "height maps; gaps between raised letters, and where they run out to a point",
+  },
+  hole: { what: "hole, at the bore or at the seat", unit: "mm", keep: "at least", without: "" },
+  "hole-depth": {
+    what: "way through a hole over its width",
+    unit: "×",
+    keep: "at most",
+    without: "where it runs out to a point",
+  },
+  bead: { what: "bead", unit: "mm", keep: "at least", without: "" },
+  corner: {
+    what: "radius of the band's inner corners",
+    unit: "mm",
+    keep: "at least",
+    without: "the feet of relief, letters and beads",
+  },
+  edge: {
+    what: "radius of the band's outer edges",
+    unit: "mm",
+    keep: "at least",
+    without: "edges of relief, letters and holes",
+  },
+  marks: {
+    what: "room between texts, marks and the pattern",
+    unit: "mm",
+    keep: "at least",
+    without: "letters of one text",
+  },
+  bridge: {
+    what: "handles that the design does not imply",
+    unit: "",
+    keep: "at most",
+    without: "",
+  },
 } as const;
 
 /** Name of a rule of castability. */

@@ -9,14 +9,26 @@ const published =
   (source: string): Published =>
   (limit, severity) => ({ limit, severity, source, certainty: "one credible source" });
 
-/** A casting house: any thickness 0.40, broad flats 0.50, gaps and holes 0.20, edge radius 0.125 mm. */
+/**
+ * A casting house: any thickness 0.40, broad flats 0.50, gaps and holes 0.20, all edges and corners of radius 0.125 mm; gaps
+ * and holes no deeper than they are wide.
+ */
 export const castingHouse = published("a casting house's CAD guidelines (morrisandwatson.com)");
 
-/** Another casting house: walls 0.8, engraving 0.3 wide, prongs 0.6 mm. */
+/** Another casting house: walls 0.8, engraving 0.3 wide and 0.5 deep, prongs 0.6 mm. */
 export const carefulHouse = published("a casting house's guide (gemwares.com)");
 
 /** A castable resin's printing guide: wires 0.3 mm. A limit of the print, not of the metal. */
 export const resinGuide = published("a castable-resin maker's guide, July 2019");
+
+/** A print service: finishing takes 0.05 to 0.15 mm in all, so what is lower may be gone. */
+export const finishingGuide = published("a print service's guide: finishing takes up to 0.15 mm in all");
+
+/** A guide to casting: detail 0.3 mm. */
+export const detailGuide = published("a guide to casting, detail at least 0.3 mm (mssolucoesjoalheria.com)");
+
+/** A guide to castable resin: sections over 4 mm are to be hollowed out. */
+export const sectionGuide = published("a guide to castable resin, sections over 4 mm hollow (saqlainbullion.com)");
 
 /** A guide for buyers: 1.5 mm of shank for daily wear. */
 export const wearGuide = (limit: number, severity: Severity): RuleLimit => {

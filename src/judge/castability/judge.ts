@@ -7,8 +7,13 @@ import { degrees, showLength } from "../../base/units.js";
 import { RULE_NAMES, RULES, type RuleName, type RuleSet } from "../../design/rules/rule-set.js";
 import type { Finding, FindingPlace, RuleResult } from "../finding.js";
 import { measureArt } from "./measure-art.js";
+import { measureBridges } from "./measure-bridges.js";
+import { measureHeights } from "./measure-heights.js";
+import { measureHoles } from "./measure-holes.js";
+import { measureMarks } from "./measure-marks.js";
+import { measureSection } from "./measure-section.js";
 import { measureSolid } from "./measure-solid.js";
-import type { JudgedPiece, Measured, Place } from "./piece.js";
+import { type JudgedPiece, type Measured, type Place, worst } from "./piece.js";
 
 export interface Judgement {
   /** Every rule with its figure, kept or not. */
@@ -24,25 +29,16 @@ const CLOSE = 2e-3;
 
 export function judge(piece: JudgedPiece, { limits }: RuleSet): Judgement {
   const limitOf = (rule: RuleName) => limits[rule].limit;
-  const art = measureArt(piece, {
-    line: limitOf("line"),
-    gap: limitOf("gap"),
-    island: limitOf("island"),
-    groove: limitOf("groove"),
-    "groove-depth": limitOf("groove-depth"),
-    hole: limitOf("hole"),
-    bead: limitOf("bead"),
-  });
-  const measures: Readonly<Record<RuleName, Measured | undefined>> = { ...measureSolid(piece), ...art };
+  const measures = measureAll(piece, limitOf);
   const results: RuleResult[] = [];
   const findings: Finding[] = [];
   for (const rule of RULE_NAMES) {
-    const { what, unit, keep } = RULES[rule];
+    const { what, unit, keep, without } = RULES[rule];
     const { limit, severity, source } = limits[rule];
     const found = measures[rule];
     const kept =
       found === undefined || (keep === "at least" ? found.figure >= limit - CLOSE : found.figure <= limit + CLOSE);
-    results.push({ rule, what, figure: found?.figure ?? null, limit, unit, severity, source, kept });
+    results.push({ rule, what, figure: found?.figure ?? null, limit, unit, severity, source, kept, without });
     if (kept) continue;
     const places = found.places.map((place) => placeOf(place, piece.wrap));
     findings.push({
@@ -59,6 +55,31 @@ export function judge(piece: JudgedPiece, { limits }: RuleSet): Judgement {
   return { results, findings: findings.sort((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]) };
 }
 
+/** Everything that is measured; of what several ways measure the worst. */
+function measureAll(
+  piece: JudgedPiece,
+  limitOf: (rule: RuleName) => number,
+): Readonly<Record<RuleName, Measured | undefined>> {
+  const [line, groove, depth] = [limitOf("line"), limitOf("groove"), limitOf("groove-depth")];
+  const solid = measureSolid(piece);
+  const art = measureArt(piece, { line, gap: limitOf("gap"), groove, "groove-depth": depth });
+  const marks = measureMarks(piece, { line, groove, "groove-depth": depth, marks: limitOf("marks") });
+  const shank = worst("at least", [solid.shank, marks.shank]);
+  return {
+    ...measureSection(piece),
+    ...measureHeights(piece),
+    ...measureHoles(piece, { hole: limitOf("hole"), "hole-depth": limitOf("hole-depth") }),
+    ...art,
+    shank,
+    wall: worst("at least", [solid.wall, shank]),
+    line: worst("at least", [art.line, marks.line]),
+    groove: worst("at least", [art.groove, marks.groove]),
+    "groove-depth": worst("at most", [art["groove-depth"], marks["groove-depth"]]),
+    marks: marks.marks,
+    bridge: measureBridges(piece),
+  };
+}
+
 const SUBJECTS: Readonly<Record<RuleName, string>> = {
   shank: "the metal over the bore is down to",
   wall: "a wall is down to",
@@ -68,13 +89,25 @@ const SUBJECTS: Readonly<Record<RuleName, string>> = {
   groove: "a sunk line is down to",
   "groove-depth": "a gap or a sunk line is as deep as",
   hole: "a hole is down to",
+  "hole-depth": "a hole is as deep as",
   bead: "beads are as small as",
-  corner: "inner corners are sharp, of radius",
+  corner: "inner corners of the band have a radius of",
+  edge: "outer edges of the band have a radius of",
+  side: "a side of the band is down to",
+  heavy: "into the band fits a ball of",
+  relief: "relief is as low as",
+  engraving: "what is sunk is as shallow as",
+  post: "a raised part that stands alone is as high as",
+  marks: "the room beside a mark is down to",
+  bridge: "handles that the design does not imply:",
 };
 
 function inWords(rule: RuleName, limit: number, { figure, more }: Measured): string {
   const { unit, keep } = RULES[rule];
-  const show = (value: number) => (unit === "mm" ? showLength(value) : `${value.toFixed(1)} times its width`);
+  const show = (value: number) => {
+    if (unit === "mm") return showLength(value);
+    return unit === "" ? String(value) : `${value.toFixed(1)} times its width`;
+  };
   const added = more === undefined ? "" : `, ${more}`;
   return `${SUBJECTS[rule]} ${show(figure)}${added}; the rule asks for ${keep} ${show(limit)}`;
 }

@@ -1,22 +1,23 @@
 /**
- * What is measured on the flat pattern: lines, gaps, islands, grooves, holes; and the beads.
+ * What is measured on the flat pattern: lines, gaps, islands, grooves; and the beads.
  */
 
-import type { RuleName } from "../../design/rules/rule-set.js";
+import type { Point2 } from "../../base/math/point.js";
+import { RULES, type RuleName } from "../../design/rules/rule-set.js";
 import { boxRing, ringBox } from "../../flat/box.js";
 import { type GridRegion, offset, ringArea, subtract } from "../../flat/polygons.js";
 import type { Pattern } from "../../pattern/laid-out.js";
 import { type FlatArt, type FlatArtOptions, flatArt } from "../details/flat-art.js";
 import { type NarrowPlace, narrowest } from "../details/narrow.js";
 import { flatPlace, narrowedPattern } from "../details/narrowed-pattern.js";
-import type { JudgedPiece, Measured, Place } from "./piece.js";
+import { type JudgedPiece, type Measured, type Place, worst } from "./piece.js";
 
-type ArtRule = Extract<RuleName, "line" | "gap" | "island" | "groove" | "groove-depth" | "hole" | "bead">;
+type ArtRule = Extract<RuleName, "line" | "gap" | "island" | "post" | "groove" | "groove-depth" | "bead">;
 
 export type ArtMeasures = Readonly<Record<ArtRule, Measured | undefined>>;
 
 /** Limits up to which is looked, in each rule's unit: what is kept by far is not measured. */
-export type ArtLimits = Readonly<Record<ArtRule, number>>;
+export type ArtLimits = Readonly<Record<"line" | "gap" | "groove" | "groove-depth", number>>;
 
 /** Places that are told of each. */
 const PLACES = 10;
@@ -34,8 +35,7 @@ export function measureArt(piece: JudgedPiece, limits: ArtLimits): ArtMeasures {
   const worse = (rule: ArtRule): Measured | undefined => {
     const [here, other] = [measures[rule], there[rule]];
     if (rule === "bead" || other === undefined) return here;
-    const isWorse = here === undefined || (rule === "groove-depth") === other.figure > here.figure;
-    if (!isWorse) return here;
+    if (worst(RULES[rule].keep, [here, other]) === here) return here;
     const back = (place: Place): Place => ("flat" in place ? { flat: flatPlace(place.flat, narrow, wrap) } : place);
     return { ...other, places: other.places.map(back) };
   };
@@ -44,8 +44,8 @@ export function measureArt(piece: JudgedPiece, limits: ArtLimits): ArtMeasures {
     gap: worse("gap"),
     island: worse("island"),
     groove: worse("groove"),
+    post: worse("post"),
     "groove-depth": worse("groove-depth"),
-    hole: worse("hole"),
     bead: worse("bead"),
   };
 }
@@ -60,9 +60,9 @@ function measureFlat(piece: JudgedPiece, pattern: Pattern, limits: ArtLimits, si
     line: width(art.raised, limits.line),
     gap: art.raised.length === 0 ? undefined : width(besides(art, art.raised, railed), limits.gap),
     island: smallestIsland(art),
+    post: mostSlender(art),
     groove: width(sunk, limits.groove),
     "groove-depth": deepest(art, railed, limits["groove-depth"]),
-    hole: width(art.pierced, limits.hole),
     bead: smallestBead(piece),
   };
 }
@@ -70,7 +70,7 @@ function measureFlat(piece: JudgedPiece, pattern: Pattern, limits: ArtLimits, si
 function narrowWidth(art: FlatArt, region: GridRegion, limit: number): Measured | undefined {
   const found = narrowest(region, limit, { scale: art.grid.scale, within: art.core });
   if (found === undefined) return undefined;
-  const more = found.tip ? { more: "on average where it runs out to a point" } : {};
+  const more = found.tip ? { more: "half a millimetre from the point that it runs out to" } : {};
   return { figure: found.width, places: placesOf(art, found.places), ...more };
 }
 
@@ -93,9 +93,35 @@ function besides({ grid, length, halfSeat }: FlatArt, region: GridRegion, railed
 }
 
 /** The smallest part that stands alone and lies whole within the stretch. */
-function smallestIsland({ grid, raised, core, length, start }: FlatArt): Measured | undefined {
-  const scale = grid.scale;
-  const whole = raised
+function smallestIsland(art: FlatArt): Measured | undefined {
+  const whole = islandsOf(art, art.raised);
+  if (whole.length === 0) return undefined;
+  const [{ across }] = whole;
+  const alike = whole.filter((one) => one.across < across * ALIKE);
+  return { figure: across, places: placedAt(art, alike) };
+}
+
+/** The part that is highest for its diameter: each height's islands, as they stand on lower ones too. */
+function mostSlender(art: FlatArt): Measured | undefined {
+  const slender = art.levels.flatMap(({ height, region }): Measured[] => {
+    const [least, ...others] = islandsOf(art, region);
+    if (least === undefined) return [];
+    const alike = [least, ...others].filter((one) => one.across < least.across * ALIKE);
+    const more = `${height.toFixed(2)} mm high and ${least.across.toFixed(2)} mm across`;
+    return [{ figure: height / least.across, places: placedAt(art, alike), more }];
+  });
+  return worst("at most", slender);
+}
+
+interface Island {
+  readonly at: Point2;
+  /** Diameter of the circle of its area, mm. */
+  readonly across: number;
+}
+
+/** The parts of a region that lie whole within the stretch, each once, smallest first. */
+function islandsOf({ grid: { scale }, core, length }: FlatArt, region: GridRegion): Island[] {
+  return region
     .filter((ring) => ringArea(ring) > 0)
     .map((ring) => ({ box: ringBox(ring), area: ringArea(ring) / scale ** 2 }))
     .filter(({ box: { left, right } }) => left > 0 && right < Math.round(length * scale))
@@ -105,13 +131,10 @@ function smallestIsland({ grid, raised, core, length, start }: FlatArt): Measure
     }))
     .filter(({ at: [u] }) => u >= core[0] && u < core[1])
     .sort((a, b) => a.across - b.across);
-  if (whole.length === 0) return undefined;
-  const [{ across }] = whole;
-  const alike = whole.filter((one) => one.across < across * ALIKE);
-  return {
-    figure: across,
-    places: alike.slice(0, PLACES).map(({ at: [u, v] }) => ({ flat: [u + start, v] as const })),
-  };
+}
+
+function placedAt({ start }: FlatArt, islands: readonly Island[]): Place[] {
+  return islands.slice(0, PLACES).map(({ at: [u, v] }) => ({ flat: [u + start, v] as const }));
 }
 
 /** Islands up to this much larger than the smallest are told beside it. */

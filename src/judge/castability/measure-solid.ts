@@ -1,5 +1,5 @@
 /**
- * What is measured on the solid: the metal over the bore, other walls, inner corners.
+ * What is measured on the solid: the metal over the bore, other walls.
  *
  * Raised detail and beads are not walls: rays that pass through them alone are left out, since lines and beads have limits
  * of their own.
@@ -10,16 +10,13 @@ import type { Point3 } from "../../base/math/point.js";
 import { PointGrid } from "../../base/math/point-grid.js";
 import { radians } from "../../base/units.js";
 import type { Bead } from "../../beads/bead.js";
-import { findSharpCorners } from "../sharp-corners.js";
 import { distance, type Wall, WallRays } from "../wall-rays.js";
 import { thinnestApart, WALL_DEFAULTS } from "../walls.js";
+import { marksOf } from "./mark-regions.js";
 import type { JudgedPiece, Measured } from "./piece.js";
 
 /** Rays through a ring: about 0.3 mm apart on 1000 mm², each thin place then walked to its least. */
 const RAYS = 12_000;
-
-/** Inner edges that turn by more are sharp, degrees: a fillet of 0.125 mm in chords of the tolerance turns by less. */
-const SHARP = 60;
 
 /** A ray this near to straight out from the axis, by its cosine, measures the metal over the bore. */
 const STRAIGHT_OUT = 0.8;
@@ -30,7 +27,6 @@ const ABOVE = 0.02;
 export interface SolidMeasures {
   readonly shank: Measured | undefined;
   readonly wall: Measured | undefined;
-  readonly corner: Measured | undefined;
 }
 
 export function measureSolid(piece: JudgedPiece): SolidMeasures {
@@ -46,7 +42,7 @@ export function measureSolid(piece: JudgedPiece): SolidMeasures {
   const shank = thinnest(over);
   const other = thinnest((wall) => !over(wall));
   const wall = shank === undefined || (other !== undefined && other.figure < shank.figure) ? other : shank;
-  return { shank, wall, corner: cornersOf(piece) };
+  return { shank, wall };
 }
 
 function measured(walls: readonly Wall[]): Measured | undefined {
@@ -57,15 +53,21 @@ function measured(walls: readonly Wall[]): Measured | undefined {
   return { figure: walls[0].thickness, places };
 }
 
-/** Whether a wall lies between the bore and what is straight above it. */
-function isOverBore({ profile, wrap }: JudgedPiece): (wall: Wall) => boolean {
+/** Whether a wall lies between the bore, or the floor of what is cut into it, and what is straight above it. */
+function isOverBore({ profile, wrap, marks }: JudgedPiece): (wall: Wall) => boolean {
+  const floors = marksOf(marks).flatMap(({ surface, body }) =>
+    surface.name === "bore" && body.mode === "sunk" ? [{ map: surface.wrap, depth: body.height }] : [],
+  );
+  const onFloor = (point: Point3) =>
+    floors.some(({ map, depth }) => Math.abs(map.inverse(...point)[2] + depth) < ABOVE);
   return ({ from, to, thickness }) => {
     const [x, y] = [(to[0] - from[0]) / thickness, (to[1] - from[1]) / thickness];
     const radius = Math.hypot(from[0], from[1]);
     const out = Math.abs(x * from[0] + y * from[1]) / radius;
     const [, seat] = wrap.lineAt(Math.atan2(from[1], from[0])).point(0, 0);
     const middle = (profile.boreRadius + seat) / 2;
-    return out >= STRAIGHT_OUT && Math.min(radius, Math.hypot(to[0], to[1])) < middle;
+    const nearBore = Math.min(radius, Math.hypot(to[0], to[1])) < middle;
+    return out >= STRAIGHT_OUT && (nearBore || onFloor(from) || onFloor(to));
   };
 }
 
@@ -89,13 +91,12 @@ function standingOn({ profile, wrap, marks }: JudgedPiece): On[] {
       return h > -ABOVE - depth && Math.abs(v) <= map.lineAt(map.angleAt(u)).reach + ABOVE;
     };
   };
-  const carved = [...marks.marks, ...(marks.field?.mark === undefined ? [] : [marks.field.mark])];
   const radius = ([x, y]: Point3) => Math.hypot(x, y);
   return [
     above(wrap, 0),
     (point) => profile.rails !== undefined && radius(point) > profile.rails.top - ABOVE,
     (point) => radius(point) < profile.boreRadius + ABOVE,
-    ...carved.map(({ surface, body }) => above(surface.wrap, body.mode === "sunk" ? body.height : 0)),
+    ...marksOf(marks).map(({ surface, body }) => above(surface.wrap, body.mode === "sunk" ? body.height : 0)),
   ];
 }
 
@@ -104,11 +105,4 @@ function onBeads({ beads, tolerance }: JudgedPiece): On {
   for (const bead of beads) grid.add(bead.centre, bead);
   const reach = Math.max(ABOVE, 2 * tolerance);
   return (point) => grid.near(point).some(({ centre, radius }) => Math.abs(distance(point, centre) - radius) <= reach);
-}
-
-function cornersOf({ mesh }: JudgedPiece): Measured | undefined {
-  const { length, sharpest } = findSharpCorners(mesh, radians(SHARP));
-  if (sharpest === undefined) return undefined;
-  const more = `${length.toFixed(0)} mm of them in all, the feet of relief and beads among them`;
-  return { figure: 0, places: [{ space: sharpest }], more };
 }

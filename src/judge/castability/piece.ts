@@ -18,6 +18,8 @@ export interface JudgedPiece {
   readonly marks: Marks;
   readonly beads: readonly Bead[];
   readonly runs: readonly BeadRunReport[];
+  /** Handles of the solid, and how many the design implies. */
+  readonly handles: { readonly found: number; readonly implied: number };
   /** Largest chordal deviation of the mesh, mm. */
   readonly tolerance: number;
 }
@@ -34,3 +36,12 @@ export interface Measured {
 export type Place =
   | { readonly flat: readonly [u: number, v: number] }
   | { readonly space: readonly [number, number, number] };
+
+/** The worst of some figures. */
+export function worst(keep: "at least" | "at most", all: readonly (Measured | undefined)[]): Measured | undefined {
+  const order = keep === "at least" ? 1 : -1;
+  return all.reduce((most, one) => {
+    if (one === undefined) return most;
+    return most === undefined || order * (one.figure - most.figure) < 0 ? one : most;
+  }, undefined);
+}

@@ -5,19 +5,20 @@
  * An opening also rounds corners off. What it takes at a corner joins the rest on one side and is no longer than a few
  * widths; what it takes of a line is longer than that, or joins the rest on two sides, or not at all.
  *
- * A place that runs out to a point counts by its mean width, since its least is always 0.
+ * A place that runs out to a point counts by its mean width over a set length at its end, since its least is always 0.
  */
 import type { Point2 } from "../../base/math/point.js";
 import { type GridBox, ringBox } from "../../flat/box.js";
-import type { GridPath } from "../../flat/grid.js";
+import type { GridPath, GridPoint } from "../../flat/grid.js";
 import { type GridRegion, grow, intersect, offset, ringArea, shrink, subtract } from "../../flat/polygons.js";
 import { partedNecks } from "./parted-necks.js";
+import { farthestFrom, tipWidth } from "./tip-width.js";
 
 /** A place that is too narrow; mm. */
 export interface NarrowPlace {
   /** The middle of what is. */
   readonly at: Point2;
-  /** How wide that is: the width of the strip of its area and outline. */
+  /** How wide that is: the width of the strip of its area and outline; of a point the mean over a set length at its end. */
   readonly width: number;
   /** Whether it runs out to a point. */
   readonly tip: boolean;
@@ -49,7 +50,7 @@ export interface NarrowOptions {
 
 /** The places where the region is narrower than `width` mm, the narrowest first. */
 export function narrowerThan(region: GridRegion, width: number, options: NarrowOptions): NarrowPlace[] {
-  const { scale, within = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY] } = options;
+  const { scale, tips, within = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY] } = options;
   const step = width * scale;
   const shrunk = shrink(region, step / 2, ARC_TOLERANCE * scale);
   const opened = offset(shrunk, step / 2, "round", ARC_TOLERANCE * scale);
@@ -61,10 +62,13 @@ export function narrowerThan(region: GridRegion, width: number, options: NarrowO
       const at: Point2 = [(left + right) / 2 / scale, (low + high) / 2 / scale];
       if (at[0] < within[0] || at[0] >= within[1]) return [];
       const wide = stripWidth(ring) / scale;
-      const atOneSide = joints(ring, rest, scale) === 1;
+      const joined = joints(ring, rest, scale);
+      const atOneSide = joined.length === 1;
       if (atOneSide && Math.hypot(right - left, high - low) <= CORNER_WIDTHS * step) return [];
       const tip = atOneSide && wide < LINE_SHARE * width;
-      return [{ at, width: Math.min(width, wide), tip }];
+      if (!tip) return [{ at, width: Math.min(width, wide), tip }];
+      const end = farthestFrom(ring, middleOf(joined[0]));
+      return [{ at, width: tips === false ? wide : tipWidth(region, end, scale), tip }];
     });
   const parted = partedNecks(region, shrunk, step)
     .map(({ x, y }): NarrowPlace => ({ at: [x / scale, y / scale], width, tip: false }))
@@ -72,8 +76,13 @@ export function narrowerThan(region: GridRegion, width: number, options: NarrowO
   return [...lost, ...parted].sort((a, b) => a.width - b.width);
 }
 
-/** On how many sides a piece joins what is left. */
-function joints(piece: GridPath, rest: readonly { ring: GridPath; box: GridBox }[], scale: number): number {
+function middleOf(ring: GridPath): GridPoint {
+  const { left, right, low, high } = ringBox(ring);
+  return { x: (left + right) / 2, y: (low + high) / 2 };
+}
+
+/** Where a piece joins what is left: a ring for each side. */
+function joints(piece: GridPath, rest: readonly { ring: GridPath; box: GridBox }[], scale: number): GridRegion {
   const reach = 2 * SLIVER * scale;
   const own = ringBox(piece);
   // Holes of rings that are near lie in those rings, so they may be left out with them where they are far.
@@ -88,7 +97,7 @@ function joints(piece: GridPath, rest: readonly { ring: GridPath; box: GridBox }
     near.map(({ ring }) => ring),
     grow([piece], reach),
   );
-  return reached.filter((ring) => ringArea(ring) > 0).length;
+  return reached.filter((ring) => ringArea(ring) > 0);
 }
 
 /** A piece that is grown reaches no farther than this many times what it is grown by: sharp corners are cut off there. */
@@ -126,11 +135,11 @@ export interface Narrowest {
 export function narrowest(region: GridRegion, limit: number, options: NarrowOptions): Narrowest | undefined {
   if (region.length === 0) return undefined;
   const all = narrowerThan(region, limit, options);
-  const linesAt = (width: number) => narrowerThan(region, width, options).filter(({ tip }) => !tip);
+  const linesAt = (width: number) => narrowerThan(region, width, { ...options, tips: false }).filter(({ tip }) => !tip);
   let most = 0;
   for (const { width, tip } of all) {
     // Places as wide as those that were looked at are alike.
-    if (width <= most) continue;
+    if (width <= most || width >= limit) continue;
     most = Math.min(limit, AGAIN * width);
     const lines = linesAt(most);
     if (lines.length > 0) return bisect(most, lines, { linesAt, all, limit });

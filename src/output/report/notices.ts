@@ -4,11 +4,13 @@
 
 import type { Profile } from "../../band/profile/profile.js";
 import type { Warning } from "../../base/errors.js";
+import type { ResolvedSize } from "../../size/size.js";
 import { sizeAdvice } from "../../size/size-advice.js";
 import type { UnionResult } from "../../union/union.js";
 
 export interface NoticeOptions {
   readonly profile: Profile;
+  readonly size: ResolvedSize;
   readonly union: UnionResult;
 }
 
@@ -16,8 +18,8 @@ export interface NoticeOptions {
 const PLACES_SHOWN = 10;
 
 /** Advice on the size, hollows that were filled, a kernel that had to be replaced. */
-export function noticesOf({ profile, union }: NoticeOptions): Warning[] {
-  const notices = [...sizeAdvice({ bandWidth: profile.width, bore: profile.bore })];
+export function noticesOf({ profile, size, union }: NoticeOptions): Warning[] {
+  const notices = [...sizeAdvice({ bandWidth: profile.width, bore: profile.bore, size })];
   if (union.hollows.length > 0) {
     const { length } = union.hollows;
     notices.push({

@@ -20,7 +20,7 @@ import type { ResolvedSize } from "../../size/size.js";
 import type { Detail } from "../../solids/detail.js";
 import type { UnionResult } from "../../union/union.js";
 import type { PrintFigures } from "../print/figures.js";
-import { type BandSizes, bandSizes } from "./band-sizes.js";
+import type { BandSizes } from "./band-sizes.js";
 import { REPORT_VERSION } from "./report-version.js";
 
 /** Everything measured on one ring. Lengths in mm, masses in g. */
@@ -57,7 +57,7 @@ export interface FinishedReport {
   readonly centroid: Point3;
   readonly bounds: { readonly min: Point3; readonly max: Point3 };
   readonly size: ResolvedSize;
-  /** Band width and thickness as built, mm: the width differs from the document's where the tile is held. */
+  /** Band width and thickness as built, mm: the width differs from the document's where the tile is held, the thickness where the section's highest point lies lower. */
   readonly band: BandSizes;
   /** null where there is no pattern. */
   readonly fit: FitReport | null;
@@ -98,10 +98,10 @@ export interface Findings extends Facts {
 
 /** What the stages of a build came to. */
 export interface Facts {
-  readonly design: Pick<Design, "name" | "material" | "profile">;
+  readonly design: Pick<Design, "name" | "material">;
   readonly detail: Detail;
   readonly size: ResolvedSize;
-  readonly width: number;
+  readonly band: BandSizes;
   readonly fit: Fit | undefined;
   readonly lambda: StretchReport;
   readonly runs: readonly BeadRunReport[];
@@ -130,7 +130,7 @@ export function makeReport(found: Findings): FinishedReport {
     centroid: measure.centroid,
     bounds: measure.bounds,
     size: found.size,
-    band: bandSizes({ ...design.profile, width: found.width }),
+    band: found.band,
     fit: fit === undefined ? null : { ...fit, lambda: found.lambda },
     beads: found.runs,
     headroom: found.headroom ?? null,

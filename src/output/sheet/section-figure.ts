@@ -3,6 +3,7 @@
  */
 
 import type { ExactProfile } from "../../band/profile/profile.js";
+import { thicknessOf } from "../../band/profile/thickness-of.js";
 import {
   type Arc,
   flattenSegment,
@@ -164,13 +165,11 @@ function textsOf({ from, to, label }: UprightSize) {
 }
 
 function leftSizes(profile: ExactProfile): UprightSize[] {
-  const { boreRadius, thickness } = profile;
+  const { boreRadius } = profile;
   const rise = edgeOfBore(profile) - boreRadius;
-  // A rounded ridge ends below the thickness, which goes to where it would be sharp.
-  const isBlunt = profile.outsideRadius < boreRadius + thickness - SAME_RADIUS;
   return [
     ...(profile.bore === "comfort" && rise > 0 ? [{ from: boreRadius, to: boreRadius + rise, label: "rise" }] : []),
-    { from: boreRadius, to: boreRadius + thickness, label: isBlunt ? "to sharp edge" : "thickness" },
+    { from: boreRadius, to: boreRadius + thicknessOf(profile), label: "thickness" },
   ];
 }
 

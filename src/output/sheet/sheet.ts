@@ -125,10 +125,11 @@ function header({ name, size, band, volume, mass, weights: table }: Report): str
   );
   const line = [
     label,
-    `band ${band.width.toFixed(3)} × ${band.thickness.toFixed(3)} mm${band.taper === undefined ? "" : " at the top"}`,
+    `band ${band.width.toFixed(3)} mm wide × ${band.thickness.toFixed(3)} mm thick${band.taper === undefined ? "" : " at the top"}`,
     ...(band.taper ?? []).map(({ angle, width, thickness }) => {
-      return `${width.toFixed(3)} × ${thickness.toFixed(3)} mm ${angle === BACK ? "at the back" : `at ${angle}°`}`;
+      return `${width.toFixed(3)} mm wide × ${thickness.toFixed(3)} mm thick ${angle === BACK ? "at the back" : `at ${angle}°`}`;
     }),
+    `${band.overall.toFixed(3)} mm thick with all that stands on it`,
     `volume ${volume.toFixed(3)} mm³`,
     ...weights,
   ].join("; ");

@@ -15,6 +15,7 @@ import { openStudio, type Picture, type Studio } from "../../output/picture/pict
 import { printFigures as figuresOf, type PrintFigures } from "../../output/print/figures.js";
 import { layDown } from "../../output/print/lay-down.js";
 import { printSettings as settingsOf } from "../../output/print/settings.js";
+import { bandSizes } from "../../output/report/band-sizes.js";
 import { noticesOf } from "../../output/report/notices.js";
 import type { Facts } from "../../output/report/report.js";
 import type { SheetPicture } from "../../output/sheet/sheet.js";
@@ -28,8 +29,8 @@ export function printSettings({ design, option }: OfDesign<"print"> & OfOption<"
 }
 
 /** Nothing but its warnings: what no single stage before could say. */
-export function notices({ profile, union }: From<"profile" | "union">, { warn }: Tools): undefined {
-  for (const notice of noticesOf({ profile, union })) warn(notice);
+export function notices({ size, profile, union }: From<"size" | "profile" | "union">, { warn }: Tools): undefined {
+  for (const notice of noticesOf({ size, profile, union })) warn(notice);
 }
 
 /** What the ring is weighed in. */
@@ -41,12 +42,13 @@ export function facts(
   from: OfDesign<"name" | "material" | "profile"> &
     OfOption<"detail"> &
     From<"size" | "fit" | "width" | "beads" | "headroom" | "union" | "thinned" | "genus" | "gate" | "measure"> &
-    From<"metal" | "stretch">,
+    From<"profile" | "outermost" | "metal" | "stretch">,
 ): Facts {
   const { design, option, size, fit, width, headroom, union, thinned, genus, gate, measure, metal, stretch } = from;
   const { decimation } = thinned;
   return {
-    ...{ design, detail: option.detail, size, width, fit, headroom, union, decimation, check: gate, measure },
+    ...{ design, detail: option.detail, size, fit, headroom, union, decimation, check: gate, measure },
+    band: bandSizes({ ...design.profile, width }, from.profile, from.outermost),
     genusExpected: genus,
     lambda: stretch,
     runs: from.beads.reports,

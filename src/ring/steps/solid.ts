@@ -73,13 +73,15 @@ export function measure({ solid }: From<"solid">): Measure {
 }
 
 export async function judgement(
-  from: OfDesign<"tolerance"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads" | "parts" | "solid" | "rules">,
+  from: OfDesign<"tolerance"> &
+    From<"profile" | "pattern" | "wrap" | "marks" | "beads" | "parts" | "genus" | "gate" | "solid" | "rules">,
 ): Promise<Judgement> {
   // Its rays come from a library that takes a while to load, and few questions need them.
   const { judge } = await import("../../judge/castability/judge.js");
   const { design, profile, pattern, wrap, marks, beads, parts, solid: mesh, rules } = from;
   const { tolerance } = design;
-  return judge({ profile, pattern, wrap, marks, mesh, tolerance, runs: beads.reports, beads: parts.spheres }, rules);
+  const laid = { profile, pattern, wrap, marks, runs: beads.reports, beads: parts.spheres };
+  return judge({ ...laid, mesh, tolerance, handles: { found: from.gate.genus, implied: from.genus } }, rules);
 }
 
 /** What the drawing of findings shows. */

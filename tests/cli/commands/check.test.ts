@@ -7,12 +7,14 @@ const THIN = { ...PLAIN, profile: { ...PLAIN.profile, thickness: 0.45 } };
 
 describe("annulet check", () => {
   it("prints every rule and ends with 0 where all limits are kept", async () => {
-    const path = put(tempFolder(), "ring.json", PLAIN);
+    const round = { ...PLAIN.profile, bore: { form: "flat", edge: 0.2 }, outside: { form: "flat", edge: 0.2 } };
+    const path = put(tempFolder(), "ring.json", { ...PLAIN, profile: round });
     const { code, out } = await annulet(["check", path]);
     expect(code).toBe(0);
     expect(out).toMatch(/shank +1\.(59\d|600) +0\.500 +kept/);
     expect(out).toContain("Every limit is kept.");
     expect(out).toContain("morrisandwatson.com");
+    expect(out).toContain("  corner: the feet of relief, letters and beads\n");
   });
 
   it("ends with 1 where a finding is an error, with its place", async () => {

@@ -7,6 +7,7 @@ import { concatMeshes, type Mesh } from "../../../src/mesh/mesh.js";
 import { reverseMesh } from "../../../src/mesh/transform.js";
 import { formatForFile } from "../../../src/output/files/catalogue.js";
 import { encodeMesh } from "../../../src/output/files/format.js";
+import { showGrams } from "../../../src/output/report/show-grams.js";
 import { box, revolve, torus } from "../../support/meshes.js";
 import { annulet, put, tempFolder } from "../support.js";
 
@@ -28,8 +29,10 @@ describe("annulet inspect", () => {
     expect(out).toMatch(/^area +700\.000 mm²$/m);
     expect(out).toMatch(/^size +10\.000 × 20\.000 × 5\.000 mm$/m);
     // A cubic centimetre weighs its density.
-    for (const { symbol, density } of alloys)
-      expect(out).toMatch(new RegExp(`^${symbol} .* ${density.toFixed(3)}$`, "m"));
+    for (const { symbol, density, range = [0, 0] } of alloys) {
+      const grams = showGrams(density, (range[1] - range[0]) / density);
+      expect(out).toMatch(new RegExp(`^${symbol} .* ${grams}$`, "m"));
+    }
   });
 
   it("exits with 1 and shows the places when a mesh is open", async () => {

@@ -1,4 +1,4 @@
-// Covers: src/judge/details/parted-necks.ts
+// Covers: src/judge/details/parted-necks.ts, src/judge/details/tip-width.ts
 import { describe, expect, it } from "vitest";
 import type { GridPath } from "../../../src/flat/grid.js";
 import { subtract, unite } from "../../../src/flat/polygons.js";
@@ -67,7 +67,7 @@ describe("the narrowest place of a region", () => {
     expect(Math.abs(widthOf(flag, 0.5, { tips: false }) - 0.22)).toBeLessThan(CLOSE);
   });
 
-  it("is a point sharper than 29°, by its mean width; blunter ones are corners", () => {
+  it("is a point sharper than 29°, by its mean width over half a millimetre, whatever the limit; blunter ones are corners", () => {
     const spike = (angle: number) => {
       const half = 3 * Math.tan((angle * Math.PI) / 360);
       return ring([
@@ -76,9 +76,9 @@ describe("the narrowest place of a region", () => {
         [0, 3],
       ]);
     };
-    const sharp = widthOf([spike(20)], 0.4);
-    expect(sharp).toBeGreaterThan(0.1);
-    expect(sharp).toBeLessThan(0.25);
+    // A sector of 20° and 0.5 mm over its radius.
+    const mean = ((20 * Math.PI) / 180 / 2) * 0.5;
+    for (const limit of [0.2, 0.3, 0.4, 0.6]) expect(Math.abs(widthOf([spike(20)], limit) - mean)).toBeLessThan(1e-3);
     expect(narrowest([spike(20)], 0.4, { scale })?.tip).toBe(true);
     expect(narrowest([spike(20)], 0.4, { scale, tips: false })).toBeUndefined();
     expect(narrowest([spike(45)], 0.4, { scale })).toBeUndefined();

@@ -14,7 +14,11 @@ const union: UnionResult = { mesh: box(), kernel: "manifold", road: "whole", roa
 
 function notices(document: object, by: UnionResult = union) {
   const design = readDesign(document);
-  return noticesOf({ profile: buildProfile(design.profile, 8.6, 0.01), union: by });
+  return noticesOf({
+    size: { circumference: 54, diameter: 54 / Math.PI },
+    profile: buildProfile(design.profile, 8.6, 0.01),
+    union: by,
+  });
 }
 
 const codes = (document: object, by?: UnionResult) => notices(document, by).map(({ code }) => code);

@@ -22,7 +22,8 @@ export const bandFields = {
   band: z
     .strictObject({
       width: mm("width of the band as built, at the top of the ring"),
-      thickness: mm("thickness of the band at the top"),
+      thickness: mm("from the bore's narrowest circle to the outside's highest point, at the top; relief not counted"),
+      overall: mm("from that circle to the highest point of all, relief and beads counted: measured on the solid"),
       taper: z
         .array(
           z.strictObject({
