@@ -1,4 +1,4 @@
-// Covers: src/output/report/band-sizes.ts
+// Across: bands that taper, from their sizes to their files
 import { build, encodeMesh, formatForFile } from "annulet";
 import { describe, expect, it } from "vitest";
 import { TURN } from "../../src/base/units.js";
