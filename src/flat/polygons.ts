@@ -8,6 +8,7 @@ import { polygonsOf } from "../base/math/polygon.js";
 import { boxRing, type GridBox } from "./box.js";
 import type { GridPath, GridPoint } from "./grid.js";
 import { dropSpikes } from "./spikes.js";
+import { sweepAlong } from "./sweep-along.js";
 
 /** Rings of a region. */
 export type GridRegion = readonly GridPath[];
@@ -29,21 +30,25 @@ const ENDS = { butt: EndType.Butt, round: EndType.Round, square: EndType.Square 
 
 /** Everything covered by the rings under the fill rule. */
 export function unite(rings: GridRegion, fill: keyof typeof FILLS = "nonzero"): GridRegion {
-  const clipper = new Clipper64();
-  clipper.addSubject(rings.map(dropSpikes).filter((ring) => ring.length > 2));
-  const result: GridPath[] = [];
-  clipper.execute(ClipType.Union, FILLS[fill], result);
-  return result;
+  return sweepAlong([rings.map(dropSpikes).filter((ring) => ring.length > 2)], ([subject]) => {
+    const clipper = new Clipper64();
+    clipper.addSubject(subject as GridPath[]);
+    const result: GridPath[] = [];
+    clipper.execute(ClipType.Union, FILLS[fill], result);
+    return result;
+  });
 }
 
 /** What is in `region` and not in `hole`. */
 export function subtract(region: GridRegion, hole: GridRegion): GridRegion {
-  return Clipper.difference(region as GridPath[], hole as GridPath[], FillRule.NonZero);
+  return sweepAlong([region, hole], ([from, what]) =>
+    Clipper.difference(from as GridPath[], what as GridPath[], FillRule.NonZero),
+  );
 }
 
 /** What is in both regions. */
 export function intersect(region: GridRegion, other: GridRegion): GridRegion {
-  return Clipper.intersect(region as GridPath[], other as GridPath[], FillRule.NonZero);
+  return sweepAlong([region, other], ([a, b]) => Clipper.intersect(a as GridPath[], b as GridPath[], FillRule.NonZero));
 }
 
 /** The parts of open lines inside a region, or outside it. */
@@ -122,7 +127,7 @@ export function clipAlong(region: GridRegion, low: number, high: number, reach: 
 export function clipWithin(region: GridRegion, box: GridBox, margin: number): GridRegion {
   const [left, right] = [Math.round(box.left - margin), Math.round(box.right + margin)];
   const [low, high] = [Math.round(box.low - margin), Math.round(box.high + margin)];
-  return Clipper.intersect(region as GridPath[], [boxRing({ left, right, low, high })], FillRule.NonZero);
+  return intersect(region, [boxRing({ left, right, low, high })]);
 }
 
 /** The region grown by a little, with corners kept up to 10 distances long. */
@@ -158,9 +163,11 @@ const MITERED = { join: JoinType.Miter, ends: EndType.Polygon } as const;
 function inflate(paths: GridRegion, distance: number, inflation: Inflation): GridRegion {
   const { join, ends, miterLimit = MITER_LIMIT, arcTolerance } = inflation;
   if (paths.length === 0) return [];
-  const offsetter = new ClipperOffset(miterLimit, arcTolerance);
-  offsetter.addPaths(paths as GridPath[], join, ends);
-  const result: GridPath[] = [];
-  offsetter.execute(distance, result);
-  return result;
+  return sweepAlong([paths], ([own]) => {
+    const offsetter = new ClipperOffset(miterLimit, arcTolerance);
+    offsetter.addPaths(own as GridPath[], join, ends);
+    const result: GridPath[] = [];
+    offsetter.execute(distance, result);
+    return result;
+  });
 }

@@ -66,8 +66,7 @@ export function completeArt(strip: Strip, spec: ArtSpec, where: string, warn: Wa
   const { drawer = new ShapeDrawer(strip, { warn }), other = noOther, work = new Work() } = sources;
   const on = standsOn(spec.tiles, strip.drawnCycle, `${where}.tiles`);
   const read = readRegion(strip, spec, drawer, where, warn);
-  const corners = [...read.closed, ...read.open].reduce((sum, path) => sum + path.length, 0);
-  work.addCorners(corners * mostImages(strip), `${where}.${artField(spec)}`);
+  work.addCorners((cornersOf(read.closed) + cornersOf(read.open)) * mostImages(strip), `${where}.${artField(spec)}`);
   const { closed, open } = spec.ribbon?.weave === undefined ? read : asLines(read);
   const ribbonReach = reachOf(strip, spec);
   const chains = joinLines(
@@ -77,7 +76,7 @@ export function completeArt(strip: Strip, spec: ArtSpec, where: string, warn: Wa
   if (takesSides(spec.ribbon) && chains.some((chain) => !chain.closed && clearRing(strip, chain.points))) {
     throw openPathError(spec, where);
   }
-  const shape = fillShape(strip, spec, { closed, chains, on }, where, warn);
+  const shape = fillShape(strip, spec, { closed, chains, on }, where, { warn, work });
   const compose = (region: GridRegion) => {
     const composed = isComposed(spec) ? composeRegion(strip, spec, region, other, where) : region;
     const edged = spec.edge === undefined ? composed : treatEdge(strip, composed, spec.edge, `${where}.edge`, warn);
@@ -145,6 +144,10 @@ function asLines({ closed, open }: DrawnPaths): DrawnPaths {
   return { closed: [], open: [...open, ...closed.map((path) => [...path, path[0]])] };
 }
 
+function cornersOf(paths: readonly GridPath[]): number {
+  return paths.reduce((sum, path) => sum + path.length, 0);
+}
+
 /** How far a region may reach beyond what is drawn, grid steps. */
 function reachOf(strip: Strip, { ribbon, offset = 0 }: ArtSpec): number {
   const across = ribbon === undefined ? 0 : Math.max(widestOf(ribbon), 2 * halfSpan(ribbon));
@@ -161,9 +164,12 @@ function fillShape(
     on,
   }: { readonly closed: readonly GridPath[]; readonly chains: readonly Chain[]; readonly on: StandsOn | undefined },
   where: string,
-  warn: Warn,
+  { warn, work }: { readonly warn: Warn; readonly work: Work },
 ): GridRegion {
-  const drawn = fillPath(closed, spec.fill, `${where}.${artField(spec)}`, warn);
+  const field = `${where}.${artField(spec)}`;
+  const drawn = fillPath(closed, spec.fill, field, warn);
+  // Where it crosses itself it has more corners now.
+  work.addCorners(Math.max(0, cornersOf(drawn) - cornersOf(closed)) * mostImages(strip), field);
   const images = imagesOf(strip, drawn, { reach: reachOf(strip, spec), on }).map(({ path, flipped }) =>
     flipped ? [...path].reverse() : path,
   );

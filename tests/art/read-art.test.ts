@@ -39,4 +39,17 @@ describe("reading art", () => {
       /x from -6 to 12, y within ±1\.5 \(unit mm\)/,
     );
   });
+
+  it("refuses a path that is too tangled, closed or open, and takes one that is not", () => {
+    const zigzag = (count: number) =>
+      Array.from(
+        { length: count },
+        (_, i) => `${((i * 0.618) % 1).toFixed(4)} ${(((i * 0.755) % 1) / 2 - 0.25).toFixed(4)}`,
+      );
+    for (const end of ["", " Z"]) {
+      const error = failureOf(() => read(`M ${zigzag(1600).join(" L ")}${end}`));
+      expect([error.code, error.path]).toEqual(["path-too-tangled", "pattern.regions[0].path"]);
+      expect(() => read(`M ${zigzag(200).join(" L ")}${end}`)).not.toThrow();
+    }
+  });
 });
