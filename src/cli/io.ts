@@ -1,6 +1,7 @@
 /**
  * What the program talks to, so that a test can run it without a process of its own.
  */
+import { plainJson, plainText } from "./plain-text.js";
 
 /** A place for text: data goes to one, talk to another. */
 export interface TextStream extends NodeJS.WritableStream {
@@ -10,7 +11,10 @@ export interface TextStream extends NodeJS.WritableStream {
 
 export interface Io {
   /** What `-` is read from. */
-  readonly stdin: AsyncIterable<Uint8Array | string>;
+  readonly stdin: AsyncIterable<Uint8Array | string> & {
+    /** The number of the open file, where it is one. */
+    readonly fd?: number;
+  };
   /** Data. */
   readonly stdout: TextStream;
   /** Errors, warnings and progress. */
@@ -19,17 +23,17 @@ export interface Io {
   readonly env: Readonly<Record<string, string | undefined>>;
 }
 
-/** Writes one line of data. */
+/** Writes one line of data, without control characters. */
 export function print(io: Io, text: string): void {
-  io.stdout.write(`${text}\n`);
+  io.stdout.write(`${plainText(text)}\n`);
 }
 
-/** Writes one line of talk. */
+/** Writes one line of talk, without control characters. */
 export function say(io: Io, text: string): void {
-  io.stderr.write(`${text}\n`);
+  io.stderr.write(`${plainText(text)}\n`);
 }
 
 /** Writes a value as JSON, indented by two spaces. */
 export function printJson(io: Io, value: unknown): void {
-  print(io, JSON.stringify(value, null, 2));
+  print(io, plainJson(value));
 }

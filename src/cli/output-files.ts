@@ -1,89 +1,47 @@
 /**
- * Writes output files whole or not at all: all of them beside their targets first, flushed to the disk, then renamed.
+ * Writes output files whole or not at all: all of them beside their targets first, flushed to the disk, then put in place
+ * together. Where one cannot be put there, the others are taken back.
  */
-import { randomBytes } from "node:crypto";
-import {
-  accessSync,
-  closeSync,
-  constants,
-  fchmodSync,
-  fsyncSync,
-  openSync,
-  realpathSync,
-  renameSync,
-  rmSync,
-  type Stats,
-  statSync,
-  writeSync,
-} from "node:fs";
-import { basename, dirname, join, resolve } from "node:path";
-import { AnnuletError, type Chunks, type Problem } from "../index.js";
+import { createHash } from "node:crypto";
+import { closeSync, fchmodSync, fsyncSync, linkSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
+import { dirname } from "node:path";
+import type { Chunks } from "../index.js";
 import { outputError } from "./output-errors.js";
 import { type Caught, holdSignals, Interrupted } from "./signals.js";
+import type { Target } from "./targets.js";
+import { temporaryBeside } from "./temporary-files.js";
 
-/** Where a file will go. */
-export interface Target {
-  /** As the user named it. */
-  readonly path: string;
-  /** The file itself, behind any links. */
-  readonly file: string;
-  /** Permission bits of the file that stands there, which the new one takes over. */
-  readonly mode: number | undefined;
-}
+export { checkTargets, type Target } from "./targets.js";
 
 /** A target and what goes there; the bytes are made when their turn comes, chunk by chunk. */
 export interface Output {
   readonly target: Target;
-  readonly chunks: () => Chunks;
+  /** @param written the outputs before this one, in their order */
+  readonly chunks: (written: readonly WrittenFile[]) => Chunks;
 }
 
 export interface WrittenFile {
   readonly path: string;
   /** Bytes. */
   readonly size: number;
-}
-
-/**
- * Checks that files can be written at all paths, and says everything that is in the way.
- *
- * @param source the input file, which no output may replace
- * @throws AnnuletError `output-folder-missing`, `output-not-writable`, `output-is-folder`, `output-twice`,
- * `output-is-input`, `output-to-stdout`
- */
-export async function checkTargets(paths: readonly string[], source?: string): Promise<readonly Target[]> {
-  const problems: Problem[] = [];
-  const targets: Target[] = [];
-  await holdSignals(async () => {
-    for (const path of paths) {
-      try {
-        const target = findTarget(path);
-        const twin = targets.find((other) => other.file === target.file);
-        if (twin) throw outputError("output-twice", path, `${path} is asked for twice.`);
-        if (source !== undefined && isSameFile(source, target.file)) {
-          throw outputError("output-is-input", path, `${path} is the design itself: it would be lost.`);
-        }
-        targets.push(target);
-      } catch (error) {
-        if (!(error instanceof AnnuletError)) throw error;
-        problems.push(...error.problems);
-      }
-    }
-  });
-  if (problems.length > 0) throw new AnnuletError(problems);
-  return targets;
+  /** SHA-256 (FIPS 180-4) of its bytes, 64 hexadecimal digits. */
+  readonly sha256: string;
 }
 
 /**
  * Writes all outputs. Until all are on the disk, nothing replaces a target; Ctrl-C until then leaves all as it was.
  *
- * @throws AnnuletError `output-failed`, which says which files were written; Interrupted
+ * @throws AnnuletError `output-failed`, which says which files were written, if any; Interrupted
  */
 export function writeOutputs(outputs: readonly Output[]): Promise<readonly WrittenFile[]> {
   return holdSignals(async (caught) => {
     const waiting: string[] = [];
     try {
       const written = await writeBeside(outputs, waiting, caught);
-      renameAll(outputs, waiting);
+      putInPlace(
+        outputs.map(({ target }) => target),
+        waiting,
+      );
       return written;
     } finally {
       for (const file of waiting) rmSync(file, { force: true });
@@ -98,10 +56,12 @@ async function writeBeside(outputs: readonly Output[], waiting: string[], caught
     const temporary = temporaryBeside(target.file);
     const file = attempt(target, () => openSync(temporary, "wx"));
     waiting.push(temporary);
+    const digest = createHash("sha256");
     let size = 0;
     try {
-      for await (const chunk of chunks()) {
+      for await (const chunk of chunks(written)) {
         attempt(target, () => writeAll(file, chunk));
+        digest.update(chunk);
         size += chunk.length;
         await stopIfCaught(caught);
       }
@@ -113,7 +73,7 @@ async function writeBeside(outputs: readonly Output[], waiting: string[], caught
       closeSync(file);
     }
     await stopIfCaught(caught);
-    written.push({ path: target.path, size });
+    written.push({ path: target.path, size, sha256: digest.digest("hex") });
   }
   return written;
 }
@@ -138,65 +98,65 @@ async function stopIfCaught(caught: Caught): Promise<void> {
   if (signal !== undefined) throw new Interrupted(signal);
 }
 
-function renameAll(outputs: readonly Output[], waiting: string[]): void {
-  const done: string[] = [];
-  for (const { target } of outputs) {
-    try {
-      renameSync(waiting[0], target.file);
-    } catch (cause) {
-      throw outputError("output-failed", target.path, `${target.path} cannot be put in its place`, cause, done);
+/**
+ * Renames all temporary files to their targets. What stood there is kept under a second name until all are in place, so
+ * that it can be put back.
+ */
+function putInPlace(targets: readonly Target[], waiting: readonly string[]): void {
+  const before: (string | undefined)[] = [];
+  try {
+    for (const [i, target] of targets.entries()) {
+      before.push(keepOld(target));
+      try {
+        renameSync(waiting[i], target.file);
+      } catch (cause) {
+        const stay = takeBack(targets.slice(0, i), before);
+        throw outputError("output-failed", target.path, `${target.path} cannot be put in its place`, cause, stay);
+      }
     }
-    waiting.shift();
-    done.push(target.path);
+    for (const folder of new Set(targets.map(({ file }) => dirname(file)))) flushFolder(folder);
+  } finally {
+    for (const old of before) if (old !== undefined) rmSync(old, { force: true });
   }
 }
 
-/** Finds the file that a path means and tries whether one can be made beside it. */
-function findTarget(path: string): Target {
-  if (path === "-") {
-    throw outputError("output-to-stdout", path, "Meshes are written to files only: name one instead of -.");
-  }
-  const standing = statOf(path);
-  if (standing?.isDirectory()) throw outputError("output-is-folder", path, `${path} is a folder, not a file.`);
-  if (standing && !standing.isFile()) {
-    throw outputError("output-not-writable", path, `${path} is a device or a pipe, not a file.`);
-  }
-  const folder = dirname(resolve(path));
-  if (!statOf(folder)?.isDirectory()) {
-    throw outputError("output-folder-missing", path, `There is no folder ${folder} for ${path}. Make it first.`);
-  }
-  const file = standing ? realpathSync(path) : join(realpathSync(folder), basename(path));
+/** A second name for the file that stands at a target; undefined where none stands there or the file system has no links. */
+function keepOld({ file, mode }: Target): string | undefined {
+  if (mode === undefined) return undefined;
+  const old = temporaryBeside(file);
   try {
-    if (standing) accessSync(file, constants.W_OK);
-    // Permission bits do not tell all: only a file that was made shows that files can be made.
-    const probe = temporaryBeside(file);
-    closeSync(openSync(probe, "wx"));
-    rmSync(probe, { force: true });
-  } catch (cause) {
-    const what = standing ? path : `the folder ${folder}`;
-    throw outputError("output-not-writable", path, `Cannot write to ${what}`, cause);
-  }
-  return { path, file, mode: standing ? standing.mode & PERMISSIONS : undefined };
-}
-
-/** The part of a file's mode that says who may read, write and run it. */
-const PERMISSIONS = 0o777;
-
-/** A name nobody has, in the target's folder so that a rename moves no bytes; short, as file systems limit names. */
-function temporaryBeside(file: string): string {
-  return join(dirname(file), `.annulet-${randomBytes(6).toString("hex")}.tmp`);
-}
-
-function statOf(path: string): Stats | undefined {
-  try {
-    return statSync(path);
+    linkSync(file, old);
+    return old;
   } catch {
     return undefined;
   }
 }
 
-function isSameFile(one: string, other: string): boolean {
-  const a = statOf(one);
-  const b = statOf(other);
-  return a !== undefined && b !== undefined && a.ino === b.ino && a.dev === b.dev;
+/** Undoes the renames of these targets; returns the paths of those that could not be undone. */
+function takeBack(targets: readonly Target[], before: readonly (string | undefined)[]): string[] {
+  return targets.flatMap(({ path, file, mode }, i) => {
+    const old = before[i];
+    try {
+      if (old !== undefined) renameSync(old, file);
+      else if (mode === undefined) rmSync(file);
+      else return [path];
+      return [];
+    } catch {
+      return [path];
+    }
+  });
+}
+
+/** Asks the system to have the folder's new entries on the disk. Some file systems cannot do that to folders. */
+function flushFolder(folder: string): void {
+  try {
+    const handle = openSync(folder, "r");
+    try {
+      fsyncSync(handle);
+    } finally {
+      closeSync(handle);
+    }
+  } catch {
+    // The files themselves are flushed; only the moment of their names is the system's.
+  }
 }

@@ -6,6 +6,7 @@ import type { Command, ListedCommand, OptionSpec } from "./command.js";
 import { commandOf, commands } from "./commands/catalogue.js";
 import { EXIT } from "./exit-codes.js";
 import type { Io } from "./io.js";
+import { plainText } from "./plain-text.js";
 import { readVersion } from "./version.js";
 
 /**
@@ -48,8 +49,8 @@ function createParser(io: Io): Parser {
     .helpCommand("help [command]", "print help for a command")
     .exitOverride()
     .configureOutput({
-      writeOut: (text) => io.stdout.write(text),
-      writeErr: (text) => io.stderr.write(text),
+      writeOut: (text) => io.stdout.write(plainText(text)),
+      writeErr: (text) => io.stderr.write(plainText(text)),
       getOutHasColors: () => io.stdout.isTTY === true && !io.env.NO_COLOR,
       getErrHasColors: () => io.stderr.isTTY === true && !io.env.NO_COLOR,
     })
