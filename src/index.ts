@@ -70,7 +70,7 @@ export {
 } from "./output/print/undersides.js";
 export type { BandSizes, PlaceSizes } from "./output/report/band-sizes.js";
 export { type Caution, cautions } from "./output/report/cautions.js";
-export type { FitReport, Report } from "./output/report/report.js";
+export type { FitReport, Report, ReportedFile } from "./output/report/report.js";
 export { reportJsonSchema } from "./output/report/report-json-schema.js";
 export type { FlatRings } from "./relief/tile-outlines.js";
 export { type BenchSheetOptions, benchSheet } from "./ring/bench-sheet.js";

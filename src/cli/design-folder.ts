@@ -23,15 +23,35 @@ const MAX_DRAWING_BYTES = 5e6;
  * @throws AnnuletError `file-outside-folder`, and those of `findPackageFont` and `readFile`
  */
 export function filesBeside(design: string): (name: string) => Uint8Array {
-  const folder = design === STDIN ? "." : dirname(design);
-  return (name) => {
-    if (namesPackage(name)) return readFile(findPackageFont(name, folder), limitOf(name));
-    const path = join(folder, name);
-    if (isAbsolute(name) || leaves(folder, path)) throw outside(name);
-    // Links are followed only as far as they stay inside.
-    if (exists(path) && leaves(realpathSync(folder), realpathSync(path))) throw outside(name);
-    return readFile(path, limitOf(name));
-  };
+  const folder = folderOf(design);
+  return (name) => readFile(pathOf(name, folder), limitOf(name), "file");
+}
+
+/** Where the files of these names are: name → path. Names that lead to nothing, or out of the folder, are left out. */
+export function pathsOfFiles(names: readonly string[], design: string): ReadonlyMap<string, string> {
+  const paths = new Map<string, string>();
+  for (const name of names) {
+    try {
+      paths.set(name, pathOf(name, folderOf(design)));
+    } catch (error) {
+      if (!(error instanceof AnnuletError)) throw error;
+    }
+  }
+  return paths;
+}
+
+function folderOf(design: string): string {
+  return design === STDIN ? "." : dirname(design);
+}
+
+/** @throws AnnuletError `file-outside-folder`, and those of `findPackageFont` */
+function pathOf(name: string, folder: string): string {
+  if (namesPackage(name)) return findPackageFont(name, folder);
+  const path = join(folder, name);
+  if (isAbsolute(name) || leaves(folder, path)) throw outside(name);
+  // Links are followed only as far as they stay inside.
+  if (exists(path) && leaves(realpathSync(folder), realpathSync(path))) throw outside(name);
+  return path;
 }
 
 function limitOf(name: string): number {

@@ -4,6 +4,7 @@
 import { closeSync, fstatSync, openSync, readSync } from "node:fs";
 import { AnnuletError } from "../index.js";
 import type { Io } from "./io.js";
+import { statOf } from "./same-file.js";
 
 /** Name that stands for standard input. */
 export const STDIN = "-";
@@ -18,9 +19,14 @@ const CHUNK = 65_536;
  * A file's bytes.
  *
  * @param limit largest size in bytes; a larger file is not read
+ * @param kind what it may be: a pipe may never be written to, and waiting for it cannot be stopped; default either
  * @throws AnnuletError `file-missing`, `file-is-folder`, `file-not-readable`, `file-too-large`
  */
-export function readFile(path: string, limit: number): Uint8Array {
+export function readFile(path: string, limit: number, kind: "file" | "file or pipe" = "file or pipe"): Uint8Array {
+  const stat = kind === "file" ? statOf(path) : undefined;
+  if (stat !== undefined && !stat.isFile() && !stat.isDirectory()) {
+    throw new AnnuletError({ code: "file-not-readable", message: `${path} is a device or a pipe, not a file.` });
+  }
   let file: number;
   try {
     file = openSync(path, "r");

@@ -11,8 +11,6 @@ import { type Caught, holdSignals, Interrupted } from "./signals.js";
 import type { Target } from "./targets.js";
 import { temporaryBeside } from "./temporary-files.js";
 
-export { checkTargets, type Target } from "./targets.js";
-
 /** A target and what goes there; the bytes are made when their turn comes, chunk by chunk. */
 export interface Output {
   readonly target: Target;

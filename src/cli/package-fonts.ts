@@ -3,7 +3,7 @@
  * above the design, then above annulet itself, as Node looks for packages. Nothing is ever fetched.
  */
 import { realpathSync } from "node:fs";
-import { dirname, join, resolve } from "node:path";
+import { dirname, join, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
 import { AnnuletError } from "../index.js";
 import { exists, leaves } from "./paths.js";
@@ -31,11 +31,8 @@ export function findPackageFont(name: string, folder: string): string {
   if (packageName === undefined || packageName.split("/").includes("..")) throw invalid(name, "names no package");
   if (!FONT_ENDING.test(path)) throw invalid(name, "does not name a font");
   const own = dirname(fileURLToPath(import.meta.url));
-  const root = [resolve(folder), own]
-    .flatMap(above)
-    .map((place) => join(place, "node_modules", packageName))
-    .find(exists);
-  if (root === undefined) {
+  const place = [resolve(folder), own].flatMap(above).find((one) => exists(join(one, "node_modules", packageName)));
+  if (place === undefined) {
     throw new AnnuletError({
       code: "package-missing",
       message: `there is no package ${packageName} in the node_modules of the design's folders or of annulet's`,
@@ -43,6 +40,8 @@ export function findPackageFont(name: string, folder: string): string {
       hint: `npm install ${packageName} beside the design, or put the font file there and name that`,
     });
   }
+  const root = join(place, "node_modules", packageName);
+  if (leadsAway(root, place)) throw invalid(name, "is a link that leads out of its folder");
   const font = join(root, path);
   if (leaves(root, font)) throw invalid(name, "leads out of its package");
   if (!exists(font)) {
@@ -55,6 +54,15 @@ export function findPackageFont(name: string, folder: string): string {
   // Links are followed only as far as they stay inside.
   if (leaves(realpathSync(root), realpathSync(font))) throw invalid(name, "leads out of its package");
   return font;
+}
+
+/**
+ * Whether a package's folder is a link that leads out of the folder that has the node_modules: a design from someone else
+ * may bring one. Where package managers put links, they lead to another folder of that name.
+ */
+function leadsAway(root: string, place: string): boolean {
+  const real = realpathSync(root);
+  return leaves(realpathSync(place), real) && !real.split(sep).includes("node_modules");
 }
 
 /** A folder and all above it. */

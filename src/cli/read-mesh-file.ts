@@ -20,6 +20,15 @@ export function isMeshFile(path: string): boolean {
  * @throws AnnuletError those of `readFile` and `readMesh`
  */
 export async function readMeshFile(path: string): Promise<Mesh> {
+  return readMesh(readMeshBytes(path), basename(path));
+}
+
+/**
+ * The bytes of a mesh file; its ending is looked at first.
+ *
+ * @throws AnnuletError those of `readFile`, and of `readMesh` for its ending
+ */
+export function readMeshBytes(path: string): Uint8Array {
   requireReadable(path);
-  return readMesh(readFile(path, MAX_MESH_BYTES), basename(path));
+  return readFile(path, MAX_MESH_BYTES);
 }

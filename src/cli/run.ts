@@ -4,6 +4,7 @@
 import { AnnuletError } from "../index.js";
 import { describeProblem } from "../toolbox/index.js";
 import { EXIT, exitCodeOfError } from "./exit-codes.js";
+import { reasonOf } from "./files.js";
 import { type Io, say } from "./io.js";
 import { runCommand } from "./program.js";
 import { Interrupted } from "./signals.js";
@@ -18,6 +19,7 @@ import { sayWarnings } from "./warnings.js";
  */
 export async function run(words: readonly string[], io: Io): Promise<number> {
   try {
+    requireFolder();
     return await runCommand(words, io);
   } catch (error) {
     if (error instanceof Interrupted) {
@@ -34,6 +36,16 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
     }
     if (code === EXIT.internal) sayInternal(error, io);
     return code;
+  }
+}
+
+/** The system cannot tell where a folder is that somebody has deleted, so no path can be worked out. */
+function requireFolder(): void {
+  try {
+    process.cwd();
+  } catch (cause) {
+    const message = `The folder that annulet was started in cannot be used: ${reasonOf(cause)}.`;
+    throw new AnnuletError({ code: "folder-missing", message, hint: "change to a folder that is there" }, { cause });
   }
 }
 

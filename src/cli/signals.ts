@@ -22,11 +22,16 @@ export class Interrupted extends Error {
 /** The signal that has come since the holding began, if one has. */
 export type Caught = () => Promise<EndingSignal | undefined>;
 
-/** Runs work while signals are held back. The work asks `caught` where it can stop cleanly. */
-export async function holdSignals<T>(work: (caught: Caught) => Promise<T>): Promise<T> {
+/**
+ * Runs work while signals are held back. The work asks `caught` where it can stop cleanly; `stop` is aborted at once, for
+ * work that waits for something else.
+ */
+export async function holdSignals<T>(work: (caught: Caught, stop: AbortSignal) => Promise<T>): Promise<T> {
   let first: EndingSignal | undefined;
+  const stopper = new AbortController();
   const hold = (signal: NodeJS.Signals) => {
     first ??= signal as EndingSignal;
+    stopper.abort();
   };
   for (const signal of SIGNALS) process.on(signal, hold);
   try {
@@ -35,7 +40,7 @@ export async function holdSignals<T>(work: (caught: Caught) => Promise<T>): Prom
       await nextTurn();
       await nextTurn();
       return first;
-    });
+    }, stopper.signal);
   } finally {
     for (const signal of SIGNALS) process.off(signal, hold);
   }

@@ -3,7 +3,8 @@
  */
 import { showBytes } from "./files.js";
 import { type Io, print } from "./io.js";
-import { type Target, writeOutputs } from "./output-files.js";
+import { writeOutputs } from "./output-files.js";
+import type { Target } from "./targets.js";
 
 /**
  * Writes SVG to a target whose name has been checked.

@@ -20,3 +20,4 @@ export { allowanceRows } from "../output/report/allowance-rows.js";
 export { densitySpan, showGrams } from "../output/report/show-grams.js";
 export { BENCH_SHEET_DEFAULTS } from "../ring/bench-sheet.js";
 export { BUILD_DEFAULTS } from "../ring/build.js";
+export { namedFiles } from "../ring/named-files.js";

@@ -1,3 +1,4 @@
+import { execFileSync } from "node:child_process";
 import { mkdirSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { Readable, Writable } from "node:stream";
@@ -22,6 +23,13 @@ describe("reading files", () => {
     expect(() => readFile(large, 99e6)).toThrow(/100\.0 MB[\s\S]*at most 99\.0 MB/);
     writeFileSync(join(folder, "eleven"), "12345678901");
     expect(() => readFile(join(folder, "eleven"), 10)).toThrow(expect.objectContaining({ code: "file-too-large" }));
+  });
+
+  // Opening a pipe that nobody writes to would wait for ever.
+  it.skipIf(process.platform === "win32")("turns a pipe away at once where a file is wanted", () => {
+    const pipe = join(tempFolder(), "sprig.svg");
+    execFileSync("mkfifo", [pipe]);
+    expect(() => readFile(pipe, 10, "file")).toThrow(/sprig\.svg is a device or a pipe, not a file/);
   });
 
   it("stops at the limit where there is no size", async () => {

@@ -43,7 +43,7 @@ it("takes the words after its own name and hands on the exit code", async () => 
   expect(process.exitCode).toBe(2);
 });
 
-it("ends where nobody reads its data any more, goes on where nobody reads its talk, and hides no other fault", async () => {
+it("ends where nobody reads its data any more, goes on where its talk is lost, and says that its data cannot be kept", async () => {
   await runMain("--version");
   const exit = vi.spyOn(process, "exit").mockReturnValue(undefined as never);
   const gone = Object.assign(new Error("gone"), { code: "EPIPE" });
@@ -51,7 +51,12 @@ it("ends where nobody reads its data any more, goes on where nobody reads its ta
   added(1)(gone);
   expect(exit).not.toHaveBeenCalled();
   added(0)(gone);
+  expect(exit.mock.calls).toEqual([[]]);
+  added(1)(full);
   expect(exit).toHaveBeenCalledOnce();
-  expect(() => added(0)(full)).toThrow(full);
-  expect(() => added(1)(full)).toThrow(full);
+  added(0)(full);
+  expect(exit.mock.calls).toEqual([[], [2]]);
+  expect(process.stderr.write).toHaveBeenLastCalledWith(
+    "error: standard output cannot be written: the disk is full.\n",
+  );
 });

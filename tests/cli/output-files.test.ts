@@ -1,45 +1,15 @@
 // Covers: src/cli/output-errors.ts, src/cli/signals.ts
-import { chmodSync, linkSync, mkdirSync, readFileSync, statSync, symlinkSync } from "node:fs";
+import { chmodSync, mkdirSync, readFileSync, statSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { checkTargets, type Output, writeOutputs } from "../../src/cli/output-files.js";
+import { type Output, writeOutputs } from "../../src/cli/output-files.js";
+import { checkTargets } from "../../src/cli/targets.js";
 import { namesIn, put, tempFolder } from "./support.js";
 
 async function outputs(contents: Readonly<Record<string, () => string>>): Promise<Output[]> {
   const targets = await checkTargets(Object.keys(contents));
   return targets.map((target) => ({ target, chunks: () => [Buffer.from(contents[target.path]())] }));
 }
-
-describe("checking targets", () => {
-  it("says everything that is in the way", async () => {
-    const folder = tempFolder();
-    const source = put(folder, "ring.json", "{}");
-    mkdirSync(join(folder, "a.stl"));
-    const paths = ["a.stl", "no/b.stl", "c.stl", "./c.stl", "ring.json"].map((path) => `${folder}/${path}`);
-    const failed = await checkTargets([...paths, "-", "/dev/null"], source).catch((error) => error);
-    expect(failed.problems.map((problem: { code: string }) => problem.code)).toEqual([
-      "output-is-folder",
-      "output-folder-missing",
-      "output-twice",
-      "output-is-input",
-      "output-to-stdout",
-      "output-not-writable",
-    ]);
-    expect(namesIn(folder)).toEqual(["a.stl", "ring.json"]);
-  });
-
-  it("knows the input by another name", async () => {
-    const folder = tempFolder();
-    const source = put(folder, "ring.json", "{}");
-    linkSync(source, join(folder, "twin.json"));
-    await expect(checkTargets([join(folder, "twin.json")], source)).rejects.toMatchObject({ code: "output-is-input" });
-  });
-
-  // Even the superuser cannot make files in /proc.
-  it("notices a folder that no file can be made in", async () => {
-    await expect(checkTargets(["/proc/ring.stl"])).rejects.toMatchObject({ code: "output-not-writable" });
-  });
-});
 
 describe("writing outputs", () => {
   it("puts whole files in place of old ones, with their permissions, behind links", async () => {
@@ -69,21 +39,37 @@ describe("writing outputs", () => {
     expect(namesIn(folder)).toEqual(["old.stl"]);
   });
 
-  it("says which files were written when a later one cannot be put in its place", async () => {
+  it("takes the others back when a later one cannot be put in its place", async () => {
     const folder = tempFolder();
-    const first = join(folder, "a.stl");
-    const second = join(folder, "b.stl");
+    const old = put(folder, "old.stl", "old");
+    const fresh = join(folder, "fresh.stl");
+    const last = join(folder, "last.json");
     const blocks = () => {
-      mkdirSync(second);
-      return "b";
+      mkdirSync(last);
+      return "last";
     };
-    const failure = writeOutputs(await outputs({ [first]: () => "a", [second]: blocks }));
+    const failure = writeOutputs(await outputs({ [old]: () => "new", [fresh]: () => "fresh", [last]: blocks }));
     await expect(failure).rejects.toMatchObject({
       code: "output-failed",
-      message: expect.stringContaining(`Written: ${first}`),
+      message: expect.stringMatching(
+        /^\S+last\.json cannot be put in its place: it is a folder\. Nothing was written\./,
+      ),
     });
-    expect(readFileSync(first, "utf8")).toBe("a");
-    expect(namesIn(folder)).toEqual(["a.stl", "b.stl"]);
+    expect(readFileSync(old, "utf8")).toBe("old");
+    expect(namesIn(folder)).toEqual(["last.json", "old.stl"]);
+  });
+
+  it("tells later outputs the digests of earlier ones", async () => {
+    const folder = tempFolder();
+    const [mesh, report] = await checkTargets([join(folder, "a.stl"), join(folder, "a.json")]);
+    const written = await writeOutputs([
+      { target: mesh, chunks: () => [Buffer.from("a"), Buffer.from("bc")] },
+      { target: report, chunks: (before) => [Buffer.from(before.map(({ sha256 }) => sha256).join())] },
+    ]);
+    // "abc" is the first worked example of FIPS 180-4's SHA-256, as NIST publishes it.
+    const digest = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
+    expect(written[0].sha256).toBe(digest);
+    expect(readFileSync(join(folder, "a.json"), "utf8")).toBe(digest);
   });
 
   it.each(["SIGINT", "SIGTERM", "SIGHUP"] as const)(

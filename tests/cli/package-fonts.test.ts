@@ -48,6 +48,33 @@ describe("a font in a package", () => {
   });
 });
 
+describe("a package's folder that is a link", () => {
+  const fontOf = (package_: string) => findPackageFont(`package:${package_}/Reed.ttf`, join(folder, "designs"));
+
+  function linkPackage(name: string, to: string): void {
+    mkdirSync(to, { recursive: true });
+    writeFileSync(join(to, "Reed.ttf"), "reed");
+    mkdirSync(join(folder, "designs", "node_modules"), { recursive: true });
+    symlinkSync(to, join(folder, "designs", "node_modules", name));
+  }
+
+  it("is refused where it leads out of the folder", () => {
+    linkPackage("away", join(folder, "private", "fonts"));
+    expect(failureOf(() => fontOf("away"))).toMatchObject({
+      code: "package-font-invalid",
+      message: expect.stringMatching(/a link that leads out/),
+    });
+  });
+
+  it.each([
+    ["into the folder, as workspaces have it", "work", () => join(folder, "designs", "packages", "work")],
+    ["into a store of packages", "stored", () => join(folder, "store", "node_modules", "stored")],
+  ])("is followed %s", (_, name, to) => {
+    linkPackage(name, to());
+    expect(fontOf(name)).toBe(join(folder, "designs", "node_modules", name, "Reed.ttf"));
+  });
+});
+
 it("a font beside the design may be larger than a drawing, but not without limit", () => {
   const read = filesBeside(join(folder, "ring.json"));
   writeFileSync(join(folder, "big.ttf"), new Uint8Array(20e6));

@@ -4,8 +4,9 @@
  */
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
-import { existsSync, readFileSync, truncateSync } from "node:fs";
+import { existsSync, openSync, readFileSync, statSync, truncateSync } from "node:fs";
 import { join } from "node:path";
+import type { Readable } from "node:stream";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it, onTestFinished } from "vitest";
 import { namesIn, PLAIN, PROUD, put, tempFolder } from "./support.js";
@@ -26,14 +27,16 @@ function start(words: readonly string[]): ChildProcess & { out: () => string; er
   onTestFinished(() => {
     child.kill("SIGKILL");
   });
-  const heard = { out: "", err: "" };
-  child.stdout.on("data", (chunk) => {
-    heard.out += chunk;
+  return Object.assign(child, { out: hear(child.stdout), err: hear(child.stderr) });
+}
+
+/** What a stream has said so far. */
+function hear(stream: Readable | null): () => string {
+  let heard = "";
+  stream?.on("data", (chunk) => {
+    heard += chunk;
   });
-  child.stderr.on("data", (chunk) => {
-    heard.err += chunk;
-  });
-  return Object.assign(child, { out: () => heard.out, err: () => heard.err });
+  return () => heard;
 }
 
 async function finish(words: readonly string[]) {
@@ -85,6 +88,55 @@ describe.skipIf(!existsSync(MAIN))("the built program", () => {
     child.stdout?.destroy();
     const [code] = await once(child, "close");
     expect({ code, err: child.err() }).toEqual({ code: 0, err: "" });
+  });
+
+  // /dev/full takes nothing, as a disk that is full.
+  it.skipIf(!existsSync("/dev/full"))("says in one line that standard output cannot be written", async () => {
+    const full = openSync("/dev/full", "w");
+    const child = spawn(process.execPath, [MAIN, "sizes"], { stdio: ["ignore", full, "pipe"] });
+    const said = hear(child.stderr);
+    const [code] = await once(child, "close");
+    expect({ code, err: said() }).toEqual({
+      code: 2,
+      err: "error: standard output cannot be written: the disk is full.\n",
+    });
+  });
+
+  it("says in one line that its folder has been deleted", async () => {
+    const script = `cd "$(mktemp -d)" && rmdir "$PWD" && exec "${process.execPath}" "${MAIN}" make - -o ring.stl`;
+    const child = spawn("sh", ["-c", script], { stdio: ["ignore", "ignore", "pipe"] });
+    const said = hear(child.stderr);
+    const [code] = await once(child, "close");
+    expect(code).toBe(2);
+    expect(said()).toMatch(/^error: The folder that annulet was started in cannot be used: it is not there\.\n/);
+  });
+
+  it("keeps the design that standard input comes from", async () => {
+    const design = put(tempFolder(), "ring.json", PLAIN);
+    const input = openSync(design, "r");
+    const child = spawn(process.execPath, [MAIN, "make", "-", "--report", design], {
+      stdio: [input, "ignore", "pipe"],
+    });
+    const [code] = await once(child, "close");
+    expect(code).toBe(2);
+    expect(readFileSync(design, "utf8")).toBe(JSON.stringify(PLAIN));
+  });
+
+  it("takes away what a killed run has left, at the next run into the folder", async () => {
+    const folder = tempFolder();
+    const child = start(["make", "-", "-o", join(folder, "ring.obj")]);
+    child.stdin?.end(JSON.stringify({ ...SLOW, tolerance: 0.003 }));
+    const ended = once(child, "close");
+    const left = () => namesIn(folder).filter((name) => name.endsWith(".tmp"));
+    // The probe of the folder is gone at once; what stays is the mesh, as it is written.
+    for (let i = 0; i < 3000 && !left().some((name) => statSync(join(folder, name)).size > 0); i++) {
+      await new Promise((resolve) => setTimeout(resolve, 5));
+    }
+    child.kill("SIGKILL");
+    await ended;
+    const plain = put(folder, "plain.json", PLAIN);
+    expect((await finish(["make", plain, "-o", join(folder, "plain.stl")])).code).toBe(0);
+    expect(left()).toEqual([]);
   });
 
   it.each([true, false])("leaves no file behind on Ctrl-C while it builds (old file there: %s)", async (replaces) => {

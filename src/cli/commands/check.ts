@@ -4,13 +4,12 @@
 import { AnnuletError, checkDesign, type DesignCheck, type Finding, type RuleResult, ruleSets } from "../../index.js";
 import { drawFindings } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
-import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
+import { DESIGN_ARGUMENT } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
-import { STDIN } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
 import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
-import { checkTargets } from "../output-files.js";
+import { openDesign } from "../open-design.js";
 import { fixed, NOTHING } from "../show.js";
 import { startProgress } from "../show-progress.js";
 import { type Column, showTable } from "../table.js";
@@ -51,8 +50,7 @@ export const checkCommand: Command<CheckOptions> = {
     const { output, rules, json } = options;
     const problems = output === undefined ? [] : notSvg(output, "The drawing");
     if (problems.length > 0) throw new AnnuletError(problems);
-    const targets = await checkTargets(output === undefined ? [] : [output], path === STDIN ? undefined : path);
-    const text = await loadDesign(path, io);
+    const { text, targets } = await openDesign(path, output === undefined ? [] : [output], io);
     const progress = startProgress(io, false);
     const check = await checkDesign(text, {
       rules,

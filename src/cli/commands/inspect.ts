@@ -1,6 +1,7 @@
 /**
  * annulet inspect: whether a mesh file holds a solid, and what that solid measures, weighs and fits.
  */
+import { basename } from "node:path";
 import {
   type Alloy,
   AnnuletError,
@@ -13,6 +14,7 @@ import {
   type Mesh,
   massOf,
   measureMesh,
+  readMesh,
   type SizeRow,
   type SolidCheck,
   sizeTable,
@@ -22,13 +24,15 @@ import { describeFault, showGrams } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit-codes.js";
 import { type Io, print, printJson } from "../io.js";
-import { readMeshFile } from "../read-mesh-file.js";
+import { readMeshBytes } from "../read-mesh-file.js";
+import { isReported } from "../reported-mesh.js";
 import { fixed, NOTHING, showPairs, signed } from "../show.js";
 import { type Column, showTable } from "../table.js";
 import { tint } from "../tint.js";
 
 interface InspectOptions {
   readonly components?: number;
+  readonly report?: string;
   readonly json?: boolean;
 }
 
@@ -37,7 +41,10 @@ export const inspectCommand: Command<InspectOptions> = {
   details: [
     "Lengths in STL and OBJ are taken as mm; 3MF and GLB say their unit. Exit code 1 when the mesh is not the surface of a solid.",
   ],
-  examples: [{ line: "annulet inspect ring.stl", does: "is it closed, what is its volume, what does it weigh" }],
+  examples: [
+    { line: "annulet inspect ring.stl", does: "is it closed, what is its volume, what does it weigh" },
+    { line: "annulet inspect ring.stl --report report.json", does: "is it the mesh that the report was written with" },
+  ],
   args: [{ name: "<file>", description: "mesh file: .stl, .obj, .3mf or .glb" }],
   options: [
     {
@@ -45,10 +52,16 @@ export const inspectCommand: Command<InspectOptions> = {
       description: "how many separate pieces there should be, sealed hollows among them (default: 1)",
       number: true,
     },
+    {
+      flags: "-r, --report <file>",
+      description: "say whether the mesh is one that this report of make was written with",
+    },
     JSON_OPTION,
   ],
   async run({ args: [path], options }, io) {
-    const mesh = await readMeshFile(path);
+    const bytes = readMeshBytes(path);
+    const reported = options.report === undefined ? undefined : isReported(bytes, options.report);
+    const mesh = await readMesh(bytes, basename(path));
     const check = checkSolid(mesh, { components: options.components });
     const measure = measureAny(mesh);
     const found: Inspection = {
@@ -56,10 +69,11 @@ export const inspectCommand: Command<InspectOptions> = {
       measure,
       bore: findBore(mesh, { inertia: check.closed ? measure?.inertia : undefined }),
       wall: check.closed ? checkWalls(mesh, { places: 1 }).thinnest[0] : undefined,
+      reported,
     };
     if (options.json) printJson(io, toJson(found));
     else printInspection(found, io);
-    return check.closed ? EXIT.done : EXIT.check;
+    return check.closed && reported !== false ? EXIT.done : EXIT.check;
   },
 };
 
@@ -71,6 +85,8 @@ interface Inspection {
   readonly bore: Bore | undefined;
   /** The thinnest; undefined where the mesh is not closed, or no two faces make a wall. */
   readonly wall: Wall | undefined;
+  /** Whether the report was written with this mesh; undefined where none was named. */
+  readonly reported: boolean | undefined;
 }
 
 /** Area and bounds of any mesh; undefined for one so flat that it has no volume at all. */
@@ -84,10 +100,11 @@ function measureAny(mesh: Mesh): Measure | undefined {
 }
 
 /** Volume and masses are null where the mesh is not closed: they would mean nothing. */
-function toJson({ check, measure, bore, wall }: Inspection) {
+function toJson({ check, measure, bore, wall, reported }: Inspection) {
   const { closed, vertices, edges, triangles, components, voids, genus, volume, faults, float32 } = check;
   return {
     closed,
+    reported,
     triangles,
     vertices,
     edges,
@@ -107,7 +124,7 @@ function toJson({ check, measure, bore, wall }: Inspection) {
   };
 }
 
-function printInspection({ check, measure, bore, wall }: Inspection, io: Io): void {
+function printInspection({ check, measure, bore, wall, reported }: Inspection, io: Io): void {
   const { closed, volume } = check;
   const yes = tint(io, io.stdout, "green", "yes");
   const no = tint(io, io.stdout, "red", "no");
@@ -115,6 +132,9 @@ function printInspection({ check, measure, bore, wall }: Inspection, io: Io): vo
     io,
     showPairs([
       ["closed", closed ? yes : no],
+      ...(reported === undefined
+        ? []
+        : [["reported", reported ? yes : `${no}: the report is another mesh's`] as const]),
       ["triangles", String(check.triangles)],
       ["vertices", String(check.vertices)],
       ["components", String(check.components)],

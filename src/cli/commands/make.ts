@@ -1,12 +1,12 @@
 /**
  * annulet make: design → files.
  */
+import { basename } from "node:path";
 import {
   AnnuletError,
   type BuildResult,
   build,
   bvhKernel,
-  type Chunks,
   encodePng,
   type Format,
   formatForFile,
@@ -17,6 +17,7 @@ import {
   type PieceTime,
   type PrintStance,
   type Problem,
+  type Report,
   takePicture,
 } from "../../index.js";
 import {
@@ -30,13 +31,15 @@ import {
 } from "../../toolbox/index.js";
 import { describeAllowances } from "../allowances.js";
 import { type Command, JSON_OPTION } from "../command.js";
-import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
+import { DESIGN_ARGUMENT } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
 import { STDIN, showBytes } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
 import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
-import { checkTargets, type Output, type WrittenFile, writeOutputs } from "../output-files.js";
+import { openDesign } from "../open-design.js";
+import { type Output, type WrittenFile, writeOutputs } from "../output-files.js";
+import { plainJson } from "../plain-text.js";
 import { startProgress } from "../show-progress.js";
 import { describeRing } from "../summary.js";
 import { usage } from "../usage.js";
@@ -131,10 +134,7 @@ export const makeCommand: Command<MakeOptions> = {
   async run({ args: [path], options }, io) {
     const meshFiles = chooseFormats(options);
     const paths = [...meshFiles.map((file) => file.path), ...(options.report === undefined ? [] : [options.report])];
-    const source = path === STDIN ? undefined : path;
-    const targets = await checkTargets(paths, source);
-    const text = await loadDesign(path, io);
-
+    const { text, targets } = await openDesign(path, paths, io);
     const result = await buildRing(text, path, options, io);
     sayWarnings(io, result.report.warnings, "advice");
     const contents = makeContents(result, meshFiles, options.report !== undefined);
@@ -194,7 +194,7 @@ async function buildRing(text: string, path: string, options: MakeOptions, io: I
 /** What makes the bytes of each file, in the order of the targets: the meshes, then the report. */
 function makeContents({ mesh, report, design }: BuildResult, files: readonly MeshFile[], withReport: boolean) {
   const material = lookOf(findAlloy(design.material, { alloys: materialsOf(design) }));
-  const contents: (() => Chunks)[] = files.map(
+  const contents: Output["chunks"][] = files.map(
     ({ format }) =>
       () =>
         format.write(mesh, {
@@ -203,8 +203,16 @@ function makeContents({ mesh, report, design }: BuildResult, files: readonly Mes
           thumbnail: format.carriesPicture === true ? thumbnailOf(mesh, material, report.print.stance) : undefined,
         }),
   );
-  if (withReport) contents.push(() => [new TextEncoder().encode(`${JSON.stringify(report, null, 2)}\n`)]);
+  if (withReport) {
+    contents.push((written) => [new TextEncoder().encode(`${plainJson(withFiles(report, written))}\n`)]);
+  }
   return contents;
+}
+
+/** The report with the mesh files that it stands beside, so that others can be told from them. */
+function withFiles(report: Report, written: readonly WrittenFile[]): Report {
+  if (written.length === 0) return report;
+  return { ...report, files: written.map(({ path, sha256 }) => ({ name: basename(path), sha256 })) };
 }
 
 /** Pixels of the picture that a file carries; viewers of files show about as many. */
@@ -218,7 +226,7 @@ function thumbnailOf(mesh: Mesh, material: Look, stance: PrintStance): Uint8Arra
 
 function tell({ report }: BuildResult, written: readonly WrittenFile[], options: MakeOptions, io: Io): void {
   if (options.json) {
-    printJson(io, report);
+    printJson(io, withFiles(report, written.slice(0, options.output?.length ?? 0)));
     if (!options.quiet) for (const { path, size } of written) say(io, `written: ${path} (${showBytes(size)})`);
   } else if (!options.quiet) {
     print(io, describeRing(report, written));

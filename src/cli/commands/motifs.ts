@@ -6,8 +6,8 @@ import { drawMotifs, sampleDesign } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit-codes.js";
 import { print, printJson } from "../io.js";
-import { checkTargets } from "../output-files.js";
 import { showTable } from "../table.js";
+import { checkTargets } from "../targets.js";
 import { notSvg, usage } from "../usage.js";
 import { writeSvg } from "../write-svg.js";
 

@@ -4,8 +4,6 @@
 import {
   AnnuletError,
   encodePng,
-  type Look,
-  type Mesh,
   openRing,
   openStudio,
   type PictureOptions,
@@ -21,11 +19,13 @@ import type { Command } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
-import { STDIN, showBytes } from "../files.js";
+import { showBytes } from "../files.js";
 import { type Io, print } from "../io.js";
-import { checkTargets, writeOutputs } from "../output-files.js";
+import { keepFilesOf, sourceOf } from "../open-design.js";
+import { writeOutputs } from "../output-files.js";
 import { isMeshFile, readMeshFile } from "../read-mesh-file.js";
 import { startProgress } from "../show-progress.js";
+import { checkTargets, type Target } from "../targets.js";
 import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 
@@ -119,8 +119,8 @@ export const pictureCommand: Command<Options> = {
   async run({ args: [path], options }, io) {
     const { output, size } = checkUsage(path, options);
     const names = frameNames(output, options.frames ?? 1);
-    const targets = await checkTargets(names, path === STDIN ? undefined : path);
-    const { mesh, look } = await loadMesh(path, options, io);
+    const targets = await checkTargets(names, sourceOf(path, io));
+    const { mesh, look } = await loadMesh(path, options, targets, io);
     const wanted: PictureOptions = {
       ...size,
       zoom: options.zoom,
@@ -186,11 +186,12 @@ function viewOf({ view = PICTURE_DEFAULTS.view, stance, azimuth, elevation }: Op
 }
 
 /** The mesh of a file, or the finished piece of a design, and how its material looks. */
-async function loadMesh(path: string, { tolerance, material }: Options, io: Io): Promise<{ mesh: Mesh; look?: Look }> {
+async function loadMesh(path: string, { tolerance, material }: Options, targets: readonly Target[], io: Io) {
   if (isMeshFile(path)) {
     return { mesh: await readMeshFile(path), look: material === undefined ? undefined : lookOf(findAlloy(material)) };
   }
   const text = await loadDesign(path, io);
+  keepFilesOf(text, path, targets);
   const design = readDesign(text);
   const look = lookOf(findAlloy(material ?? design.material, { alloys: materialsOf(design) }));
   const progress = startProgress(io, false);

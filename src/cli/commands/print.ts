@@ -7,7 +7,6 @@ import {
   encodePng,
   findUndersides,
   layDown,
-  type Mesh,
   type PrintFigures,
   type PrintStance,
   readDesign,
@@ -25,13 +24,15 @@ import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
-import { STDIN, showBytes } from "../files.js";
+import { showBytes } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
-import { checkTargets, writeOutputs } from "../output-files.js";
+import { keepFilesOf, sourceOf } from "../open-design.js";
+import { writeOutputs } from "../output-files.js";
 import { isMeshFile, readMeshFile } from "../read-mesh-file.js";
 import { fixed, NOTHING } from "../show.js";
 import { startProgress } from "../show-progress.js";
 import { type Column, showTable } from "../table.js";
+import { checkTargets, type Target } from "../targets.js";
 import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 
@@ -111,8 +112,8 @@ export const printCommand: Command<Options> = {
         allowed: "a file that ends in .png",
       });
     }
-    const targets = await checkTargets(output === undefined ? [] : [output], path === STDIN ? undefined : path);
-    const { mesh, settings } = await loadMesh(path, options, io);
+    const targets = await checkTargets(output === undefined ? [] : [output], sourceOf(path, io));
+    const { mesh, settings } = await loadMesh(path, options, targets, io);
     const ways: readonly PrintSettings[] = [
       settings,
       ...(["lying", "standing"] as const).map((stance) => ({ ...settings, stance })),
@@ -137,14 +138,16 @@ export const printCommand: Command<Options> = {
   },
 };
 
-async function loadMesh(path: string, options: Options, io: Io): Promise<{ mesh: Mesh; settings: PrintSettings }> {
+async function loadMesh(path: string, options: Options, targets: readonly Target[], io: Io) {
   const { stance, tilt, layer, support } = options;
   const given = { stance, tilt, layer, support };
   if (isMeshFile(path)) {
     const settings = printSettings(given);
     return { mesh: await readMeshFile(path), settings };
   }
-  const design = readDesign(await loadDesign(path, io));
+  const text = await loadDesign(path, io);
+  keepFilesOf(text, path, targets);
+  const design = readDesign(text);
   const settings = printSettings(given, printSettings(design.print));
   const progress = startProgress(io, false);
   const { mesh, report } = await build(design, {

@@ -4,13 +4,14 @@
 import { AnnuletError, type BenchSheet, benchSheet, type Problem } from "../../index.js";
 import { BENCH_SHEET_DEFAULTS } from "../../toolbox/index.js";
 import type { Command } from "../command.js";
-import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
+import { DESIGN_ARGUMENT } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
-import { STDIN, showBytes } from "../files.js";
+import { showBytes } from "../files.js";
 import { type Io, print } from "../io.js";
 import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
-import { checkTargets, writeOutputs } from "../output-files.js";
+import { openDesign } from "../open-design.js";
+import { writeOutputs } from "../output-files.js";
 import { type Paper, printPdf, requireChromium } from "../print-pdf.js";
 import { startProgress } from "../show-progress.js";
 import { usage } from "../usage.js";
@@ -54,11 +55,8 @@ export const sheetCommand: Command<SheetOptions> = {
   ],
   async run({ args: [path], options }, io) {
     const outputs = checkUsage(options);
-    const targets = await checkTargets(
-      outputs.map(({ name }) => name),
-      path === STDIN ? undefined : path,
-    );
-    const text = await loadDesign(path, io);
+    const names = outputs.map(({ name }) => name);
+    const { text, targets } = await openDesign(path, names, io);
     const sheet = await makeSheet(text, path, options, io);
     sayWarnings(io, sheet.report.warnings);
     const contents: Uint8Array[] = [];

@@ -4,12 +4,12 @@
 import { AnnuletError, drawTile, flatTile, type Problem, type TilePart } from "../../index.js";
 import { drawFriezeGroups } from "../../toolbox/index.js";
 import type { Command } from "../command.js";
-import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
+import { DESIGN_ARGUMENT } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit-codes.js";
-import { STDIN } from "../files.js";
 import type { Io } from "../io.js";
-import { checkTargets } from "../output-files.js";
+import { openDesign } from "../open-design.js";
+import { checkTargets } from "../targets.js";
 import { notSvg, usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 import { writeSvg } from "../write-svg.js";
@@ -47,10 +47,13 @@ export const tileCommand: Command<TileOptions> = {
   ],
   async run({ args: [path], options }, io) {
     const output = checkUsage(path, options);
-    const source = path === undefined || path === STDIN ? undefined : path;
-    const [target] = await checkTargets([output], source);
-    const svg = path === undefined ? drawFriezeGroups() : await drawDesign(path, options, io);
-    await writeSvg(io, target, output, svg);
+    if (path === undefined) {
+      const [target] = await checkTargets([output]);
+      await writeSvg(io, target, output, drawFriezeGroups());
+      return EXIT.done;
+    }
+    const { text, targets } = await openDesign(path, [output], io);
+    await writeSvg(io, targets[0], output, await drawDesign(text, path, options, io));
     return EXIT.done;
   },
 };
@@ -84,8 +87,9 @@ function isPart(part: string): part is TilePart {
   return PARTS.some((name) => name === part);
 }
 
-async function drawDesign(path: string, { repeats, part, lane, asWorn }: TileOptions, io: Io): Promise<string> {
-  const tile = await flatTile(await loadDesign(path, io), {
+async function drawDesign(text: string, path: string, options: TileOptions, io: Io): Promise<string> {
+  const { repeats, part, lane, asWorn } = options;
+  const tile = await flatTile(text, {
     tiles: repeats,
     lane,
     part: part !== undefined && isPart(part) ? part : undefined,

@@ -10,6 +10,9 @@ import { bandFields, beadRun, fit } from "./schema-fields/band.js";
 import { mm, point, range } from "./schema-fields/numbers.js";
 import { allowances, print, sprue, weights } from "./schema-fields/piece.js";
 
+/** Hexadecimal digits of a SHA-256 digest (FIPS 180-4). */
+const SHA256_DIGITS = 64;
+
 const problem = z.strictObject({
   code: z.string().describe("stable, kebab-case name of the kind of warning"),
   message: z.string().describe("one sentence that a maker understands"),
@@ -32,6 +35,11 @@ const mesh = z.strictObject({
     })
     .nullable()
     .describe("what decimation took out; null where none was asked for or it failed"),
+});
+
+const file = z.strictObject({
+  name: z.string().describe("name of the file, without its folder"),
+  sha256: z.string().length(SHA256_DIGITS).describe("SHA-256 of its bytes, hexadecimal"),
 });
 
 export const reportSchema: z.ZodType<Report> = z
@@ -72,5 +80,6 @@ export const reportSchema: z.ZodType<Report> = z
     weights: weights.describe("weight and cost in every material"),
     print: print.describe("how the mesh lies for the printer"),
     sprue: sprue.nullable().describe("the drawn sprue at the casting's size; null where the mesh carries none"),
+    files: z.array(file).optional().describe("the mesh files written with the report; left out where there are none"),
   })
   .describe("what annulet make measured; lengths in mm, masses in g");

@@ -35,6 +35,16 @@ export interface Report extends FinishedReport {
   readonly print: PrintFigures;
   /** The drawn sprue at the casting's size; null where the mesh carries none. No other figure of the ring counts it. */
   readonly sprue: SprueReport | null;
+  /** The mesh files that were written with it; left out where none were, and by the library, which writes no files. */
+  readonly files?: readonly ReportedFile[];
+}
+
+/** A file that a report stands beside. */
+export interface ReportedFile {
+  /** Without its folder. */
+  readonly name: string;
+  /** SHA-256 (FIPS 180-4) of its bytes, 64 hexadecimal digits. */
+  readonly sha256: string;
 }
 
 /** What is measured on the finished piece. */

@@ -1,5 +1,5 @@
-// Covers: src/cli/read-mesh-file.ts
-import { truncateSync, writeFileSync } from "node:fs";
+// Covers: src/cli/read-mesh-file.ts, src/cli/reported-mesh.ts
+import { renameSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { alloys } from "../../../src/measure/alloys/catalogue.js";
@@ -9,7 +9,7 @@ import { formatForFile } from "../../../src/output/files/catalogue.js";
 import { encodeMesh } from "../../../src/output/files/format.js";
 import { showGrams } from "../../../src/output/report/show-grams.js";
 import { box, revolve, torus } from "../../support/meshes.js";
-import { annulet, put, tempFolder } from "../support.js";
+import { annulet, PLAIN, put, tempFolder } from "../support.js";
 
 async function write(name: string, mesh: Mesh): Promise<string> {
   const path = join(tempFolder(), name);
@@ -119,5 +119,44 @@ describe("annulet inspect", () => {
     const { code, out, err } = await annulet(["inspect", put(tempFolder(), name, content)]);
     expect({ code, out }).toEqual({ code: 2, out: "" });
     expect(err).toMatch(complaint);
+  });
+});
+
+describe("annulet inspect with a report", () => {
+  async function made() {
+    const folder = tempFolder();
+    const [mesh, report] = [join(folder, "ring.stl"), join(folder, "ring-report.json")];
+    await annulet(["make", put(folder, "ring.json", PLAIN), "-o", mesh, "--report", report, "-q"]);
+    return { folder, mesh, report };
+  }
+
+  it("knows the mesh that it was written with, whatever that is called now", async () => {
+    const { folder, mesh, report } = await made();
+    const renamed = join(folder, "other.stl");
+    renameSync(mesh, renamed);
+    const { code, out } = await annulet(["inspect", renamed, "--report", report]);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^reported +yes$/m);
+  });
+
+  it("fails on a sound mesh that is another", async () => {
+    const { report } = await made();
+    const path = await write("brick.stl", BRICK);
+    const { code, out } = await annulet(["inspect", path, "--report", report]);
+    expect(code).toBe(1);
+    expect(out).toMatch(/^reported +no: the report is another mesh's$/m);
+    const json = await annulet(["inspect", path, "--report", report, "--json"]);
+    expect(JSON.parse(json.out)).toMatchObject({ closed: true, reported: false });
+  });
+
+  it("refuses a report that names no mesh", async () => {
+    const { folder, mesh } = await made();
+    const alone = join(folder, "alone.json");
+    await annulet(["make", join(folder, "ring.json"), "--report", alone, "-q"]);
+    for (const path of [alone, put(folder, "text.json", "not JSON")]) {
+      const { code, err } = await annulet(["inspect", mesh, "--report", path]);
+      expect(code).toBe(2);
+      expect(err).toMatch(/names the mesh files/);
+    }
   });
 });
