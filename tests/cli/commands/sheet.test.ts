@@ -1,4 +1,3 @@
-// Covers: src/cli/print-pdf.ts
 import { execFileSync } from "node:child_process";
 import { existsSync, readFileSync } from "node:fs";
 import { join } from "node:path";
