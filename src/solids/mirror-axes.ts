@@ -22,7 +22,7 @@ const MOST_AXES = 6;
 /** u, mm, the likeliest first. */
 export function mirrorAxes(bodies: readonly FlatBody[], { top, round, same }: MirrorAxesOptions): number[] {
   // What goes all the way round begins opposite the top.
-  if (bodies.some(({ seam }) => seam === undefined)) return [top];
+  if (bodies.some(({ seam, period }) => seam === undefined && period === undefined)) return [top];
   const rings = bodies.map((body) => ({ period: periodOf(body, round), boxes: boxesOf(body) }));
   const axes = [0];
   const [first] = rings.filter(({ boxes }) => boxes.length > 0).sort((a, b) => a.boxes.length - b.boxes.length);

@@ -89,7 +89,8 @@ export function findLikeness(options: SymmetryOptions): Likeness {
   return {
     units,
     mirrored: across !== undefined,
-    axis,
+    // Without a mirror the facets of band and relief begin where the pattern does.
+    axis: across === undefined && along === undefined ? 0 : axis,
     middle: along !== undefined,
     beads: along?.beads ?? across?.beads ?? turned,
     ...makeAlike(bodies, { across, along }, axis, remember),

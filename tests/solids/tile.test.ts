@@ -3,7 +3,7 @@ import { splitAtLines } from "../../src/band/surface/refine.js";
 import { buildEdgeTable } from "../../src/mesh/edges.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { turnRound } from "../../src/mesh/turn-round.js";
-import { loneTile, mirroredTile, plainTile, type Tile, tilesOver } from "../../src/solids/tile.js";
+import { flippedBody, loneTile, mirroredTile, plainTile, type Tile, tilesOver } from "../../src/solids/tile.js";
 import { failureOf } from "../support/failure-of.js";
 import { box } from "../support/meshes.js";
 
@@ -96,6 +96,18 @@ describe("a tile made of mirror images", () => {
     expect(Math.min(...along)).toBeCloseTo(axis, 12);
     expect(Math.max(...along)).toBeCloseTo(axis + PERIOD, 12);
     expect(volumeAlong(tile.mesh)).toBeCloseTo(PERIOD * WIDTH * HEIGHT, 9);
+  });
+});
+
+describe("a body made of its upper half", () => {
+  it("has triangles as symmetric as its shape, and its sides where they were", () => {
+    const plain = beam(0);
+    expect(facesOf(plain, ([u, v, h]) => [u, -v, h])).not.toEqual(facesOf(plain, (point) => point));
+    const body = flippedBody(plain, (mesh) => splitAtLines(mesh, 0, [0.4, 0.9]));
+    expect(facesOf(body, ([u, v, h]) => [u, -v, h])).toEqual(facesOf(body, (point) => point));
+    expect(volumeAlong(body)).toBeCloseTo(PERIOD * WIDTH * HEIGHT, 9);
+    const tiles = tilesOver(plainTile(body, [0, PERIOD]), 0.1, 2 * PERIOD - 0.1);
+    expect(openEdges(tiles)).toBe(openEdges(body));
   });
 });
 
