@@ -13,19 +13,21 @@ export interface Bounds {
 }
 
 /** The box round the vertices; coordinates that are not finite are passed over. Infinite and inverted when empty. */
-export function meshBounds(mesh: Mesh): Bounds {
-  const min: [number, number, number] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
-  const max: [number, number, number] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  const { positions } = mesh;
+export function meshBounds({ positions }: Mesh): Bounds {
+  let [minX, minY, minZ] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  let [maxX, maxY, maxZ] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (let i = 0; i < positions.length; i += 3) {
-    for (let k = 0; k < 3; k++) {
-      const value = positions[i + k];
-      if (!Number.isFinite(value)) continue;
-      if (value < min[k]) min[k] = value;
-      if (value > max[k]) max[k] = value;
-    }
+    const x = positions[i];
+    const y = positions[i + 1];
+    const z = positions[i + 2];
+    if (x < minX && x !== Number.NEGATIVE_INFINITY) minX = x;
+    if (x > maxX && x !== Number.POSITIVE_INFINITY) maxX = x;
+    if (y < minY && y !== Number.NEGATIVE_INFINITY) minY = y;
+    if (y > maxY && y !== Number.POSITIVE_INFINITY) maxY = y;
+    if (z < minZ && z !== Number.NEGATIVE_INFINITY) minZ = z;
+    if (z > maxZ && z !== Number.POSITIVE_INFINITY) maxZ = z;
   }
-  return { min, max };
+  return { min: [minX, minY, minZ], max: [maxX, maxY, maxZ] };
 }
 
 /** The middle of a box, or the origin when the box is empty. */
