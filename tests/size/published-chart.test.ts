@@ -25,7 +25,7 @@ it.each([
   ["india", 14],
   ["uk", "Z+2"],
   ["us", 15],
-  ["us-gauge", 4],
+  ["us-gauge", 5],
   ["iso", 54],
   ["japan", 13],
 ])("%s %s has no span: charts agree, or there is no other", (system, label) => {

@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { decode } from "fast-png";
 import { describe, expect, it } from "vitest";
 import { findChromium } from "../../../src/cli/print-pdf.js";
+import { densitySpan, showGrams } from "../../../src/output/report/show-grams.js";
 import { build } from "../../../src/ring/build.js";
 import { CHANNEL } from "../../output/drawing/tiles.js";
 import { annulet, namesIn, put, tempFolder } from "../support.js";
@@ -93,12 +94,12 @@ describe.skipIf(findChromium() === undefined || !hasPoppler)("the printed sheet"
 
     const text = execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8" });
     const { report } = await build(CHANNEL);
-    for (const value of [report.size.diameter, report.band.width, report.volume, report.weights.rows[0].melt]) {
+    for (const value of [report.size.diameter, report.band.width, report.volume]) {
       expect(text).toContain(value.toFixed(3));
     }
-    for (const { finished, cast } of report.weights.rows) {
-      expect(text).toContain(finished.toFixed(3));
-      expect(text).toContain(cast.toFixed(3));
+    for (const { symbol, finished, cast, melt } of report.weights.rows) {
+      const span = densitySpan(report.weights, symbol);
+      for (const weight of [finished, cast, melt]) expect(text).toContain(` ${showGrams(weight, span)}`);
     }
     expect(text).toContain("Cautions");
 
