@@ -11,6 +11,7 @@ import { PATTERN_DEFAULTS } from "../design/pattern/defaults.js";
 import type { Chain } from "../flat/chains.js";
 import { clipLines } from "../flat/clip-lines.js";
 import type { GridPath } from "../flat/grid.js";
+import { partAtEdges } from "../flat/part-at-edges.js";
 import { type GridRegion, shrink } from "../flat/polygons.js";
 import { type RunLine, runLines } from "../flat/runs.js";
 import { repeatsOf, type Strip, steps } from "../flat/strip.js";
@@ -105,11 +106,13 @@ export function beadSize(spec: BeadSpec, path: string): BeadSize {
 }
 
 /**
- * The bead lines of a region that carries beads.
+ * The bead lines of a region that carries beads. Those on its border follow what is drawn, not where the seat's edges cut
+ * off the copies of a lattice.
  *
+ * @param isCut whether it is made of such copies; default no
  * @throws AnnuletError `no-centre-line` on the centre of a filled region; `beads-off-region` where nothing lies so far inside
  */
-export function regionBeads(strip: Strip, { spec, path, name, art }: DrawnRegion): BeadLines[] {
+export function regionBeads(strip: Strip, { spec, path, name, art }: DrawnRegion, isCut = false): BeadLines[] {
   if (spec.beads === undefined) return [];
   const { on } = spec.beads;
   if (on === "centre" && spec.ribbon === undefined) {
@@ -123,7 +126,13 @@ export function regionBeads(strip: Strip, { spec, path, name, art }: DrawnRegion
     });
   }
   const loops = (rings: GridRegion) => rings.map((points: GridPath) => ({ points, closed: true }));
-  const chains = on === "centre" ? art.centre : loops(on === "border" ? outlineOf(art) : inside(strip, art, on, path));
+  const border = () => {
+    const outlines = outlineOf(art);
+    if (!isCut) return loops(outlines);
+    const { closed, open } = partAtEdges(outlines, (strip.rows * strip.rowStep) / 2);
+    return [...loops(closed), ...open.map((points) => ({ points, closed: false }))];
+  };
+  const chains = on === "centre" ? art.centre : on === "border" ? border() : loops(inside(strip, art, on, path));
   const lines = toBeadLines(strip, chains, {
     run: name,
     path: `${path}.beads`,

@@ -26,6 +26,7 @@ import {
 import { placeOnSeat, placeRound, repeatBeads, requireAtMost } from "./bead-run.js";
 import { mergeRuns } from "./bead-set.js";
 import type { BeadRound, RoundPlace } from "./bead-track.js";
+import { inWall } from "./in-wall.js";
 import { findJunctions } from "./junctions.js";
 
 /** The runs with all their beads. */
@@ -180,7 +181,33 @@ function documentPlans(options: PlaceRunsOptions): Plan[] {
     }
     const half = Math.min(...profile.looks.map((angle) => wrap.lineAt(angle).reach));
     if (Math.abs(along.v) > half) throw offSeat(along.v, half, path);
+    warnInWall(along.v, { spec, path, bead }, options);
     return [{ run: `v ${along.v}`, path, onRail: false, bead, height, lines: [onSeat(() => along.v)] }];
+  });
+}
+
+/** Warns of beads of which the wall takes more than this share of the radius; those along a seat's edge lose a tenth. Chosen. */
+const IN_WALL = 0.25;
+
+/** Warns `beads-in-wall` of a circle at v whose beads stand in a wall at the top of the ring. */
+function warnInWall(
+  v: number,
+  { spec, path, bead }: { readonly spec: BeadRunSpec; readonly path: string; readonly bead: BeadSize },
+  { profile, wrap, warn }: PlaceRunsOptions,
+): void {
+  const radius = sizesOf(bead).diameterMax / 2;
+  const line = wrap.lineAt(TOP);
+  const rise = spec.height + 2 * radius * (0.5 - bead.embed);
+  const place = { foot: line.point(v, 0), outward: line.normal(v), rise, radius };
+  const share = inWall(profile.sectionAt(TOP).polyline, place);
+  if (share <= IN_WALL) return;
+  const reach = showLength(line.length / 2);
+  warn({
+    code: "beads-in-wall",
+    message: `the wall beside the run stands at least ${showLength(share * radius)} into its beads of ${showLength(2 * radius)}`,
+    path: `${path}.along.v`,
+    value: v,
+    hint: `v is measured along the section, whose seat ends at ±${reach}; move the run away from the wall, or say "seat-edge"`,
   });
 }
 

@@ -100,9 +100,9 @@ export function* completeArea(area: Area, runs: readonly TileRun[], options: Are
   const drawn = yield* drawRegions(area, strip, all, options);
   const beadsOf = (region: DrawnRegion, i: number): BeadLines[] => {
     if (tileStrip === strip || region.spec.beads === undefined || all.variesByTile(i)) {
-      return beadsOn(strip, region, onStrip);
+      return beadsOn(strip, region, drawer, onStrip);
     }
-    return beadsOn(tileStrip, { ...region, art: tileRegions.art(i) }, onTile);
+    return beadsOn(tileStrip, { ...region, art: tileRegions.art(i) }, drawer, onTile);
   };
   const fade = fadeOf(strip, ends, `${where}.ends`);
   const woven = yield* weaveRegions(strip, drawn, fade);
@@ -136,11 +136,12 @@ function rememberOn(strip: Strip, remember: Remember): Remember {
 }
 
 /** The bead lines of a region, unless it has the same as before. */
-function beadsOn(strip: Strip, region: DrawnRegion, remember: Remember): BeadLines[] {
+function beadsOn(strip: Strip, region: DrawnRegion, drawer: ShapeDrawer, remember: Remember): BeadLines[] {
   const { spec, path, name, art } = region;
   if (spec.beads === undefined) return [];
   const of = [art.region, art.border, art.centre];
-  return remember(["beads", spec, path, name], of, () => regionBeads(strip, region));
+  const isCut = spec.shape !== undefined && drawer.isCut(spec.shape);
+  return remember(["beads", spec, path, name, isCut], of, () => regionBeads(strip, region, isCut));
 }
 
 const NO_ART = { region: [], border: [], centre: [] } as const;

@@ -15,6 +15,7 @@ import type { ShapeSpec } from "../design/shapes/shape-spec.js";
 import { type Chain, JOIN_REACH, joinLines } from "../flat/chains.js";
 import { fillPath } from "../flat/fill-path.js";
 import type { GridPath } from "../flat/grid.js";
+import { partAtEdges } from "../flat/part-at-edges.js";
 import { type GridRegion, ringArea, unite } from "../flat/polygons.js";
 import { clearRing, imagesOf, mostImages, type Strip, steps } from "../flat/strip.js";
 import { tidy } from "../flat/tidy.js";
@@ -128,15 +129,23 @@ export function completeLines(
   drawer = new ShapeDrawer(strip, { warn: () => undefined }),
 ): Chain[] {
   const tolerance = strip.artTolerance * LINE_SHARE;
-  const { closed, open } =
+  const drawn =
     "path" in source
       ? readArt(strip, source, tolerance, `${where}.path`)
       : drawer.draw(source.shape, { unit: source.unit, tolerance, where: `${where}.shape` });
+  const isCut = "shape" in source && drawer.isCut(source.shape);
+  const { closed, open } = isCut ? withoutCuts(strip, drawn) : drawn;
   const tiles = `${where}.tiles`;
   const images = imagesOf(strip, asLines({ closed, open }).open, {
     on: standsOn(source.tiles, strip.drawnCycle, tiles),
   }).map(({ path }) => path);
   return joinLines(images, steps(strip, JOIN_REACH));
+}
+
+/** What is drawn, without the sides that the tile's edges gave to copies that they cut off. */
+function withoutCuts(strip: Strip, drawn: DrawnPaths): DrawnPaths {
+  const { closed, open } = partAtEdges(drawn.closed, strip.rowStep / 2);
+  return { closed, open: [...drawn.open, ...open] };
 }
 
 /** Closed paths as lines that end where they begin: woven ones cross themselves, and no outline is taken of them. */

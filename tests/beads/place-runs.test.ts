@@ -259,3 +259,18 @@ describe("runs that cannot be", () => {
     }
   });
 });
+
+describe("a circle at v beside a rail", () => {
+  it("is warned of where the wall stands into its beads, since v is no w", () => {
+    const channel = {
+      ...band,
+      profile: { width: 6, thickness: 2, outside: { form: "channel", rail: 0.8, depth: 0.6 } },
+    };
+    const codesOf = (v: number) => {
+      const { warnings } = bodiesOf({ ...channel, beads: [{ along: { v }, diameter: 0.5 }] });
+      return warnings.map(({ code }) => code);
+    };
+    expect(codesOf(2.15)).toContain("beads-in-wall");
+    expect(codesOf(1.8)).not.toContain("beads-in-wall");
+  });
+});

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { clipAlong, ringArea } from "../../src/flat/polygons.js";
 import type { Strip } from "../../src/flat/strip.js";
-import { completeArt } from "../../src/relief/art.js";
+import { completeArt, completeLines } from "../../src/relief/art.js";
 import { areaOf, circle, collector, failureOf, region, type StripInput, stripOf } from "../flat/strips.js";
 
 const PENTAGRAM = "M 0.5 0.4 L 0.265 -0.324 L 0.88 0.124 L 0.12 0.124 L 0.735 -0.324 Z";
@@ -196,5 +196,31 @@ describe("ribbons along lines", () => {
       areaOf(strip, clipAlong(wide, tile * strip.grid.tile, (tile + 1) * strip.grid.tile, 1e8));
     expect(at(1)).toBeCloseTo(at(0), 6);
     expect(at(-1)).toBeCloseTo(at(0), 6);
+  });
+});
+
+describe("lines along a shape that a lattice cuts off", () => {
+  const of = { path: circle(0.25, 0, 0.2) };
+  const lattice = { lattice: { columns: 2, rows: 1, set: "half-drop" }, of } as never;
+  const sidesAlongEdge = (shape: never) => {
+    const strip = stripOf({ aspect: 0.5 });
+    const chains = completeLines(strip, { shape, unit: "tile" }, "beads[0].along");
+    const onEdge = ({ y }: { readonly y: number }) => Math.abs(y) >= strip.halfSeat - 2;
+    const sides = chains.map(({ points, closed }) => {
+      const after = (i: number) => points[(i + 1) % points.length];
+      return points.filter((a, i) => (closed || i + 1 < points.length) && onEdge(a) && onEdge(after(i))).length;
+    });
+    return { chains, sides: sides.reduce((sum, count) => sum + count, 0) };
+  };
+
+  it("follow what is drawn and not the cut", () => {
+    const { chains, sides } = sidesAlongEdge(lattice);
+    expect(sides).toBe(0);
+    expect(chains.some(({ closed }) => closed)).toBe(true);
+    expect(chains.some(({ closed }) => !closed)).toBe(true);
+  });
+
+  it("follow a side that is drawn along the edge", () => {
+    expect(sidesAlongEdge({ path: "M 0.2 -0.25 H 0.8 V 0 H 0.2 Z" } as never).sides).toBeGreaterThan(0);
   });
 });

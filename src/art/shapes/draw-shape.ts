@@ -12,6 +12,7 @@ import type { Strip } from "../../flat/strip.js";
 import { checkReach, type DrawnPaths } from "../read-art.js";
 import type { Drawing } from "../svg/drawing.js";
 import { Budget } from "./budget.js";
+import { hasLattice } from "./has-lattice.js";
 import { drawNode } from "./index.js";
 import type { ShapeFrame } from "./shape-node.js";
 
@@ -60,6 +61,11 @@ export class ShapeDrawer {
     const paths = [...drawn.closed, ...drawn.open].map((path) => ({ points: fromGrid(grid, path) }));
     checkReach(this.strip, paths, { unit, value: spec, what: "the shape" }, where);
     return drawn;
+  }
+
+  /** Whether the tile's upper and lower edge cut off copies in the shape, so that its outlines run along them. */
+  isCut(spec: ShapeSpec): boolean {
+    return hasLattice(spec, this.#named);
   }
 
   #draw(spec: ShapeSpec, at: At): DrawnPaths {

@@ -15,7 +15,13 @@ export const beadRunSchema = z.strictObject({
   along: z
     .union([
       z.enum(["rail", "seat-edge"]),
-      z.strictObject({ v: z.number().min(-50).max(50).describe("mm from the seat's middle, + towards +z") }),
+      z.strictObject({
+        v: z
+          .number()
+          .min(-50)
+          .max(50)
+          .describe("mm from the seat's middle along its section, arc length and not w; + towards +z"),
+      }),
       z.strictObject({ path: pathData, unit: lengthUnit, tiles: tilesSchema.optional(), lane: runLane }),
       z.strictObject({
         shape: shapeSchema.describe("its outlines and lines carry beads"),
