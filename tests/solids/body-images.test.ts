@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Point2, Point3 } from "../../src/base/math/point.js";
-import { FORGET } from "../../src/base/memory.js";
+import { FORGET, Memory } from "../../src/base/memory.js";
 import { type Motion, STAY } from "../../src/flat/motion.js";
 import { type FlatBody, moveBody } from "../../src/relief/flat-body.js";
 import { bodyImages } from "../../src/solids/body-images.js";
@@ -147,5 +147,17 @@ describe("the images of bodies", () => {
       copies: 6,
     });
     expect(images([toothed])).toBeUndefined();
+  });
+
+  it("are asked anew about another axis, of another body and within another tolerance, though an answer is remembered", () => {
+    const memory = new Memory();
+    const [own, aside] = [bodyOf([oblong(-1, 1, -1, 1)]), bodyOf([oblong(-1, 1 + 1.5 * SAME, -1, 1)])];
+    const ask = (body: FlatBody, motion: Motion, same = SAME) =>
+      bodyImages([body], { motion, round: ROUND, same, remember: memory.begin(() => 0) });
+    expect(ask(own, ACROSS)).toEqual([0]);
+    expect(ask(own, { ...ACROSS, u: 1 })).toBeUndefined();
+    expect(ask(aside, ACROSS)).toBeUndefined();
+    expect(ask(aside, ACROSS, 2 * SAME)).toEqual([0]);
+    expect(ask(own, ACROSS)).toEqual([0]);
   });
 });
