@@ -9,6 +9,7 @@ import type { Step } from "../mesh/step.js";
 import { type WorkStep, workSteps } from "../pattern/work-steps.js";
 import type { FlatBody } from "../relief/flat-body.js";
 import { buildHole } from "./build-hole.js";
+import { requireEndsApart } from "./ends-apart.js";
 import { requireFloorWall } from "./floor-wall.js";
 import { type BendOptions, buildReliefs, buildSunk } from "./relief.js";
 import { remember } from "./remember.js";
@@ -28,7 +29,7 @@ export interface PatternStepsOptions {
 /**
  * The pattern's bodies as steps.
  *
- * @throws AnnuletError `depth-too-large`; the steps' bodies `seat-too-steep`, `broken-too-large`
+ * @throws AnnuletError `ends-meet`, `depth-too-large`; the steps' bodies `seat-too-steep`, `broken-too-large`
  */
 export function patternSteps(bodies: readonly FlatBody[], options: PatternStepsOptions): Step[] {
   let before: readonly FlatBody[] = [];
@@ -46,7 +47,11 @@ export function patternSteps(bodies: readonly FlatBody[], options: PatternStepsO
  */
 function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], options: PatternStepsOptions): Step {
   const { profile, bend, clear, keepClear, remember: recall = FORGET } = options;
-  for (const body of items) if (body.mode === "sunk") requireFloorWall(body, { profile, wrap: bend(body).wrap });
+  for (const body of items) {
+    const { wrap } = bend(body);
+    requireEndsApart(body, wrap);
+    if (body.mode === "sunk") requireFloorWall(body, { profile, wrap });
+  }
   // A relief stands on the floor of what is sunk before it; tools reach clear of the relief that they go through.
   const foot = footDepth(profile, clear, highestOf(before, "sunk"));
   const reach = clear + highestOf(before, "raised");
