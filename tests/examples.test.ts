@@ -27,10 +27,10 @@ it("there are examples", () => {
 });
 
 /**
- * Triangles that cross are let pass, for now, where they are few and cross by less than tidying moves points, 2 µm: one pair
- * in so many triangles, and so deep in mm. Measured over the examples: at most 1 in 692, 0.0008 mm (sluice-resizable).
+ * Triangles that cross are let pass where they do so by less than this, mm: a hundred steps of single precision. Measured over
+ * twelve of the examples: none, but 42 pairs by 7 nm (reedbed-lanes).
  */
-const CROSSING = { triangles: 500, depth: 0.001 };
+const DEEPEST_CROSSING = 1e-4;
 
 const isReport = new Ajv2020().compile(reportJsonSchema());
 
@@ -104,8 +104,7 @@ describe.each(designs)("%s", (file) => {
     if (count > 0) {
       console.info(`${file}: ${count} pairs of triangles cross, by up to ${deepest} mm, at ${places.join(" | ")}`);
     }
-    expect(count).toBeLessThan(ring.report.triangles / CROSSING.triangles);
-    expect(deepest).toBeLessThan(CROSSING.depth);
+    expect(deepest).toBeLessThan(DEEPEST_CROSSING);
   });
 
   it("has the volume and the genus that manifold-3d finds in it", async () => {

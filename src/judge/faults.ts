@@ -14,7 +14,8 @@ export type FaultCode =
   | "edge-used-twice"
   | "pinched-vertex"
   | "components"
-  | "inside-out";
+  | "inside-out"
+  | "crossing";
 
 /** One kind of fault in a mesh. */
 export interface Fault {

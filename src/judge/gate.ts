@@ -38,7 +38,7 @@ export interface SolidCheck extends FormCheck {
  *
  * A shell of negative volume inside the rest is a sealed void: it counts as a component (so it is a fault unless
  * `components` allows for it), in `voids`, and against the volume. A shell of negative volume that is not inside the
- * rest is inside-out. Shells or faces that cross each other are not looked for.
+ * rest is inside-out. Shells or faces that cross each other are not looked for: `checkCrossings` does.
  *
  * @throws AnnuletError `mesh-malformed` when the arrays do not hold whole triples, `option-invalid`
  *
@@ -69,7 +69,15 @@ function requireCount(path: string, value: number, message: string): void {
  * @throws AnnuletError `not-closed` with every fault, its count and its places; those of `checkSolid`
  */
 export function assertSolid(mesh: Mesh, options: SolidOptions = {}): SolidCheck {
-  const check = checkSolid(mesh, options);
+  return requireClosed(checkSolid(mesh, options));
+}
+
+/**
+ * Hands a check back when it found nothing wrong.
+ *
+ * @throws AnnuletError `not-closed` with every fault, its count and its places
+ */
+export function requireClosed<Check extends SolidCheck>(check: Check): Check {
   if (check.closed) return check;
   const lines = [
     ...check.faults.map((fault) => describeFault(fault)),

@@ -5,7 +5,7 @@ import { AnnuletError, type Warn } from "../base/errors.js";
 import { degrees } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { type Ball, findBridges } from "./bridges.js";
-import { assertSolid, type SolidCheck } from "./gate.js";
+import { requireClosed, type SolidCheck } from "./gate.js";
 
 export interface RingGateOptions {
   /** Handles that the design implies: 1 for a band, one more for each clean hole. */
@@ -32,7 +32,7 @@ export function gateRing(
 ): SolidCheck & { genus: number } {
   if (!check.closed) {
     requireOnePiece(check);
-    assertSolid(mesh);
+    requireClosed(check);
   }
   if (check.genus === undefined) throw new AnnuletError({ code: "not-closed", message: "the ring has no genus" });
   if (check.genus !== genus) {

@@ -5,6 +5,7 @@ export { describeProblem } from "../base/errors.js";
 export { materialsOf } from "../design/materials.js";
 export { PRINT_DEFAULTS, PRINT_STANCES, type PrintSettings } from "../design/print-settings.js";
 export { exampleOf } from "../design/reference/example-of.js";
+export { type CrossingCheck, checkCrossings } from "../judge/check-crossings.js";
 export { describeFault } from "../judge/gate.js";
 export { findAlloy } from "../measure/alloys/catalogue.js";
 export { lookOf } from "../measure/alloys/look.js";

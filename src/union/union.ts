@@ -42,7 +42,7 @@ export interface UnionOptions<Check extends { readonly closed: boolean }> {
   /** Takes over where the kernel's result does not pass. */
   readonly fallback: Kernel;
   /** Whether a mesh is a sound solid. `units`: of how many turned images of a unit it was made; 1 where of none. */
-  readonly check: (mesh: Mesh, made: { readonly units: number }) => Check;
+  readonly check: (mesh: Mesh, made: { readonly units: number }) => Check | Promise<Check>;
   readonly signal?: AbortSignal | undefined;
   /** Counts the triangles of the ring before a unit is repeated. Default: no limit is held. */
   readonly work?: Pick<Work, "requireTriangles"> | undefined;
@@ -73,7 +73,7 @@ export async function uniteRing<Check extends { readonly closed: boolean }>(
     const [band] = parts.steps[0].bodies();
     return {
       mesh: band,
-      check: check(band, { units: 1 }),
+      check: await check(band, { units: 1 }),
       kernel: "none",
       road: "plain",
       roadReason: "a band alone",
@@ -173,13 +173,13 @@ function isOnePiece({ mesh, follows }: TurnPart): boolean {
 }
 
 /** Drops specks and tidies; where the result does not pass, parts points that single precision makes one. */
-function settle<Check extends { readonly closed: boolean }>(united: United, check: UnionOptions<Check>["check"]) {
+async function settle<Check extends { readonly closed: boolean }>(united: United, check: UnionOptions<Check>["check"]) {
   const { mesh: solid, hollows } = united.onePiece ? { mesh: united.mesh, hollows: [] } : dropSpecks(united.mesh);
   const tidied = united.tidy ? solid : tidyMesh(solid);
-  const found = check(tidied, { units: united.units });
+  const found = await check(tidied, { units: united.units });
   if (found.closed) return { mesh: tidied, check: found, hollows };
   const mesh = partCoincident(united.tidy ? tidyMesh(solid) : tidied);
-  return { mesh, check: check(mesh, { units: 1 }), hollows };
+  return { mesh, check: await check(mesh, { units: 1 }), hollows };
 }
 
 /** A road on which something is thrown has failed like one whose result is not accepted, where another is left. */

@@ -7,7 +7,6 @@ import {
   AnnuletError,
   alloys,
   type Bore,
-  checkSolid,
   checkWalls,
   findBore,
   type Measure,
@@ -16,11 +15,10 @@ import {
   measureMesh,
   readMesh,
   type SizeRow,
-  type SolidCheck,
   sizeTable,
   type Wall,
 } from "../../index.js";
-import { describeFault, showGrams } from "../../toolbox/index.js";
+import { type CrossingCheck, checkCrossings, describeFault, showGrams } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit-codes.js";
 import { type Io, print, printJson } from "../io.js";
@@ -62,7 +60,7 @@ export const inspectCommand: Command<InspectOptions> = {
     const bytes = readMeshBytes(path);
     const reported = options.report === undefined ? undefined : isReported(bytes, options.report);
     const mesh = await readMesh(bytes, basename(path));
-    const check = checkSolid(mesh, { components: options.components });
+    const check = await checkCrossings(mesh, { components: options.components });
     const measure = measureAny(mesh);
     const found: Inspection = {
       check,
@@ -78,7 +76,7 @@ export const inspectCommand: Command<InspectOptions> = {
 };
 
 interface Inspection {
-  readonly check: SolidCheck;
+  readonly check: CrossingCheck;
   /** Undefined for a mesh so flat that it has no volume at all. */
   readonly measure: Measure | undefined;
   /** Undefined where no hole goes through. */
@@ -120,6 +118,7 @@ function toJson({ check, measure, bore, wall, reported }: Inspection) {
     shortestEdge: check.shortestEdge ?? null,
     faults,
     float32Faults: float32.faults,
+    crossings: check.crossings ?? null,
     mass: closed ? Object.fromEntries(alloys.map((alloy) => [alloy.symbol, massOf(volume, alloy)])) : null,
   };
 }
@@ -139,6 +138,7 @@ function printInspection({ check, measure, bore, wall, reported }: Inspection, i
       ["vertices", String(check.vertices)],
       ["components", String(check.components)],
       ["genus", check.genus === undefined ? NOTHING : String(check.genus)],
+      ["crossings", describeCrossings(check)],
       ["volume", closed ? `${fixed(volume)} mm³` : NOTHING],
       ["area", measure === undefined ? NOTHING : `${fixed(measure.area)} mm²`],
       ...describeBounds(measure),
@@ -149,6 +149,14 @@ function printInspection({ check, measure, bore, wall, reported }: Inspection, i
   if (bore !== undefined) printSizes(bore, io);
   if (closed) printMasses(volume, io);
   else printFaults(check, io);
+}
+
+/** Pairs of triangles that meet where they do not hang together. */
+function describeCrossings({ crossings }: CrossingCheck): string {
+  if (crossings === undefined) return NOTHING;
+  const { count, deepest, complete } = crossings;
+  const found = count === 0 ? "none" : `${count} by up to ${deepest.toPrecision(2)} mm`;
+  return complete ? found : `${found}; too many triangles lie over each other to look at all`;
 }
 
 function describeBounds(measure: Measure | undefined): [string, string][] {
@@ -204,7 +212,7 @@ function spanOf({ density, range }: Alloy): number {
   return range === undefined ? 0 : (range[1] - range[0]) / density;
 }
 
-function printFaults({ faults, float32 }: SolidCheck, io: Io): void {
+function printFaults({ faults, float32 }: CrossingCheck, io: Io): void {
   print(io, "\nIt is not the surface of a solid (places in mm):");
   for (const fault of faults) print(io, `  ${describeFault(fault)}`);
   const known = new Set(faults.map((fault) => `${fault.code} ${fault.count}`));

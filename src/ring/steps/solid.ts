@@ -4,6 +4,7 @@
 import { degrees } from "../../base/units.js";
 import { type PlacedRuns, placeRuns } from "../../beads/place-runs.js";
 import type { Judgement } from "../../judge/castability/judge.js";
+import { checkCrossings } from "../../judge/check-crossings.js";
 import { decimateSolid, requireDeviation } from "../../judge/decimate-solid.js";
 import { type UnrolledBand, unrollBand } from "../../judge/details/unrolled-band.js";
 import { checkSolid, type SolidCheck } from "../../judge/gate.js";
@@ -52,7 +53,11 @@ export function union(
   { option, parts }: OfOption<"kernel"> & From<"parts">,
   { signal, work }: Tools,
 ): Promise<UnionResult<SolidCheck>> {
-  return uniteRing(parts, { kernel: option.kernel, fallback: manifoldKernel, check: checkSolid, signal, work });
+  // Whether a ring crosses itself is looked for in one of its units, which costs 3 to 8 % of its build; in a whole one it would
+  // cost 15 to 25 %.
+  const check = (mesh: Mesh, { units }: { readonly units: number }) =>
+    units > 1 ? checkCrossings(mesh, { units, signal }) : checkSolid(mesh);
+  return uniteRing<SolidCheck>(parts, { kernel: option.kernel, fallback: manifoldKernel, check, signal, work });
 }
 
 export async function decimated({ deviation, union }: From<"deviation" | "union">, tools: Tools): Promise<Thinned> {

@@ -1,0 +1,40 @@
+/**
+ * The gate's dearest question, asked where it can be afforded: whether the surface crosses itself.
+ */
+import { type Crossings, findCrossings } from "../mesh/crossings.js";
+import type { Mesh } from "../mesh/mesh.js";
+import { countOf, type Fault } from "./faults.js";
+import { checkSolid, type SolidCheck, type SolidOptions } from "./gate.js";
+
+/**
+ * Triangles that cross deeper than this are a fault, mm; chosen: a tenth of the default tolerance. Shallower are what rounding
+ * to single precision, 1 to 2 nm on a ring, leaves of faces that nearly lie in each other.
+ */
+export const DEEPEST_CROSSING = 1e-3;
+
+/** A check with what was found of crossings. */
+export interface CrossingCheck extends SolidCheck {
+  /** Undefined where the mesh is not closed: then it was not looked for them. */
+  readonly crossings: Crossings | undefined;
+}
+
+/**
+ * Checks that a mesh is the surface of a solid, and that it nowhere crosses itself deeper than 1 µm.
+ *
+ * @throws AnnuletError as `checkSolid`; the signal's reason
+ */
+export async function checkCrossings(
+  mesh: Mesh,
+  { signal, ...options }: SolidOptions & { readonly signal?: AbortSignal | undefined } = {},
+): Promise<CrossingCheck> {
+  const check = checkSolid(mesh, options);
+  if (!check.closed) return { ...check, crossings: undefined };
+  const crossings = await findCrossings(mesh, { units: options.units, signal });
+  if (!(crossings.deepest > DEEPEST_CROSSING)) return { ...check, crossings };
+  return { ...check, closed: false, faults: [...check.faults, crossingFault(crossings)], crossings };
+}
+
+function crossingFault({ count, deepest, places }: Crossings): Fault {
+  const pairs = countOf(count, "pair of triangles crosses", "pairs of triangles cross");
+  return { code: "crossing", count, places, message: `${pairs}, by up to ${deepest.toPrecision(2)} mm` };
+}
