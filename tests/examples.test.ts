@@ -10,6 +10,7 @@ import { type BuildResult, build, encodeMesh, formatForFile, formats } from "ann
 import loadManifold from "manifold-3d";
 import { beforeAll, describe, expect, it } from "vitest";
 import { filesBeside } from "../src/cli/design-folder.js";
+import { findCrossings } from "../src/mesh/crossings.js";
 import { roundToFloat32 } from "../src/mesh/float32.js";
 import { signedVolume } from "../src/mesh/volume.js";
 import { reportJsonSchema } from "../src/output/report/report-json-schema.js";
@@ -27,10 +28,10 @@ it("there are examples", () => {
 });
 
 /**
- * Triangles that cross are let pass where they do so by less than this, mm: a hundred steps of single precision. Measured over
- * twelve of the examples: none, but 42 pairs by 7 nm (reedbed-lanes).
+ * Triangles that cross are let pass where they do so by less than this, mm: as built, and as single precision holds them, which
+ * turns the plane of a needle. Measured over fifteen of the examples: 7 nm (reedbed-lanes), and 0.12 µm (saltmarsh-lattice).
  */
-const DEEPEST_CROSSING = 1e-4;
+const DEEPEST = { built: 1e-4, rounded: 5e-4 };
 
 const isReport = new Ajv2020().compile(reportJsonSchema());
 
@@ -99,12 +100,13 @@ describe.each(designs)("%s", (file) => {
     expect(Math.abs(found.volume / report.volume - 1)).toBeLessThan(1e-4);
   });
 
-  it.skipIf(!hasCgal)("crosses itself hardly anywhere by CGAL, as files hold it, and says where", () => {
+  it.skipIf(!hasCgal)("crosses itself hardly anywhere by CGAL, as files hold it, and says where", async () => {
+    expect((await findCrossings(ring.mesh)).deepest).toBeLessThan(DEEPEST.built);
     const { count, deepest, places } = (checker as Checker).check(roundToFloat32(ring.mesh));
     if (count > 0) {
       console.info(`${file}: ${count} pairs of triangles cross, by up to ${deepest} mm, at ${places.join(" | ")}`);
     }
-    expect(deepest).toBeLessThan(DEEPEST_CROSSING);
+    expect(deepest).toBeLessThan(DEEPEST.rounded);
   });
 
   it("has the volume and the genus that manifold-3d finds in it", async () => {
