@@ -4,6 +4,7 @@
  */
 import { type BoxedLine, boxed, coincide } from "./coincide.js";
 import type { GridPath, GridPoint } from "./grid.js";
+import { joinOverlaps } from "./overlaps.js";
 
 /** Ends of lines nearer than this are one point, mm: art is drawn to three decimals at best. */
 export const JOIN_REACH = 1e-3;
@@ -28,7 +29,19 @@ export function joinLines(lines: readonly GridPath[], reach: number): Chain[] {
     if (used[i]) continue;
     chains.push(follow(distinct, partners, used, leftmostEnd(partners, 2 * i)));
   }
-  return dropSameLoops(chains, reach);
+  return dropSameLoops(withoutOverlaps(chains, reach), reach);
+}
+
+/** Open lines that run over each other for a stretch are one line. */
+function withoutOverlaps(chains: readonly Chain[], reach: number): readonly Chain[] {
+  const open = chains.filter(({ closed }) => !closed).map(({ points }) => points);
+  const apart = joinOverlaps(open, reach);
+  if (apart.length === open.length) return chains;
+  const joined = apart.map((points): Chain => {
+    const closed = points.length > 3 && near(points[0], points[points.length - 1], reach);
+    return { points: closed ? points.slice(0, -1) : points, closed };
+  });
+  return [...chains.filter(({ closed }) => closed), ...joined];
 }
 
 /** Line ends are numbered 2 i (start of line i) and 2 i + 1 (its end). */
