@@ -39,6 +39,7 @@ export type { Fault, FaultCode } from "./judge/faults.js";
 export type { Finding, FindingPlace, RuleResult } from "./judge/finding.js";
 export { checkSolid, type SolidCheck, type SolidOptions } from "./judge/gate.js";
 export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./judge/walls.js";
+export type { MarkReport } from "./marks/mark-report.js";
 export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
 export { alloys } from "./measure/alloys/catalogue.js";
 export type { Look } from "./measure/alloys/look.js";

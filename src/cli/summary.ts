@@ -2,7 +2,7 @@
  * What `annulet make` says of a ring it has made.
  */
 import type { Fit, Report } from "../index.js";
-import { densitySpan, showGrams } from "../toolbox/index.js";
+import { densitySpan, fontOfMark, nameMark, placeMark, showGrams, workOfMark } from "../toolbox/index.js";
 import { showBytes } from "./files.js";
 import type { WrittenFile } from "./output-files.js";
 import { fixed, showPairs, signedPercent } from "./show.js";
@@ -25,6 +25,7 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
       "beads",
       `${run}: ${count}, ${fixed(spacing)} mm apart`,
     ]),
+    ...report.marks.map((mark): [string, string] => ["mark", describeMark(mark)]),
     ["closed", report.closed ? "yes" : "no"],
     ["triangles", describeTriangles(report)],
     ["volume", `${fixed(report.volume)} mm³`],
@@ -37,6 +38,12 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
     ...files.map(({ path, size }): [string, string] => ["written", `${path} (${showBytes(size)})`]),
   ];
   return showPairs(pairs);
+}
+
+function describeMark(mark: Report["marks"][number]): string {
+  const font = fontOfMark(mark);
+  const size = `${fixed(mark.height)} mm high, ${fixed(mark.length)} mm long`;
+  return `${nameMark(mark)} ${placeMark(mark)}, ${workOfMark(mark)}, ${size}${font === undefined ? "" : `, ${font}`}`;
 }
 
 /** Degrees on the ring of its back. */

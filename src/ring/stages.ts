@@ -60,7 +60,7 @@ export const stages: StageTable = {
   stretch: figure(undefined, "pattern wrap", flat.stretch),
   facts: work(
     undefined,
-    "design.name design.material design.profile option.detail size fit width profile beads headroom union thinned genus gate measure outermost notices metal stretch",
+    "design.name design.material design.profile design.lettering design.hallmark option.detail size fit width profile marks beads headroom union thinned genus gate measure outermost notices metal stretch",
     output.facts,
   ),
   rules: slice("design.rules option.rules", output.rules),

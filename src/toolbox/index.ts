@@ -18,6 +18,7 @@ export { printFigures } from "../output/print/figures.js";
 export { printSettings } from "../output/print/settings.js";
 export { showJson } from "../output/reference/show-json.js";
 export { allowanceRows } from "../output/report/allowance-rows.js";
+export { fontOfMark, nameMark, placeMark, workOfMark } from "../output/report/mark-lines.js";
 export { densitySpan, showGrams } from "../output/report/show-grams.js";
 export { BENCH_SHEET_DEFAULTS } from "../ring/bench-sheet.js";
 export { BUILD_DEFAULTS } from "../ring/build.js";

@@ -7,6 +7,7 @@ import { z } from "zod";
 import type { Report } from "./report.js";
 import { REPORT_VERSION } from "./report-version.js";
 import { bandFields, beadRun, fit } from "./schema-fields/band.js";
+import { mark } from "./schema-fields/mark.js";
 import { mm, point, range } from "./schema-fields/numbers.js";
 import { allowances, print, sprue, weights } from "./schema-fields/piece.js";
 
@@ -61,6 +62,7 @@ export const reportSchema: z.ZodType<Report> = z
     ...bandFields,
     fit: fit.nullable().describe("how the tiles go round; null where there is no pattern"),
     beads: z.array(beadRun).describe("every bead run"),
+    marks: z.array(mark).describe("lettering in the document's order, then the hallmark's field"),
     headroom: z
       .number()
       .nullable()

@@ -13,6 +13,7 @@ import type { Allowances } from "../../casting/allowances/columns.js";
 import type { Design } from "../../design/schema.js";
 import type { Decimation } from "../../judge/decimate-solid.js";
 import type { SolidCheck } from "../../judge/gate.js";
+import type { MarkReport } from "../../marks/mark-report.js";
 import type { Measure } from "../../measure/measure.js";
 import type { WeightTable } from "../../measure/weights/weight-table.js";
 import type { Timings } from "../../ring/progress.js";
@@ -72,6 +73,8 @@ export interface FinishedReport {
   /** null where there is no pattern. */
   readonly fit: FitReport | null;
   readonly beads: readonly BeadRunReport[];
+  /** Lettering in the document's order, then the hallmark's field. */
+  readonly marks: readonly MarkReport[];
   /** Rail height minus the relief's highest point, mm; null without rails or relief. Negative: it stands proud. */
   readonly headroom: number | null;
   /** Material → g, by the mesh's volume and the alloy's density. */
@@ -115,6 +118,7 @@ export interface Facts {
   readonly fit: Fit | undefined;
   readonly lambda: StretchReport;
   readonly runs: readonly BeadRunReport[];
+  readonly marks: readonly MarkReport[];
   readonly headroom: number | undefined;
   readonly union: Pick<UnionResult, "kernel" | "road" | "roadReason">;
   readonly decimation: Decimation | undefined;
@@ -143,6 +147,7 @@ export function makeReport(found: Findings): FinishedReport {
     band: found.band,
     fit: fit === undefined ? null : { ...fit, lambda: found.lambda },
     beads: found.runs,
+    marks: found.marks,
     headroom: found.headroom ?? null,
     mass: { [design.material]: found.mass },
     mesh: {

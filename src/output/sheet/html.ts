@@ -9,17 +9,21 @@ export interface Column {
   readonly align?: "left" | "right";
 }
 
-/** A table of plain texts. */
-export function table(columns: readonly Column[], rows: readonly (readonly string[])[]): string {
+/**
+ * A table of plain texts.
+ *
+ * @param own index of a row that stands out; default none
+ */
+export function table(columns: readonly Column[], rows: readonly (readonly string[])[], own?: number): string {
   const cell = (tag: "th" | "td", text: string, i: number) =>
     `<${tag}${columns[i].align === "right" ? ' class="number"' : ""}>${escapeText(text)}</${tag}>`;
-  const line = (tag: "th" | "td", texts: readonly string[]) =>
-    `<tr>${texts.map((text, i) => cell(tag, text, i)).join("")}</tr>`;
+  const line = (tag: "th" | "td", texts: readonly string[], stands = false) =>
+    `<tr${stands ? ' class="own"' : ""}>${texts.map((text, i) => cell(tag, text, i)).join("")}</tr>`;
   const head = line(
     "th",
     columns.map((column) => column.head),
   );
-  return `<table><thead>${head}</thead><tbody>${rows.map((row) => line("td", row)).join("\n")}</tbody></table>`;
+  return `<table><thead>${head}</thead><tbody>${rows.map((row, i) => line("td", row, i === own)).join("\n")}</tbody></table>`;
 }
 
 /** A part of the sheet beneath its heading; empty where there is nothing in it. */

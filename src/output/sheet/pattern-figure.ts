@@ -15,6 +15,9 @@ export const PATTERN_FIGURE = "pattern-figure";
 /** mm; long enough that a print at 97 % shows on any ruler. */
 const BAR = 20;
 
+/** Room along the band, mm: a short pattern leaves the texts beneath it as much. */
+const ROOM = 90;
+
 /** From the pattern to its dimension lines, mm. */
 const OFFSET = 4;
 
@@ -23,7 +26,8 @@ export function drawPatternFigure(tile: DrawnTile): Figure {
   const { fit, tiles, seatLength, lane } = tile;
   const length = tiles * fit.tileWidth;
   const side = OFFSET + DIMENSION_WIDTH;
-  const place = tilePlace(tile, false, [1 + length / 2, 1 + seatLength / 2]);
+  const room = Math.max(length, ROOM);
+  const place = tilePlace(tile, false, [1 + room / 2, 1 + seatLength / 2]);
   const { left, right, top, bottom } = place.box;
   const barTop = bottom + OFFSET + DIMENSION_DEPTH + 3;
   const note = `R = ${fit.referenceRadius.toFixed(3)} mm`;
@@ -31,7 +35,7 @@ export function drawPatternFigure(tile: DrawnTile): Figure {
     name: PATTERN_FIGURE,
     title: `Pattern${lane === "" ? "" : ` of ${lane}`}, unrolled`,
     scale: "1:1",
-    width: 1 + length + side,
+    width: 1 + room + side,
     height: barTop + SCALE_BAR.clear,
     content: [
       ...tileLayers(tile, place, false),
@@ -47,8 +51,8 @@ export function drawPatternFigure(tile: DrawnTile): Figure {
         label: lane === "" ? "seat" : "lane",
         value: seatLength.toFixed(3),
       }),
-      scaleBar([left + 1, barTop], BAR),
-      textAt([left + BAR + 8, barTop + SIZES.small], `Measure the bar: ${BAR} mm, or the print is not true.`, {
+      scaleBar([2, barTop], BAR),
+      textAt([1 + BAR + 8, barTop + SIZES.small], `Measure the bar: ${BAR} mm, or the print is not true.`, {
         size: SIZES.small,
       }),
     ],

@@ -23,8 +23,9 @@ figcaption { font-size: 8pt; margin-bottom: 1mm; }
 table { border-collapse: collapse; width: 100%; font-size: 8pt; font-variant-numeric: tabular-nums; }
 th, td { padding: 0.4mm 1.5mm 0.4mm 0; text-align: left; vertical-align: top; border-bottom: 0.1mm solid #b8b8b8; }
 th { font-weight: 600; border-bottom: 0.2mm solid #1a1a1a; }
-tr { break-inside: avoid; }
+table, tr { break-inside: avoid; }
 thead { display: table-header-group; }
+.own td { font-weight: 600; }
 .number { text-align: right; }
 .failed { color: #b3261e; font-weight: 600; }
 .fine { font-size: 7.5pt; columns: 2; column-gap: 6mm; }

@@ -18,7 +18,7 @@ import { paragraph, section } from "./html.js";
 import { drawPatternFigure, PATTERN_FIGURE } from "./pattern-figure.js";
 import { drawSection, SECTION_FIGURE } from "./section-figure.js";
 import { SHEET_STYLE } from "./sheet-style.js";
-import { allowanceTable, beadTable, fitTable, sizesTable, weightTable } from "./tables.js";
+import { allowanceTable, beadTable, fitTable, markTable, printLines, sizesTable, weightTable } from "./tables.js";
 import { drawTileFigure } from "./tile-figure.js";
 
 /** A picture of the ring. */
@@ -92,8 +92,10 @@ export function makeSheet(content: SheetContent): string {
     section("fit", "Repeats and fit", fitTable(report)),
     ...flat.filter(({ name }) => name !== PATTERN_FIGURE).map(figure),
     section("beads", "Beads", beadTable(report)),
+    section("marks", "Lettering and hallmark", markTable(report)),
     section("allowances", "From master to finished ring", allowanceTable(report.allowances, report.weights)),
-    section("weights", "Weight", weightTable(report.weights)),
+    section("weights", "Weight", weightTable(report.weights, content.design.material)),
+    section("print", "Print and sprue", printLines(report)),
     section("findings", "Findings", castability(content.check), findings(report)),
     section("cautions", "Cautions", `<div class="fine">\n${cautionTexts()}\n</div>`),
     `<footer>${escapeText(`Design ${digest} (SHA-256) · ${tool}`)}</footer>`,
@@ -155,7 +157,9 @@ function findings({ closed, triangles, components, genus, genusExpected, warning
   const solid = closed
     ? `Closed: ${components} ${components === 1 ? "piece" : "pieces"}, ${triangles} triangles, handles ${handles}.`
     : `NOT closed: ${components} pieces, ${triangles} triangles.`;
-  const items = warnings.map((warning) => `<li>${escapeText(describeProblem(warning)).replaceAll("\n", "<br>")}</li>`);
+  // A value as a program has it is no help on paper; the message tells what it means.
+  const told = warnings.map((warning) => describeProblem({ ...warning, value: undefined }));
+  const items = told.map((text) => `<li>${escapeText(text).replaceAll("\n", "<br>")}</li>`);
   return [
     closed ? paragraph(solid) : `<p class="failed">${escapeText(solid)}</p>`,
     paragraph(

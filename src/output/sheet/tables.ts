@@ -6,6 +6,7 @@ import type { Allowances } from "../../casting/allowances/columns.js";
 import type { WeightRow, WeightTable } from "../../measure/weights/weight-table.js";
 import { sizeTable } from "../../size/size-table.js";
 import { allowanceRows } from "../report/allowance-rows.js";
+import { fontOfMark, nameMark, placeMark, workOfMark } from "../report/mark-lines.js";
 import type { Report } from "../report/report.js";
 import { densitySpan, showGrams } from "../report/show-grams.js";
 import { type Column, paragraph, table } from "./html.js";
@@ -107,8 +108,51 @@ export function allowanceTable(allowances: Allowances, weights: WeightTable): st
   ].join("\n");
 }
 
-/** Weights in every material; costs where the design has prices. */
-export function weightTable(weights: WeightTable): string {
+/** Lettering and the hallmark's field. */
+export function markTable({ marks }: Report): string {
+  if (marks.length === 0) return "";
+  const columns = [
+    { head: "mark" },
+    { head: "where" },
+    { head: "how" },
+    right("height"),
+    right("length"),
+    { head: "font" },
+  ];
+  const rows = marks.map((mark) => [
+    nameMark(mark),
+    placeMark(mark),
+    workOfMark(mark),
+    mm(mark.height),
+    mm(mark.length),
+    fontOfMark(mark) ?? NOTHING,
+  ]);
+  return [table(columns, rows), paragraph("Height of capitals, or of the field; length along the surface.")].join("\n");
+}
+
+/** How the mesh lies for the printer, and its sprue. */
+export function printLines({ print, sprue, weights }: Report): string {
+  const { stance, tilt, height, layer, layers, undersides } = print;
+  const how =
+    stance === "tilted" ? `tilted by ${tilt}°` : { built: "as built", lying: "lying", standing: "standing" }[stance];
+  const lines = [
+    `Master ${how}: ${mm(height)} mm high, ${layers} layers of ${mm(layer)} mm; ${undersides.area.toFixed(1)} mm² of undersides lean more than ${undersides.support}°.`,
+  ];
+  if (sprue !== null) {
+    const grams = showGrams(sprue.weight, densitySpan(weights, sprue.material));
+    lines.push(
+      `Drawn sprue: ${mm(sprue.volume)} mm³, ${grams} g in ${sprue.material}, over ${mm(sprue.covers)} mm of the band; no other figure counts it.`,
+    );
+  }
+  return lines.map(paragraph).join("\n");
+}
+
+/**
+ * Weights in every material; costs where the design has prices.
+ *
+ * @param own symbol of the design's own material, whose row stands out
+ */
+export function weightTable(weights: WeightTable, own: string): string {
   const { rows, sprue, button, currency, pattern } = weights;
   const priced = rows.some(({ cost }) => cost !== null);
   const columns: Column[] = [
@@ -137,7 +181,8 @@ export function weightTable(weights: WeightTable): string {
     `To melt: the casting with ${sprue} % of sprue${left}.`,
     `Pattern: ${pattern.millilitres.toFixed(3)} ml of ${pattern.symbol}; cured it weighs ${showGrams(pattern.weight, densitySpan(weights, pattern.symbol))} g.`,
   ];
-  return [table(columns, rows.map(row)), ...lines.map(paragraph)].join("\n");
+  const marked = rows.findIndex(({ symbol }) => symbol === own);
+  return [table(columns, rows.map(row), marked), ...lines.map(paragraph)].join("\n");
 }
 
 function mm(value: number): string {

@@ -18,6 +18,13 @@ const ROOM: Point2 = [140, 100];
 const OFFSET = 5;
 const START = AXIS_OVERHANG + 0.5;
 
+const PARTS = { medallion: "Medallion", ornament: "Ornament at the ends" } as const;
+
+function titleOf({ part, tiles }: DrawnTile): string {
+  if (part !== "tile") return PARTS[part];
+  return tiles === 1 ? "One tile" : `${tiles} tiles, one cycle`;
+}
+
 /** The tile as large as it has room; where tiles vary, one cycle. */
 export function drawTileFigure(tile: DrawnTile): Figure {
   const { fit, tiles, seatLength, lane } = tile;
@@ -32,7 +39,7 @@ export function drawTileFigure(tile: DrawnTile): Figure {
   const seat = { at: left - OFFSET, start: left - START, label: lane === "" ? "seat" : "lane" };
   return {
     name: "tile-figure",
-    title: `${tiles === 1 ? "One tile" : `${tiles} tiles, one cycle`}${lane === "" ? "" : ` of ${lane}`}, flat`,
+    title: `${titleOf(tile)}${lane === "" ? "" : ` of ${lane}`}, flat`,
     scale: showScale(scale),
     width: 2 * side + w * scale,
     height: bottom + OFFSET + DIMENSION_DEPTH,

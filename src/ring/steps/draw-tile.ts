@@ -139,21 +139,37 @@ export function drawFlatTile(source: TileSource, question: TileQuestion = {}): D
   };
 }
 
-/** Of each lane one tile, or one cycle, and all tiles of a span. */
+/** Of each lane one tile, or one cycle, all tiles of a span, and its other parts. */
 export function drawLanes(source: TileSource): LaneTiles[] {
   const { lanes = [] } = source.fit ?? {};
   const names = lanes.length === 0 ? [undefined] : lanes.map(({ name }) => name);
   return names.map((lane) => {
     const tile = drawFlatTile(source, { lane });
-    const tiles = tile.round.repeats - tile.round.medallion;
-    return { tile, unrolled: drawFlatTile(source, { lane, tiles }) };
+    const { parts, tiles } = partsOf(source, lane);
+    return {
+      tile,
+      unrolled: drawFlatTile(source, { lane, tiles }),
+      others: parts.map((part) => drawFlatTile(source, { lane, part })),
+    };
   });
+}
+
+/** The parts that a lane has beside its tiles, and the tiles of one of its spans. */
+function partsOf({ design, fit, profile }: TileSource, name: string | undefined) {
+  if (fit === undefined || design.pattern === undefined) throw noPatternError();
+  const { lane, fit: own } = chooseLane(design.pattern, fit, name, profile.seatLength);
+  const parts: TilePart[] = [];
+  if (lane.medallion !== undefined) parts.push("medallion");
+  if (lane.ends?.form === "ornament") parts.push("ornament");
+  return { parts, tiles: choosePart(lane, own, "tile").most };
 }
 
 /** One tile, and all of them, of a lane. */
 export interface LaneTiles {
   readonly tile: DrawnTile;
   readonly unrolled: DrawnTile;
+  /** Its medallion and the ornament at its ends, where it has them. */
+  readonly others: readonly DrawnTile[];
 }
 
 /** The pattern's bodies from step to step of its work: what is raised in a step the lowest first. */

@@ -6,6 +6,7 @@ import { rulesOf } from "../../design/own-rules.js";
 import type { PrintSettings } from "../../design/print-settings.js";
 import type { RuleSet } from "../../design/rules/rule-set.js";
 import { assertSolid } from "../../judge/gate.js";
+import { reportMarks } from "../../marks/mark-report.js";
 import type { Alloy } from "../../measure/alloys/alloy.js";
 import { findAlloy } from "../../measure/alloys/catalogue.js";
 import { type Look, lookOf } from "../../measure/alloys/look.js";
@@ -39,8 +40,9 @@ export function metal({ design }: OfDesign<"alloys" | "material">): Alloy {
 }
 
 export function facts(
-  from: OfDesign<"name" | "material" | "profile"> &
+  from: OfDesign<"name" | "material" | "profile" | "lettering" | "hallmark"> &
     OfOption<"detail"> &
+    From<"marks"> &
     From<"size" | "fit" | "width" | "beads" | "headroom" | "union" | "thinned" | "genus" | "gate" | "measure"> &
     From<"profile" | "outermost" | "metal" | "stretch">,
 ): Facts {
@@ -52,6 +54,7 @@ export function facts(
     genusExpected: genus,
     lambda: stretch,
     runs: from.beads.reports,
+    marks: reportMarks(design, from.marks),
     mass: massOf(measure.volume, metal),
   };
 }

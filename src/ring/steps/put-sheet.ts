@@ -34,7 +34,7 @@ export async function putSheet(source: SheetSource): Promise<BenchSheet> {
     tool,
     profile,
     check: { ...judgement, rules },
-    tiles: laneTiles.map(({ tile }) => tile),
+    tiles: laneTiles.flatMap(({ tile, others }) => [tile, ...others]),
     unrolled: laneTiles.map(({ unrolled }) => unrolled),
     pictures: sheetPictures,
     digest: await sha256(text),

@@ -14,10 +14,14 @@ import { checkDesign } from "../../../src/ring/check-design.js";
 import { flatTile } from "../../../src/ring/flat-tile.js";
 import type { BenchSheet } from "../../../src/ring/steps/put-sheet.js";
 import { sizeTable } from "../../../src/size/size-table.js";
+import { bytesOf } from "../../support/fonts.js";
 import { covered, ofClass, onlyClass, parseSvg, sheetSize } from "../drawing/raster.js";
 import { CHANNEL, CHANNEL_AREA } from "../drawing/tiles.js";
 
 const example = (name: string) => readFileSync(new URL(`../../../examples/${name}.json`, import.meta.url), "utf8");
+
+/** The one font that the examples name. */
+const fontOnly = () => bytesOf("nunito");
 
 /** Text of the sheet as a reader sees it. */
 function textOf(html: string): string {
@@ -105,6 +109,31 @@ describe("the bench sheet", () => {
     const { box } = covered(onlyClass(sheet.drawings, "section-figure"), 4);
     expect(box.right).toBeLessThan(width);
     expect(box.bottom).toBeLessThan(height);
+  });
+
+  it("shows a cover with a medallion: one span of tiles, one tile, the medallion", async () => {
+    const document = JSON.parse(example("reedbed-medallion"));
+    const cover = { ...document, tolerance: 0.05, pattern: { ...document.pattern, cover: 240 } };
+    const { html, report } = await benchSheet(cover, { pictureWidth: 0 });
+    const { repeats = 0, medallion = 0 } = report.fit ?? {};
+    expect(medallion).toBeGreaterThan(0);
+    expect(html.match(/class="tile-figure"/g)).toHaveLength(2);
+    expect(html).toContain("Medallion, flat");
+    expect(textOf(html)).toContain(`${(repeats - medallion) / 2} tiles, at the reference radius`);
+  });
+
+  it("lists lettering with its font, the hallmark's field and the sprue, and marks the design's own alloy", async () => {
+    const document = JSON.parse(example("reedbed-tollgate"));
+    const sprue = { diameter: 2.5, length: 8 };
+    const { html } = await benchSheet({ ...document, tolerance: 0.05, sprue }, { files: fontOnly, pictureWidth: 0 });
+    const text = textOf(html);
+    expect(text).toContain('"TURN BACK BEFORE THE TIDE" on the +z rail at 90° sunk 0.2 mm 1.900');
+    expect(text).toContain('"GATE 7" in the bore at 90° sunk 0.25 mm 2.000');
+    expect(text).toContain("field for a hallmark on the seat at 270°");
+    expect(text).toContain("Nunito_800ExtraBold.ttf");
+    expect(text).toMatch(/Drawn sprue: \d+\.\d{3} mm³, [\d.]+ g in ag925/);
+    expect(html.match(/<tr class="own">.*?<\/tr>/g)).toEqual([expect.stringContaining("Sterling silver")]);
+    expect(text).not.toMatch(/value:/);
   });
 
   it("draws every lane", async () => {
