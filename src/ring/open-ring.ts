@@ -288,8 +288,8 @@ export class OpenRing implements Ring {
     pictureWidth,
     ...asking
   }: Asking & SheetQuestion = {}): Promise<BenchSheet> {
-    const how = { piece: "finished", print: { stance: "built" } } as const;
-    const told = await this.ask([...REPORT, ...SHEET], { ...asking, ...how, pictureWidth });
+    const how = { piece: "master" } as const;
+    const told = await this.ask([...REPORT, ...SHEET, ...sprueOf(how)], { ...asking, ...how, pictureWidth });
     const report = this.#report(told, how);
     return putSheet({ ...told.answers, report, design: await this.design(), text: this.#text ?? "", tool });
   }
