@@ -15,6 +15,8 @@ export interface ArtSource {
   /** SVG path data. */
   readonly path: string;
   readonly unit: DrawingUnit;
+  /** Whether it may leave the tile across, beneath the rails. Default no. */
+  readonly beneath?: boolean | undefined;
 }
 
 /** A drawn path's subpaths on the grid, about the middle line of a row, before symmetry. */
@@ -52,7 +54,7 @@ export function readArt(strip: Strip, source: ArtSource, tolerance: number, wher
   const subpaths = flattenPath(source.path, tolerance / Math.max(sx, sy), { path: where }).map(
     ({ points, closed }) => ({ points: points.map(([x, y]): Point2 => [x * sx, y * sy]), closed }),
   );
-  checkReach(strip, subpaths, { unit: source.unit, value: source.path, what: "the path" }, where, more);
+  checkReach(strip, subpaths, { ...source, value: source.path, what: "the path" }, where, more);
   const onGrid = (closed: boolean, least: number) =>
     subpaths
       .filter((subpath) => subpath.closed === closed)
@@ -95,13 +97,13 @@ function refuseTangled(paths: GridRegion, where: string): void {
 export function checkReach(
   strip: Strip,
   subpaths: readonly { readonly points: readonly Point2[] }[],
-  source: { readonly unit: DrawingUnit; readonly value: unknown; readonly what: string },
+  source: Pick<ArtSource, "unit" | "beneath"> & { readonly value: unknown; readonly what: string },
   where: string,
   more = 0,
 ): void {
   const { tileWidth, tileHeight } = strip;
   const along = (REACH_TILES + more) * tileWidth;
-  const halfHeight = (strip.rows * tileHeight) / 2 + more * tileHeight;
+  const halfHeight = (strip.rows * tileHeight) / 2 + (more + (source.beneath ? REACH_TILES : 0)) * tileHeight;
   const slack = tileWidth * REACH_SLACK;
   for (const { points } of subpaths) {
     for (const [u, v] of points) {

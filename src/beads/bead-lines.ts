@@ -8,6 +8,7 @@ import { radians, showLength } from "../base/units.js";
 import type { TilesSpec } from "../design/cycle.js";
 import type { BeadRunSpec } from "../design/pattern/bead-run.js";
 import { PATTERN_DEFAULTS } from "../design/pattern/defaults.js";
+import { boxRing, type GridBox, ringBox } from "../flat/box.js";
 import type { Chain } from "../flat/chains.js";
 import { clipLines } from "../flat/clip-lines.js";
 import type { GridPath } from "../flat/grid.js";
@@ -17,6 +18,7 @@ import { type RunLine, runLines } from "../flat/runs.js";
 import { repeatsOf, type Strip, steps } from "../flat/strip.js";
 import { linesWithinSeat } from "../flat/within-seat.js";
 import { type Art, completeLines, type LineSource } from "../relief/art.js";
+import { cutLines } from "../relief/compose-region.js";
 import type { DrawnRegion } from "../relief/drawn-region.js";
 import { carryingHeight, requireCarried } from "../relief/region-section.js";
 
@@ -133,7 +135,8 @@ export function regionBeads(strip: Strip, { spec, path, name, art }: DrawnRegion
     return [...loops(closed), ...open.map((points) => ({ points, closed: false }))];
   };
   const chains = on === "centre" ? art.centre : on === "border" ? border() : loops(inside(strip, art, on, path));
-  const lines = toBeadLines(strip, chains, {
+  const seat = [boxRing({ ...span(chains), low: -strip.halfSeat, high: strip.halfSeat })];
+  const lines = toBeadLines(strip, spec.beneath === true ? cutLines(strip, chains, seat) : chains, {
     run: name,
     path: `${path}.beads`,
     bead: beadSize(spec.beads, `${path}.beads`),
@@ -141,6 +144,12 @@ export function regionBeads(strip: Strip, { spec, path, name, art }: DrawnRegion
   });
   requireCarried(spec, lines.lines, path);
   return [lines];
+}
+
+/** From left to right of all lines, and a little more, grid steps. */
+function span(chains: readonly Chain[]): Pick<GridBox, "left" | "right"> {
+  const { left, right } = ringBox(chains.flatMap(({ points }) => points));
+  return { left: left - 1, right: right + 1 };
 }
 
 /** The drawn border where there is one; the outline of a ribbon along an open line otherwise. */

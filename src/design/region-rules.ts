@@ -13,6 +13,8 @@ export interface ModeFields {
   readonly round: number;
   readonly section?: SectionSpec | undefined;
   readonly broken: number;
+  readonly beneath?: boolean | undefined;
+  readonly image?: unknown;
   readonly beads?: unknown;
   readonly ribbon?: { readonly weave?: unknown } | undefined;
   readonly edge?: unknown;
@@ -50,6 +52,11 @@ export function checkModeFields(region: ModeFields, context: z.RefinementCtx): v
     if (mode !== "raised") complain("mode", "must be raised where the ribbon is woven");
     if (region.beads !== undefined)
       complain("beads", "cannot follow a woven ribbon, which hides them where it passes under");
+  }
+  if (region.beneath === true) {
+    if (mode !== "raised") complain("beneath", `does not belong to a ${mode} region`);
+    if (region.image !== undefined || region.ribbon?.weave !== undefined)
+      complain("beneath", "does not belong to an image or a woven ribbon");
   }
   if (mode === "pierced") {
     if (section !== undefined) complain("section", "does not belong to a pierced region");

@@ -41,6 +41,55 @@ export function cutToCell(rings: readonly LevelRing[], left: number, width: numb
   return nestRings([...whole, ...closePieces(pieces, left, right)]);
 }
 
+/**
+ * The part of each list of rings within ± half of the middle line, one list for each contour, the outermost first. The
+ * outermost takes, along the edges, a vertex wherever another contour meets them, at that one's height: so what is cut off
+ * ends in a wall that reaches up to the surface.
+ */
+export function cutAcross(contours: readonly (readonly LevelRing[])[], half: number): LevelRing[][] {
+  const cut = contours.map((rings) => cutRings(rings.map(transposed), -half, half).map(transposed));
+  const met = cut.flat(2).filter(({ y }) => Math.abs(y) === half);
+  const [first = [], ...rest] = cut;
+  return [first.map((ring) => withMet(ring, half, met)), ...rest];
+}
+
+/** The band of surface between two contours that are cut off across. */
+export function bandAcross(lower: readonly LevelRing[], upper: readonly LevelRing[], half: number): LevelRing[] {
+  return cutRings([...lower, ...upper.map((ring) => [...ring].reverse())].map(transposed), -half, half).map(transposed);
+}
+
+/** What of the rings lies between the sides, their borders among it. */
+function cutRings(rings: readonly LevelRing[], left: number, right: number): LevelRing[] {
+  const whole = rings.filter((ring) => ring.every(({ x }) => x >= left && x <= right));
+  const crossing = rings.filter(
+    (ring) => ring.some(({ x }) => x < left || x > right) && ring.some(({ x }) => x > left && x < right),
+  );
+  return [
+    ...whole,
+    ...closePieces(
+      crossing.flatMap((ring) => cutRing(ring, left, right)),
+      left,
+      right,
+    ),
+  ];
+}
+
+/** Along and across exchanged; turned round, so that the inside stays on the left. */
+function transposed(ring: LevelRing): LevelRing {
+  return ring.map(({ x, y, h }) => ({ x: y, y: x, h })).reverse();
+}
+
+/** The ring with those of the points on its sides along the edges, in their order. */
+function withMet(ring: LevelRing, half: number, met: readonly LevelPoint[]): LevelRing {
+  return ring.flatMap((a, i) => {
+    const b = ring[(i + 1) % ring.length];
+    if (Math.abs(a.y) !== half || a.y !== b.y) return [a];
+    const between = met.filter(({ x, y }) => y === a.y && (x - a.x) * (x - b.x) < 0);
+    const sorted = between.sort((p, q) => (b.x > a.x ? p.x - q.x : q.x - p.x));
+    return [a, ...sorted.filter(({ x }, k) => k === 0 || x !== sorted[k - 1].x)];
+  });
+}
+
 /** Rings that do not touch, as polygons: each clockwise ring becomes a hole of the smallest ring that contains it. */
 export function nestRings(rings: readonly LevelRing[]): LevelPolygon[] {
   const sized = rings.map((ring) => ({ ring, area: twiceArea(ring), holes: [] as LevelRing[] }));

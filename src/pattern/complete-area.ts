@@ -11,7 +11,7 @@ import { readField } from "../art/image/read-field.js";
 import type { Picture } from "../art/image/read-picture.js";
 import { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import type { Drawing } from "../art/svg/drawing.js";
-import type { Warn } from "../base/errors.js";
+import { AnnuletError, type Warn } from "../base/errors.js";
 import type { FriezeName } from "../base/frieze/symmetry.js";
 import type { Remember } from "../base/memory.js";
 import { about, FORGET } from "../base/memory.js";
@@ -144,6 +144,16 @@ function beadsOn(strip: Strip, region: DrawnRegion, drawer: ShapeDrawer, remembe
   return remember(["beads", spec, path, name, isCut], of, () => regionBeads(strip, region, isCut));
 }
 
+function noRails(path: string): AnnuletError {
+  return new AnnuletError({
+    code: "no-rails",
+    message: "beside the pattern stand no two rails for it to go on beneath",
+    path,
+    value: true,
+    allowed: "false; true on a channel band without lanes",
+  });
+}
+
 const NO_ART = { region: [], border: [], centre: [] } as const;
 
 /** The regions of an area with their art, or their heights where an image gives them. */
@@ -165,7 +175,8 @@ function* drawRegions(
       continue;
     }
     const art = all.art(i);
-    requireOnSeat(strip, art.region, path);
+    if (region.beneath !== true) requireOnSeat(strip, art.region, path);
+    else if (rails.includes(false)) throw noRails(`${path}.beneath`);
     drawn.push({ spec: region, path, name, art });
   }
   return drawn;

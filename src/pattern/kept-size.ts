@@ -65,8 +65,9 @@ export function requireCuttable(lanes: readonly Lane[]): void {
     { at: `${where}.ends`, all: ends?.form === "ornament" ? ends.regions : [] },
   ];
   for (const { at, all } of lists) {
-    all.forEach(({ image, ribbon }, i) => {
+    all.forEach(({ image, ribbon, beneath }, i) => {
       const hint = 'say "taper": "narrow", or leave it out';
+      if (beneath === true) throw complain("relief beneath the rails", `${at}.regions[${i}].beneath`, hint);
       if (image !== undefined) throw complain("a height map", `${at}.regions[${i}].image`, hint);
       if (ribbon?.weave !== undefined) throw complain("a weave", `${at}.regions[${i}].ribbon.weave`, hint);
     });

@@ -50,8 +50,16 @@ export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: 
       const under = rails.includes(true) ? underBy(railFoot, edgeOf(section)) : 0;
       const beyond = rails.includes(true) ? under : -spreadOf(section);
       const fillet = under > 0 && railFoot !== undefined && railFoot.root > 0;
-      const clean = together(strip, members, warn, { beyond, need: needOf(section), under, rails, fillet });
-      const body = raiseRegion(strip, clean, { ...own, section, path });
+      const goesOn = members[0].spec.beneath === true;
+      const clean = together(strip, members, warn, {
+        beyond,
+        need: needOf(section),
+        under: goesOn ? 0 : under,
+        rails,
+        fillet: fillet && !goesOn,
+      });
+      const across = goesOn ? strip.halfSeat / strip.grid.scale + under : undefined;
+      const body = raiseRegion(strip, clean, { ...own, section, path, across });
       return body === undefined ? [] : [onSeat(body, section, path)];
     });
   });
@@ -145,7 +153,7 @@ function groupBy(drawn: readonly DrawnRegion[], keyOf: (region: DrawnRegion) => 
 function sectionKey({ spec, path, field }: DrawnRegion): string {
   if (field !== undefined) return path;
   const { section } = sectionOf(spec, path);
-  return section.form === "flat" ? Object.values(section).join(" ") : path;
+  return section.form === "flat" ? `${Object.values(section).join(" ")} ${spec.beneath === true}` : path;
 }
 
 /** How regions end at the seat's edge. */

@@ -107,11 +107,11 @@ function noOther(name: string, where: string): never {
 
 function readRegion(strip: Strip, spec: ArtSpec, drawer: ShapeDrawer, where: string, warn: Warn): DrawnPaths {
   const { artTolerance: tolerance } = strip;
-  const { path = "", svg, shape, motif, text, unit } = spec;
-  if (shape !== undefined) return drawer.draw(shape, { unit, tolerance, where: `${where}.shape` });
+  const { path = "", svg, shape, motif, text, unit, beneath } = spec;
+  if (shape !== undefined) return drawer.draw(shape, { unit, tolerance, where: `${where}.shape`, beneath });
   if (motif !== undefined) return drawer.draw({ motif }, { unit, tolerance, where });
   if (text !== undefined) return readTextArt(strip, { ...spec, text }, drawer.drawings, `${where}.text`);
-  if (svg === undefined) return readArt(strip, { path, unit }, tolerance, `${where}.path`);
+  if (svg === undefined) return readArt(strip, { path, unit, beneath }, tolerance, `${where}.path`);
   const file = `${where}.svg`;
   return readSvgArt(strip, { ...spec, svg }, drawingOf(svg, drawer.drawings, file), { tolerance, where: file, warn });
 }

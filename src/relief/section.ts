@@ -11,7 +11,16 @@ import type { Point3 } from "../base/math/point.js";
 import { showLength } from "../base/units.js";
 import type { SectionSpec } from "../design/sections/section.js";
 import { ringBox } from "../flat/box.js";
-import { chooseCut, cutToCell, type LevelPoint, type LevelPolygon, type LevelRing, nestRings } from "../flat/cell.js";
+import {
+  bandAcross,
+  chooseCut,
+  cutAcross,
+  cutToCell,
+  type LevelPoint,
+  type LevelPolygon,
+  type LevelRing,
+  nestRings,
+} from "../flat/cell.js";
 import type { GridPath } from "../flat/grid.js";
 import { keepsParts } from "../flat/keeps-parts.js";
 import { lengthen } from "../flat/lengthen.js";
@@ -35,6 +44,11 @@ export interface SectionOptions {
   /** Where the body stands in the document; of what is sunk, where its depth does. */
   readonly where: string;
   readonly fade: Fade | undefined;
+  /**
+   * mm from the strip's middle line to where the body is cut off as it stands, its section that of the whole region: its
+   * volume is then not that of what is left of the outline. Default: nothing is cut off.
+   */
+  readonly across?: number | undefined;
 }
 
 /**
@@ -49,7 +63,7 @@ export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOp
 }
 
 function raiseOutline(strip: Strip, region: GridRegion, options: SectionOptions): FlatBody {
-  const { section, mode, names, path, where, fade } = options;
+  const { section, mode, names, path, where, fade, across } = options;
   const line = sectionLine(strip, region, section, path);
   const reach = Math.max(...line.map(([d]) => Math.abs(d)));
   const whole = () => lengthen(strip, region, steps(strip, reach));
@@ -58,7 +72,11 @@ function raiseOutline(strip: Strip, region: GridRegion, options: SectionOptions)
   const levels = flat ? plainContours(strip, near, line) : followedContours(strip, near, line);
   // Where the cut-off ends of `near` come apart, the whole region decides.
   if (flat && firstLoss(strip, near, levels) !== undefined) requireEdge(strip, whole(), line, section, path);
-  const { bands, last, outline, seam } = stackLevels(strip, levels);
+  const { bands, last, outline, seam } = stackLevels(
+    strip,
+    levels,
+    across === undefined ? undefined : Math.round(steps(strip, across)),
+  );
   return {
     mode,
     names,
@@ -94,14 +112,21 @@ export interface Stack extends Pick<FlatBody, "outline" | "seam"> {
   readonly last: readonly ReliefPolygon[];
 }
 
-/** Contours, each inside the one before, as the surface over them. */
-export function stackLevels(strip: Strip, levels: readonly Level[]): Stack {
-  const contour = levels.map(({ rings, h }) => rings.map((ring) => ring.map(({ x, y }): LevelPoint => ({ x, y, h }))));
+/**
+ * Contours, each inside the one before, as the surface over them.
+ *
+ * @param half grid steps from the middle line to where all is cut off; default nowhere
+ */
+export function stackLevels(strip: Strip, levels: readonly Level[], half?: number): Stack {
+  const drawn = levels.map(({ rings, h }) => rings.map((ring) => ring.map(({ x, y }): LevelPoint => ({ x, y, h }))));
+  const contour = half === undefined ? drawn : cutAcross(drawn, half);
+  const bandOf = (i: number) =>
+    half === undefined ? [...drawn[i], ...drawn[i + 1].map(reversed)] : bandAcross(drawn[i], drawn[i + 1], half);
   const left = strip.periodic ? chooseCut(contour.flat(), strip.grid.tile, { period: strip.period }) : 0;
   const cut = (parts: readonly LevelRing[]) =>
     strip.periodic ? cutToCell(parts, left, strip.period) : nestRings(parts);
   const bands: LevelPolygon[] = [];
-  for (let i = 0; i + 1 < contour.length; i++) bands.push(...cut([...contour[i], ...contour[i + 1].map(reversed)]));
+  for (let i = 0; i + 1 < contour.length; i++) bands.push(...cut(bandOf(i)));
   const { scale } = strip.grid;
   const flat = (polygon: LevelPolygon): ReliefPolygon =>
     [polygon.outer, ...polygon.holes].map((ring) => ring.map(({ x, y, h }): Point3 => [x / scale, y / scale, h]));

@@ -35,6 +35,8 @@ export interface ShapePlace {
   readonly tolerance: number;
   /** The shape's place in the document, for errors. */
   readonly where: string;
+  /** Whether it may leave the tile across, beneath the rails. Default no. */
+  readonly beneath?: boolean | undefined;
 }
 
 /** Draws the shapes of one pattern; each named one once for each unit and tolerance. */
@@ -54,12 +56,12 @@ export class ShapeDrawer {
   }
 
   /** @throws AnnuletError `shape-unknown`, `shape-cycle`, `path-outside-tile`, and what its nodes throw */
-  draw(spec: ShapeSpec, { unit, tolerance, where }: ShapePlace): DrawnPaths {
-    const drawn = this.#draw(spec, { unit, tolerance, where, depth: 1, generated: false, inside: [] });
+  draw(spec: ShapeSpec, { unit, tolerance, where, beneath }: ShapePlace): DrawnPaths {
+    const drawn = this.#draw(spec, { unit, tolerance, where, beneath, depth: 1, generated: false, inside: [] });
     this.#budget.allowLines(drawn.open, where);
     const { grid } = this.strip;
     const paths = [...drawn.closed, ...drawn.open].map((path) => ({ points: fromGrid(grid, path) }));
-    checkReach(this.strip, paths, { unit, value: spec, what: "the shape" }, where);
+    checkReach(this.strip, paths, { unit, beneath, value: spec, what: "the shape" }, where);
     return drawn;
   }
 
@@ -69,7 +71,7 @@ export class ShapeDrawer {
   }
 
   #draw(spec: ShapeSpec, at: At): DrawnPaths {
-    const { unit, tolerance, where, depth, generated } = at;
+    const { unit, tolerance, where, beneath, depth, generated } = at;
     this.#budget.enter(depth, where);
     const place = (inner: string) => (generated ? where : `${where}${inner}`);
     const deeper = (more: Partial<At>): At => ({ ...at, depth: depth + 1, ...more });
@@ -81,6 +83,7 @@ export class ShapeDrawer {
       unit,
       tolerance,
       where,
+      beneath: beneath === true,
       place,
       draw: (inner, step) => this.#draw(inner, deeper({ where: place(step) })),
       drawGenerated: (inner) => this.#draw(inner, deeper({ where: place(".motif"), generated: true, unit: "tile" })),
@@ -90,10 +93,10 @@ export class ShapeDrawer {
   }
 
   #drawNamed(name: string, at: At): DrawnPaths {
-    const { unit, tolerance, where, inside } = at;
+    const { unit, tolerance, where, beneath, inside } = at;
     if (!Object.hasOwn(this.#named, name)) throw unknownShape(name, Object.keys(this.#named), where);
     if (inside.includes(name)) throw cycle([...inside.slice(inside.indexOf(name)), name], where);
-    const key = `${unit} ${tolerance} ${name}`;
+    const key = `${unit} ${tolerance} ${beneath} ${name}`;
     const known = this.#drawn.get(key);
     if (known !== undefined) return known;
     const drawn = this.#draw(this.#named[name], {

@@ -22,7 +22,11 @@ export const latticeShape: ShapeNode<LatticeShape<ShapeSpec>> = {
     requireMatch(lattice, frame);
     const drawn = frame.draw(of, ".of");
     const copies = uniteCopies(drawn, cellMaps(lattice, drawn, frame), frame);
-    return requireSomething(clipToTile(copies, frame), frame.place(".lattice"), "the copies miss the tile");
+    return requireSomething(
+      frame.beneath ? copies : clipToTile(copies, frame),
+      frame.place(".lattice"),
+      "the copies miss the tile",
+    );
   },
 };
 

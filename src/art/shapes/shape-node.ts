@@ -19,6 +19,8 @@ export interface ShapeFrame {
   readonly tolerance: number;
   /** The node's place in the document, for errors. */
   readonly where: string;
+  /** Whether it may leave the tile across, beneath the rails. */
+  readonly beneath: boolean;
   /** The place of something inside the node: `.union[2]`. What a motif drew stands at the motif's own place. */
   place(inner: string): string;
   /** What has been drawn so far, against its limits. */

@@ -83,6 +83,10 @@ export const regionSchema = z
     section: sectionSchema
       .optional()
       .describe("the region cut across, instead of height and round; if sunk turned over, its height the depth"),
+    beneath: z
+      .boolean()
+      .optional()
+      .describe("raised: goes on beneath the rails, cut off as it stands; may leave the tile across; default false"),
     broken: z
       .number()
       .min(0)
