@@ -62,7 +62,8 @@ export function bandAcross(lower: readonly LevelRing[], upper: readonly LevelRin
 function cutRings(rings: readonly LevelRing[], left: number, right: number): LevelRing[] {
   const whole = rings.filter((ring) => ring.every(({ x }) => x >= left && x <= right));
   const crossing = rings.filter(
-    (ring) => ring.some(({ x }) => x < left || x > right) && ring.some(({ x }) => x > left && x < right),
+    (ring) =>
+      ring.some(({ x }) => x < left || x > right) && ring.some(({ x }) => x > left) && ring.some(({ x }) => x < right),
   );
   return [
     ...whole,

@@ -1,7 +1,15 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { friezeGroups } from "../../src/base/frieze/symmetry.js";
-import { chooseCut, cutToCell, type LevelPolygon, type LevelRing, nestRings } from "../../src/flat/cell.js";
+import {
+  bandAcross,
+  chooseCut,
+  cutAcross,
+  cutToCell,
+  type LevelPolygon,
+  type LevelRing,
+  nestRings,
+} from "../../src/flat/cell.js";
 import { clipAlong, type GridRegion } from "../../src/flat/polygons.js";
 import { completeArt } from "../../src/relief/art.js";
 import { areaOf, collector, drawing, failureOf, region, SEED, stripOf } from "./strips.js";
@@ -85,5 +93,43 @@ describe("cutting to the cell", () => {
     );
     expect(left).toBeGreaterThan(70);
     expect(left).toBeLessThan(100);
+  });
+});
+
+describe("contours cut off across", () => {
+  const square = (low: number, high: number, h: number) => [
+    { x: low, y: low, h },
+    { x: high, y: low, h },
+    { x: high, y: high, h },
+    { x: low, y: high, h },
+  ];
+  const [foot, crest] = [square(-100, 100, 0), square(-60, 60, 0.5)];
+
+  it("end on the edges, the outermost with a vertex wherever another meets them", () => {
+    const [outer, inner] = cutAcross([[foot], [crest]], 50);
+    expect(inner.flat().every(({ y }) => Math.abs(y) <= 50)).toBe(true);
+    const upper = outer[0].filter(({ y }) => y === 50).map(({ x, h }) => [x, h]);
+    expect(upper).toEqual([
+      [100, 0],
+      [60, 0.5],
+      [-60, 0.5],
+      [-100, 0],
+    ]);
+  });
+
+  it("leave between two of them what lies at both sides of the inner one", () => {
+    const rings = bandAcross([foot], [crest], 50);
+    const area = rings.reduce((sum, ring) => {
+      return ring.reduce((s, a, i) => {
+        const b = ring[(i + 1) % ring.length];
+        return s + (a.x * b.y - b.x * a.y) / 2;
+      }, sum);
+    }, 0);
+    expect(area).toBe(2 * 40 * 100);
+  });
+
+  it("are as they are where they do not reach so far, or only touch the edge", () => {
+    expect(cutAcross([[foot], [crest]], 100)).toEqual([[foot], [crest]]);
+    expect(cutAcross([[square(200, 300, 0)]], 100)).toEqual([[]]);
   });
 });
