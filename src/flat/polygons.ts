@@ -5,7 +5,7 @@
  */
 import { Clipper, Clipper64, ClipperOffset, ClipType, EndType, FillRule, JoinType } from "clipper2-ts";
 import { polygonsOf } from "../base/math/polygon.js";
-import { boxRing, type GridBox } from "./box.js";
+import { boxRing, type GridBox, ringBox } from "./box.js";
 import type { GridPath, GridPoint } from "./grid.js";
 import { dropSpikes } from "./spikes.js";
 import { sweepAlong } from "./sweep-along.js";
@@ -127,7 +127,12 @@ export function clipAlong(region: GridRegion, low: number, high: number, reach: 
 export function clipWithin(region: GridRegion, box: GridBox, margin: number): GridRegion {
   const [left, right] = [Math.round(box.left - margin), Math.round(box.right + margin)];
   const [low, high] = [Math.round(box.low - margin), Math.round(box.high + margin)];
-  return intersect(region, [boxRing({ left, right, low, high })]);
+  // A ring whose box lies apart covers nothing of this one.
+  const near = region.filter((ring) => {
+    const own = ringBox(ring);
+    return own.left <= right && own.right >= left && own.low <= high && own.high >= low;
+  });
+  return intersect(near, [boxRing({ left, right, low, high })]);
 }
 
 /** The region grown by a little, with corners kept up to 10 distances long. */
