@@ -14,6 +14,7 @@ import { type Mesh, triangleCount } from "../mesh/mesh.js";
 import { vertexShells } from "../mesh/shells.js";
 import type { Step } from "../mesh/step.js";
 import { type TurnPart, turnRound } from "../mesh/turn-round.js";
+import { usedVertices } from "../mesh/used-vertices.js";
 import type { Kernel } from "./kernels/kernel.js";
 import { stoppable } from "./kernels/stoppable.js";
 import { partCoincident } from "./part-coincident.js";
@@ -175,7 +176,7 @@ function isOnePiece({ mesh, follows }: TurnPart): boolean {
 /** Drops specks and tidies; where the result does not pass, parts points that single precision makes one. */
 async function settle<Check extends { readonly closed: boolean }>(united: United, check: UnionOptions<Check>["check"]) {
   const { mesh: solid, hollows } = united.onePiece ? { mesh: united.mesh, hollows: [] } : dropSpecks(united.mesh);
-  const tidied = united.tidy ? solid : tidyMesh(solid);
+  const tidied = usedVertices(united.tidy ? solid : tidyMesh(solid));
   const found = await check(tidied, { units: united.units });
   if (found.closed) return { mesh: tidied, check: found, hollows };
   const mesh = partCoincident(united.tidy ? tidyMesh(solid) : tidied);
