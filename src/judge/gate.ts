@@ -75,19 +75,29 @@ export function assertSolid(mesh: Mesh, options: SolidOptions = {}): SolidCheck 
 /**
  * Hands a check back when it found nothing wrong.
  *
- * @throws AnnuletError `not-closed` with every fault, its count and its places
+ * @param regionsAt names of the regions at places. Default: none are known
+ * @throws AnnuletError `not-closed` with every fault, its count, its places and the regions there
  */
-export function requireClosed<Check extends SolidCheck>(check: Check): Check {
+export function requireClosed<Check extends SolidCheck>(
+  check: Check,
+  regionsAt: (places: readonly Point3[]) => readonly string[] = () => [],
+): Check {
   if (check.closed) return check;
   const lines = [
     ...check.faults.map((fault) => describeFault(fault)),
     ...check.float32.faults.map((fault) => `rounded to float32: ${describeFault(fault)}`),
   ];
+  const regions = regionsAt([...check.faults, ...check.float32.faults].flatMap(({ places }) => places));
   throw new AnnuletError({
     code: "not-closed",
-    message: `the mesh is not the surface of a solid:\n${lines.map((line) => `  ${line}`).join("\n")}`,
+    message: `the mesh is not the surface of a solid${atRegions(regions)}:\n${lines.map((line) => `  ${line}`).join("\n")}`,
     allowed: "every edge between two triangles, no triangle without area, every piece facing outward",
   });
+}
+
+/** Names of regions as the end of a sentence; nothing where there are none. */
+export function atRegions(regions: readonly string[]): string {
+  return regions.length === 0 ? "" : `, at ${regions.join(", ")}`;
 }
 
 /** One fault as a line: its code, what was found, and its places in mm. */

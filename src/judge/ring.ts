@@ -2,10 +2,11 @@
  * The ring's gate: closed, in one piece, and with no more handles than the design implies.
  */
 import { AnnuletError, type Warn } from "../base/errors.js";
+import type { Point3 } from "../base/math/point.js";
 import { degrees } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { type Ball, findBridges } from "./bridges.js";
-import { requireClosed, type SolidCheck } from "./gate.js";
+import { atRegions, requireClosed, type SolidCheck } from "./gate.js";
 
 export interface RingGateOptions {
   /** Handles that the design implies: 1 for a band, one more for each clean hole. */
@@ -15,6 +16,8 @@ export interface RingGateOptions {
   /** How far the mesh may lie from the true surface, mm. */
   readonly tolerance: number;
   readonly warn: Warn;
+  /** Names of the regions at places, for what is wrong there. Default: none are known. */
+  readonly regionsAt?: (places: readonly Point3[]) => readonly string[];
 }
 
 /** Places of bridges that are told. */
@@ -28,11 +31,11 @@ const PLACES_SHOWN = 10;
 export function gateRing(
   mesh: Mesh,
   check: SolidCheck,
-  { genus, balls, tolerance, warn }: RingGateOptions,
+  { genus, balls, tolerance, warn, regionsAt = () => [] }: RingGateOptions,
 ): SolidCheck & { genus: number } {
   if (!check.closed) {
-    requireOnePiece(check);
-    requireClosed(check);
+    requireOnePiece(check, regionsAt);
+    requireClosed(check, regionsAt);
   }
   if (check.genus === undefined) throw new AnnuletError({ code: "not-closed", message: "the ring has no genus" });
   if (check.genus !== genus) {
@@ -59,12 +62,16 @@ function whole(angle: number): number {
 }
 
 /** A ring whose only fault is that it is in pieces has parts with nothing to stand on: that lies in the design. */
-function requireOnePiece({ faults, float32, components, voids }: SolidCheck): void {
+function requireOnePiece(
+  { faults, float32, components, voids }: SolidCheck,
+  regionsAt: (places: readonly Point3[]) => readonly string[],
+): void {
   if (components < 2 || voids > 0 || [...faults, ...float32.faults].some(({ code }) => code !== "components")) return;
   const places = faults.flatMap((fault) => fault.places);
+  const regions = regionsAt(places);
   throw new AnnuletError({
     code: "loose-pieces",
-    message: `${components - 1} part${components === 2 ? "" : "s"} of the ring touch${components === 2 ? "es" : ""} nothing: beads or relief hang over a pit or a hole, or beside the band`,
+    message: `${components - 1} part${components === 2 ? "" : "s"} of the ring touch${components === 2 ? "es" : ""} nothing: beads or relief hang over a pit or a hole, or beside the band${atRegions(regions)}`,
     value: { pieces: components, places: places.slice(0, PLACES_SHOWN) },
     allowed: "a ring in one piece",
     hint: "move them on to the metal, make the pit or hole smaller, or set the beads lower",

@@ -51,7 +51,7 @@ export const stages: StageTable = {
   decimated: work("decimate", "deviation union", solid.decimated),
   thinned: choice(({ decimate }) => (decimate === 0 ? "asUnited" : "decimated")),
   genus: slice("pattern parts", ({ pattern, parts }) => 1 + pattern.holes - parts.lostHoles),
-  gate: work("checks", "design.tolerance genus parts thinned", solid.gate),
+  gate: work("checks", "design.tolerance genus parts thinned pattern wrap", solid.gate),
   solid: work(undefined, "gate thinned", ({ thinned }) => thinned.mesh),
   measure: figure("measure", "solid", solid.measure),
   outermost: figure("measure", "solid", ({ solid }) => outermost(solid)),

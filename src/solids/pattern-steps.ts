@@ -2,6 +2,7 @@
  * The steps of a pattern: what is raised is added, what is sunk or pierced is cut out, in the order of work.
  */
 import type { Band } from "../band/band.js";
+import { AnnuletError } from "../base/errors.js";
 import type { Sector } from "../base/math/round.js";
 import { FORGET, type Remember } from "../base/memory.js";
 import type { Mesh } from "../mesh/mesh.js";
@@ -59,7 +60,7 @@ function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], 
     const bending = { ...bend(body), sector };
     const { wrap, mirrors, ...plain } = bending;
     const by = ["mesh", plain, mirrors, foot, reach];
-    return recall(by, [body, wrap, profile], () => make(body, bending));
+    return recall(by, [body, wrap, profile], () => named(body, () => make(body, bending)));
   };
   const make = (body: FlatBody, bending: BendOptions): Mesh[] => {
     if (body.mode === "raised") return buildReliefs(body, { ...bending, sink: foot });
@@ -76,6 +77,18 @@ function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], 
     keepClear,
     small: false,
   };
+}
+
+/** Errors without a place get that of the region, and its name. */
+function named<Made>({ path, names }: FlatBody, make: () => Made): Made {
+  try {
+    return make();
+  } catch (error) {
+    if (!(error instanceof AnnuletError) || error.path !== undefined) throw error;
+    const [problem] = error.problems;
+    const message = names.length === 0 ? problem.message : `${problem.message} (${names.join(", ")})`;
+    throw new AnnuletError({ ...problem, message, path }, { cause: error });
+  }
 }
 
 /** The greatest height of the bodies of a mode, of what is sunk its depth, mm; 0 where there are none. */

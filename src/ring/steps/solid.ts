@@ -1,6 +1,7 @@
 /**
  * The solid half: beads → bodies → union → checks → measure, and what the solid is judged by.
  */
+import type { Point3 } from "../../base/math/point.js";
 import { degrees } from "../../base/units.js";
 import { type PlacedRuns, placeRuns } from "../../beads/place-runs.js";
 import type { Judgement } from "../../judge/castability/judge.js";
@@ -9,6 +10,7 @@ import { decimateSolid, requireDeviation } from "../../judge/decimate-solid.js";
 import { type UnrolledBand, unrollBand } from "../../judge/details/unrolled-band.js";
 import { checkSolid, type SolidCheck } from "../../judge/gate.js";
 import { checkHeadroom } from "../../judge/headroom.js";
+import { regionsNear } from "../../judge/regions-near.js";
 import { gateRing } from "../../judge/ring.js";
 import { type Measure, measureMesh } from "../../measure/measure.js";
 import type { Mesh } from "../../mesh/mesh.js";
@@ -67,10 +69,19 @@ export async function decimated({ deviation, union }: From<"deviation" | "union"
 }
 
 export function gate(
-  { design, genus, parts, thinned }: OfDesign<"tolerance"> & From<"genus" | "parts" | "thinned">,
+  {
+    design,
+    genus,
+    parts,
+    thinned,
+    pattern,
+    wrap,
+  }: OfDesign<"tolerance"> & From<"genus" | "parts" | "thinned" | "pattern" | "wrap">,
   { warn }: Tools,
 ): SolidCheck & { readonly genus: number } {
-  return gateRing(thinned.mesh, thinned.check, { genus, balls: parts.spheres, tolerance: design.tolerance, warn });
+  const { tolerance } = design;
+  const regionsAt = (places: readonly Point3[]) => regionsNear(places, pattern.bodies, wrap);
+  return gateRing(thinned.mesh, thinned.check, { genus, balls: parts.spheres, tolerance, warn, regionsAt });
 }
 
 export function measure({ solid }: From<"solid">): Measure {
