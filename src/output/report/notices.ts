@@ -4,6 +4,8 @@
 
 import type { Profile } from "../../band/profile/profile.js";
 import type { Warning } from "../../base/errors.js";
+import { showLength } from "../../base/units.js";
+import { meshBounds } from "../../mesh/bounds.js";
 import type { ResolvedSize } from "../../size/size.js";
 import { sizeAdvice } from "../../size/size-advice.js";
 import type { UnionResult } from "../../union/union.js";
@@ -17,9 +19,24 @@ export interface NoticeOptions {
 /** Places that are told. */
 const PLACES_SHOWN = 10;
 
-/** Advice on the size, hollows that were filled, a kernel that had to be replaced. */
+/** What stands out by less beside the band is not told, mm: what a tolerance and rounding leave. Chosen. */
+const STANDS_OUT = 0.02;
+
+/** Advice on the size, what leans out beside the band, hollows that were filled, a kernel that had to be replaced. */
 export function noticesOf({ profile, size, union }: NoticeOptions): Warning[] {
   const notices = [...sizeAdvice({ bandWidth: profile.width, bore: profile.bore, size })];
+  const { min, max } = meshBounds(union.mesh);
+  const [wide, out] = [max[2] - min[2], Math.max(max[2], -min[2]) - profile.width / 2];
+  if (out > STANDS_OUT) {
+    notices.push({
+      code: "wider-than-band",
+      message: `what is raised at the band's edge leans out beside it by ${showLength(out)}: the ring is ${showLength(wide)} wide, its band ${showLength(profile.width)}`,
+      path: "profile.width",
+      value: wide,
+      allowed: `at most ${showLength(profile.width)}`,
+      hint: "end the relief or the beads farther in, make them lower, or make the outside flatter towards its edges",
+    });
+  }
   if (union.hollows.length > 0) {
     const { length } = union.hollows;
     notices.push({

@@ -29,6 +29,14 @@ describe("what a maker is told of a ring", () => {
     expect(codes({ ...narrow, casting: {} })).toEqual([]);
   });
 
+  it("is how wide the ring is where what is raised leans out beside the band", () => {
+    // The box stands on the mid-plane: 1.6 mm on one side of it, where the band has 1.5.
+    const [notice] = notices(narrow, { ...union, mesh: box([1, 1, 3], [0, 0, -1.4]) });
+    expect(notice).toMatchObject({ code: "wider-than-band", value: 3, path: "profile.width" });
+    expect(notice.message).toContain("by 0.1 mm");
+    expect(notices(narrow, { ...union, mesh: box([1, 1, 3.02], [0, 0, -1.51]) })).toEqual([]);
+  });
+
   it("is which kernel was replaced by which", () => {
     const [notice] = notices(narrow, { ...union, rejected: "bvh" });
     expect(notice).toMatchObject({ code: "kernel-replaced", value: "bvh" });
