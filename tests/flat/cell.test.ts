@@ -108,8 +108,9 @@ describe("contours cut off across", () => {
   it("end on the edges, the outermost with a vertex wherever another meets them", () => {
     const [outer, inner] = cutAcross([[foot], [crest]], 50);
     expect(inner.flat().every(({ y }) => Math.abs(y) <= 50)).toBe(true);
-    const upper = outer[0].filter(({ y }) => y === 50).map(({ x, h }) => [x, h]);
-    expect(upper).toEqual([
+    const from = outer[0].findIndex(({ x, y }) => x === 100 && y === 50);
+    const round = [...outer[0].slice(from), ...outer[0].slice(0, from)];
+    expect(round.filter(({ y }) => y === 50).map(({ x, h }) => [x, h])).toEqual([
       [100, 0],
       [60, 0.5],
       [-60, 0.5],
