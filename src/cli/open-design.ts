@@ -42,8 +42,8 @@ export function keepFilesOf(text: string, path: string, targets: readonly Target
   if (targets.some(({ mode }) => mode !== undefined)) keepFiles(targets, pathsOfFiles(namesIn(text), path));
 }
 
-/** None for a document with errors: nothing is made of it, and its reader tells of them. */
-function namesIn(text: string): readonly string[] {
+/** The files that a document names. None for a document with errors: nothing is made of it, and its reader tells of them. */
+export function namesIn(text: string): readonly string[] {
   try {
     return namedFiles(readDesign(text));
   } catch (error) {

@@ -37,6 +37,12 @@ export const commands: readonly ListedCommand[] = [
     load: async () => (await import("./picture.js")).pictureCommand,
   },
   {
+    name: "watch",
+    takes: "<design>",
+    summary: "make, picture and check a design again each time it is saved",
+    load: async () => (await import("./watch.js")).watchCommand,
+  },
+  {
     name: "print",
     takes: "<file>",
     summary: "set the ways to print a ring side by side: height, layers, steep undersides",

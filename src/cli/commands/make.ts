@@ -7,28 +7,17 @@ import {
   type BuildResult,
   build,
   bvhKernel,
-  encodePng,
   type Format,
   formatForFile,
+  formats,
   type Kernel,
-  type Look,
-  type Mesh,
   manifoldKernel,
   type PieceTime,
   type PrintStance,
   type Problem,
   type Report,
-  takePicture,
 } from "../../index.js";
-import {
-  BUILD_DEFAULTS,
-  findAlloy,
-  lookOf,
-  materialsOf,
-  PICTURE_DEFAULTS,
-  PRINT_DEFAULTS,
-  PRINT_STANCES,
-} from "../../toolbox/index.js";
+import { BUILD_DEFAULTS, PRINT_DEFAULTS, PRINT_STANCES } from "../../toolbox/index.js";
 import { describeAllowances } from "../allowances.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT } from "../design-file.js";
@@ -37,6 +26,7 @@ import { EXIT } from "../exit-codes.js";
 import { STDIN, showBytes } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
 import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
+import { meshChunks } from "../mesh-chunks.js";
 import { openDesign } from "../open-design.js";
 import { type Output, type WrittenFile, writeOutputs } from "../output-files.js";
 import { plainJson } from "../plain-text.js";
@@ -46,6 +36,8 @@ import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 
 const PIECES: readonly PieceTime[] = ["master", "cast", "finished"];
+
+const ENDINGS = [...new Set(formats.flatMap(({ extensions }) => extensions))];
 
 const kernels: readonly Kernel[] = [manifoldKernel, bvhKernel];
 
@@ -88,7 +80,7 @@ export const makeCommand: Command<MakeOptions> = {
   options: [
     {
       flags: "-o, --output <file>",
-      description: "mesh file to write, .stl or .obj; may be given several times",
+      description: `mesh file to write: ${ENDINGS.join(", ")}; may be given several times`,
       repeated: true,
     },
     { flags: "-r, --report <file>", description: "write the report, .json" },
@@ -192,19 +184,14 @@ async function buildRing(text: string, path: string, options: MakeOptions, io: I
 }
 
 /** What makes the bytes of each file, in the order of the targets: the meshes, then the report. */
-function makeContents({ mesh, report, design }: BuildResult, files: readonly MeshFile[], withReport: boolean) {
-  const material = lookOf(findAlloy(design.material, { alloys: materialsOf(design) }));
+function makeContents(result: BuildResult, files: readonly MeshFile[], withReport: boolean) {
   const contents: Output["chunks"][] = files.map(
     ({ format }) =>
       () =>
-        format.write(mesh, {
-          name: report.name,
-          material,
-          thumbnail: format.carriesPicture === true ? thumbnailOf(mesh, material, report.print.stance) : undefined,
-        }),
+        meshChunks(result, format),
   );
   if (withReport) {
-    contents.push((written) => [new TextEncoder().encode(`${plainJson(withFiles(report, written))}\n`)]);
+    contents.push((written) => [new TextEncoder().encode(`${plainJson(withFiles(result.report, written))}\n`)]);
   }
   return contents;
 }
@@ -213,15 +200,6 @@ function makeContents({ mesh, report, design }: BuildResult, files: readonly Mes
 function withFiles(report: Report, written: readonly WrittenFile[]): Report {
   if (written.length === 0) return report;
   return { ...report, files: written.map(({ path, sha256 }) => ({ name: basename(path), sha256 })) };
-}
-
-/** Pixels of the picture that a file carries; viewers of files show about as many. */
-const THUMBNAIL = 256;
-
-/** A ring that was turned is shown as it lies on the plate. */
-function thumbnailOf(mesh: Mesh, material: Look, stance: PrintStance): Uint8Array {
-  const view = stance === "built" ? PICTURE_DEFAULTS.view : "lying";
-  return encodePng(takePicture(mesh, { width: THUMBNAIL, height: THUMBNAIL, view, material, ground: "clear" }));
 }
 
 function tell({ report }: BuildResult, written: readonly WrittenFile[], options: MakeOptions, io: Io): void {
