@@ -28,7 +28,8 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
     ...report.marks.map((mark): [string, string] => ["mark", describeMark(mark)]),
     ["closed", report.closed ? "yes" : "no"],
     ["triangles", describeTriangles(report)],
-    ["volume", `${fixed(report.volume)} mm³`],
+    ["volume", `${fixed(report.volume)} mm³, ${fixed(report.proof.volume.expected)} mm³ by the drawing`],
+    ...describeRelief(report),
     ...describeSprue(report),
     ["print", describePrint(report)],
     ...Object.entries(report.mass).map(([material, grams]): [string, string] => [
@@ -44,6 +45,12 @@ function describeMark(mark: Report["marks"][number]): string {
   const font = fontOfMark(mark);
   const size = `${fixed(mark.height)} mm high, ${fixed(mark.length)} mm long`;
   return `${nameMark(mark)} ${placeMark(mark)}, ${workOfMark(mark)}, ${size}${font === undefined ? "" : `, ${font}`}`;
+}
+
+function describeRelief({ proof: { relief } }: Report): [string, string][] {
+  if (relief.expected === 0) return [];
+  const drawn = `${fixed(relief.expected, 1)} mm² by the drawing`;
+  return [["relief", `${fixed(relief.built, 1)} mm² stand higher than half of it, ${drawn}`]];
 }
 
 /** Degrees on the ring of its back. */

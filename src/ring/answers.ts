@@ -26,6 +26,7 @@ import type { Judgement } from "../judge/castability/judge.js";
 import type { Decimation } from "../judge/decimate-solid.js";
 import type { UnrolledBand } from "../judge/details/unrolled-band.js";
 import type { SolidCheck } from "../judge/gate.js";
+import type { Compare, Proof } from "../judge/proof/prove.js";
 import type { Marks } from "../marks/marks.js";
 import type { Alloy } from "../measure/alloys/alloy.js";
 import type { Look } from "../measure/alloys/look.js";
@@ -114,7 +115,8 @@ export interface Answers {
   readonly beads: PlacedRuns;
   readonly parts: Parts;
   readonly headroom: number | undefined;
-  readonly union: UnionResult<SolidCheck>;
+  readonly prove: Compare;
+  readonly union: UnionResult<SolidCheck, Proof>;
   readonly asUnited: Thinned;
   readonly decimated: Thinned;
   readonly thinned: Thinned;

@@ -2,8 +2,8 @@
  * Uniting a ring: the roads, and which was taken.
  *
  * One symmetry unit is made and repeated where there is one, else the whole ring; what stands at one place is worked at
- * the end. A road whose result does not pass the caller's check gives way to the next one, and a kernel that has none
- * left to the fallback; the result says so.
+ * the end. A road whose result does not pass the caller's check, or is not what was meant, gives way to the next one, and a
+ * kernel that has none left to the fallback; the result says so.
  */
 
 import { isBeyond } from "../base/limits.js";
@@ -38,21 +38,30 @@ export interface RingParts {
  */
 export type Road = "plain" | "mirror" | "turn" | "whole";
 
-export interface UnionOptions<Check extends { readonly closed: boolean }> {
+export interface UnionOptions<Check extends { readonly closed: boolean }, Proof extends Agreement = Agreement> {
   readonly kernel: Kernel;
   /** Takes over where the kernel's result does not pass. */
   readonly fallback: Kernel;
   /** Whether a mesh is a sound solid. `units`: of how many turned images of a unit it was made; 1 where of none. */
   readonly check: (mesh: Mesh, made: { readonly units: number }) => Check | Promise<Check>;
+  /** Whether a sound solid is the one that was meant; `units` as above. Default: not asked. */
+  readonly prove?: ((mesh: Mesh, check: Check, made: { readonly units: number }) => Proof) | undefined;
   readonly signal?: AbortSignal | undefined;
   /** Counts the triangles of the ring before a unit is repeated. Default: no limit is held. */
   readonly work?: Pick<Work, "requireTriangles"> | undefined;
 }
 
-export interface UnionResult<Check = unknown> {
+/** Whether a solid is the one that was meant. */
+export interface Agreement {
+  readonly agrees: boolean;
+}
+
+export interface UnionResult<Check = unknown, Proof = Agreement> {
   readonly mesh: Mesh;
   /** What was found of it. */
   readonly check: Check;
+  /** Whether it is what was meant, and by what; undefined where that was not asked or it is not sound. */
+  readonly proof: Proof | undefined;
   /** Name of the kernel whose result it is; none where nothing had to be united. */
   readonly kernel: string;
   readonly road: Road;
@@ -65,16 +74,21 @@ export interface UnionResult<Check = unknown> {
 }
 
 /** Unites the parts. The result is the last one tried, also where none was accepted: the caller's gate decides. */
-export async function uniteRing<Check extends { readonly closed: boolean }>(
+export async function uniteRing<Check extends { readonly closed: boolean }, Proof extends Agreement = Agreement>(
   parts: RingParts,
-  { kernel, fallback, check, signal, work }: UnionOptions<Check>,
-): Promise<UnionResult<Check>> {
+  { kernel, fallback, check, prove, signal, work }: UnionOptions<Check, Proof>,
+): Promise<UnionResult<Check, Proof>> {
   signal?.throwIfAborted();
+  const proofOf = (mesh: Mesh, found: Check, units: number) => {
+    return found.closed ? prove?.(mesh, found, { units }) : undefined;
+  };
   if (parts.symmetry === undefined && parts.steps.length === 1) {
     const [band] = parts.steps[0].bodies();
+    const found = await check(band, { units: 1 });
     return {
       mesh: band,
-      check: await check(band, { units: 1 }),
+      check: found,
+      proof: proofOf(band, found, 1),
       kernel: "none",
       road: "plain",
       roadReason: "a band alone",
@@ -94,12 +108,14 @@ export async function uniteRing<Check extends { readonly closed: boolean }>(
         return settle(united, check);
       };
       const result = await attempt(run, isLast, signal);
-      if (result !== undefined && (result.check.closed || isLast)) {
+      const proof = result && proofOf(result.mesh, result.check, result.units);
+      if (result !== undefined && ((result.check.closed && proof?.agrees !== false) || isLast)) {
         const roadReason = [reason, ...failed].join("; ");
         const rejected = by === kernel ? {} : { rejected: kernel.name };
-        return { ...result, kernel: by.name, road, roadReason, ...rejected };
+        const { mesh, check: found, hollows } = result;
+        return { mesh, check: found, proof, hollows, kernel: by.name, road, roadReason, ...rejected };
       }
-      failed.push(`${road} by ${by.name} did not close`);
+      failed.push(`${road} by ${by.name} ${proof === undefined ? "did not close" : "was not what was drawn"}`);
     }
   }
   throw new Error("a ring has at least one road");
@@ -178,9 +194,9 @@ async function settle<Check extends { readonly closed: boolean }>(united: United
   const { mesh: solid, hollows } = united.onePiece ? { mesh: united.mesh, hollows: [] } : dropSpecks(united.mesh);
   const tidied = usedVertices(united.tidy ? solid : tidyMesh(solid));
   const found = await check(tidied, { units: united.units });
-  if (found.closed) return { mesh: tidied, check: found, hollows };
+  if (found.closed) return { mesh: tidied, check: found, hollows, units: united.units };
   const mesh = partCoincident(united.tidy ? tidyMesh(solid) : tidied);
-  return { mesh, check: await check(mesh, { units: 1 }), hollows };
+  return { mesh, check: await check(mesh, { units: 1 }), hollows, units: 1 };
 }
 
 /** A road on which something is thrown has failed like one whose result is not accepted, where another is left. */

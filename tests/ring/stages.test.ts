@@ -65,8 +65,8 @@ const ofCast = (line: string) => line.replace(/\S+/g, "cast.$&");
 
 /** From the bodies on to the pictures; and the same of the casting, and what is made of both. */
 const SOLID =
-  "parts headroom union asUnited decimated genus gate solid measure outermost notices facts judgement studio picture sheetPictures";
-const CAST = ofCast("parts headroom union decimated genus gate solid measure");
+  "parts headroom prove union asUnited decimated genus gate solid measure outermost notices facts judgement studio picture sheetPictures";
+const CAST = ofCast("parts headroom prove union decimated genus gate solid measure");
 const MASTER = "allowances weights sprued sprue castPiece masterPiece printed printFigures";
 const BUILT = `${SOLID} ${CAST} ${MASTER}`;
 /** What is drawn of the flat pattern. */

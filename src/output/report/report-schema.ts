@@ -25,6 +25,12 @@ const problem = z.strictObject({
   column: z.int().optional().describe("column in the document's text, from 1"),
 });
 
+const pair = z.strictObject({
+  expected: z.number().describe("by the flat art"),
+  built: z.number().describe("of the mesh"),
+  bound: z.number().describe("the most by which they may differ"),
+});
+
 const mesh = z.strictObject({
   smallestAngle: z.number().describe("smallest angle of a triangle, degrees"),
   shortestEdge: mm("shortest edge"),
@@ -57,6 +63,13 @@ export const reportSchema: z.ZodType<Report> = z
     genusExpected: z.int().describe("handles that the design implies: 1 for a band, 1 more for each hole"),
     volume: z.number().describe("mm³"),
     area: z.number().describe("mm²"),
+    proof: z
+      .strictObject({
+        columns: z.int().describe("columns on the band that were compared place by place"),
+        volume: pair.describe("volume, mm³"),
+        relief: pair.describe("what stands higher than half of the relief, mm² of the flat pattern"),
+      })
+      .describe("the ring by the flat art alone, beside the one that was built"),
     centroid: point.describe("centre of the volume, mm"),
     bounds: range.describe("the box round the ring, mm"),
     ...bandFields,

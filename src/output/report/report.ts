@@ -13,6 +13,7 @@ import type { Allowances } from "../../casting/allowances/columns.js";
 import type { Design } from "../../design/schema.js";
 import type { Decimation } from "../../judge/decimate-solid.js";
 import type { SolidCheck } from "../../judge/gate.js";
+import type { Pair, Proof } from "../../judge/proof/prove.js";
 import type { MarkReport } from "../../marks/mark-report.js";
 import type { Measure } from "../../measure/measure.js";
 import type { WeightTable } from "../../measure/weights/weight-table.js";
@@ -65,6 +66,8 @@ export interface FinishedReport {
   readonly volume: number;
   /** mm² */
   readonly area: number;
+  /** Whether it is the ring that was drawn: figures from the flat art alone, beside those of the mesh. */
+  readonly proof: ProofReport;
   readonly centroid: Point3;
   readonly bounds: { readonly min: Point3; readonly max: Point3 };
   readonly size: ResolvedSize;
@@ -97,6 +100,16 @@ export interface FinishedReport {
   readonly roadReason: string;
 }
 
+/** What the flat art says and what was built. A ring for which they differ by more than their bound is an error. */
+export interface ProofReport {
+  /** Columns on which both were compared. */
+  readonly columns: number;
+  /** mm³ */
+  readonly volume: Pair;
+  /** What stands higher than half of the relief, mm² of the flat pattern. */
+  readonly relief: Pair;
+}
+
 /** The fit with the stretch of the wrapped art. */
 export interface FitReport extends Fit {
   /** λu along the band, smallest and largest, on the seat and at the relief's top: 1 is true. */
@@ -120,7 +133,7 @@ export interface Facts {
   readonly runs: readonly BeadRunReport[];
   readonly marks: readonly MarkReport[];
   readonly headroom: number | undefined;
-  readonly union: Pick<UnionResult, "kernel" | "road" | "roadReason">;
+  readonly union: Pick<UnionResult<SolidCheck, Proof>, "kernel" | "road" | "roadReason" | "proof">;
   readonly decimation: Decimation | undefined;
   readonly check: SolidCheck;
   readonly genusExpected: number;
@@ -141,6 +154,7 @@ export function makeReport(found: Findings): FinishedReport {
     genusExpected: found.genusExpected,
     volume: measure.volume,
     area: measure.area,
+    proof: proofReport(found.union.proof),
     centroid: measure.centroid,
     bounds: measure.bounds,
     size: found.size,
@@ -162,4 +176,11 @@ export function makeReport(found: Findings): FinishedReport {
     road: found.union.road,
     roadReason: found.union.roadReason,
   };
+}
+
+/** Every ring that passes the gate has been proved. */
+function proofReport(proof: Proof | undefined): ProofReport {
+  if (proof === undefined) throw new Error("a ring is proved before it is reported");
+  const { columns, volume, relief } = proof;
+  return { columns, volume, relief };
 }

@@ -10,10 +10,12 @@ import { decimateSolid, requireDeviation } from "../../judge/decimate-solid.js";
 import { type UnrolledBand, unrollBand } from "../../judge/details/unrolled-band.js";
 import { checkSolid, type SolidCheck } from "../../judge/gate.js";
 import { checkHeadroom } from "../../judge/headroom.js";
+import { type Compare, type Proof, proofOf, requireDrawn } from "../../judge/proof/prove.js";
 import { regionsNear } from "../../judge/regions-near.js";
 import { gateRing } from "../../judge/ring.js";
 import { type Measure, measureMesh } from "../../measure/measure.js";
 import type { Mesh } from "../../mesh/mesh.js";
+import { detailLevels } from "../../solids/detail.js";
 import { makeParts, type Parts } from "../../solids/parts.js";
 import { manifoldKernel } from "../../union/kernels/manifold.js";
 import { type UnionResult, uniteRing } from "../../union/union.js";
@@ -51,15 +53,31 @@ export function headroom({
   return checkHeadroom(profile.rails?.top, parts.reliefRadius, design.proud);
 }
 
-export function union(
-  { option, parts }: OfOption<"kernel"> & From<"parts">,
+/** What tells of a mesh whether it is the ring that was drawn. */
+export function prove({
+  design,
+  option,
+  profile,
+  beads: { beads: all },
+  ...laid
+}: OfDesign<"tolerance"> & OfOption<"detail"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads">): Compare {
+  const level = detailLevels[option.detail];
+  const tolerance = Math.max(design.tolerance, level.tolerance);
+  return proofOf({ ...laid, band: profile, beads: all, tolerance, beadDeviation: level.bead });
+}
+
+export async function union(
+  { option, parts, prove: compare }: OfOption<"kernel"> & From<"parts" | "prove">,
   { signal, work }: Tools,
-): Promise<UnionResult<SolidCheck>> {
+): Promise<UnionResult<SolidCheck, Proof>> {
   // Whether a ring crosses itself is looked for in one of its units, which costs 3 to 8 % of its build; in a whole one it would
   // cost 15 to 25 %.
   const check = (mesh: Mesh, { units }: { readonly units: number }) =>
     units > 1 ? checkCrossings(mesh, { units, signal }) : checkSolid(mesh);
-  return uniteRing<SolidCheck>(parts, { kernel: option.kernel, fallback: manifoldKernel, check, signal, work });
+  const how = { kernel: option.kernel, fallback: manifoldKernel, check, prove: compare, signal, work };
+  const united = await uniteRing<SolidCheck, Proof>(parts, how);
+  if (united.proof !== undefined) requireDrawn(united.proof);
+  return united;
 }
 
 export async function decimated({ deviation, union }: From<"deviation" | "union">, tools: Tools): Promise<Thinned> {

@@ -10,7 +10,15 @@ const narrow = {
   size: { system: "iso", value: 54 },
   profile: { width: 3, thickness: 2, outside: { form: "flat" } },
 };
-const union: UnionResult = { mesh: box(), kernel: "manifold", road: "whole", roadReason: "", check: {}, hollows: [] };
+const union: UnionResult = {
+  mesh: box(),
+  kernel: "manifold",
+  road: "whole",
+  roadReason: "",
+  check: {},
+  hollows: [],
+  proof: undefined,
+};
 
 function notices(document: object, by: UnionResult = union) {
   const design = readDesign(document);

@@ -1,0 +1,241 @@
+/**
+ * What a column should hold, from the flat art alone: the bare band's section, each body of the pattern in the order of
+ * work by its height over the place, beads as spheres, marks last. Nothing of it is bent, repeated, mirrored or united:
+ * a body is looked up where the document's repeats bring the place, so this shares nothing with how the ring is made.
+ *
+ * Two sets are worked out, what a column holds surely and what it may hold: they differ where a height is not known to the
+ * last, at slopes between contours, beads' meshes, broken edges of holes.
+ */
+import type { Band } from "../../band/band.js";
+import type { BandSurface, SurfaceLine } from "../../band/surface/surface.js";
+import { largestWhere } from "../../base/math/largest.js";
+import { smoothStep } from "../../base/math/smooth-step.js";
+import type { Bead } from "../../beads/bead.js";
+import { distanceToField, type Field } from "../../marks/hallmark-field.js";
+import type { Mark } from "../../marks/mark.js";
+import type { Marks } from "../../marks/marks.js";
+import type { Pattern } from "../../pattern/laid-out.js";
+import type { FlatBody } from "../../relief/flat-body.js";
+import { BeadFinder } from "./bead-finder.js";
+import type { Place, Stand } from "./columns.js";
+import { HeightIndex, type Heights } from "./height-index.js";
+import { added, cutOut, type Held, heldFor, type Stretch } from "./held.js";
+
+export interface IntentOptions {
+  readonly band: Band;
+  readonly wrap: BandSurface;
+  readonly pattern: Pattern;
+  readonly marks: Marks;
+  /** All beads of the ring. */
+  readonly beads: readonly Bead[];
+  /** Largest chordal deviation of the mesh, mm, and that of a bead's mesh as a share of its radius at most. */
+  readonly tolerance: number;
+  readonly beadDeviation: number;
+}
+
+/** A body of the pattern, ready to be looked up. */
+interface Known {
+  readonly body: FlatBody;
+  readonly index: HeightIndex;
+  /** Of a hole what lies inside its broken edges. */
+  readonly throat: HeightIndex;
+  /** mm along the band after which it comes again. */
+  readonly period: number;
+  /** mm that a tool surely reaches above the seat; of what is raised, how deep it surely stands. */
+  readonly reach: number;
+}
+
+/** How far bodies reach beyond a surface at most, mm, and in tolerances: what is there to meet is met within that. */
+const CLEAR = 0.05;
+const CLEAR_TOLERANCES = 4;
+
+/** Share of a sunk foot's depth by which relief that fades dips at most, and how steeply seat and column may differ. */
+const DIP = 0.05;
+
+/** A column beside the seat's normal by less, as a sine, stands along it. */
+const UPRIGHT = 1e-6;
+
+/** Places along a leaning column at which a hole is looked for. */
+const HOLE_PLACES = 5;
+
+/** What columns should hold. */
+export class Intent {
+  readonly #options: IntentOptions;
+  readonly #known: readonly Known[];
+  readonly #marks: readonly { readonly mark: Mark; readonly index: HeightIndex }[];
+  readonly #beads: BeadFinder;
+  readonly #field: Field | undefined;
+  readonly #clear: number;
+
+  constructor(options: IntentOptions) {
+    const { pattern, wrap, marks, beads, tolerance, beadDeviation } = options;
+    this.#options = options;
+    this.#clear = Math.max(CLEAR, CLEAR_TOLERANCES * tolerance);
+    let [raised, sunk] = [0, 0];
+    this.#known = pattern.bodies.map((body): Known => {
+      const reach = body.mode === "raised" ? sunk : raised;
+      if (body.mode === "raised") raised = Math.max(raised, body.height);
+      if (body.mode === "sunk") sunk = Math.max(sunk, body.height);
+      const period = body.seam === undefined ? (body.period ?? wrap.round) : body.seam[1] - body.seam[0];
+      return { body, index: indexOf(body), throat: new HeightIndex(body.throat), period, reach };
+    });
+    this.#marks = marks.marks.map((mark) => ({ mark, index: indexOf(mark.body) }));
+    const { field } = marks;
+    this.#field = field;
+    const cleared = field !== undefined && field.surface.name !== "bore";
+    const kept = cleared ? beads.filter(({ centre, radius }) => distanceToField(field, centre) >= radius) : beads;
+    this.#beads = new BeadFinder(kept, (radius) => Math.min(tolerance, radius * beadDeviation) + tolerance);
+  }
+
+  /** Highest point above the seat that relief and beads reach, mm. */
+  get tallest(): number {
+    return Math.max(this.#options.pattern.height, 0) + this.#beads.largest;
+  }
+
+  /** Whether a place is known: not beside the seat's end, where relief leans out or runs beneath a rail, nor at a field's edge. */
+  knows(place: Place, stand: Stand): boolean {
+    const { pattern, band } = this.#options;
+    if (pattern.bodies.length === 0) return true;
+    if (place.on === "rest") {
+      const { line } = place.section;
+      const away = Math.min(...[-1, 1].map((side) => Math.abs(line.point(side * line.reach, 0)[0] - place.across)));
+      return away > (band.rails === undefined ? pattern.height : 0) + BESIDE;
+    }
+    if (this.#field?.free === undefined) return true;
+    return Math.abs(this.#toField(place, stand)) > BESIDE + pattern.height * Math.abs(stand.way[0]);
+  }
+
+  /** What a column holds. */
+  at(place: Place, stand: Stand): Held {
+    let held = heldFor(stand.band);
+    const bare = this.#field?.free !== undefined && place.on === "seat" && this.#toField(place, stand) < 0;
+    if (place.on === "seat" && !bare) for (const known of this.#known) held = this.#body(held, known, place, stand);
+    this.#beads.along(place.angle, stand, (from, to, open) => {
+      held = added(held, [from + open, to - open], [from, to]);
+    });
+    for (const op of ["sunk", "raised"] as const) {
+      for (const { mark, index } of this.#marks)
+        if (mark.body.mode === op) held = markOn(held, mark, index, place, stand);
+    }
+    return held;
+  }
+
+  #toField({ angle }: Place, { point: [w, r] }: Stand): number {
+    return this.#field === undefined
+      ? Infinity
+      : distanceToField(this.#field, [r * Math.cos(angle), r * Math.sin(angle), w]);
+  }
+
+  #body(held: Held, known: Known, place: Place, stand: Stand): Held {
+    const { body, reach } = known;
+    if (body.mode === "pierced") return this.#hole(held, known, place, stand);
+    const heights = heightsAt(known.index, known.period, place.u, place.across, body);
+    if (heights === undefined) return held;
+    const { low, high } = heights;
+    if (body.mode === "raised") return added(held, [-reach, low], [-reach - this.#clear, high]);
+    return cutOut(held, [-low, reach], [-high, reach + 2 * this.#clear]);
+  }
+
+  /** Holes go along the radius: a column that leans goes through it by its foot at each height. */
+  #hole(held: Held, { index, throat, period, reach }: Known, { u, across, section }: Place, stand: Stand): Held {
+    const { point, way, band } = stand;
+    if (band.length === 0) return held;
+    const bottom = band[0];
+    const leans = Math.abs(way[0]) > UPRIGHT;
+    const feet = leans
+      ? Array.from({ length: HOLE_PLACES }, (_, i) =>
+          footOf(section.line, point[0] + (way[0] * bottom * i) / (HOLE_PLACES - 1)),
+        )
+      : [across];
+    const over = (which: HeightIndex) => feet.map((v) => heightsAt(which, period, u, v) !== undefined);
+    const mouths = over(index);
+    if (!mouths.includes(true)) return held;
+    const throats = over(throat);
+    const all: Stretch = [bottom - 1, reach + 2 * this.#clear];
+    if (!mouths.includes(false) && !throats.includes(false)) return cutOut(held, [bottom - 1, reach], all);
+    const cut = cutOut(held, NOWHERE, all);
+    return { ...cut, likely: throats[0] ? cutOut(held, all, all).likely : held.likely };
+  }
+}
+
+/** Within so many mm of the seat's end or of a field's edge nothing is compared. */
+const BESIDE = 0.35;
+
+/** v of the place on the seat at w. */
+function footOf(line: SurfaceLine, w: number): number {
+  return largestWhere(-line.reach, line.reach, (v) => line.point(v, 0)[0] <= w);
+}
+
+function indexOf({ surface, top, outline, mode }: FlatBody): HeightIndex {
+  if (mode === "pierced") return new HeightIndex(outline);
+  if (surface === undefined) return new HeightIndex(top);
+  const { points, triangles } = surface.top;
+  return new HeightIndex(
+    Array.from({ length: triangles.length / 3 }, (_, i) => [[0, 1, 2].map((k) => points[triangles[3 * i + k]])]),
+  );
+}
+
+/** The heights of a body that comes again, wherever it does. */
+function heightsAt(index: HeightIndex, period: number, u: number, v: number, body?: FlatBody): Heights | undefined {
+  const { left, right, low, high } = index.box;
+  if (v < low || v > high) return undefined;
+  let found: Heights | undefined;
+  for (let at = u - period * Math.floor((u - left) / period); at <= right; at += period) {
+    const flat = index.at(at, v);
+    if (flat === undefined) continue;
+    const here = body === undefined ? flat : shaped(body, flat, at, v);
+    found = found === undefined ? here : { low: Math.max(found.low, here.low), high: Math.max(found.high, here.high) };
+  }
+  return found;
+}
+
+/** Heights as they rise and fade at a place. */
+function shaped({ rise, fade }: FlatBody, heights: Heights, u: number, v: number): Heights {
+  if (rise === undefined && fade === undefined) return heights;
+  const share = fade === undefined ? 1 : smoothStep(Math.min(u - fade.ends[0], fade.ends[1] - u) / fade.length);
+  const lift = rise === undefined ? 0 : rise.at(u, v);
+  const lifted = (h: number) => (h + (rise === undefined ? 0 : lift * Math.min(1, Math.max(0, h) / rise.from))) * share;
+  const { low, high } = heights;
+  return { low: lifted(low) - (share < 1 ? DIP : 0), high: lifted(high) };
+}
+
+/** A mark's normal may lean by so much against the column, as a cosine, that it is compared at all. */
+const FACING = 0.8;
+
+/** What a mark makes of a column: over the surface's place where the column comes out of the band, and one so deep. */
+function markOn(held: Held, { surface, body, box }: Mark, index: HeightIndex, place: Place, stand: Stand): Held {
+  const { wrap, name } = surface;
+  const { band, point, way } = stand;
+  if (band.length === 0 || (name === "seat") !== (place.on === "seat" && name !== "bore")) {
+    if (name !== "bore") return held;
+  }
+  const middle = (box.u[0] + box.u[1]) / 2;
+  const u = wrap.uAt(place.angle);
+  const home = u - wrap.round * Math.round((u - middle) / wrap.round);
+  if (home < box.u[0] || home > box.u[1]) return held;
+  const line = wrap.lineAt(place.angle);
+  const inBore = name === "bore";
+  const end = inBore ? band[0] : band[band.length - 1];
+  const footAt = (t: number) => line.inverse(point[0] + t * way[0], point[1] + t * way[1])[0];
+  const v = footAt(end);
+  if (Math.abs(v) > line.reach) return held;
+  const [nw, nr] = line.normal(v);
+  const facing = (nw * way[0] + nr * way[1]) * (inBore ? -1 : 1);
+  const out = inBore ? -1 : 1;
+  const sunk = body.mode === "sunk";
+  const others = [end, end + out * (sunk ? -1 : 1) * body.height].map((t) =>
+    heightsAt(index, wrap.round, home, footAt(t)),
+  );
+  if (others.every((heights) => heights === undefined)) return held;
+  const low = facing < FACING ? 0 : Math.min(...others.map((heights) => heights?.low ?? 0)) / facing;
+  const high = Math.max(...others.map((heights) => heights?.high ?? 0)) / Math.max(facing, FACING);
+  const stretch = (inside: number, outside: number): Stretch =>
+    inBore ? [end - outside, end + inside] : [end - inside, end + outside];
+  if (sunk) return cutOut(held, low > 0 ? stretch(low, FAR) : NOWHERE, stretch(high, FAR));
+  return added(held, low > 0 ? stretch(0, low) : NOWHERE, stretch(0, high));
+}
+
+const NOWHERE: Stretch = [0, 0];
+
+/** Beyond everything that stands on a surface, mm. */
+const FAR = 1;
