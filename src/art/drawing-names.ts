@@ -15,9 +15,9 @@ export function drawingNames(pattern: PatternSpec, runs: readonly BeadRunSpec[])
       svgNames(shape, showPath(["pattern", "shapes", name]) as string),
     ),
     ...regionLists(pattern).flatMap(({ regions, where: owner }) =>
-      regions.flatMap(({ svg, shape }, i) => {
+      regions.flatMap(({ svg, take, shape }, i) => {
         const where = `${owner}.regions[${i}]`;
-        if (svg !== undefined) return [{ name: svg, where: `${where}.svg` }];
+        if (svg !== undefined) return [{ name: svg, take, where: `${where}.svg` }];
         return shape === undefined ? [] : svgNames(shape, `${where}.shape`);
       }),
     ),

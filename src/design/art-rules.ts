@@ -20,6 +20,7 @@ export type ArtField = keyof typeof SOURCES;
 /** A region as far as its art is concerned. */
 export type ArtFields = { readonly [Field in Exclude<ArtField, "text">]?: unknown } & {
   readonly text?: { readonly height?: number | undefined } | undefined;
+  readonly take?: unknown;
   readonly place?: { readonly fit?: unknown; readonly scale: number } | undefined;
 };
 
@@ -36,7 +37,8 @@ export function checkArtFields(region: ArtFields, context: z.RefinementCtx): voi
   const [first, ...others] = sources.filter((field) => region[field] !== undefined);
   if (first === undefined) complain("path", "is missing");
   for (const field of others) complain(field, `is given beside ${SOURCES[first]}: keep one of them`);
-  const { svg, text, place } = region;
+  const { svg, text, place, take } = region;
+  if (svg === undefined && take !== undefined) complain("take", "belongs to an svg file, and none is given");
   if (svg === undefined && text === undefined && place !== undefined) {
     complain("place", "belongs to an svg file or a text, and none is given");
   }

@@ -4,6 +4,7 @@
 
 import { type ArtSource, type DrawnPaths, readArt } from "../art/read-art.js";
 import { ShapeDrawer } from "../art/shapes/draw-shape.js";
+import { drawingKey } from "../art/svg/drawing-key.js";
 import { drawingOf, readSvgArt, readTextArt } from "../art/svg-art.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import { Work } from "../base/work.js";
@@ -107,13 +108,14 @@ function noOther(name: string, where: string): never {
 
 function readRegion(strip: Strip, spec: ArtSpec, drawer: ShapeDrawer, where: string, warn: Warn): DrawnPaths {
   const { artTolerance: tolerance } = strip;
-  const { path = "", svg, shape, motif, text, unit, beneath } = spec;
+  const { path = "", svg, take, shape, motif, text, unit, beneath } = spec;
   if (shape !== undefined) return drawer.draw(shape, { unit, tolerance, where: `${where}.shape`, beneath });
   if (motif !== undefined) return drawer.draw({ motif }, { unit, tolerance, where });
   if (text !== undefined) return readTextArt(strip, { ...spec, text }, drawer.drawings, `${where}.text`);
   if (svg === undefined) return readArt(strip, { path, unit, beneath }, tolerance, `${where}.path`);
   const file = `${where}.svg`;
-  return readSvgArt(strip, { ...spec, svg }, drawingOf(svg, drawer.drawings, file), { tolerance, where: file, warn });
+  const drawing = drawingOf(drawingKey({ svg, take }), drawer.drawings, file);
+  return readSvgArt(strip, { ...spec, svg }, drawing, { tolerance, where: file, warn });
 }
 
 /**

@@ -28,6 +28,19 @@ export function childElements(element: Element): Element[] {
   return found;
 }
 
+/**
+ * What a `take` may call the element: `id:` and its id, `layer:` and the label that drawing programs give layers and
+ * groups: an attribute `label` of a namespace of their own, or `data-name`.
+ */
+export function partsOf(element: Element): string[] {
+  const parts: string[] = [];
+  for (const { name, localName, namespaceURI, value } of element.attributes) {
+    if (name === "id") parts.push(`id:${value}`);
+    else if (name === "data-name" || (localName === "label" && namespaceURI)) parts.push(`layer:${value}`);
+  }
+  return parts;
+}
+
 /** `<path id="leaf"> at line 7`. */
 export function describeElement(element: Element): string {
   const id = attribute(element, "id");

@@ -5,9 +5,10 @@ import type { Warn } from "../../base/errors.js";
 import { asText, type FileSource, loadFile } from "../../base/files.js";
 import type { SvgName } from "../shapes/svg-names.js";
 import type { Drawing } from "./drawing.js";
+import { drawingKey } from "./drawing-key.js";
 
 /**
- * The drawings of the files, by name; each file is read once.
+ * The drawings of the files, by `drawingKey`; each file is parsed once for each part that is taken of it.
  *
  * @throws AnnuletError `svg-file-missing`, `svg-file-unreadable`, what the source throws, and as `readSvg`
  */
@@ -20,10 +21,11 @@ export async function loadDrawings(
   if (names.length === 0) return drawings;
   // The reader of XML is loaded by those alone who have a file to read.
   const { readSvg } = await import("./read-svg.js");
-  for (const { name, where } of names) {
-    if (drawings.has(name)) continue;
+  for (const { name, where, take } of names) {
+    const key = drawingKey({ svg: name, take });
+    if (drawings.has(key)) continue;
     const text = await loadFile({ name, where, kind: "svg", hint: HINT }, files, asText);
-    drawings.set(name, readSvg(text, name, where, warn));
+    drawings.set(key, readSvg(text, name, where, warn, take));
   }
   return drawings;
 }

@@ -7,12 +7,14 @@
 import type { Element } from "@xmldom/xmldom";
 import { AnnuletError, type Warn } from "../../base/errors.js";
 import { compose } from "../../base/math/affine.js";
+import type { TakeSpec } from "../../design/art/svg-take.js";
 import type { Drawing } from "./drawing.js";
 import { attribute, describeElement } from "./element.js";
 import { INITIAL_STYLE } from "./element-style.js";
 import { parseLength } from "./length.js";
 import { type ParsedSvg, parseSvg } from "./parse.js";
 import { parseStyleSheet, type StyleSheet } from "./stylesheet.js";
+import { Take } from "./take.js";
 import { type Box, fillViewport, viewBoxOf } from "./viewport.js";
 import { outermost, Walk } from "./walk-elements.js";
 
@@ -27,14 +29,16 @@ const MOST_WARNINGS = 20;
  *
  * @param name the file's name, for messages
  * @param where its place in the document, for errors
- * @throws AnnuletError `svg-empty`, `svg-malformed`, `svg-not-svg`, `svg-entities`, `svg-too-complex`, `svg-cycle`,
+ * @param spec what of it counts; default all that is painted
+ * @throws AnnuletError `svg-empty`, `svg-part-unknown`, `svg-malformed`, `svg-not-svg`, `svg-entities`, `svg-too-complex`, `svg-cycle`,
  *   `svg-transform`, `svg-zero-scale`, `svg-length`, `svg-points`, `svg-viewbox`, and as `readPathData`
  */
-export function readSvg(text: string, name: string, where: string, warn: Warn): Drawing {
+export function readSvg(text: string, name: string, where: string, warn: Warn, spec?: TakeSpec): Drawing {
   const [tell, tellRest] = limited(warn, where);
   const file = parseSvg(text, where);
   const sheet = sheetOf(file, where, tell);
-  const walk = new Walk(file, sheet, tell, where);
+  const take = new Take(spec);
+  const walk = new Walk(file, { sheet, take, warn: tell, where });
   const { root } = file;
   const viewBox = viewBoxOf(root, where);
   const page = pageOf(root, viewBox);
@@ -49,7 +53,8 @@ export function readSvg(text: string, name: string, where: string, warn: Warn): 
           viewport: viewBox ?? viewport,
           clips: [...inner.clips, ...(page === undefined ? [] : walk.edge(root, INITIAL_STYLE, page, inner.map))],
         });
-  if (walk.colours.size > 1) tell(coloursWarning([...walk.colours], where));
+  take.requireAll(name, where);
+  if (walk.colours.size > 1) tell(coloursWarning([...walk.colours.values()], where));
   tellRest();
   if (shapes.length === 0) {
     throw new AnnuletError({
@@ -99,7 +104,7 @@ function coloursWarning(colours: readonly string[], where: string) {
     code: "svg-colours",
     message: `the drawing is painted in ${colours.length} colours (${shown}${colours.length > 5 ? ", …" : ""}): all of them are raised alike, white too`,
     path: where,
-    hint: "cut light shapes out of dark ones in your drawing program, and take backgrounds away",
+    hint: `leave a ground out by its colour, e.g. "take": { "without": [${JSON.stringify(colours[0])}] }; cut light shapes out of dark ones in your drawing program`,
   };
 }
 

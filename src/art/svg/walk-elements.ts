@@ -5,8 +5,9 @@
 import type { Element } from "@xmldom/xmldom";
 import { AnnuletError, type Warn } from "../../base/errors.js";
 import { type Affine, compose, IDENTITY, scaling, translation } from "../../base/math/affine.js";
+import { colourKey } from "./colour.js";
 import type { Clip, DrawnShape, FillRule, Stroke } from "./drawing.js";
-import { attribute, childElements, describeElement, reference, svgName } from "./element.js";
+import { attribute, childElements, describeElement, partsOf, reference, svgName } from "./element.js";
 import { type Style, styleOf } from "./element-style.js";
 import { parseLength, requireLength } from "./length.js";
 import { isClear, type Paint, paintOf, targetId, urlTarget } from "./paint.js";
@@ -15,6 +16,7 @@ import { parseTransform } from "./parse-transform.js";
 import { SHAPES, shapeOf, type Viewport } from "./shapes.js";
 import type { StyleSheet } from "./stylesheet.js";
 import { SVG_LIMITS, tooMuch } from "./svg-limits.js";
+import type { Take } from "./take.js";
 import { type Box, fillViewport, viewBoxOf } from "./viewport.js";
 
 /** Elements that only hold what others use, or say something about the drawing. */
@@ -36,8 +38,19 @@ export interface Surroundings {
   readonly depth: number;
   /** Elements being used or clipped by, the outermost first. */
   readonly within: readonly Element[];
+  /** The ids and layers that lie around, as `Take` has them. */
+  readonly parts: ReadonlySet<string>;
   /** A clip path's shapes count filled by clip-rule, whatever their paint. */
   readonly clipping: boolean;
+}
+
+/** What a walk goes by. */
+export interface WalkOptions {
+  readonly sheet: StyleSheet;
+  readonly take: Take;
+  readonly warn: Warn;
+  /** The file's place in the document, for errors. */
+  readonly where: string;
 }
 
 export class Walk {
@@ -45,15 +58,17 @@ export class Walk {
   readonly #sheet: StyleSheet;
   readonly #warn: Warn;
   readonly #where: string;
-  /** Colours painted with. */
-  readonly colours = new Set<string>();
+  readonly #take: Take;
+  /** Colours painted with, by `colourKey`, as they are first written. */
+  readonly colours = new Map<string, string>();
   #drawn = 0;
   #pathText = 0;
   #segments = 0;
 
-  constructor(file: ParsedSvg, sheet: StyleSheet, warn: Warn, where: string) {
+  constructor(file: ParsedSvg, { sheet, take, warn, where }: WalkOptions) {
     this.#file = file;
     this.#sheet = sheet;
+    this.#take = take;
     this.#warn = warn;
     this.#where = where;
   }
@@ -75,7 +90,7 @@ export class Walk {
     for (const effect of ["mask", "filter"] as const) {
       if (style[effect] !== "none") this.#ignored(element, effect);
     }
-    const inner = { ...around, style, map, depth: around.depth + 1 };
+    const inner = { ...around, style, map, depth: around.depth + 1, parts: this.#partsOf(element, around) };
     const clip = this.#clipOf(element, inner);
     return clip === undefined ? inner : { ...inner, clips: [...inner.clips, clip] };
   }
@@ -105,7 +120,8 @@ export class Walk {
     }
     const known = GROUPS.has(name) || SHAPES.has(name) || ["svg", "use", "switch"].includes(name);
     if (!known) {
-      if (styleOf(element, around.style, this.#sheet).display !== "none") this.#notGeometry(element);
+      const hidden = styleOf(element, around.style, this.#sheet).display === "none";
+      if (!hidden && this.#take.takes(undefined, this.#partsOf(element, around))) this.#notGeometry(element);
       return [];
     }
     if (around.clipping && (name === "svg" || name === "switch" || GROUPS.has(name))) return [];
@@ -121,7 +137,14 @@ export class Walk {
     return this.children(element, inner);
   }
 
-  #shape(element: Element, { style, map, clips, viewport, clipping }: Surroundings): DrawnShape[] {
+  /** The ids and layers around the element's content, its own among them. */
+  #partsOf(element: Element, { parts, clipping }: Surroundings): ReadonlySet<string> {
+    const own = clipping ? [] : partsOf(element);
+    for (const part of own) this.#take.see(part);
+    return own.length === 0 ? parts : new Set([...parts, ...own]);
+  }
+
+  #shape(element: Element, { style, map, clips, viewport, parts, clipping }: Surroundings): DrawnShape[] {
     for (const child of childElements(element)) {
       const name = svgName(child);
       if (name !== undefined && !SILENT.has(name)) this.#notGeometry(child);
@@ -147,7 +170,7 @@ export class Walk {
     if (subpaths.length === 0) return [];
     const shape = { subpaths, map, clips, what: describeElement(element) };
     if (clipping) return [{ ...shape, fill: ruleOf(style["clip-rule"]), stroke: undefined }];
-    const paints = (text: string, opacity: string) => this.#paints(element, paintOf(text, opacity, style.color));
+    const paints = (text: string, opacity: string) => this.#paints(element, paintOf(text, opacity, style.color), parts);
     const filled = svgName(element) !== "line" && paints(style.fill, style["fill-opacity"]);
     const fill = filled ? ruleOf(style["fill-rule"]) : undefined;
     const stroke = paints(style.stroke, style["stroke-opacity"]) ? this.#stroke(element, style, viewport) : undefined;
@@ -157,12 +180,16 @@ export class Walk {
     return fill === undefined && stroke === undefined ? [] : [{ ...shape, fill, stroke }];
   }
 
-  #paints(element: Element, paint: Paint): boolean {
+  #paints(element: Element, paint: Paint, parts: ReadonlySet<string>): boolean {
     if (paint.kind === "none") return false;
     if (paint.kind === "colour") {
-      this.colours.add(paint.colour);
+      const key = colourKey(paint.colour);
+      this.#take.see(key);
+      if (!this.#take.takes(key, parts)) return false;
+      if (!this.colours.has(key)) this.colours.set(key, paint.colour);
       return true;
     }
+    if (!this.#take.takes(undefined, parts)) return false;
     const server = this.#file.byId.get(paint.id);
     if (server !== undefined) {
       this.#warn({
@@ -355,7 +382,7 @@ function boxClip({ x, y, width, height }: Box, map: Affine, what: string): Clip 
 
 /** The surroundings at the top of a file. */
 export function outermost(style: Style, viewport: Viewport): Surroundings {
-  return { style, map: IDENTITY, viewport, clips: [], depth: 0, within: [], clipping: false };
+  return { style, map: IDENTITY, viewport, clips: [], depth: 0, within: [], parts: new Set(), clipping: false };
 }
 
 function ruleOf(text: string): FillRule {

@@ -5,6 +5,7 @@ import { z } from "zod";
 import { placeSchema } from "../art/art-place.js";
 import { mapSchema } from "../art/image-map.js";
 import { checkImageFields } from "../art/image-rules.js";
+import { takeSchema } from "../art/svg-take.js";
 import { textArtSchema } from "../art/text-art.js";
 import { checkArtFields } from "../art-rules.js";
 import { tilesSchema } from "../cycle.js";
@@ -40,6 +41,7 @@ export const regionSchema = z
       .max(300)
       .optional()
       .describe("SVG file in the design's folder or below; all that is painted counts; fill does not apply"),
+    take: takeSchema.optional(),
     shape: shapeSchema.optional().describe("drawings combined or copied"),
     motif: motifSchema.optional(),
     text: textArtSchema.optional(),

@@ -4,6 +4,7 @@
 
 import { z } from "zod";
 import { type PlaceSpec, placeSchema } from "../art/art-place.js";
+import { type TakeSpec, takeSchema } from "../art/svg-take.js";
 import type { DrawingUnit } from "../path-schema.js";
 import { unitField } from "./fields.js";
 import type { ShapeKind } from "./kind.js";
@@ -11,6 +12,8 @@ import type { ShapeKind } from "./kind.js";
 export interface SvgShape {
   /** The file's name. */
   readonly svg: string;
+  /** Default: all that is painted. */
+  readonly take?: TakeSpec | undefined;
   /** Default: filling the tile, centred. */
   readonly place?: Partial<PlaceSpec> | undefined;
   /** Unit of the place. Default: the region's. */
@@ -21,6 +24,7 @@ export const svgKind = {
   key: "svg",
   fields: () => ({
     svg: z.string().min(1).max(300).describe("SVG file in the design's folder or below"),
+    take: takeSchema.optional(),
     place: placeSchema.optional(),
     unit: unitField,
   }),

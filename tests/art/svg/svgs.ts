@@ -1,5 +1,6 @@
 /** Drawings for the tests of SVG files, and their areas by resvg. */
 import { Resvg } from "@resvg/resvg-js";
+import type { Drawing } from "../../../src/art/svg/drawing.js";
 import { outlineDrawing } from "../../../src/art/svg/outline-drawing.js";
 import { placeDrawing } from "../../../src/art/svg/place-drawing.js";
 import { readSvg } from "../../../src/art/svg/read-svg.js";
@@ -22,6 +23,15 @@ export function importSvg(text: string) {
   const area = region.reduce((sum, ring) => sum + ringArea(ring), 0) / 1e10;
   return { area, region, cleaned, warnings, codes: warnings.map(({ code }) => code), drawing };
 }
+
+/** Area in px² of a drawing on a page of 100 × 100 px, as `importSvg` measures it. */
+export function areaOfDrawing(drawing: Drawing): number {
+  const place = placeDrawing(undefined, { x: 0, y: 0, width: 100, height: 100 }, PAGE_TILE);
+  const { region } = outlineDrawing(drawing, { place, scale: 1e6, tolerance: 1e-4, where: "svg" });
+  return region.reduce((sum, ring) => sum + ringArea(ring), 0) / 1e10;
+}
+
+const PAGE_TILE = { unit: "mm", width: 10, height: 10, aspect: 1 } as const;
 
 /** Area in px² that resvg covers, eight pixels to the px. */
 export function rasterArea(text: string): number {
