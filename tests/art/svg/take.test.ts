@@ -1,4 +1,4 @@
-// Covers: src/art/svg/take.ts, src/art/svg/drawing-key.ts, src/design/art/svg-take.ts
+// Covers: src/art/svg/drawing-key.ts, src/design/art/svg-take.ts
 /** What of a drawing is taken: by colour, by id, by layer. */
 import { build, readDesign } from "annulet";
 import { describe, expect, it } from "vitest";
