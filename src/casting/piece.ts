@@ -6,13 +6,13 @@ import type { Band } from "../band/band.js";
 import { seatWall } from "../band/profile/seat-wall.js";
 import { thicknessOf } from "../band/profile/thickness-of.js";
 import type { Problem } from "../base/errors.js";
-import { assertSolid } from "../judge/gate.js";
 import type { PieceVolumes } from "../measure/weights/weight-table.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { transformMesh } from "../mesh/transform.js";
 import type { Pattern } from "../pattern/laid-out.js";
 import type { AxisScale, CastingAllowance } from "./allowances/allowance.js";
 import type { PieceSizes } from "./allowances/columns.js";
+import { holdRounded } from "./hold-rounded.js";
 
 /** The piece at one of its three times: with the design's sizes, as it comes from the flask, as it is printed. */
 export type PieceTime = "finished" | "cast" | "master";
@@ -54,9 +54,7 @@ export function volumesOf(
 export function scaleToMaster(mesh: Mesh, { axial, radial }: AxisScale): Mesh {
   if (axial === 1 && radial === 1) return mesh;
   const scaled = transformMesh(mesh, [radial, 0, 0, 0, 0, radial, 0, 0, 0, 0, axial, 0, 0, 0, 0, 1]);
-  // Rounded to float32 its points are others than those that passed the gate before.
-  assertSolid(scaled);
-  return scaled;
+  return holdRounded(scaled);
 }
 
 /** Names the unfinished casting in what is said of it: the finished piece may be sound. */
