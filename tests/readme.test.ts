@@ -80,9 +80,11 @@ describe("README.md", () => {
     );
     for (const line of lines) {
       const [name, ...words] = line.split(/\s+/);
+      ran.add(name);
+      // Goes on until it is stopped: its own test does that.
+      if (name === "watch") continue;
       const { code, err } = await annulet([name, ...words.map((word) => (name === "explain" ? word : place(word)))]);
       expect(code, `annulet ${line}: ${err}`).toBe(0);
-      ran.add(name);
     }
     expect([...ran].sort()).toEqual(commands.map(({ name }) => name).sort());
   });

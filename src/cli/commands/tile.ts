@@ -20,6 +20,7 @@ interface TileOptions {
   readonly part?: string;
   readonly lane?: string;
   readonly asWorn?: boolean;
+  readonly scale?: number;
   readonly groups?: boolean;
 }
 
@@ -43,6 +44,7 @@ export const tileCommand: Command<TileOptions> = {
     { flags: "-p, --part <part>", description: "tile, medallion or ornament (default: tile)" },
     { flags: "-l, --lane <name>", description: "the lane to draw, by its name (default: the lowest)" },
     { flags: "--as-worn", description: "draw the tile as it measures on the finished surface" },
+    { flags: "--scale <factor>", description: "enlargement, 0.1 to 100 (default: 1, true size)", number: true },
     { flags: "--groups", description: "draw the chart of frieze groups; needs no design" },
   ],
   async run({ args: [path], options }, io) {
@@ -59,11 +61,17 @@ export const tileCommand: Command<TileOptions> = {
 };
 
 /** The output's name, where all goes together; everything that does not is said at once. */
-function checkUsage(path: string | undefined, { output, repeats, part, lane, asWorn, groups }: TileOptions): string {
+function checkUsage(path: string | undefined, options: TileOptions): string {
+  const { output, repeats, part, lane, asWorn, scale, groups } = options;
   const problems: Problem[] = [];
   if (groups === true && path !== undefined) problems.push(usage("--groups draws the chart alone, without a design."));
-  if (groups === true && (repeats !== undefined || part !== undefined || lane !== undefined || asWorn)) {
-    problems.push(usage("--repeats, --part, --lane and --as-worn are for a design's tile, not for the chart."));
+  if (
+    groups === true &&
+    (repeats !== undefined || part !== undefined || lane !== undefined || asWorn || scale !== undefined)
+  ) {
+    problems.push(
+      usage("--repeats, --part, --lane, --as-worn and --scale are for a design's tile, not for the chart."),
+    );
   }
   if (groups !== true && path === undefined) {
     problems.push({ ...usage("There is no design to draw."), hint: "name one, or ask for the chart with --groups" });
@@ -88,7 +96,7 @@ function isPart(part: string): part is TilePart {
 }
 
 async function drawDesign(text: string, path: string, options: TileOptions, io: Io): Promise<string> {
-  const { repeats, part, lane, asWorn } = options;
+  const { repeats, part, lane, asWorn, scale } = options;
   const tile = await flatTile(text, {
     tiles: repeats,
     lane,
@@ -96,5 +104,5 @@ async function drawDesign(text: string, path: string, options: TileOptions, io: 
     files: filesBeside(path),
   });
   sayWarnings(io, tile.warnings);
-  return drawTile(tile, { asWorn });
+  return drawTile(tile, { asWorn, scale });
 }

@@ -5,6 +5,7 @@
  * long as on the flat pattern, about the drawing's middle, so the tiles of a crowned band bulge.
  */
 
+import { AnnuletError } from "../../base/errors.js";
 import type { Point2 } from "../../base/math/point.js";
 import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { DIMENSION_DEPTH, DIMENSION_WIDTH, levelDimension, uprightDimension } from "./dimension.js";
@@ -12,6 +13,7 @@ import { legendColumn, legendHeight } from "./legend.js";
 import { PENS } from "./pens.js";
 import { drawRegions } from "./region-drawing.js";
 import { SCALE_BAR, scaleBar } from "./scale-bar.js";
+import { showScale } from "./scales.js";
 import { element, group, pathData, svgDocument } from "./svg.js";
 import { charactersIn, SIZES, textAt, wrapText } from "./svg-text.js";
 import { AXIS_OVERHANG, fundamentalRegion, symmetryMarks } from "./symmetry-marks.js";
@@ -22,6 +24,8 @@ import { type TilePlace, tilePlace } from "./tile-place.js";
 export interface TileDrawingOptions {
   /** Draws the tiles as they measure on the finished surface. Default false. */
   readonly asWorn?: boolean;
+  /** Enlargement: mm on paper over mm, 0.1 to 100. Default 1, true size. */
+  readonly scale?: number;
 }
 
 /** Lengths of the sheet, mm. */
@@ -41,19 +45,25 @@ const EXTENSION_START = AXIS_OVERHANG + 0.5;
 /** Between the title and an upper dimension, mm. */
 const UPPER_GAP = 1;
 
+/** Least and largest enlargement: beyond them nothing is seen, or no paper holds it. Chosen. */
+export const DRAWING_SCALES = { least: 0.1, most: 100 } as const;
+
 /**
- * Draws a flat tile at true size with its dimensions; the text of an SVG file, lengths in mm.
+ * Draws a flat tile with its dimensions, at true size or enlarged; the text of an SVG file, lengths in mm.
+ *
+ * @throws AnnuletError `scale-out-of-range`
  *
  * @example
  * const svg = drawTile(await flatTile(document, { tiles: 3 }));
  */
-export function drawTile(tile: DrawnTile, { asWorn = false }: TileDrawingOptions = {}): string {
-  const flat = tilePlace(tile, asWorn, [0, 0]);
+export function drawTile(tile: DrawnTile, { asWorn = false, scale = 1 }: TileDrawingOptions = {}): string {
+  requireScale(scale);
+  const flat = tilePlace(tile, asWorn, [0, 0], scale);
   const width = Math.max(LEAST_WIDTH, flat.width + 2 * (DIMENSION_OFFSET + DIMENSION_WIDTH));
-  const title = titleLines(tile, asWorn, width);
+  const title = titleLines(tile, { asWorn, scale }, width);
   const above = DIMENSION_OFFSET + (hasUpperDimension(tile, asWorn) ? DIMENSION_DEPTH + UPPER_GAP : 0);
   const top = MARGIN + title.height + above;
-  const place = tilePlace(tile, asWorn, [MARGIN + width / 2, top + flat.height / 2]);
+  const place = tilePlace(tile, asWorn, [MARGIN + width / 2, top + flat.height / 2], scale);
   const barTop = top + flat.height + DIMENSION_OFFSET + DIMENSION_DEPTH + 3;
   const notesTop = barTop + SCALE_BAR.clear + 2;
   const columns = [
@@ -77,7 +87,18 @@ export function drawTile(tile: DrawnTile, { asWorn = false }: TileDrawingOptions
   );
 }
 
-function titleLines(tile: DrawnTile, asWorn: boolean, width: number): { lines: string[]; height: number } {
+function requireScale(scale: number): void {
+  const { least, most } = DRAWING_SCALES;
+  if (scale >= least && scale <= most) return;
+  throw new AnnuletError({
+    code: "scale-out-of-range",
+    message: "a drawing cannot be enlarged so",
+    value: scale,
+    allowed: `${least} to ${most}`,
+  });
+}
+
+function titleLines(tile: DrawnTile, { asWorn, scale }: Required<TileDrawingOptions>, width: number) {
   const { fit, group: frieze, size, tiles, lane } = tile;
   const bore = `bore ${size.diameter.toFixed(3)} mm, circumference ${size.circumference.toFixed(3)} mm`;
   const label = size.system === undefined ? bore : `${size.system} ${size.label}: ${bore}`;
@@ -98,7 +119,7 @@ function titleLines(tile: DrawnTile, asWorn: boolean, width: number): { lines: s
     lane === "" ? what : `${lane}: ${what}`,
     `${frieze.name}: ${frieze.summary}`,
     `${label}; band ${fit.bandWidth.toFixed(3)} mm wide`,
-    `True size, mm; ${drawn}`,
+    `${scale === 1 ? "True size" : `Scale ${showScale(scale)}`}, mm; ${drawn}`,
   ].flatMap((line) => wrapText(line, charactersIn(width, SIZES.body)));
   let y = MARGIN;
   const set = (texts: readonly string[], size: number, bold: boolean) =>
@@ -165,11 +186,11 @@ function hasUpperDimension({ tiles }: DrawnTile, asWorn: boolean): boolean {
   return tiles > 1 || asWorn;
 }
 
-function dimensions(tile: DrawnTile, { trace, box }: TilePlace, asWorn: boolean): string[] {
+function dimensions(tile: DrawnTile, { trace, box, scale }: TilePlace, asWorn: boolean): string[] {
   const { fit, tiles, seatLength } = tile;
   const half = seatLength / 2;
   const at = (u: number, v: number): Point2 => trace([[u, v]])[0];
-  const show = (from: number, to: number) => Math.abs(to - from).toFixed(3);
+  const show = (from: number, to: number) => (Math.abs(to - from) / scale).toFixed(3);
   const [lowLeft, lowRight] = [at(0, -half)[0], at(fit.tileWidth, -half)[0]];
   const below = { at: box.bottom + DIMENSION_OFFSET, start: box.bottom + EXTENSION_START };
   const drawn = [

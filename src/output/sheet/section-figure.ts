@@ -20,8 +20,8 @@ import { DIMENSION_DEPTH, levelDimension, UPRIGHT_TEXT, uprightDimension, uprigh
 import { type Figure, WIDEST } from "../drawing/figure.js";
 import { type Leader, leaderRow } from "../drawing/leader.js";
 import { COLOURS, PENS } from "../drawing/pens.js";
+import { scaleFor, showScale } from "../drawing/scales.js";
 import { element, group, pathData } from "../drawing/svg.js";
-import { scaleFor, showScale } from "./scales.js";
 
 /** Name of the figure. */
 export const SECTION_FIGURE = "section-figure";

@@ -6,10 +6,10 @@ import type { Point2 } from "../../base/math/point.js";
 import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { DIMENSION_DEPTH, DIMENSION_WIDTH, levelDimension, uprightDimension } from "../drawing/dimension.js";
 import type { Figure } from "../drawing/figure.js";
+import { scaleFor, showScale } from "../drawing/scales.js";
 import { AXIS_OVERHANG } from "../drawing/symmetry-marks.js";
 import { tileLayers } from "../drawing/tile-drawing.js";
 import { tilePlace } from "../drawing/tile-place.js";
-import { scaleFor, showScale } from "./scales.js";
 
 /** Room for the tile itself, mm on paper. */
 const ROOM: Point2 = [140, 100];

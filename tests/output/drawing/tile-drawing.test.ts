@@ -47,6 +47,20 @@ describe("a tile's drawing", () => {
     }
   });
 
+  it("enlarges the tile and not its figures", async () => {
+    const tile = await flatTile(CHANNEL);
+    const drawn = drawTile(tile, { scale: 5 });
+    const { area } = covered(onlyClass(drawn, "regions"), 10);
+    expect(area / (25 * CHANNEL_AREA * tile.fit.tileWidth ** 2)).toBeCloseTo(1, 2);
+    for (const length of [tile.fit.tileWidth, tile.fit.tileHeight]) expect(drawn).toContain(`>${length.toFixed(3)}<`);
+    expect(drawn).toContain("Scale 5:1");
+    const sizes = [drawn, drawTile(tile)].map((svg) => sheetSize(parseSvg(svg)));
+    expect(sizes[0].height).toBeGreaterThan(sizes[1].height);
+    for (const scale of [0, 101, Number.NaN]) {
+      expect(() => drawTile(tile, { scale })).toThrow(expect.objectContaining({ code: "scale-out-of-range" }));
+    }
+  });
+
   it("shades one fundamental region: half the tile where one mirror completes it", async () => {
     const tile = await flatTile(CHANNEL, { tiles: 2 });
     const svg = drawTile(tile).replaceAll(/fill-opacity="[^"]*"/g, "");

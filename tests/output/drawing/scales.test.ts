@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { scaleFor, showScale } from "../../../src/output/sheet/scales.js";
+import { scaleFor, showScale } from "../../../src/output/drawing/scales.js";
 
 describe("the scale of a drawing", () => {
   it("is the largest that has room in both ways", () => {
