@@ -92,7 +92,7 @@ export const stages: StageTable = {
   piece: choice(({ piece }) => PIECES[piece]),
   printed: work(undefined, "printSettings piece", output.printed),
   printFigures: work(undefined, "printSettings printed", output.printFigures),
-  studio: work(undefined, "solid", output.studio),
+  studio: work(undefined, "option.detail bodyTolerance profile pattern wrap parts solid", output.studio),
   look: slice("metal", output.look),
   picture: work(undefined, "option.picture studio look", output.picture),
   sheetPictures: work(undefined, "option.pictureWidth studio look", output.sheetPictures),

@@ -120,7 +120,7 @@ export const pictureCommand: Command<Options> = {
     const { output, size } = checkUsage(path, options);
     const names = frameNames(output, options.frames ?? 1);
     const targets = await checkTargets(names, sourceOf(path, io));
-    const { mesh, look } = await loadMesh(path, options, targets, io);
+    const { shoot, look } = await loadMesh(path, options, targets, io);
     const wanted: PictureOptions = {
       ...size,
       zoom: options.zoom,
@@ -131,7 +131,6 @@ export const pictureCommand: Command<Options> = {
       supersample: options.samples,
       backs: options.backs === true ? "magenta" : "hidden",
     };
-    const shoot = openStudio(mesh);
     const frames = turntable(viewOf(options), names.length);
     const written = await writeOutputs(
       targets.map((target, i) => ({
@@ -185,10 +184,11 @@ function viewOf({ view = PICTURE_DEFAULTS.view, stance, azimuth, elevation }: Op
   };
 }
 
-/** The mesh of a file, or the finished piece of a design, and how its material looks. */
+/** What takes pictures of a file's mesh or of the finished piece of a design, and how its material looks. */
 async function loadMesh(path: string, { tolerance, material }: Options, targets: readonly Target[], io: Io) {
   if (isMeshFile(path)) {
-    return { mesh: await readMeshFile(path), look: material === undefined ? undefined : lookOf(findAlloy(material)) };
+    const own = material === undefined ? undefined : lookOf(findAlloy(material));
+    return { shoot: openStudio(await readMeshFile(path)), look: own };
   }
   const text = await loadDesign(path, io);
   keepFilesOf(text, path, targets);
@@ -197,11 +197,11 @@ async function loadMesh(path: string, { tolerance, material }: Options, targets:
   const progress = startProgress(io, false);
   try {
     const ring = openRing(tolerance === undefined ? design : { ...design, tolerance }, { files: filesBeside(path) });
-    const mesh = await ring.solid({ onProgress: ({ stage, share }) => progress.update(stage, share) });
+    const shoot = await ring.studio({ onProgress: ({ stage, share }) => progress.update(stage, share) });
     const warnings = await ring.warnings();
     progress.stop();
     sayWarnings(io, warnings);
-    return { mesh, look };
+    return { shoot, look };
   } finally {
     progress.stop();
   }

@@ -1,13 +1,18 @@
 /**
- * Corner normals for the triangles that are seen: each corner takes the mean of the faces round its vertex that turn from
- * its own by at most the crease angle, weighed by their angle there (G. Thürmer, C. Wüthrich, Computing vertex normals from
- * polygonal facets, 1998). Slivers that unions leave have no direction worth the name: they lend none and borrow their
+ * Corner normals for the triangles that are seen.
+ *
+ * A corner that lies on a known surface takes that surface's normal there, unless its facet leans further from it than a
+ * chord can; of several surfaces it takes the one that its facet leans from least. Any other takes the mean of the faces
+ * round its vertex that turn from its own by at most the crease angle, weighed by their angle there (G. Thürmer,
+ * C. Wüthrich, Computing vertex normals from polygonal facets, 1998). Where that comes near to a known surface it runs into
+ * it, so it is the surface's. Slivers that unions leave have no direction worth the name: they lend none and borrow their
  * neighbours', over creases too.
  *
  * `creasedNormals` of the mesh folder splits vertices for files and viewers; for pictures that would be work on triangles
  * which nobody sees.
  */
 import type { Mesh } from "../../mesh/mesh.js";
+import type { KnownAtVertex } from "./known/known-normals.js";
 
 /** Triangles less high than this over their longest side are slivers, mm: about what float32 rounds a ring's points by. */
 const SLIVER = 5e-6;
@@ -27,25 +32,62 @@ export function facesOf(mesh: Mesh): MeshFaces {
   return { ...measureFaces(mesh), ...cornersAtVertices(mesh.triangles, mesh.positions.length / 3) };
 }
 
-/**
- * Three normals a triangle, nine numbers each, of unit length; zeros for triangles that are not seen.
- *
- * @param crease radians
- */
-export function cornerNormals({ triangles }: Mesh, faces: MeshFaces, seen: Uint8Array, crease: number): Float32Array {
-  const { normals: facing, angles, starts, around } = faces;
-  const least = Math.cos(crease);
+/** A mean of faces nearer than this to a known surface runs into it: 12°, chosen. */
+const RUNS_INTO = Math.cos((12 * Math.PI) / 180);
+
+/** What the normals of one view are made by. */
+export interface CornerOptions {
+  /** One entry a triangle: 1 where it is seen. */
+  readonly seen: Uint8Array;
+  /** Radians. */
+  readonly crease: number;
+  /** What is known of a vertex. Default nothing of any. */
+  readonly known?: (vertex: number) => KnownAtVertex;
+}
+
+/** Three normals a triangle, nine numbers each, of unit length; zeros for triangles that are not seen. */
+export function cornerNormals(mesh: Mesh, faces: MeshFaces, { seen, crease, known }: CornerOptions): Float32Array {
+  const { triangles } = mesh;
+  const { normals: facing, angles } = faces;
   const normals = new Float32Array(triangles.length * 3);
+  const mean = meanOfFaces(mesh, faces, Math.cos(crease));
   for (let corner = 0; corner < triangles.length; corner++) {
     const own = Math.floor(corner / 3);
     if (seen[own] === 0) {
       corner += 2;
       continue;
     }
+    const at = normals.subarray(3 * corner, 3 * corner + 3);
+    at.set(facing.subarray(3 * own, 3 * own + 3));
+    const surfaces = known?.(triangles[corner]);
+    if (surfaces !== undefined && angles[corner] > 0 && takeKnown(surfaces, at)) continue;
+    mean(corner, at);
+    if (surfaces !== undefined) takeKnown(surfaces, at, RUNS_INTO);
+  }
+  return normals;
+}
+
+/** Makes a direction that of the surface nearest to it, if one is near enough; tells whether. */
+function takeKnown(surfaces: KnownAtVertex, at: Float32Array, least?: number): boolean {
+  let [best, nearest] = [-1, -1];
+  for (let i = 0; i < surfaces.length; i += 4) {
+    const cosine = surfaces[i] * at[0] + surfaces[i + 1] * at[1] + surfaces[i + 2] * at[2];
+    if (cosine < (least ?? surfaces[i + 3]) || cosine < nearest) continue;
+    best = i;
+    nearest = cosine;
+  }
+  if (best < 0) return false;
+  at[0] = surfaces[best];
+  at[1] = surfaces[best + 1];
+  at[2] = surfaces[best + 2];
+  return true;
+}
+
+/** Writes the mean for a corner; leaves what is there where there is none. */
+function meanOfFaces({ triangles }: Mesh, { normals: facing, angles, starts, around }: MeshFaces, least: number) {
+  return (corner: number, at: Float32Array): void => {
     const vertex = triangles[corner];
-    const fx = facing[3 * own];
-    const fy = facing[3 * own + 1];
-    const fz = facing[3 * own + 2];
+    const [fx, fy, fz] = at;
     const limit = angles[corner] > 0 ? least : -1;
     let x = 0;
     let y = 0;
@@ -59,12 +101,11 @@ export function cornerNormals({ triangles }: Mesh, faces: MeshFaces, seen: Uint8
       z += facing[other + 2] * weight;
     }
     const length = Math.sqrt(x * x + y * y + z * z);
-    const scale = length > 0 ? 1 / length : 0;
-    normals[3 * corner] = scale > 0 ? x * scale : fx;
-    normals[3 * corner + 1] = scale > 0 ? y * scale : fy;
-    normals[3 * corner + 2] = scale > 0 ? z * scale : fz;
-  }
-  return normals;
+    if (!(length > 0)) return;
+    at[0] = x / length;
+    at[1] = y / length;
+    at[2] = z / length;
+  };
 }
 
 function measureFaces({ positions, triangles }: Mesh) {

@@ -12,6 +12,8 @@ import { cornerNormals, facesOf } from "./corner-normals.js";
 import { develop } from "./develop.js";
 import { makeEchoGrid } from "./echo.js";
 import { makeGround } from "./ground.js";
+import { knownNormals } from "./known/known-normals.js";
+import type { KnownSurface } from "./known/known-surface.js";
 import { makeLightMap } from "./light-map.js";
 import { mirrored } from "./mirrored.js";
 import { openness } from "./openness.js";
@@ -66,6 +68,15 @@ export function takePicture(mesh: Mesh, options: PictureOptions = {}): Picture {
  * const pictures = [views.front, views.side].map((view) => take({ view, width: 200, height: 150 }));
  */
 export function openStudio(mesh: Mesh): Studio {
+  return openStudioOf(mesh, []);
+}
+
+/**
+ * As `openStudio`, for a mesh whose facets are chords of known surfaces: their normals are taken from those.
+ *
+ * @throws AnnuletError as `openStudio`
+ */
+export function openStudioOf(mesh: Mesh, surfaces: readonly KnownSurface[]): Studio {
   requireSound(mesh);
   const ball = boundingBall(mesh);
   if (!(ball.radius > 0)) {
@@ -75,6 +86,7 @@ export function openStudio(mesh: Mesh): Studio {
     });
   }
   const faces = facesOf(mesh);
+  const known = knownNormals(mesh.positions, surfaces);
   const grid = makeEchoGrid(mesh);
   const map = makeLightMap(studioLight);
   return (options = {}) => {
@@ -84,7 +96,11 @@ export function openStudio(mesh: Mesh): Studio {
     const camera = makeCamera({ view, width: width * supersample, height: height * supersample, zoom, ...ball });
     const projected = projectPoints(camera, mesh.positions);
     const seen = rasterize(mesh.triangles, projected, camera, settings.backs === "magenta");
-    const normals = cornerNormals(mesh, faces, whichSeen(seen.triangle, mesh), radians(settings.crease));
+    const normals = cornerNormals(mesh, faces, {
+      seen: whichSeen(seen.triangle, mesh),
+      crease: radians(settings.crease),
+      known,
+    });
     const surface = pixelViewOf(mesh, seen, { projected, normals, camera, supersample });
     const open = openness(surface, HOLLOW_REACH * ball.radius);
     // From below the ground would hide the ring, so it is left out.

@@ -13,7 +13,10 @@ import { findAlloy } from "../../measure/alloys/catalogue.js";
 import { type Look, lookOf } from "../../measure/alloys/look.js";
 import { massOf } from "../../measure/mass.js";
 import type { Mesh } from "../../mesh/mesh.js";
-import { openStudio, type Picture, type Studio } from "../../output/picture/picture.js";
+import { knownBand } from "../../output/picture/known/known-band.js";
+import { knownBeads } from "../../output/picture/known/known-beads.js";
+import { knownLevels } from "../../output/picture/known/known-levels.js";
+import { openStudioOf, type Picture, type Studio } from "../../output/picture/picture.js";
 import { printFigures as figuresOf, type PrintFigures } from "../../output/print/figures.js";
 import { layDown } from "../../output/print/lay-down.js";
 import { printSettings as settingsOf } from "../../output/print/settings.js";
@@ -21,6 +24,7 @@ import { bandSizes } from "../../output/report/band-sizes.js";
 import { noticesOf } from "../../output/report/notices.js";
 import type { Facts } from "../../output/report/report.js";
 import type { SheetPicture } from "../../output/sheet/sheet.js";
+import { detailLevels } from "../../solids/detail.js";
 import type { From, OfDesign, OfOption } from "../answers.js";
 import type { Tools } from "../stage.js";
 import { type DrawnTile, drawFlatTile, drawLanes, type LaneTiles } from "./draw-tile.js";
@@ -85,9 +89,21 @@ export function printFigures({ printSettings, printed }: From<"printSettings" | 
   return figuresOf(printed, printSettings);
 }
 
-/** Of the finished piece. */
-export function studio({ solid }: From<"solid">): Studio {
-  return openStudio(solid);
+/** Of the finished piece, with what is known of its surfaces. */
+export function studio({
+  option,
+  bodyTolerance,
+  profile,
+  pattern,
+  wrap,
+  parts,
+  solid,
+}: OfOption<"detail"> & From<"bodyTolerance" | "profile" | "pattern" | "wrap" | "parts" | "solid">): Studio {
+  return openStudioOf(solid, [
+    knownBand(profile, bodyTolerance),
+    knownLevels(pattern, wrap, bodyTolerance),
+    knownBeads(parts.spheres, detailLevels[option.detail].bead, bodyTolerance),
+  ]);
 }
 
 export function look({ metal }: From<"metal">): Look {
