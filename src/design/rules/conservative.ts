@@ -27,5 +27,6 @@ export const conservative: RuleSet = {
     edge: castingHouse(0.125, "warning"),
     marks: carefulHouse(0.3, "warning"),
     bridge: commonPractice(0, "warning"),
+    undercut: commonPractice(2, "note"),
   },
 };

@@ -27,5 +27,6 @@ export const fineResinPrint: RuleSet = {
     edge: castingHouse(0.125, "note"),
     marks: castingHouse(0.2, "warning"),
     bridge: commonPractice(0, "warning"),
+    undercut: commonPractice(10, "note"),
   },
 };

@@ -27,5 +27,6 @@ export const generalCasting: RuleSet = {
     edge: castingHouse(0.125, "warning"),
     marks: castingHouse(0.2, "warning"),
     bridge: commonPractice(0, "warning"),
+    undercut: commonPractice(5, "note"),
   },
 };

@@ -83,6 +83,12 @@ export const RULES = {
     keep: "at most",
     without: "",
   },
+  undercut: {
+    what: "lean of outside faces over the radius",
+    unit: "°",
+    keep: "at most",
+    without: "bore, beads, the band's own surfaces; what leans by under 1°, or a quarter of a facet",
+  },
 } as const;
 
 /** Name of a rule of castability. */

@@ -13,6 +13,7 @@ import { measureHoles } from "./measure-holes.js";
 import { measureMarks } from "./measure-marks.js";
 import { measureSection } from "./measure-section.js";
 import { measureSolid } from "./measure-solid.js";
+import { measureUndercut } from "./measure-undercut.js";
 import { type JudgedPiece, type Measured, type Place, worst } from "./piece.js";
 
 export interface Judgement {
@@ -77,6 +78,7 @@ function measureAll(
     "groove-depth": worst("at most", [art["groove-depth"], marks["groove-depth"]]),
     marks: marks.marks,
     bridge: measureBridges(piece),
+    undercut: measureUndercut(piece),
   };
 }
 
@@ -100,12 +102,14 @@ const SUBJECTS: Readonly<Record<RuleName, string>> = {
   post: "a raised part that stands alone is as high as",
   marks: "the room beside a mark is down to",
   bridge: "handles that the design does not imply:",
+  undercut: "faces of the outside lean over the radius by up to",
 };
 
 function inWords(rule: RuleName, limit: number, { figure, more }: Measured): string {
   const { unit, keep } = RULES[rule];
   const show = (value: number) => {
     if (unit === "mm") return showLength(value);
+    if (unit === "°") return `${value.toFixed(1)}°`;
     return unit === "" ? String(value) : `${value.toFixed(1)} times its width`;
   };
   const added = more === undefined ? "" : `, ${more}`;

@@ -7,12 +7,11 @@
 
 import type { BandSurface } from "../../band/surface/surface.js";
 import type { Point3 } from "../../base/math/point.js";
-import { PointGrid } from "../../base/math/point-grid.js";
 import { radians } from "../../base/units.js";
-import type { Bead } from "../../beads/bead.js";
-import { distance, type Wall, WallRays } from "../wall-rays.js";
+import { type Wall, WallRays } from "../wall-rays.js";
 import { thinnestApart, WALL_DEFAULTS } from "../walls.js";
 import { marksOf } from "./mark-regions.js";
+import { ABOVE, type On, onBeads } from "./on-beads.js";
 import type { JudgedPiece, Measured } from "./piece.js";
 
 /** Rays through a ring: about 0.3 mm apart on 1000 mm², each thin place then walked to its least. */
@@ -20,9 +19,6 @@ const RAYS = 12_000;
 
 /** A ray this near to straight out from the axis, by its cosine, measures the metal over the bore. */
 const STRAIGHT_OUT = 0.8;
-
-/** What is less than this below a surface stands on it, mm: facets lie that deep, and relief has its foot there. */
-const ABOVE = 0.02;
 
 export interface SolidMeasures {
   readonly shank: Measured | undefined;
@@ -78,8 +74,6 @@ function isDetail(piece: JudgedPiece): (wall: Wall) => boolean {
   return ({ from, to }) => standing.some((on) => on(from) && on(to)) || isBead(from) || isBead(to);
 }
 
-type On = (point: Point3) => boolean;
-
 /**
  * Whether a point stands on a surface: the seat, the rails' tops, the bore, each where marks are sunk into it also beside
  * them, down to their floor.
@@ -98,11 +92,4 @@ function standingOn({ profile, wrap, marks }: JudgedPiece): On[] {
     (point) => radius(point) < profile.boreRadius + ABOVE,
     ...marksOf(marks).map(({ surface, body }) => above(surface.wrap, body.mode === "sunk" ? body.height : 0)),
   ];
-}
-
-function onBeads({ beads, tolerance }: JudgedPiece): On {
-  const grid = new PointGrid<Bead>(beads.reduce((most, { radius }) => Math.max(most, radius), 0) + ABOVE);
-  for (const bead of beads) grid.add(bead.centre, bead);
-  const reach = Math.max(ABOVE, 2 * tolerance);
-  return (point) => grid.near(point).some(({ centre, radius }) => Math.abs(distance(point, centre) - radius) <= reach);
 }
