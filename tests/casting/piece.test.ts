@@ -125,7 +125,8 @@ describe("every outside", () => {
     const exact = buildProfile(spec, 16.51 / 2, FINE);
     expect(Math.abs(allowances.finished.volume / bandVolume(exact) - 1)).toBeLessThan(CHORDS);
     expect(allowances.cast.bore).toBeCloseTo(16.51 - 0.12, 12);
-    expect(allowances.cast.thickness).toBeCloseTo(2.15, 9);
+    // A concave band with rounded edges lies lower than it is drawn, before and after.
+    expect(allowances.cast.thickness - allowances.finished.thickness).toBeCloseTo(0.15, 9);
     // By Pappus and for a small step, what is added is what the two faces measure times the step.
     expect(allowances.cast.volume - allowances.finished.volume).toBeGreaterThan(
       0.8 * (Math.PI * 16.51 * 4.4 * 0.06 + Math.PI * 20 * 4.4 * 0.09),
