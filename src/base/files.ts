@@ -65,8 +65,3 @@ export async function loadFile<Content>(
     hint,
   });
 }
-
-/** Text as it is, bytes as UTF-8. Throws where they are none. */
-export function asText(content: string | Uint8Array): string {
-  return typeof content === "string" ? content : new TextDecoder("utf-8", { fatal: true }).decode(content);
-}

@@ -98,8 +98,8 @@ describe("the files that a design names", () => {
       throw new Error("the disk is asleep");
     };
     expect((await failure({ files: broken })).message).toMatch(/disk is asleep/);
-    expect(await failure({ files: { "leaf.svg": new Uint8Array([0xff, 0xfe]) } })).toMatchObject({
-      code: "svg-file-unreadable",
+    expect(await failure({ files: { "leaf.svg": new Uint8Array([0x3c, 0xff]) } })).toMatchObject({
+      code: "svg-encoding",
     });
     expect(await failure({ files: { "leaf.svg": "<svg" } })).toMatchObject({ code: "svg-malformed" });
   });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
-import { asText, type FileSource, loadFile } from "../../src/base/files.js";
+import { type FileSource, loadFile } from "../../src/base/files.js";
 
 const file = { name: "a.svg", where: "pattern.regions[0].svg", kind: "svg", hint: "hand it over" };
 const load = (files: FileSource, read: (content: string | Uint8Array) => unknown = (content) => content) =>
@@ -57,13 +57,5 @@ describe("a file that a design names", () => {
       ["a", file.where],
       ["b", "elsewhere"],
     ]);
-  });
-});
-
-describe("text of a file", () => {
-  it("is UTF-8 where it comes as bytes, and refused where it is none", () => {
-    expect(asText("é")).toBe("é");
-    expect(asText(new Uint8Array([0xc3, 0xa9]))).toBe("é");
-    expect(() => asText(new Uint8Array([0xc3]))).toThrow();
   });
 });

@@ -51,7 +51,7 @@ const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   harfbuzzjs: ["art/text/typeface"],
   "@xmldom/xmldom": ["art/svg"],
   "fast-png": ["art/image", "output/picture/png"],
-  fflate: ["output/files"],
+  fflate: ["art/svg", "output/files"],
   saxes: ["output/files"],
   "@gltf-transform/core": ["output/files"],
   commander: ["cli"],

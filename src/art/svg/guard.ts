@@ -2,7 +2,7 @@
  * Looks a text over before it is parsed: how long, how deep, how many elements and attributes, and what a document type
  * declares. One pass, no memory; what is not well formed is left to the parser.
  */
-import { AnnuletError } from "../../base/errors.js";
+import { refused } from "./namespaces.js";
 import { SVG_LIMITS, tooMuch } from "./svg-limits.js";
 
 /** Pieces that are passed over whole: comments, CDATA, processing instructions. */
@@ -12,6 +12,12 @@ const WHOLE: readonly (readonly [open: string, close: string])[] = [
   ["<?", "?>"],
 ];
 
+/** @throws AnnuletError `svg-too-complex` for a text that is too long */
+export function guardLength(text: string, where: string): void {
+  if (text.length <= SVG_LIMITS.text) return;
+  throw tooMuch(`is ${text.length} characters long`, `at most ${SVG_LIMITS.text} characters`, where);
+}
+
 /**
  * Refuses what should not be parsed.
  *
@@ -20,9 +26,7 @@ const WHOLE: readonly (readonly [open: string, close: string])[] = [
  */
 export function guardText(text: string, where: string): void {
   const { depth: deepest, elements: most } = SVG_LIMITS;
-  if (text.length > SVG_LIMITS.text) {
-    throw tooMuch(`is ${text.length} characters long`, `at most ${SVG_LIMITS.text} characters`, where);
-  }
+  guardLength(text, where);
   let [depth, elements] = [0, 0];
   let at = text.indexOf("<");
   while (at !== -1) {
@@ -61,16 +65,10 @@ function passTag(text: string, start: number, where: string): number {
   return at;
 }
 
-/** A document type may name SVG's own; one with declarations of its own may hold entities. */
+/** A document type may name SVG's own; of declarations only names of namespaces are followed, and those are gone by now. */
 function refuseEntities(text: string, at: number, where: string): void {
   const end = text.indexOf(">", at);
   const declaration = text.slice(at, end === -1 ? undefined : end);
   if (!declaration.includes("[") && !/<!ENTITY/i.test(declaration)) return;
-  throw new AnnuletError({
-    code: "svg-entities",
-    message: "the SVG file declares entities of its own in its DOCTYPE, which are not expanded",
-    path: where,
-    allowed: "no DOCTYPE, or one without [ … ]",
-    hint: "save the drawing as plain SVG, or take the DOCTYPE away",
-  });
+  throw refused(where);
 }

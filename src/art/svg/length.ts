@@ -7,8 +7,16 @@ import { MM_PER_INCH } from "../../base/units.js";
 /** CSS px in an inch (CSS Values and Units Module Level 3, 5.2). */
 export const PX_PER_INCH = 96;
 
-/** Height of letters, px, that em means where a file names none; CSS's "medium" in every browser (no source). */
+/** What em and rem are, px. */
+export interface FontSizes {
+  readonly em: number;
+  readonly rem: number;
+}
+
+/** Height of letters, px, where a file names none; CSS's "medium" in every browser (no source). */
 const FONT_SIZE = 16;
+
+export const INITIAL_FONTS: FontSizes = { em: FONT_SIZE, rem: FONT_SIZE };
 
 const UNITS: Readonly<Record<string, number>> = {
   "": 1,
@@ -19,19 +27,23 @@ const UNITS: Readonly<Record<string, number>> = {
   q: PX_PER_INCH / MM_PER_INCH / 4,
   pt: PX_PER_INCH / 72,
   pc: PX_PER_INCH / 6,
-  em: FONT_SIZE,
-  rem: FONT_SIZE,
-  ex: FONT_SIZE / 2,
+};
+
+/** Units by the height of letters. ex is half an em where the font is not known (CSS Values 3, 5.1.1). */
+const FONT_UNITS: Readonly<Record<string, (fonts: FontSizes) => number>> = {
+  em: ({ em }) => em,
+  rem: ({ rem }) => rem,
+  ex: ({ em }) => em / 2,
 };
 
 const LENGTH = /^\s*([+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*([a-z]*|%)\s*$/i;
 
 /** A length in px, a percentage of `whole` px; undefined where the text is no length. */
-export function parseLength(text: string, whole: number): number | undefined {
+export function parseLength(text: string, whole: number, fonts = INITIAL_FONTS): number | undefined {
   const match = LENGTH.exec(text);
   if (match === null) return undefined;
   const [number, unit] = [Number(match[1]), match[2].toLowerCase()];
-  const factor = unit === "%" ? whole / 100 : UNITS[unit];
+  const factor = unit === "%" ? whole / 100 : (UNITS[unit] ?? FONT_UNITS[unit]?.(fonts));
   return factor === undefined || !Number.isFinite(number * factor) ? undefined : number * factor;
 }
 
@@ -41,8 +53,8 @@ export function parseLength(text: string, whole: number): number | undefined {
  * @param what the attribute and its element, for the message
  * @throws AnnuletError `svg-length`
  */
-export function requireLength(text: string, whole: number, what: string, where: string): number {
-  const length = parseLength(text, whole);
+export function requireLength(text: string, whole: number, what: string, where: string, fonts = INITIAL_FONTS): number {
+  const length = parseLength(text, whole, fonts);
   if (length !== undefined) return length;
   throw new AnnuletError({
     code: "svg-length",

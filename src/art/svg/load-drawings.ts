@@ -2,7 +2,7 @@
  * Loads the SVG files that a design names.
  */
 import type { Warn } from "../../base/errors.js";
-import { asText, type FileSource, loadFile } from "../../base/files.js";
+import { type FileSource, loadFile } from "../../base/files.js";
 import type { SvgName } from "../shapes/svg-names.js";
 import type { Drawing } from "./drawing.js";
 import { drawingKey } from "./drawing-key.js";
@@ -20,11 +20,11 @@ export async function loadDrawings(
   const drawings = new Map<string, Drawing>();
   if (names.length === 0) return drawings;
   // The reader of XML is loaded by those alone who have a file to read.
-  const { readSvg } = await import("./read-svg.js");
+  const [{ readSvg }, { fileText }] = await Promise.all([import("./read-svg.js"), import("./file-text.js")]);
   for (const { name, where, take } of names) {
     const key = drawingKey({ svg: name, take });
     if (drawings.has(key)) continue;
-    const text = await loadFile({ name, where, kind: "svg", hint: HINT }, files, asText);
+    const text = await loadFile({ name, where, kind: "svg", hint: HINT }, files, (content) => fileText(content, where));
     drawings.set(key, readSvg(text, name, where, warn, take));
   }
   return drawings;

@@ -10,6 +10,7 @@ import { crossesItself } from "../../flat/crosses-itself.js";
 import { type GridPath, toGrid } from "../../flat/grid.js";
 import { type GridRegion, intersect, ringArea, unite } from "../../flat/polygons.js";
 import type { Clip, Drawing, DrawnShape } from "./drawing.js";
+import { isFlat } from "./is-flat.js";
 import { refuseTangled } from "./refuse-tangled.js";
 import { strokeRegion } from "./stroke.js";
 import { SVG_LIMITS, tooMuch } from "./svg-limits.js";
@@ -131,8 +132,7 @@ class Outliner {
 
   #mapOf({ map, what }: DrawnShape): Affine {
     const placed = compose(this.#options.place, map);
-    const [large, small] = stretches(placed);
-    if (placed.every(Number.isFinite) && small > large * FLAT) return placed;
+    if (placed.every(Number.isFinite) && !isFlat(placed)) return placed;
     throw new AnnuletError({
       code: "svg-zero-scale",
       message: `${what} is scaled to nothing or beyond all measure`,
@@ -173,9 +173,6 @@ class Outliner {
     );
   }
 }
-
-/** A map whose smaller factor is below this share of the larger makes a line of every shape. */
-const FLAT = 1e-9;
 
 function tooFar({ what }: DrawnShape, where: string): AnnuletError {
   return new AnnuletError({

@@ -3,7 +3,7 @@
  * SVG 1.1 (Second Edition), 7.6.
  */
 import { AnnuletError } from "../../base/errors.js";
-import { type Affine, compose, determinant, IDENTITY, rotation, scaling, translation } from "../../base/math/affine.js";
+import { type Affine, compose, IDENTITY, rotation, scaling, translation } from "../../base/math/affine.js";
 import { radians } from "../../base/units.js";
 
 type Make = (numbers: readonly number[]) => Affine;
@@ -24,20 +24,19 @@ const FUNCTIONS: Readonly<Record<string, Readonly<Record<number, Make>>>> = {
 const CALL = /\s*,?\s*([a-z]+)\s*\(([^()]*)\)/iy;
 
 /**
- * The map of a transform.
+ * The map of a transform, which may flatten what it draws to a line or a point.
  *
  * @param what the element, for messages
- * @throws AnnuletError `svg-transform` for a text that is none or holds what is no number, `svg-zero-scale` for a map
- *   that flattens what it draws to a line or a point
+ * @throws AnnuletError `svg-transform` for a text that is none, holds what is no number or is beyond all measure
  */
 export function parseTransform(text: string, what: string, where: string): Affine {
-  const fail = (message: string, code = "svg-transform") =>
+  const fail = (message: string) =>
     new AnnuletError({
-      code,
+      code: "svg-transform",
       message: `the transform of ${what} ${message}`,
       path: where,
       value: text,
-      allowed: "matrix, translate, scale, rotate, skewX, skewY with finite numbers, none of them flattening",
+      allowed: "matrix, translate, scale, rotate, skewX, skewY with finite numbers",
     });
   if (text.trim() === "none") return IDENTITY;
   let map = IDENTITY;
@@ -54,6 +53,5 @@ export function parseTransform(text: string, what: string, where: string): Affin
   }
   if (text.slice(end).trim() !== "") throw fail(`cannot be read at ${text.slice(end).trim().slice(0, 40)}`);
   if (!map.every(Number.isFinite)) throw fail("is too large to draw with");
-  if (determinant(map) === 0) throw fail("flattens what it draws to nothing", "svg-zero-scale");
   return map;
 }

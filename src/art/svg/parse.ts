@@ -1,10 +1,11 @@
 /**
- * SVG text → elements. XML only: no entities are expanded and nothing is fetched.
+ * SVG text → elements. XML only: of entities only names of namespaces are followed, and nothing is fetched.
  */
 import { DOMParser, type Document, type Element, type Node } from "@xmldom/xmldom";
 import { AnnuletError } from "../../base/errors.js";
 import { svgName } from "./element.js";
-import { guardText } from "./guard.js";
+import { guardLength, guardText } from "./guard.js";
+import { writeOutNamespaces } from "./namespaces.js";
 
 export interface ParsedSvg {
   readonly root: Element;
@@ -21,8 +22,10 @@ export interface ParsedSvg {
  * @throws AnnuletError `svg-malformed` with the line, `svg-not-svg`, `svg-too-complex`, `svg-entities`
  */
 export function parseSvg(text: string, where: string): ParsedSvg {
-  guardText(text, where);
-  const root = parseXml(text.replace(/^\uFEFF/, ""), where).documentElement;
+  guardLength(text, where);
+  const plain = writeOutNamespaces(text, where);
+  guardText(plain, where);
+  const root = parseXml(plain.replace(/^\uFEFF/, ""), where).documentElement;
   if (root === null || svgName(root) !== "svg") {
     throw new AnnuletError({
       code: "svg-not-svg",

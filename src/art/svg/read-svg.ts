@@ -10,7 +10,7 @@ import { compose } from "../../base/math/affine.js";
 import type { TakeSpec } from "../../design/art/svg-take.js";
 import type { Drawing } from "./drawing.js";
 import { attribute, describeElement } from "./element.js";
-import { INITIAL_STYLE } from "./element-style.js";
+import { INITIAL_STYLE, type Style, styleOf } from "./element-style.js";
 import { parseLength } from "./length.js";
 import { type ParsedSvg, parseSvg } from "./parse.js";
 import { parseStyleSheet, type StyleSheet } from "./stylesheet.js";
@@ -41,7 +41,7 @@ export function readSvg(text: string, name: string, where: string, warn: Warn, s
   const walk = new Walk(file, { sheet, take, warn: tell, where });
   const { root } = file;
   const viewBox = viewBoxOf(root, where);
-  const page = pageOf(root, viewBox);
+  const page = pageOf(root, styleOf(root, INITIAL_STYLE, sheet), viewBox);
   const viewport = page ?? { x: 0, y: 0, ...UNSIZED };
   const inner = walk.enter(root, outermost(INITIAL_STYLE, viewport));
   const shapes =
@@ -68,12 +68,13 @@ export function readSvg(text: string, name: string, where: string, warn: Warn, s
 }
 
 /** The outermost viewport: width and height, or the viewBox's where they are missing or a share of the unknown. */
-function pageOf(root: Element, viewBox: Box | undefined): Box | undefined {
-  const read = (name: string) => {
-    const text = attribute(root, name);
-    const length = text === undefined || text.includes("%") ? undefined : parseLength(text, 0);
+function pageOf(root: Element, style: Style, viewBox: Box | undefined): Box | undefined {
+  const measure = (text: string) => {
+    const length = text.includes("%") ? undefined : parseLength(text, 0, style.fonts);
     return length !== undefined && length > 0 ? length : undefined;
   };
+  // A style that says what a web page wants of it, 100% or auto, leaves the attribute.
+  const read = (name: "width" | "height") => measure(style[name]) ?? measure(attribute(root, name) ?? "");
   const [width, height] = [read("width"), read("height")];
   if (width !== undefined && height !== undefined) return { x: 0, y: 0, width, height };
   if (viewBox === undefined) return undefined;

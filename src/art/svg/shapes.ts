@@ -1,5 +1,6 @@
 /**
- * The basic shapes as exact curves. SVG 1.1 (Second Edition), 9; automatic radii of rect as there in 9.2.
+ * The basic shapes as exact curves. SVG 1.1 (Second Edition), 9; automatic radii of rect as there in 9.2. Sizes and places
+ * come from the style, since they may stand there too (SVG 2, 7); of lines and polygons from attributes alone.
  */
 import type { Element } from "@xmldom/xmldom";
 import { AnnuletError } from "../../base/errors.js";
@@ -9,6 +10,7 @@ import { type PathSegment, readPathData, type Subpath } from "../../base/math/pa
 import type { Point2 } from "../../base/math/point.js";
 import { TURN } from "../../base/units.js";
 import { attribute, describeElement, svgName } from "./element.js";
+import type { Style } from "./element-style.js";
 import { parseLength, requireLength } from "./length.js";
 
 /** Size of the viewport, px, which percentages are of. */
@@ -33,11 +35,11 @@ export const SHAPES: ReadonlySet<string> = new Set([
  *
  * @throws AnnuletError `svg-length`, `svg-points`, and as `readPathData`, each naming the element
  */
-export function shapeOf(element: Element, viewport: Viewport, where: string): Subpath[] {
-  const measure = reader(element, viewport, where);
+export function shapeOf(element: Element, style: Style, viewport: Viewport, where: string): Subpath[] {
+  const measure = reader(element, style, viewport, where);
   switch (svgName(element)) {
     case "path":
-      return pathOf(attribute(element, "d") ?? "", element, where);
+      return pathOf(pathText(style), element, where);
     case "rect":
       return rectOf(measure);
     case "circle": {
@@ -63,14 +65,30 @@ export function shapeOf(element: Element, viewport: Viewport, where: string): Su
 
 type Measure = (name: string, of: "width" | "height" | "diagonal") => number | undefined;
 
-function reader(element: Element, { width, height }: Viewport, where: string): Measure {
+function reader(element: Element, style: Style, { width, height }: Viewport, where: string): Measure {
   // What a percentage of neither axis is of: SVG 1.1, 7.10.
   const wholes = { width, height, diagonal: Math.hypot(width, height) / Math.SQRT2 };
   return (name, of) => {
-    const text = attribute(element, name);
+    const text = isSize(name) ? style[name] : attribute(element, name);
     if (text === undefined || text.trim() === "" || text.trim() === "auto") return undefined;
-    return requireLength(text, wholes[of], `${name} of ${describeElement(element)}`, where);
+    return requireLength(text, wholes[of], `${name} of ${describeElement(element)}`, where, style.fonts);
   };
+}
+
+const SIZES = ["x", "y", "width", "height", "cx", "cy", "r", "rx", "ry"] as const;
+
+function isSize(name: string): name is (typeof SIZES)[number] {
+  return (SIZES as readonly string[]).includes(name);
+}
+
+/** The path data of a style: an attribute has it plain, a style as `path("M …")`. */
+export function pathText({ d }: Style): string {
+  return (
+    /^path\(\s*(?:"([^"]*)"|'([^']*)')\s*\)$/
+      .exec(d)
+      ?.slice(1)
+      .find((text) => text !== undefined) ?? d
+  );
 }
 
 function pathOf(d: string, element: Element, where: string): Subpath[] {

@@ -9,6 +9,7 @@ import { colourKey } from "./colour.js";
 import type { Clip, DrawnShape, FillRule, Stroke } from "./drawing.js";
 import { attribute, childElements, describeElement, partsOf, reference, svgName } from "./element.js";
 import { type Style, styleOf } from "./element-style.js";
+import { isFlat } from "./is-flat.js";
 import { parseLength, requireLength } from "./length.js";
 import { isClear, type Paint, paintOf, targetId, urlTarget } from "./paint.js";
 import type { ParsedSvg } from "./parse.js";
@@ -43,6 +44,9 @@ export interface Surroundings {
   /** A clip path's shapes count filled by clip-rule, whatever their paint. */
   readonly clipping: boolean;
 }
+
+/** Sizes and places of viewports. */
+type SizeName = "x" | "y" | "width" | "height";
 
 /** What a walk goes by. */
 export interface WalkOptions {
@@ -86,6 +90,10 @@ export class Walk {
       style.transform === ""
         ? around.map
         : compose(around.map, parseTransform(style.transform, describeElement(element), this.#where));
+    if (map.every(Number.isFinite) && isFlat(map)) {
+      this.#flattened(element);
+      return undefined;
+    }
     if (style["transform-origin"] !== "" && style.transform !== "") this.#ignored(element, "transform-origin");
     for (const effect of ["mask", "filter"] as const) {
       if (style[effect] !== "none") this.#ignored(element, effect);
@@ -118,8 +126,7 @@ export class Walk {
         this.#where,
       );
     }
-    const known = GROUPS.has(name) || SHAPES.has(name) || ["svg", "use", "switch"].includes(name);
-    if (!known) {
+    if (!isDrawn(name)) {
       const hidden = styleOf(element, around.style, this.#sheet).display === "none";
       if (!hidden && this.#take.takes(undefined, this.#partsOf(element, around))) this.#notGeometry(element);
       return [];
@@ -130,10 +137,7 @@ export class Walk {
     if (SHAPES.has(name)) return this.#shape(element, inner);
     if (name === "use") return this.#use(element, inner);
     if (name === "svg") return this.#nested(element, inner, {});
-    if (name === "switch")
-      return childElements(element)
-        .slice(0, 1)
-        .flatMap((child) => this.#draw(child, inner));
+    if (name === "switch") return choose(element).flatMap((child) => this.#draw(child, inner));
     return this.children(element, inner);
   }
 
@@ -150,7 +154,7 @@ export class Walk {
       if (name !== undefined && !SILENT.has(name)) this.#notGeometry(child);
     }
     if (style.visibility !== "visible") return [];
-    this.#pathText += (attribute(element, "d") ?? attribute(element, "points") ?? "").length;
+    this.#pathText += (svgName(element) === "path" ? style.d : (attribute(element, "points") ?? "")).length;
     if (this.#pathText > SVG_LIMITS.pathText) {
       throw tooMuch(
         `draws more than ${SVG_LIMITS.pathText} characters of path data, counting what use repeats`,
@@ -158,7 +162,7 @@ export class Walk {
         this.#where,
       );
     }
-    const subpaths = shapeOf(element, viewport, this.#where);
+    const subpaths = shapeOf(element, style, viewport, this.#where);
     for (const { segments } of subpaths) this.#segments += segments.length;
     if (this.#segments > SVG_LIMITS.segments) {
       throw tooMuch(
@@ -208,7 +212,7 @@ export class Walk {
   #stroke(element: Element, style: Style, { width, height }: Viewport): Stroke | undefined {
     const diagonal = Math.hypot(width, height) / Math.SQRT2;
     const what = `stroke-width of ${describeElement(element)}`;
-    const stroke = requireLength(style["stroke-width"], diagonal, what, this.#where);
+    const stroke = requireLength(style["stroke-width"], diagonal, what, this.#where, style.fonts);
     if (stroke <= 0) return undefined;
     if (style["vector-effect"] === "non-scaling-stroke") this.#ignored(element, "vector-effect");
     const dashes = style["stroke-dasharray"];
@@ -235,12 +239,7 @@ export class Walk {
     if (target === undefined) return [];
     this.#refuseCycle(element, target, around);
     const { width, height } = around.viewport;
-    const read = (name: string, whole: number) => {
-      const text = attribute(element, name);
-      return text === undefined
-        ? undefined
-        : requireLength(text, whole, `${name} of ${describeElement(element)}`, this.#where);
-    };
+    const read = (name: SizeName, whole: number) => this.#size(element, around.style, name, whole);
     const [x, y] = [read("x", width) ?? 0, read("y", height) ?? 0];
     const inner: Surroundings = {
       ...around,
@@ -256,6 +255,13 @@ export class Walk {
       : this.#nested(target, entered, { width: read("width", width), height: read("height", height) });
   }
 
+  /** A size or place of a viewport; undefined where it is not given or automatic. */
+  #size(element: Element, style: Style, name: SizeName, whole: number): number | undefined {
+    const text = style[name];
+    if (text === "" || text === "auto") return undefined;
+    return requireLength(text, whole, `${name} of ${describeElement(element)}`, this.#where, style.fonts);
+  }
+
   /** A nested svg or symbol: a viewport of its own. */
   #nested(
     element: Element,
@@ -263,12 +269,8 @@ export class Walk {
     given: { readonly width?: number; readonly height?: number },
   ): DrawnShape[] {
     const outer = around.viewport;
-    const read = (name: string, whole: number, normally: number) => {
-      const text = attribute(element, name);
-      return text === undefined || text === "auto"
-        ? normally
-        : requireLength(text, whole, `${name} of ${describeElement(element)}`, this.#where);
-    };
+    const read = (name: SizeName, whole: number, normally: number) =>
+      this.#size(element, around.style, name, whole) ?? normally;
     const viewport: Box = {
       x: read("x", outer.width, 0),
       y: read("y", outer.height, 0),
@@ -341,6 +343,15 @@ export class Walk {
     });
   }
 
+  #flattened(element: Element): void {
+    this.#warn({
+      code: "svg-not-drawn",
+      message: `the transform of ${describeElement(element)} flattens it to nothing: it is left out`,
+      path: this.#where,
+      allowed: "transforms that keep a shape's width and height",
+    });
+  }
+
   #ignored(element: Element, what: string): void {
     this.#warn({
       code: "svg-not-geometry",
@@ -349,6 +360,27 @@ export class Walk {
       hint: "apply it in your drawing program, so that only shapes are left",
     });
   }
+}
+
+/** Whether elements of that name draw something, or hold what does. */
+function isDrawn(name: string): boolean {
+  return GROUPS.has(name) || SHAPES.has(name) || ["svg", "use", "switch"].includes(name);
+}
+
+/**
+ * Which child of a switch is drawn: the first that can be (SVG 1.1, 5.8), one for every language before one for some, as
+ * nobody's language is known here. Where none can, the first, so that it is told.
+ */
+function choose(element: Element): Element[] {
+  const children = childElements(element).filter((child) => {
+    const name = svgName(child);
+    return name !== undefined && !SILENT.has(name);
+  });
+  const able = children.filter(
+    (child) => isDrawn(svgName(child) ?? "") && (attribute(child, "requiredExtensions") ?? "").trim() === "",
+  );
+  const chosen = able.find((child) => attribute(child, "systemLanguage") === undefined) ?? able[0] ?? children[0];
+  return chosen === undefined ? [] : [chosen];
 }
 
 const HINTS: Readonly<Record<string, string>> = {

@@ -163,6 +163,14 @@ const drawings: [string, string, string?][] = [
     "fill and stroke overlapping others",
     '<rect x="10" y="10" width="50" height="50" stroke="red" stroke-width="7"/><circle cx="60" cy="60" r="25"/>',
   ],
+  [
+    "switch: the first child that can be drawn",
+    '<switch><foreignObject width="50" height="50"/><g><rect width="30" height="10"/></g><rect width="90" height="90"/></switch>',
+  ],
+  [
+    "switch: what needs more than SVG is passed over, and what is for one language where there is one for all",
+    '<switch><title>t</title><g requiredExtensions="http://example.com/x"><rect width="70" height="70"/></g><g systemLanguage="fr"><rect width="60" height="60"/></g><rect width="20" height="10"/></switch>',
+  ],
   ["switch and link", '<a><rect width="10" height="10"/></a><switch><rect x="20" width="10" height="10"/></switch>'],
 ];
 
@@ -238,6 +246,18 @@ describe("what is no geometry is told by name and line", () => {
       "clip units",
       `<clipPath id="c" clipPathUnits="objectBoundingBox"/><g clip-path="url(#c)">${rect}</g>`,
       /objectBoundingBox of <g>/,
+    ],
+    ["switch", `<switch><text>A</text><foreignObject/></switch>${rect}`, /<text> at line 1 is no geometry/],
+    [
+      "scaled to nothing",
+      `<g id="z" transform="scale(0)">${rect}</g>${rect}`,
+      /transform of <g id="z"> at line 1 flattens/,
+    ],
+    ["scaled to a line", `${rect}<rect transform="scale(1 0)" width="9" height="9"/>`, /<rect> at line 1 flattens/],
+    [
+      "scaled to nearly nothing by several",
+      `<g transform="scale(1e-6 1)"><rect transform="scale(1e-6 1)" width="9" height="9"/></g>${rect}`,
+      /<rect> at line 1 flattens/,
     ],
     ["another file", `<use href="other.svg#a"/>${rect}`, /<use> at line 1 points outside the file/],
     ["what is not there", `<use href="#a"/>${rect}`, /points to #a, which is not in the file/],
