@@ -1,4 +1,4 @@
-// Covers: src/art/svg/element.ts, src/art/svg/length.ts, src/art/svg/outline-drawing.ts, src/art/svg/paint.ts
+// Covers: src/art/svg/element.ts, src/art/svg/length.ts, src/art/svg/outline-drawing.ts, src/art/svg/paint.ts, src/art/svg/is-flat.ts
 // Covers: src/art/svg/read-svg.ts, src/art/svg/shapes.ts, src/art/svg/stroke.ts, src/art/svg/element-style.ts
 // Covers: src/art/svg/stylesheet.ts, src/art/svg/parse-transform.ts, src/art/svg/viewport.ts, src/art/svg/walk-elements.ts
 /** What SVG elements and attributes cover, against closed forms and against resvg. */
