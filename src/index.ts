@@ -56,6 +56,7 @@ export { formatForFile, formats } from "./output/files/catalogue.js";
 export { type Chunks, type EncodeOptions, encodeMesh, type FileMaterial, type Format } from "./output/files/format.js";
 export { type GeometryOptions, toBufferGeometry } from "./output/files/geometry.js";
 export { readMesh } from "./output/files/read-mesh.js";
+export type { LookAt } from "./output/picture/aim.js";
 export type { Stance, View } from "./output/picture/camera.js";
 export type { Finish, PictureGround, PictureOptions } from "./output/picture/options.js";
 export { openStudio, type Picture, type Studio, takePicture } from "./output/picture/picture.js";

@@ -13,6 +13,7 @@ export { drawFindings } from "../output/drawing/findings-drawing.js";
 export { drawFriezeGroups } from "../output/drawing/frieze-drawing.js";
 export { drawMotifs } from "../output/drawing/motif-drawing.js";
 export { readableEndings, requireReadable } from "../output/files/read-mesh.js";
+export { facing } from "../output/picture/aim.js";
 export { PICTURE_DEFAULTS } from "../output/picture/options.js";
 export { printFigures } from "../output/print/figures.js";
 export { printSettings } from "../output/print/settings.js";

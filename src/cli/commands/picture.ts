@@ -4,6 +4,7 @@
 import {
   AnnuletError,
   encodePng,
+  type LookAt,
   openRing,
   openStudio,
   type PictureOptions,
@@ -14,7 +15,7 @@ import {
   type ViewName,
   views,
 } from "../../index.js";
-import { findAlloy, lookOf, materialsOf, PICTURE_DEFAULTS, readableEndings } from "../../toolbox/index.js";
+import { facing, findAlloy, lookOf, materialsOf, PICTURE_DEFAULTS, readableEndings } from "../../toolbox/index.js";
 import type { Command } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
@@ -35,6 +36,8 @@ interface Options {
   readonly stance?: View["stance"];
   readonly azimuth?: number;
   readonly elevation?: number;
+  readonly lookAt?: number;
+  readonly inside?: boolean;
   readonly zoom?: number;
   readonly size?: string;
   readonly material?: string;
@@ -54,6 +57,7 @@ export const pictureCommand: Command<Options> = {
   name: "picture",
   details: [
     "Azimuth turns the camera about the upright axis: standing, 0 looks along the finger's axis and 90 across the band.",
+    "--look-at faces the place from the outside, a little from above; --azimuth and --elevation look at it from elsewhere.",
     "With --frames the table makes one turn; frames are numbered before the ending: ring-01.png, ring-02.png …",
     "A mesh file has no material: it is shown in ag925 unless --material says otherwise.",
   ],
@@ -66,6 +70,10 @@ export const pictureCommand: Command<Options> = {
     {
       line: "annulet picture ring.json -o cut-out.png --ground clear",
       does: "without a ground, for a page of your own",
+    },
+    {
+      line: "annulet picture ring.json -o letters.png --look-at 270 --inside --zoom 2",
+      does: "what stands in the bore at the back",
     },
     { line: "annulet picture ring.json -o turn.png --frames 36 --size 800x600", does: "a turn of the table" },
   ],
@@ -86,7 +94,13 @@ export const pictureCommand: Command<Options> = {
     },
     { flags: "--azimuth <degrees>", description: "about the upright axis, instead of the view's", number: true },
     { flags: "--elevation <degrees>", description: "over the ground, instead of the view's", number: true },
-    { flags: "--zoom <factor>", description: "enlargement (default: 1, the whole ring)", number: true },
+    {
+      flags: "--look-at <degrees>",
+      description: "the place round the ring that is in the middle: 90 is its top, 270 its back",
+      number: true,
+    },
+    { flags: "--inside", description: "look at the bore there, from within the ring (default place: its top)" },
+    { flags: "--zoom <factor>", description: "enlargement of what is in the middle (default: 1)", number: true },
     {
       flags: "--size <pixels>",
       description: `width x height (default: ${PICTURE_DEFAULTS.width}x${PICTURE_DEFAULTS.height})`,
@@ -131,11 +145,11 @@ export const pictureCommand: Command<Options> = {
       supersample: options.samples,
       backs: options.backs === true ? "magenta" : "hidden",
     };
-    const frames = turntable(viewOf(options), names.length);
+    const frames = framesOf(options, names.length);
     const written = await writeOutputs(
       targets.map((target, i) => ({
         target,
-        chunks: () => [encodePng(shoot({ ...wanted, view: frames[i] }))],
+        chunks: () => [encodePng(shoot({ ...wanted, ...frames[i] }))],
       })),
     );
     for (const { path: name, size: bytes } of written) print(io, `written: ${name} (${showBytes(bytes)})`);
@@ -174,6 +188,25 @@ function frameNames(output: string, frames: number): readonly string[] {
     output.replace(/(?=\.png$)/i, `-${String(i + 1).padStart(digits, "0")}`),
   );
 }
+
+/** Where each frame is taken from: the table turns, or what is looked at goes round the ring. */
+function framesOf(options: Options, count: number): readonly Pick<PictureOptions, "view" | "lookAt">[] {
+  const { lookAt, inside, stance, azimuth, elevation } = options;
+  if (lookAt === undefined && inside !== true) return turntable(viewOf(options), count).map((view) => ({ view }));
+  return Array.from({ length: count }, (_, i) => {
+    const place: LookAt = { angle: (lookAt ?? TOP) - (360 * i) / count, from: inside === true ? "inside" : "outside" };
+    const from = options.view === undefined ? facing(place) : views[options.view];
+    const view = {
+      stance: stance ?? from.stance,
+      azimuth: azimuth ?? from.azimuth,
+      elevation: elevation ?? from.elevation,
+    };
+    return { view, lookAt: place };
+  });
+}
+
+/** The top of the ring, degrees. */
+const TOP = 90;
 
 function viewOf({ view = PICTURE_DEFAULTS.view, stance, azimuth, elevation }: Options): View {
   const named = views[view];

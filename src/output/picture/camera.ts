@@ -35,6 +35,8 @@ export interface Camera {
   readonly right: Point3;
   readonly above: Point3;
   readonly into: Point3;
+  /** The least depth that is seen, mm. */
+  readonly nearest: number;
   /** Samples a unit of x/depth. */
   readonly focal: number;
   /** Samples. */
@@ -51,9 +53,12 @@ export interface CameraOptions {
   /** Middle and radius of what is looked at, mm. */
   readonly centre: Point3;
   readonly radius: number;
+  /** Of the eye from the middle, mm, above the radius. Default the long lens's. */
+  readonly distance?: number | undefined;
 }
 
-export function makeCamera({ view, width, height, zoom, centre, radius }: CameraOptions): Camera {
+export function makeCamera({ view, width, height, zoom, centre, radius, ...lens }: CameraOptions): Camera {
+  const distance = lens.distance ?? EYE_DISTANCE * radius;
   const [azimuth, elevation] = [(view.azimuth * Math.PI) / 180, (view.elevation * Math.PI) / 180];
   const lying = view.stance === "lying";
   const up: Point3 = lying ? [0, 0, 1] : [0, 1, 0];
@@ -65,20 +70,30 @@ export function makeCamera({ view, width, height, zoom, centre, radius }: Camera
   const towardsEye = mix(towards, Math.cos(elevation), up, Math.sin(elevation));
   const into = mix(towardsEye, -1, up, 0);
   return {
-    eye: mix(centre, 1, towardsEye, EYE_DISTANCE * radius),
+    eye: mix(centre, 1, towardsEye, distance),
     up,
     towards,
     right,
     above: mix(up, Math.cos(elevation), towards, -Math.sin(elevation)),
     into,
-    focal: (FILL * zoom * Math.min(width, height) * Math.sqrt(EYE_DISTANCE ** 2 - 1)) / 2,
+    nearest: NEAREST * distance,
+    focal: (FILL * zoom * Math.min(width, height) * Math.sqrt((distance / radius) ** 2 - 1)) / 2,
     width,
     height,
   };
 }
 
-/** Sample coordinates (y downwards, whole numbers at samples) and one over the depth of each point. */
-export function projectPoints({ eye, right, above, into, focal, width, height }: Camera, points: Float64Array) {
+/** What lies less deep than this share of what lies in the middle is behind the eye or too near to be seen. */
+const NEAREST = 0.02;
+
+/**
+ * Sample coordinates (y downwards, whole numbers at samples) and one over the depth of each point; no numbers for points
+ * behind the eye, whose triangles then are not drawn.
+ */
+export function projectPoints(
+  { eye, right, above, into, nearest, focal, width, height }: Camera,
+  points: Float64Array,
+) {
   const projected = new Float64Array(points.length);
   const [rx, ry, rz] = right;
   const [ax, ay, az] = above;
@@ -87,7 +102,8 @@ export function projectPoints({ eye, right, above, into, focal, width, height }:
     const x = points[i] - eye[0];
     const y = points[i + 1] - eye[1];
     const z = points[i + 2] - eye[2];
-    const inverse = 1 / (x * ix + y * iy + z * iz);
+    const depth = x * ix + y * iy + z * iz;
+    const inverse = depth > nearest ? 1 / depth : Number.NaN;
     projected[i] = width / 2 - 0.5 + focal * (x * rx + y * ry + z * rz) * inverse;
     projected[i + 1] = height / 2 - 0.5 - focal * (x * ax + y * ay + z * az) * inverse;
     projected[i + 2] = inverse;

@@ -4,6 +4,7 @@
 import { AnnuletError, type Problem } from "../../base/errors.js";
 import { findAlloy } from "../../measure/alloys/catalogue.js";
 import { type Look, lookOf } from "../../measure/alloys/look.js";
+import { facing, type LookAt } from "./aim.js";
 import type { View } from "./camera.js";
 import { type ViewName, views } from "./views.js";
 
@@ -13,9 +14,11 @@ export interface PictureOptions {
   readonly width?: number;
   /** Pixels, 1 to 8192. Default 1200. */
   readonly height?: number;
-  /** Where to look from: a name or a place of your own. Default three-quarter. */
+  /** Where to look from: a name or a place of your own. Default three-quarter, or facing what is looked at. */
   readonly view?: ViewName | View;
-  /** Enlargement about the mesh's middle, above 0; at 1 (default) the whole mesh is seen. */
+  /** The place of a ring that is in the middle of the picture. Default: the middle of the mesh is. */
+  readonly lookAt?: LookAt;
+  /** Enlargement about what is in the middle, above 0; at 1 (default) the whole mesh is seen, from inside the bore's width. */
   readonly zoom?: number;
   /** Symbol of a built-in material, or the look of one of your own. Default ag925. */
   readonly material?: string | Look;
@@ -53,7 +56,7 @@ export const PICTURE_DEFAULTS = {
   supersample: 2,
   crease: 42,
   backs: "hidden",
-} as const satisfies Required<Omit<PictureOptions, "marked">>;
+} as const satisfies Required<Omit<PictureOptions, "marked" | "lookAt">>;
 
 /** Longest side, pixels, and most samples in all: four bytes a sample are held several times over. */
 const LONGEST_SIDE = 8192;
@@ -64,6 +67,7 @@ export interface PictureSettings {
   readonly width: number;
   readonly height: number;
   readonly view: View;
+  readonly lookAt: LookAt | undefined;
   readonly zoom: number;
   readonly look: Look;
   readonly finish: Finish;
@@ -82,8 +86,14 @@ export interface PictureSettings {
  */
 export function settingsOf(options: PictureOptions): PictureSettings {
   const given = Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined));
-  const all: Required<Omit<PictureOptions, "marked">> = { ...PICTURE_DEFAULTS, ...given };
+  const { lookAt, marked } = options;
+  const view = lookAt !== undefined && options.view === undefined ? facing(lookAt) : PICTURE_DEFAULTS.view;
+  const all: Required<Omit<PictureOptions, "marked" | "lookAt">> = { ...PICTURE_DEFAULTS, view, ...given };
   const problems: Problem[] = [];
+  if (lookAt !== undefined && !Number.isFinite(lookAt.angle)) {
+    const message = "the picture's lookAt is off";
+    problems.push({ code: "option-invalid", message, path: "lookAt", value: lookAt.angle, allowed: "degrees" });
+  }
   const expect = (path: keyof typeof all, holds: boolean, allowed: string) => {
     if (holds) return;
     problems.push({ code: "option-invalid", message: `the picture's ${path} is off`, path, value: all[path], allowed });
@@ -100,10 +110,10 @@ export function settingsOf(options: PictureOptions): PictureSettings {
     const samples = all.width * all.height * all.supersample ** 2;
     expect("supersample", samples <= MOST_SAMPLES, `at most ${MOST_SAMPLES} samples in all; there would be ${samples}`);
   }
-  const view = findView(all.view, problems);
+  const found = findView(all.view, problems);
   const look = findLook(all.material, problems);
-  if (view === undefined || look === undefined || problems.length > 0) throw new AnnuletError(problems);
-  return { ...all, view, look, marked: options.marked };
+  if (found === undefined || look === undefined || problems.length > 0) throw new AnnuletError(problems);
+  return { ...all, view: found, lookAt, look, marked };
 }
 
 function findView(view: ViewName | View, problems: Problem[]): View | undefined {

@@ -7,6 +7,7 @@ import { radians } from "../../base/units.js";
 import { boundsCentre, meshBounds } from "../../mesh/bounds.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { requireSound } from "../../mesh/sound.js";
+import { aimAt } from "./aim.js";
 import { makeCamera, projectPoints } from "./camera.js";
 import { cornerNormals, facesOf } from "./corner-normals.js";
 import { develop } from "./develop.js";
@@ -92,8 +93,9 @@ export function openStudioOf(mesh: Mesh, surfaces: readonly KnownSurface[]): Stu
   return (options = {}) => {
     const settings = settingsOf(options);
     requireMarks(settings.marked, mesh);
-    const { width, height, view, zoom, supersample, look } = settings;
-    const camera = makeCamera({ view, width: width * supersample, height: height * supersample, zoom, ...ball });
+    const { width, height, view, lookAt, zoom, supersample, look } = settings;
+    const aim = lookAt === undefined ? ball : aimAt(mesh, lookAt, ball.radius);
+    const camera = makeCamera({ view, width: width * supersample, height: height * supersample, zoom, ...aim });
     const projected = projectPoints(camera, mesh.positions);
     const seen = rasterize(mesh.triangles, projected, camera, settings.backs === "magenta");
     const normals = cornerNormals(mesh, faces, {

@@ -4,6 +4,9 @@ import { decode } from "fast-png";
 import { describe, expect, it } from "vitest";
 import { encodeMesh } from "../../../src/output/files/format.js";
 import { stlBinary } from "../../../src/output/files/formats/stl-binary.js";
+import { readMesh } from "../../../src/output/files/read-mesh.js";
+import type { PictureOptions } from "../../../src/output/picture/options.js";
+import { takePicture } from "../../../src/output/picture/picture.js";
 import { torus } from "../../support/meshes.js";
 import { annulet, namesIn, PLAIN, put, tempFolder } from "../support.js";
 
@@ -48,6 +51,30 @@ describe("annulet picture", () => {
     expect(await shown("--view", "front", "--azimuth", "90")).toBeLessThan(0.6 * front);
     expect(await shown("--view", "front", "--stance", "lying", "--elevation", "90")).toBeCloseTo(front, -1);
     expect(await shown("--view", "front", "--zoom", "0.5")).toBeLessThan(0.3 * front);
+  });
+
+  it("looks at a place of the ring, from outside or from within, and goes round with the frames", async () => {
+    const folder = tempFolder();
+    const [mesh, output] = [join(folder, "ring.stl"), join(folder, "at.png")];
+    writeFileSync(mesh, await encodeMesh(stlBinary, torus(9, 1.5, 48, 16), { name: "ring" }));
+    const look = ["picture", mesh, "-o", output, ...SMALL, "--look-at", "270"];
+    const shown = async (...words: string[]) => {
+      expect(await annulet([...look, ...words])).toMatchObject({ code: 0, err: "" });
+      return [...decode(readFileSync(output)).data];
+    };
+    const read = await readMesh(readFileSync(mesh), "ring.stl");
+    const taken = (options: PictureOptions) => {
+      const { pixels } = takePicture(read, { width: 60, height: 40, ...options });
+      return [...pixels.filter((_, i) => i % 4 !== 3)];
+    };
+    expect(await shown("--zoom", "3")).toEqual(taken({ lookAt: { angle: 270 }, zoom: 3 }));
+    expect(await shown("--inside")).toEqual(taken({ lookAt: { angle: 270, from: "inside" } }));
+    const view = { stance: "lying", azimuth: 250, elevation: 40 } as const;
+    const aside = ["--azimuth", "250", "--elevation", "40"];
+    expect(await shown(...aside)).toEqual(taken({ lookAt: { angle: 270 }, view }));
+    expect((await annulet([...look, "--frames", "2"])).code).toBe(0);
+    const frame = decode(readFileSync(join(folder, "at-2.png"))).data;
+    expect([...frame]).toEqual(taken({ lookAt: { angle: 90 } }));
   });
 
   it("numbers the frames of a turn", async () => {
