@@ -58,10 +58,17 @@ async function seen(lettering: Record<string, unknown>, mirrored = false): Promi
   return `<path d="${d}"/>`;
 }
 
+const FRAME: Frame = { x: -16, y: -4, width: 32, height: 8 };
+
+/**
+ * Finer, for letters of many edges: resvg places edges to a quarter of a pixel, which at 60 in a mm takes 1.9 % of the
+ * overlap of Alegreya's, at 150 0.7 %, wherever the pixels' corners do not stand on the base line.
+ */
+const FINE: Frame = { x: -8, y: -2.5, width: 24, height: 4.5, fineness: 150 };
+
 /** Overlap of what is seen with resvg's own text, one centre of gravity on the other. */
-async function agreement(text: string, font: FontName, picture: string): Promise<number> {
+async function agreement(text: string, font: FontName, picture: string, frame = FRAME): Promise<number> {
   const face = await typefaceOf(font);
-  const frame: Frame = { x: -16, y: -4, width: 32, height: 8 };
   const element = textElement(text, font, (HEIGHT * face.unitsPerEm) / face.capHeight);
   const ours = raster(picture, frame);
   const [[ox, oy], [tx, ty]] = [centreOf(ours, frame), centreOf(raster(element, frame, [font]), frame)];
@@ -98,7 +105,7 @@ describe.each(SURFACES)("on the %s", (_, place) => {
 
 it.each(TEXTS)("%s in %s reads as resvg sets it", async (text, font) => {
   const picture = await seen({ at: "bore", text, font: nameOf(font) });
-  expect(await agreement(text, font, picture)).toBeGreaterThan(0.99);
+  expect(await agreement(text, font, picture, font === "alegreya" ? FINE : FRAME)).toBeGreaterThan(0.99);
 });
 
 it.each(SURFACES)("with their tops towards -z they are turned, not mirrored, on the %s", async (_, place) => {

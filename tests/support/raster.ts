@@ -14,6 +14,8 @@ export interface Frame {
   readonly y: number;
   readonly width: number;
   readonly height: number;
+  /** Pixels in a mm; default 60. */
+  readonly fineness?: number;
 }
 
 /** Pixels in a mm. */
@@ -21,7 +23,7 @@ const FINENESS = 60;
 
 /** Draws the inside of an SVG document, in mm. */
 export function raster(inside: string, frame: Frame, fonts: readonly FontName[] = []): Raster {
-  const fitTo = { mode: "zoom", value: FINENESS } as const;
+  const fitTo = { mode: "zoom", value: frame.fineness ?? FINENESS } as const;
   const image = new Resvg(documentOf(inside, frame), { fitTo, ...fontOptions(fonts) }).render();
   const { pixels } = image;
   return { width: image.width, alpha: Uint8Array.from({ length: pixels.length / 4 }, (_, i) => pixels[4 * i + 3]) };
@@ -42,14 +44,14 @@ export function textElement(text: string, font: FontName, size: number): string 
 }
 
 /** The centre of gravity of what is painted, mm: exact far below a pixel, since edges count by their share. */
-export function centreOf({ width, alpha }: Raster, { x, y }: Frame): readonly [number, number] {
+export function centreOf({ width, alpha }: Raster, { x, y, fineness = FINENESS }: Frame): readonly [number, number] {
   let [sum, across, down] = [0, 0, 0];
   alpha.forEach((share, i) => {
     sum += share;
     across += share * (i % width);
     down += share * Math.floor(i / width);
   });
-  return [x + (across / sum + 0.5) / FINENESS, y + (down / sum + 0.5) / FINENESS];
+  return [x + (across / sum + 0.5) / fineness, y + (down / sum + 0.5) / fineness];
 }
 
 /** What both cover by more than half over what either does. */

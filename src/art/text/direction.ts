@@ -1,10 +1,11 @@
 /**
  * The direction in which a text is read, and what one line of one direction cannot hold.
  *
- * A text of one direction needs no reordering beyond what the shaping engine does. Mixed ones would need the Unicode
- * Bidirectional Algorithm (UAX #9); they are refused, and so are digits in right-to-left text, which run left to right.
+ * A text of one direction needs no reordering beyond what the shaping engine does, but for numbers from right to left
+ * (`number-runs.ts`). Mixed ones would need all of the Unicode Bidirectional Algorithm (UAX #9); they are refused.
  */
 import { AnnuletError } from "../../base/errors.js";
+import { isTextDigit } from "./number-runs.js";
 
 export type Direction = "ltr" | "rtl";
 
@@ -48,7 +49,9 @@ export function directionOf(text: string, where: string): Direction {
     throw refuse("text-control-character", message, "give each line, and each direction, a text of its own");
   }
   const rightToLeft = characters.find((one) => RIGHT_TO_LEFT.test(one));
-  const other = characters.find((one) => DIGIT.test(one) || (LETTER.test(one) && !RIGHT_TO_LEFT.test(one)));
+  const other = characters.find(
+    (one) => (DIGIT.test(one) && !isTextDigit(one)) || (LETTER.test(one) && !RIGHT_TO_LEFT.test(one)),
+  );
   if (rightToLeft !== undefined && other !== undefined) {
     const message = `the text mixes directions: ${showCharacter(rightToLeft)} runs from right to left, ${showCharacter(other)} from left to right`;
     throw refuse("text-mixes-directions", message, "give each direction a text of its own");

@@ -3,6 +3,7 @@
  */
 import { AnnuletError } from "../../base/errors.js";
 import { directionOf, isJoined, showCharacter } from "./direction.js";
+import { runsFromLeft } from "./number-runs.js";
 import type { ShapedGlyph, Typeface } from "./typeface.js";
 
 export interface SetTextOptions {
@@ -50,9 +51,14 @@ const UNSEEN = /^[\p{White_Space}\p{Default_Ignorable_Code_Point}]*$/u;
  */
 export function setText(typeface: Typeface, text: string, options: SetTextOptions): SetText {
   const { height, spacing = 0, where } = options;
-  const direction = directionOf(text, where);
+  const runs =
+    directionOf(text, where) === "rtl" ? runsFromLeft(text) : [{ text, start: 0, direction: "ltr" as const }];
   if (spacing !== 0 && isJoined(text)) throw tearsJoins(text, spacing, where);
-  const shaped = typeface.shape(text, direction, { ligatures: spacing === 0 });
+  const shaped = runs.flatMap((run) =>
+    typeface
+      .shape(run.text, run.direction, { ligatures: spacing === 0 })
+      .map((glyph) => ({ ...glyph, cluster: run.start + glyph.cluster })),
+  );
   const clusters = clustersOf(text, shaped);
   requireGlyphs(typeface, shaped, clusters, where);
   const scale = height / typeface.capHeight;
