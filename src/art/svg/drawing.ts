@@ -14,6 +14,18 @@ export interface Stroke {
   readonly join: "miter" | "round" | "bevel";
   /** Longest miter over the width, at least 1. */
   readonly miterLimit: number;
+  /** Dashes, where it is not solid. */
+  readonly dashes?: Dashes | undefined;
+}
+
+/** Dashes in the shape's own coordinates. */
+export interface Dashes {
+  /** Dashes and gaps in turn, an even number of them, at least 0, not all 0. */
+  readonly lengths: readonly number[];
+  /** How far into them a line begins. */
+  readonly offset: number;
+  /** What the lengths take the whole path's length for; undefined for the true one. */
+  readonly pathLength: number | undefined;
 }
 
 /** A shape in its own coordinates. */

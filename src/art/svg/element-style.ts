@@ -19,6 +19,7 @@ const INHERITED = {
   "stroke-linejoin": "miter",
   "stroke-miterlimit": "4",
   "stroke-dasharray": "none",
+  "stroke-dashoffset": "0",
   "stroke-opacity": "1",
   "marker-start": "none",
   "marker-mid": "none",

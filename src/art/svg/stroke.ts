@@ -10,6 +10,7 @@ import type { Point2 } from "../../base/math/point.js";
 import { TURN } from "../../base/units.js";
 import { type GridPath, type GridPoint, toGrid } from "../../flat/grid.js";
 import { type GridRegion, ribbonAlong, ribbonAround, ringArea, unite } from "../../flat/polygons.js";
+import { cutDashes, type DashPattern, dashCount, type FlatLine, lengthOf } from "./dashes.js";
 import type { Stroke } from "./drawing.js";
 import { refuseTangled } from "./refuse-tangled.js";
 
@@ -33,12 +34,15 @@ export function strokeRegion(
   grid: StrokeGrid,
   where: string,
 ): GridRegion {
-  const parts = subpaths.flatMap((subpath) => {
+  const lines = subpaths.map((subpath) => {
     const line = flatten(subpath, grid, where);
     // Its ribbons cross where it does, each with both sides.
     refuseTangled([line.points], where, SIDES);
-    return strokeOne(line, subpath.closed, stroke, grid.tolerance, grid.scale);
+    return { line, closed: subpath.closed };
   });
+  const parts = dash(lines, stroke, grid).flatMap(({ line, closed }) =>
+    strokeOne(line, closed, stroke, grid.tolerance, grid.scale),
+  );
   refuseTangled(parts, where);
   return unite(parts);
 }
@@ -46,22 +50,37 @@ export function strokeRegion(
 /** Pairs of sides that cross where two ribbons do. */
 const SIDES = 4;
 
-/** A line on the grid. */
-interface FlatLine {
-  readonly points: GridPath;
-  /** At which of its points two pieces of the path meet. */
-  readonly joints: ReadonlySet<number>;
+/** A line of a path. */
+interface PathLine {
+  readonly line: FlatLine;
+  readonly closed: boolean;
+}
+
+/** The dashes of lines, or the lines where they have none. */
+function dash(lines: readonly PathLine[], { dashes }: Stroke, grid: StrokeGrid): readonly PathLine[] {
+  if (dashes === undefined) return lines;
+  const { lengths, offset, pathLength } = dashes;
+  const long = lines.map(({ line, closed }) => lengthOf(line.points, closed));
+  const whole = long.reduce((sum, one) => sum + one, 0);
+  const unit = pathLength === undefined ? grid.scale : whole / pathLength;
+  const pattern: DashPattern = { lengths: lengths.map((length) => length * unit), offset: offset * unit };
+  return lines.flatMap(({ line, closed }, i) => {
+    if (line.points.length < 2) return [{ line, closed }];
+    grid.count(dashCount(long[i], pattern));
+    const { pieces, solid } = cutDashes(line, closed, pattern);
+    return solid ? [{ line, closed }] : pieces.map((piece) => ({ line: piece, closed: false }));
+  });
 }
 
 function strokeOne(
-  { points, joints }: FlatLine,
+  { points, joints, facing }: FlatLine,
   closed: boolean,
   stroke: Stroke,
   tolerance: number,
   scale: number,
 ): GridRegion {
   const width = stroke.width * scale;
-  if (points.length < 2) return dot(points[0], width, stroke, tolerance);
+  if (points.length < 2) return dot({ at: points[0], facing }, width, stroke, tolerance);
   if (stroke.join === "round") {
     return closed
       ? ribbonAround([points], width, "round", tolerance)
@@ -168,10 +187,15 @@ function capsOf(points: GridPath, width: number, { cap }: Stroke, tolerance: num
 }
 
 /** A line without length: a disc or a square by its caps, nothing with butt ends. */
-function dot(at: GridPoint, width: number, { cap }: Stroke, tolerance: number): GridRegion {
+function dot(
+  { at, facing = [1, 0] }: { readonly at: GridPoint; readonly facing?: Point2 | undefined },
+  width: number,
+  { cap }: Stroke,
+  tolerance: number,
+): GridRegion {
   if (cap === "butt") return [];
   const outline = cap === "round" ? halfDisc(width / 2, tolerance) : halfSquare(width / 2);
-  return [place(outline, at, [1, 0]), place(outline, at, [-1, 0])];
+  return [place(outline, at, facing), place(outline, at, [-facing[0], -facing[1]])];
 }
 
 /** Half a disc about the origin, on the side of +x, counter-clockwise. */

@@ -23,6 +23,8 @@ export const SVG_LIMITS = {
   points: 200_000,
   /** Most pairs of edges that may lie near enough to cross. */
   pairs: 500_000,
+  /** Most dashes and gaps that a stroke names. */
+  dashes: 100,
   /** Most rules in style sheets. */
   rules: 500,
   /** Farthest that anything drawn may lie from the tile, mm. */

@@ -6,11 +6,11 @@ import type { Element } from "@xmldom/xmldom";
 import { AnnuletError, type Warn } from "../../base/errors.js";
 import { type Affine, compose, IDENTITY, scaling, translation } from "../../base/math/affine.js";
 import { colourKey } from "./colour.js";
-import type { Clip, DrawnShape, FillRule, Stroke } from "./drawing.js";
+import type { Clip, Dashes, DrawnShape, FillRule, Stroke } from "./drawing.js";
 import { attribute, childElements, describeElement, partsOf, reference, svgName } from "./element.js";
 import { type Style, styleOf } from "./element-style.js";
 import { isFlat } from "./is-flat.js";
-import { parseLength, requireLength } from "./length.js";
+import { requireLength } from "./length.js";
 import { isClear, type Paint, paintOf, targetId, urlTarget } from "./paint.js";
 import type { ParsedSvg } from "./parse.js";
 import { parseTransform } from "./parse-transform.js";
@@ -215,22 +215,36 @@ export class Walk {
     const stroke = requireLength(style["stroke-width"], diagonal, what, this.#where, style.fonts);
     if (stroke <= 0) return undefined;
     if (style["vector-effect"] === "non-scaling-stroke") this.#ignored(element, "vector-effect");
-    const dashes = style["stroke-dasharray"];
-    if (dashes !== "none" && dashes.split(/[\s,]+/).some((dash) => (parseLength(dash, 1) ?? 0) > 0)) {
-      this.#warn({
-        code: "svg-not-geometry",
-        message: `the dashes of ${describeElement(element)} are not drawn: its stroke is solid`,
-        path: this.#where,
-        hint: "turn the dashes into paths in your drawing program",
-      });
-    }
     const [cap, join] = [style["stroke-linecap"], style["stroke-linejoin"]];
     return {
       width: stroke,
       cap: cap === "round" || cap === "square" ? cap : "butt",
       join: join === "round" || join === "bevel" ? join : "miter",
       miterLimit: Math.max(1, Number.parseFloat(style["stroke-miterlimit"]) || 4),
+      dashes: this.#dashes(element, style, diagonal),
     };
+  }
+
+  #dashes(element: Element, style: Style, diagonal: number): Dashes | undefined {
+    const text = style["stroke-dasharray"];
+    if (text === "none") return undefined;
+    const read = (length: string, name: string) =>
+      requireLength(length, diagonal, `${name} of ${describeElement(element)}`, this.#where, style.fonts);
+    const words = text.split(/[\s,]+/).filter((word) => word !== "");
+    if (words.length > SVG_LIMITS.dashes) {
+      throw tooMuch(
+        `has a stroke of more than ${SVG_LIMITS.dashes} dashes`,
+        `at most ${SVG_LIMITS.dashes}`,
+        this.#where,
+      );
+    }
+    const once = words.map((word) => read(word, "stroke-dasharray"));
+    // One that is below 0, and dashes of no length at all, leave the stroke solid.
+    if (once.some((length) => length < 0) || !once.some((length) => length > 0)) return undefined;
+    const lengths = once.length % 2 === 0 ? once : [...once, ...once];
+    const told = Number(attribute(element, "pathLength") ?? Number.NaN);
+    const pathLength = told > 0 && Number.isFinite(told) ? told : undefined;
+    return { lengths, offset: read(style["stroke-dashoffset"], "stroke-dashoffset"), pathLength };
   }
 
   #use(element: Element, around: Surroundings): DrawnShape[] {
