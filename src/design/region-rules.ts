@@ -14,6 +14,7 @@ export interface ModeFields {
   readonly section?: SectionSpec | undefined;
   readonly broken: number;
   readonly beneath?: boolean | undefined;
+  readonly upright?: boolean | undefined;
   readonly image?: unknown;
   readonly beads?: unknown;
   readonly ribbon?: { readonly weave?: unknown } | undefined;
@@ -57,6 +58,14 @@ export function checkModeFields(region: ModeFields, context: z.RefinementCtx): v
     if (mode !== "raised") complain("beneath", `does not belong to a ${mode} region`);
     if (region.image !== undefined || region.ribbon?.weave !== undefined)
       complain("beneath", "does not belong to an image or a woven ribbon");
+  }
+  if (region.upright === true) {
+    if (mode === "pierced")
+      complain("upright", "does not belong to a pierced region, whose walls stand along the radius");
+    if (region.image !== undefined || region.ribbon?.weave !== undefined)
+      complain("upright", "does not belong to an image or a woven ribbon");
+    if (region.beads !== undefined)
+      complain("upright", "does not belong to a region that carries beads, which stand along the surface's normal");
   }
   if (mode === "pierced") {
     if (section !== undefined) complain("section", "does not belong to a pierced region");

@@ -46,22 +46,27 @@ export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: 
     const own = { mode: "raised", names: namesOf(members), where, fade } as const;
     if (field !== undefined) return [raiseField(field, { ...own, tolerance: strip.bodyTolerance })];
     const { section, path } = sectionOf(members[0].spec, where);
-    return remember(["body", own, section, path, rails, railFoot, endsOf(members)], artsOf(members), () => {
-      const under = rails.includes(true) ? underBy(railFoot, edgeOf(section)) : 0;
-      const beyond = rails.includes(true) ? under : -spreadOf(section);
-      const fillet = under > 0 && railFoot !== undefined && railFoot.root > 0;
-      const goesOn = members[0].spec.beneath === true;
-      const clean = together(strip, members, warn, {
-        beyond,
-        need: needOf(section),
-        under: goesOn ? 0 : under,
-        rails,
-        fillet: fillet && !goesOn,
-      });
-      const across = goesOn ? strip.halfSeat / strip.grid.scale + under : undefined;
-      const body = raiseRegion(strip, clean, { ...own, section, path, across });
-      return body === undefined ? [] : [onSeat(body, section, path)];
-    });
+    return remember(
+      ["body", own, section, path, members[0].spec.upright, rails, railFoot, endsOf(members)],
+      artsOf(members),
+      () => {
+        const under = rails.includes(true) ? underBy(railFoot, edgeOf(section)) : 0;
+        const beyond = rails.includes(true) ? under : -spreadOf(section);
+        const fillet = under > 0 && railFoot !== undefined && railFoot.root > 0;
+        const goesOn = members[0].spec.beneath === true;
+        const { upright } = members[0].spec;
+        const clean = together(strip, members, warn, {
+          beyond,
+          need: needOf(section),
+          under: goesOn ? 0 : under,
+          rails,
+          fillet: fillet && !goesOn,
+        });
+        const across = goesOn ? strip.halfSeat / strip.grid.scale + under : undefined;
+        const body = raiseRegion(strip, clean, { ...own, section, path, across, upright });
+        return body === undefined ? [] : [onSeat(body, section, path)];
+      },
+    );
   });
   const bridged = drawn.flatMap((region) => {
     const { section, path } = sectionOf(region.spec, region.path);
@@ -89,6 +94,7 @@ export function* carveAll(
               ...own,
               section,
               path,
+              upright: spec.upright,
             })
           : raiseField(field, { ...own, tolerance: strip.bodyTolerance });
       if (body === undefined) return [];
@@ -96,7 +102,7 @@ export function* carveAll(
       return [body];
     };
     if (field !== undefined) return make();
-    return remember(["body", own, section, path, region, endsOf(members)], artsOf(members), make);
+    return remember(["body", own, section, path, spec.upright, region, endsOf(members)], artsOf(members), make);
   });
   const holes = yield* eachGroup(groupBy(pierced, holeKey), (members) => {
     const [{ spec, path }] = members;
@@ -153,7 +159,9 @@ function groupBy(drawn: readonly DrawnRegion[], keyOf: (region: DrawnRegion) => 
 function sectionKey({ spec, path, field }: DrawnRegion): string {
   if (field !== undefined) return path;
   const { section } = sectionOf(spec, path);
-  return section.form === "flat" ? `${Object.values(section).join(" ")} ${spec.beneath === true}` : path;
+  return section.form === "flat"
+    ? `${Object.values(section).join(" ")} ${spec.beneath === true} ${spec.upright === true}`
+    : path;
 }
 
 /** How regions end at the seat's edge. */

@@ -23,6 +23,8 @@ export interface FlatBody {
    * there is more to it: heights of an image, pieces of a weave.
    */
   readonly made: string | undefined;
+  /** Whether heights go along the radius, so that no wall leans over; else along the surface's normal. Of a hole false. */
+  readonly upright: boolean;
   /**
    * The upper surface without the upright walls; (u, v, h), mm. Of a hole its broken edge alone, h being mm below the
    * surface, of the seat as of the bore.
@@ -86,6 +88,7 @@ export function mapBody(body: FlatBody, { motion, lift }: BodyMap): FlatBody {
     names: body.names,
     path: body.path,
     made: body.made,
+    upright: body.upright,
     top: polygons(body.top),
     surface: body.surface && {
       top: mapTriangles(body.surface.top, motion, lift),

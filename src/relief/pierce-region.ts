@@ -48,6 +48,7 @@ function pierceOutline(strip: Strip, region: GridRegion, { broken, names, path }
     names,
     path,
     made: `broken ${broken}`,
+    upright: false,
     top: bands,
     surface: undefined,
     outline,

@@ -44,6 +44,8 @@ export interface SectionOptions {
   /** Where the body stands in the document; of what is sunk, where its depth does. */
   readonly where: string;
   readonly fade: Fade | undefined;
+  /** Whether walls stand along the radius. Default no: along the surface's normal. */
+  readonly upright?: boolean | undefined;
   /**
    * mm from the strip's middle line to where the body is cut off as it stands, its section that of the whole region: its
    * volume is then not that of what is left of the outline. Default: nothing is cut off.
@@ -63,7 +65,7 @@ export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOp
 }
 
 function raiseOutline(strip: Strip, region: GridRegion, options: SectionOptions): FlatBody {
-  const { section, mode, names, path, where, fade, across } = options;
+  const { section, mode, names, path, where, fade, across, upright = false } = options;
   const line = sectionLine(strip, region, section, path);
   const reach = Math.max(...line.map(([d]) => Math.abs(d)));
   const whole = () => lengthen(strip, region, steps(strip, reach));
@@ -81,7 +83,8 @@ function raiseOutline(strip: Strip, region: GridRegion, options: SectionOptions)
     mode,
     names,
     path: where,
-    made: Object.entries(section).flat().join(" "),
+    made: [...Object.entries(section).flat(), upright].join(" "),
+    upright,
     top: [...bands, ...last],
     surface: undefined,
     outline,

@@ -18,7 +18,7 @@ import type { FlatBody } from "../relief/flat-body.js";
 const PLACES = 64;
 
 /** What is sunk; its path names where its depth stands in the document. */
-type Sunk = Pick<FlatBody, "outline" | "height" | "path">;
+type Sunk = Pick<FlatBody, "outline" | "height" | "path"> & Partial<Pick<FlatBody, "upright">>;
 
 export interface FloorOptions {
   readonly profile: Band;
@@ -37,6 +37,7 @@ export interface FloorOptions {
 export function requireFloorWall(sunk: Sunk, { profile, wrap, opposite = 0 }: FloorOptions): void {
   const range = extent(sunk.outline.flat(2).map(([, v]) => v));
   const least = LEAST_WALL + opposite;
+  const floorAt = sunk.upright === true ? alongRadius : alongNormal;
   const sections = profile.looks.map((angle) => {
     const line = wrap.lineAt(angle);
     const places = acrossOf(wrap.keeps && !wrap.revolved ? range.map(withinWall(line)) : range);
@@ -44,8 +45,8 @@ export function requireFloorWall(sunk: Sunk, { profile, wrap, opposite = 0 }: Fl
   });
   const fits = (depth: number) =>
     sections.every(({ line, places, rest }) => {
-      const wall = () => Math.min(...places.map((v) => distanceTo(rest, line.point(v, -depth))));
-      return goesForward(places, depth, line) && wall() >= least;
+      const wall = () => Math.min(...places.map((v) => distanceTo(rest, floorAt(line, v, depth))));
+      return goesForward(places, line, (v) => floorAt(line, v, depth)) && wall() >= least;
     });
   // The wall shrinks only as the floor goes down, so what holds in small steps holds all the way.
   const steps = Array.from({ length: PLACES }, (_, i) => (sunk.height * (i + 1)) / PLACES);
@@ -62,6 +63,16 @@ export function requireFloorWall(sunk: Sunk, { profile, wrap, opposite = 0 }: Fl
     hint: "sink it less, or make the band thicker",
   });
 }
+
+type FloorAt = (line: SurfaceLine, v: number, depth: number) => Point2;
+
+const alongNormal: FloorAt = (line, v, depth) => line.point(v, -depth);
+
+/** Of what is upright: so deep along the radius that it is as deep as told from a straight slope. */
+const alongRadius: FloorAt = (line, v, depth) => {
+  const [w, r] = line.point(v, 0);
+  return [w, r - depth / line.normal(v)[1]];
+};
 
 /** Cut off this much farther in than the wall beside the edge, mm: as what is sunk is itself. */
 const CUT_SLACK = 2e-3;
@@ -104,10 +115,10 @@ function distanceTo(edges: readonly (readonly [Point2, Point2])[], [w, r]: Point
 }
 
 /** Whether places next to each other on the seat are still in order at a depth: where not, normals have met. */
-function goesForward(places: readonly number[], depth: number, line: SurfaceLine): boolean {
+function goesForward(places: readonly number[], line: SurfaceLine, floorAt: (v: number) => Point2): boolean {
   return places.every((v, i) => {
     if (i === 0) return true;
-    const [[aw, ar], [bw, br]] = [line.point(places[i - 1], -depth), line.point(v, -depth)];
+    const [[aw, ar], [bw, br]] = [floorAt(places[i - 1]), floorAt(v)];
     const [nw, nr] = line.normal((places[i - 1] + v) / 2);
     return (bw - aw) * nr - (br - ar) * nw > 0;
   });

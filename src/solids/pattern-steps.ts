@@ -14,6 +14,7 @@ import { requireEndsApart } from "./ends-apart.js";
 import { requireFloorWall } from "./floor-wall.js";
 import { type BendOptions, buildReliefs, buildSunk } from "./relief.js";
 import { remember } from "./remember.js";
+import { leastFacing, requireFacing } from "./upright-map.js";
 
 export interface PatternStepsOptions {
   readonly profile: Band;
@@ -51,10 +52,12 @@ function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], 
   for (const body of items) {
     const { wrap } = bend(body);
     requireEndsApart(body, wrap);
+    requireFacing(body, wrap);
     if (body.mode === "sunk") requireFloorWall(body, { profile, wrap });
   }
   // A relief stands on the floor of what is sunk before it; tools reach clear of the relief that they go through.
-  const foot = footDepth(profile, clear, highestOf(before, "sunk"));
+  const floor = highestOf(before, "sunk");
+  const foot = footDepth(profile, clear, floor);
   const reach = clear + highestOf(before, "raised");
   const build = (body: FlatBody, sector: Sector | undefined): Mesh[] => {
     const bending = { ...bend(body), sector };
@@ -63,7 +66,9 @@ function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], 
     return recall(by, [body, wrap, profile], () => named(body, () => make(body, bending)));
   };
   const make = (body: FlatBody, bending: BendOptions): Mesh[] => {
-    if (body.mode === "raised") return buildReliefs(body, { ...bending, sink: foot });
+    if (body.mode === "raised") {
+      return buildReliefs(body, { ...bending, sink: floor + (foot - floor) * leastFacing(body, bending.wrap) });
+    }
     if (body.mode === "sunk") return [buildSunk(body, { ...bending, sink: reach })];
     return [buildHole(body, { ...bending, profile, reach })];
   };

@@ -22,6 +22,7 @@ import { flatMesh } from "./flat-mesh.js";
 import { requireOpenNormals } from "./open-normals.js";
 import { cutSector, flatSector } from "./sector.js";
 import { type FlatMirrors, flippedBody, loneTile, mirroredTile, plainTile, type Tile, tilesRound } from "./tile.js";
+import { forwardOf } from "./upright-map.js";
 
 export interface BendOptions {
   readonly wrap: BandSurface;
@@ -54,9 +55,9 @@ export interface ReliefOptions extends BendOptions {
 export function buildRelief(shape: FlatBody, { sink, ...options }: ReliefOptions): Mesh {
   return bendBody(fadeBody(flatMesh(shape, sink), shape, sink), shape.seam, {
     ...options,
-    forward: options.wrap.forward,
+    forward: forwardOf(shape, options.wrap),
     rise: shape.rise && fadedRise(shape.rise, shape.fade),
-    inspect: (refined) => requireOpenNormals(refined, options.wrap, shape.path),
+    inspect: shape.upright ? undefined : (refined) => requireOpenNormals(refined, options.wrap, shape.path),
   });
 }
 
@@ -90,7 +91,7 @@ export function buildSunk(shape: FlatBody, { sink, ...options }: ReliefOptions):
     ...raised,
     positions: raised.positions.map((value, i) => (i % 3 === 2 ? -value : value)),
   });
-  return bendBody(sunk, shape.seam, { ...options, forward: options.wrap.forward });
+  return bendBody(sunk, shape.seam, { ...options, forward: forwardOf(shape, options.wrap) });
 }
 
 export interface BendBodyOptions extends BendOptions {
@@ -98,7 +99,7 @@ export interface BendBodyOptions extends BendOptions {
   /** What is added to the heights. Default nothing. */
   readonly rise?: Rise | undefined;
   /** Looks at what is refined and not yet bent; throws where it cannot be. Default no look. */
-  readonly inspect?: (refined: Mesh) => void;
+  readonly inspect?: ((refined: Mesh) => void) | undefined;
 }
 
 /**

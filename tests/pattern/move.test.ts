@@ -9,6 +9,7 @@ const body: FlatBody = {
   names: ["leaf"],
   path: "pattern.regions[0]",
   made: "flat",
+  upright: false,
   top: [],
   surface: undefined,
   outline: [

@@ -46,6 +46,7 @@ function bodyOf({ at, reaches, high, kind, seam }: Drawn): FlatBody {
     names: ["leaf"],
     path: "pattern.regions[0]",
     made: "leaf",
+    upright: raised,
     top: kind === "surface" ? [] : [[low, reversed(top)], ...(raised ? [[top]] : [])],
     surface: kind === "surface" ? { top: fan(low, high), foot: fan(low, 0) } : undefined,
     outline: [[low]],

@@ -17,6 +17,7 @@ function bodyOf(rings: readonly (readonly Point2[])[], parts: Partial<FlatBody> 
     names: ["part"],
     path: "pattern.regions[0]",
     made: "flat",
+    upright: false,
     top: [],
     surface: undefined,
     outline: [rings.map((ring) => ring.map(([u, v]): Point3 => [u, v, HEIGHT]))],

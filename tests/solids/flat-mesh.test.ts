@@ -22,6 +22,7 @@ function bodyOf(parts: Partial<FlatBody>): FlatBody {
     names: ["part"],
     path: "pattern.regions[0]",
     made: "flat",
+    upright: false,
     top: [],
     surface: undefined,
     outline: [],

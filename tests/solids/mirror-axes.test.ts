@@ -21,7 +21,16 @@ function bodyOf(
       [u - wide / 2, 1, 0.4],
     ] as Point3[],
   ]);
-  const own = { mode: "raised", names: [], path: "", made: "flat", top: [], surface: undefined, throat: [] } as const;
+  const own = {
+    mode: "raised",
+    names: [],
+    path: "",
+    made: "flat",
+    upright: false,
+    top: [],
+    surface: undefined,
+    throat: [],
+  } as const;
   return { ...own, outline, seam, period: undefined, copies: 6, height: 0.4, rise: undefined, fade: undefined };
 }
 

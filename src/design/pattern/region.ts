@@ -89,6 +89,12 @@ export const regionSchema = z
       .boolean()
       .optional()
       .describe("raised: goes on beneath the rails, cut off as it stands; may leave the tile across; default false"),
+    upright: z
+      .boolean()
+      .optional()
+      .describe(
+        "raised or sunk: walls along the radius, so that none leans over; default false: along the surface's normal",
+      ),
     broken: z
       .number()
       .min(0)

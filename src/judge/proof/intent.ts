@@ -20,6 +20,7 @@ import { BeadFinder } from "./bead-finder.js";
 import type { Place, Stand } from "./columns.js";
 import { HeightIndex, type Heights } from "./height-index.js";
 import { added, cutOut, type Held, heldFor, type Stretch } from "./held.js";
+import { withUpright } from "./upright.js";
 
 export interface IntentOptions {
   readonly band: Band;
@@ -129,11 +130,23 @@ export class Intent {
   #body(held: Held, known: Known, place: Place, stand: Stand): Held {
     const { body, reach } = known;
     if (body.mode === "pierced") return this.#hole(held, known, place, stand);
+    if (body.upright && Math.abs(stand.way[0]) > UPRIGHT) return this.#upright(held, known, place, stand);
     const heights = heightsAt(known.index, known.period, place.u, place.across, body);
     if (heights === undefined) return held;
     const { low, high } = heights;
     if (body.mode === "raised") return added(held, [-reach, low], [-reach - this.#clear, high]);
     return cutOut(held, [-low, reach], [-high, reach + 2 * this.#clear]);
+  }
+
+  #upright(held: Held, { body, index, period, reach }: Known, { u, section }: Place, stand: Stand): Held {
+    const { line } = section;
+    const heights = (v: number) => heightsAt(index, period, u, v, body);
+    const raised = body.mode === "raised";
+    const [inward, outward] = raised
+      ? [reach, LEANING * body.height]
+      : [LEANING * body.height, reach + 2 * this.#clear];
+    const stretch: Stretch = [-inward, outward];
+    return withUpright(held, { mode: raised ? "raised" : "sunk", line, stand, stretch, heightsAt: heights });
   }
 
   /** Holes go along the radius: a column that leans goes through it by its foot at each height. */
@@ -157,6 +170,9 @@ export class Intent {
     return { ...cut, likely: throats[0] ? cutOut(held, all, all).likely : held.likely };
   }
 }
+
+/** A column along the normal holds at most so many heights of an upright body (chosen: where it leans by 60° on a tight dome). */
+const LEANING = 1.5;
 
 /** Within so many mm of the seat's end or of a field's edge nothing is compared. */
 const BESIDE = 0.35;

@@ -55,6 +55,7 @@ export function raiseField(field: HeightField, { mode, names, where, fade, toler
     names,
     path: where,
     made: undefined,
+    upright: false,
     top: [],
     surface: { top: surface, foot },
     outline: polygonsOf(bordersOf(surface)),

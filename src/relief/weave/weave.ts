@@ -168,6 +168,7 @@ function raisePiece(strip: Strip, member: Member, strands: readonly Strand[], ar
       names: [member.name],
       path: member.region.path,
       made: undefined,
+      upright: false,
       top: [...bands, ...last],
       surface: undefined,
       outline,
