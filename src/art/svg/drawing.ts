@@ -38,11 +38,13 @@ export interface DrawnShape {
   readonly stroke: Stroke | undefined;
   /** What shows is inside all of these. */
   readonly clips: readonly Clip[];
+  /** In a mask: what it covers is taken away from the shapes before it. */
+  readonly hides?: boolean;
   /** The element, for messages. */
   readonly what: string;
 }
 
-/** A clip path, or the edge of a viewport: what is inside any of its shapes, and inside its own clips. */
+/** A clip path, a mask, or the edge of a viewport: what is inside any of its shapes, and inside its own clips. */
 export interface Clip {
   readonly shapes: readonly DrawnShape[];
   readonly clips: readonly Clip[];

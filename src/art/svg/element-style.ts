@@ -35,6 +35,7 @@ const OWN = {
   opacity: "1",
   "clip-path": "none",
   mask: "none",
+  "mask-type": "luminance",
   filter: "none",
   overflow: "",
   transform: "",

@@ -8,7 +8,7 @@ import { flattenPathSegment, type Subpath } from "../../base/math/path-data.js";
 import type { Point2 } from "../../base/math/point.js";
 import { crossesItself } from "../../flat/crosses-itself.js";
 import { type GridPath, toGrid } from "../../flat/grid.js";
-import { type GridRegion, intersect, ringArea, unite } from "../../flat/polygons.js";
+import { type GridRegion, intersect, ringArea, subtract, unite } from "../../flat/polygons.js";
 import type { Clip, Drawing, DrawnShape } from "./drawing.js";
 import { isFlat } from "./is-flat.js";
 import { refuseTangled } from "./refuse-tangled.js";
@@ -126,8 +126,26 @@ class Outliner {
   }
 
   #clipRegion(clip: Clip): GridRegion {
-    const shapes = unite(clip.shapes.flatMap((shape) => this.shape(shape)));
+    const shapes = clip.shapes.some(({ hides }) => hides) ? this.#painted(clip) : this.#united(clip.shapes);
     return clip.clips.reduce((left: GridRegion, outer) => this.#clipped(left, outer), shapes);
+  }
+
+  #united(shapes: readonly DrawnShape[]): GridRegion {
+    return unite(shapes.flatMap((shape) => this.shape(shape)));
+  }
+
+  /** A mask's shapes, each over those before it: those that follow each other to one effect at once. */
+  #painted({ shapes }: Clip): GridRegion {
+    let below: GridRegion = [];
+    for (let from = 0, to = 0; from < shapes.length; from = to) {
+      const hides = shapes[from].hides === true;
+      while (to < shapes.length && (shapes[to].hides === true) === hides) to++;
+      const over = this.#united(shapes.slice(from, to));
+      const both = [...below, ...over];
+      refuseTangled(both, this.#options.where);
+      below = hides ? subtract(below, over) : unite(both);
+    }
+    return below;
   }
 
   #mapOf({ map, what }: DrawnShape): Affine {

@@ -31,6 +31,12 @@ export function paintOf(text: string, opacity: string, current: string): Paint {
   return { kind: "colour", colour };
 }
 
+/** Whether a paint of that opacity hides all that is beneath it. */
+export function isOpaque(colour: string, opacity: string): boolean {
+  const share = Number.parseFloat(opacity) / (opacity.trim().endsWith("%") ? 100 : 1);
+  return share >= 1 && !HAS_ALPHA.test(colour);
+}
+
 /** Whether an opacity is 0. */
 export function isClear(opacity: string): boolean {
   return Number.parseFloat(opacity) <= 0;

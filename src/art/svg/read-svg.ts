@@ -47,12 +47,16 @@ export function readSvg(text: string, name: string, where: string, warn: Warn, s
   const shapes =
     inner === undefined
       ? []
-      : walk.children(root, {
-          ...inner,
-          map: compose(inner.map, fillViewport(viewBox, viewport, attribute(root, "preserveAspectRatio"))),
-          viewport: viewBox ?? viewport,
-          clips: [...inner.clips, ...(page === undefined ? [] : walk.edge(root, INITIAL_STYLE, page, inner.map))],
-        });
+      : walk.masked(
+          root,
+          inner,
+          walk.children(root, {
+            ...inner,
+            map: compose(inner.map, fillViewport(viewBox, viewport, attribute(root, "preserveAspectRatio"))),
+            viewport: viewBox ?? viewport,
+            clips: [...inner.clips, ...(page === undefined ? [] : walk.edge(root, INITIAL_STYLE, page, inner.map))],
+          }),
+        );
   take.requireAll(name, where);
   if (walk.colours.size > 1) tell(coloursWarning([...walk.colours.values()], where));
   tellRest();

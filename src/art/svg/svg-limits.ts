@@ -25,6 +25,8 @@ export const SVG_LIMITS = {
   pairs: 500_000,
   /** Most dashes and gaps that a stroke names. */
   dashes: 100,
+  /** Most changes from white to black and back in the order of a mask that is followed. */
+  maskChanges: 100,
   /** Most rules in style sheets. */
   rules: 500,
   /** Farthest that anything drawn may lie from the tile, mm. */

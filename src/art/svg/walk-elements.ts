@@ -8,10 +8,10 @@ import { type Affine, compose, IDENTITY, scaling, translation } from "../../base
 import { colourKey } from "./colour.js";
 import type { Clip, Dashes, DrawnShape, FillRule, Stroke } from "./drawing.js";
 import { attribute, childElements, describeElement, partsOf, reference, svgName } from "./element.js";
-import { type Style, styleOf } from "./element-style.js";
+import { INITIAL_STYLE, type Style, styleOf } from "./element-style.js";
 import { isFlat } from "./is-flat.js";
 import { requireLength } from "./length.js";
-import { isClear, type Paint, paintOf, targetId, urlTarget } from "./paint.js";
+import { isClear, isOpaque, type Paint, paintOf, targetId, urlTarget } from "./paint.js";
 import type { ParsedSvg } from "./parse.js";
 import { parseTransform } from "./parse-transform.js";
 import { SHAPES, shapeOf, type Viewport } from "./shapes.js";
@@ -43,6 +43,16 @@ export interface Surroundings {
   readonly parts: ReadonlySet<string>;
   /** A clip path's shapes count filled by clip-rule, whatever their paint. */
   readonly clipping: boolean;
+  /** The mask whose shapes are drawn. */
+  readonly masking: Masking | undefined;
+}
+
+/** A mask that is being drawn. */
+interface Masking {
+  /** Whether all that is painted shows, whatever its colour. */
+  readonly alpha: boolean;
+  /** Whether all of it so far is opaque, and white or black. */
+  plain: boolean;
 }
 
 /** Sizes and places of viewports. */
@@ -95,8 +105,9 @@ export class Walk {
       return undefined;
     }
     if (style["transform-origin"] !== "" && style.transform !== "") this.#ignored(element, "transform-origin");
-    for (const effect of ["mask", "filter"] as const) {
-      if (style[effect] !== "none") this.#ignored(element, effect);
+    if (style.filter !== "none") this.#ignored(element, "filter");
+    if (around.masking !== undefined && (style.filter !== "none" || !isOpaque("", style.opacity))) {
+      around.masking.plain = false;
     }
     const inner = { ...around, style, map, depth: around.depth + 1, parts: this.#partsOf(element, around) };
     const clip = this.#clipOf(element, inner);
@@ -127,6 +138,10 @@ export class Walk {
       );
     }
     if (!isDrawn(name)) {
+      if (around.masking !== undefined) {
+        around.masking.plain = false;
+        return [];
+      }
       const hidden = styleOf(element, around.style, this.#sheet).display === "none";
       if (!hidden && this.#take.takes(undefined, this.#partsOf(element, around))) this.#notGeometry(element);
       return [];
@@ -134,6 +149,10 @@ export class Walk {
     if (around.clipping && (name === "svg" || name === "switch" || GROUPS.has(name))) return [];
     const inner = this.enter(element, around);
     if (inner === undefined) return [];
+    return this.masked(element, inner, this.#content(element, name, inner));
+  }
+
+  #content(element: Element, name: string, inner: Surroundings): DrawnShape[] {
     if (SHAPES.has(name)) return this.#shape(element, inner);
     if (name === "use") return this.#use(element, inner);
     if (name === "svg") return this.#nested(element, inner, {});
@@ -141,14 +160,89 @@ export class Walk {
     return this.children(element, inner);
   }
 
+  /** What a mask leaves of the element's shapes; all of them where it is none that is followed, which is told. */
+  masked(element: Element, around: Surroundings, shapes: DrawnShape[]): DrawnShape[] {
+    if (around.style.mask === "none") return shapes;
+    const clip = around.clipping ? undefined : this.#maskOf(element, around, shapes);
+    if (clip !== undefined) return shapes.map((shape) => ({ ...shape, clips: [...shape.clips, clip] }));
+    this.#ignored(element, "mask");
+    if (around.masking !== undefined) around.masking.plain = false;
+    return shapes;
+  }
+
+  /** A mask as a clip; undefined where more than opaque white and black would have to be followed. */
+  #maskOf(element: Element, around: Surroundings, shapes: readonly DrawnShape[]): Clip | undefined {
+    const id = urlTarget(around.style.mask);
+    const target = id === undefined ? undefined : this.#file.byId.get(id);
+    if (target === undefined || svgName(target) !== "mask") return undefined;
+    this.#refuseCycle(element, target, around);
+    if (attribute(target, "maskContentUnits") === "objectBoundingBox") return undefined;
+    const inUser = attribute(target, "maskUnits") === "userSpaceOnUse";
+    // The box round fills, and a tenth more, cuts off nothing but strokes.
+    if (!inUser && (hasBox(target) || shapes.some(({ stroke }) => stroke !== undefined))) return undefined;
+    const style = styleOf(target, this.#styleAround(target), this.#sheet);
+    if (style.mask !== "none" || style["clip-path"] !== "none" || style.filter !== "none") return undefined;
+    const masking: Masking = { alpha: style["mask-type"] === "alpha", plain: true };
+    const within = [...around.within, target];
+    const drawn = this.children(target, { ...around, style, clips: [], depth: around.depth + 1, within, masking });
+    if (!masking.plain || changesOf(drawn) > SVG_LIMITS.maskChanges) return undefined;
+    const clips = inUser ? [boxClip(this.#maskBox(target, style, around.viewport), around.map, "a mask's box")] : [];
+    return { shapes: drawn, clips };
+  }
+
+  /** The box outside of which a mask hides all. SVG 1.1, 14.4: a tenth round the viewport where nothing is said. */
+  #maskBox(mask: Element, style: Style, { width, height }: Viewport): Box {
+    const read = (name: SizeName, whole: number, normally: number) =>
+      this.#size(mask, style, name, whole) ?? normally * whole;
+    return {
+      x: read("x", width, -0.1),
+      y: read("y", height, -0.1),
+      width: Math.max(0, read("width", width, 1.2)),
+      height: Math.max(0, read("height", height, 1.2)),
+    };
+  }
+
+  /** The style that an element inherits where it stands in the file. */
+  #styleAround(element: Element): Style {
+    const ancestors: Element[] = [];
+    for (let at = element.parentNode; at !== null && at.nodeType === at.ELEMENT_NODE; at = at.parentNode) {
+      ancestors.unshift(at as Element);
+    }
+    return ancestors.reduce((style, ancestor) => styleOf(ancestor, style, this.#sheet), INITIAL_STYLE);
+  }
+
+  /** A shape of a mask: white shows what is beneath the mask, black hides it. */
+  #maskShapes(shape: Omit<DrawnShape, "fill" | "stroke">, element: Element, around: Surroundings): DrawnShape[] {
+    const { style, viewport, masking } = around;
+    if (masking === undefined) return [];
+    const shows = (text: string, opacity: string): boolean | undefined => {
+      const paint = paintOf(text, opacity, style.color);
+      if (paint.kind === "none") return undefined;
+      const tone = paint.kind === "colour" && isOpaque(paint.colour, opacity) ? colourKey(paint.colour) : "";
+      if (tone !== "" && (masking.alpha || tone === "#ffffff")) return true;
+      if (tone !== "#000000") masking.plain = false;
+      return false;
+    };
+    const markers = ["marker-start", "marker-mid", "marker-end"] as const;
+    if (markers.some((marker) => style[marker] !== "none")) masking.plain = false;
+    const parts: DrawnShape[] = [];
+    const fill = svgName(element) === "line" ? undefined : shows(style.fill, style["fill-opacity"]);
+    if (fill !== undefined) parts.push({ ...shape, fill: ruleOf(style["fill-rule"]), stroke: undefined, hides: !fill });
+    const line = shows(style.stroke, style["stroke-opacity"]);
+    const stroke = line === undefined ? undefined : this.#stroke(element, style, viewport);
+    if (stroke !== undefined) parts.push({ ...shape, fill: undefined, stroke, hides: line === false });
+    return parts;
+  }
+
   /** The ids and layers around the element's content, its own among them. */
-  #partsOf(element: Element, { parts, clipping }: Surroundings): ReadonlySet<string> {
-    const own = clipping ? [] : partsOf(element);
+  #partsOf(element: Element, { parts, clipping, masking }: Surroundings): ReadonlySet<string> {
+    const own = clipping || masking !== undefined ? [] : partsOf(element);
     for (const part of own) this.#take.see(part);
     return own.length === 0 ? parts : new Set([...parts, ...own]);
   }
 
-  #shape(element: Element, { style, map, clips, viewport, parts, clipping }: Surroundings): DrawnShape[] {
+  #shape(element: Element, around: Surroundings): DrawnShape[] {
+    const { style, map, clips, viewport, parts, clipping } = around;
     for (const child of childElements(element)) {
       const name = svgName(child);
       if (name !== undefined && !SILENT.has(name)) this.#notGeometry(child);
@@ -173,6 +267,7 @@ export class Walk {
     }
     if (subpaths.length === 0) return [];
     const shape = { subpaths, map, clips, what: describeElement(element) };
+    if (around.masking !== undefined && !clipping) return this.#maskShapes(shape, element, around);
     if (clipping) return [{ ...shape, fill: ruleOf(style["clip-rule"]), stroke: undefined }];
     const paints = (text: string, opacity: string) => this.#paints(element, paintOf(text, opacity, style.color), parts);
     const filled = svgName(element) !== "line" && paints(style.fill, style["fill-opacity"]);
@@ -266,7 +361,11 @@ export class Walk {
     const entered = this.enter(target, inner);
     return entered === undefined
       ? []
-      : this.#nested(target, entered, { width: read("width", width), height: read("height", height) });
+      : this.masked(
+          target,
+          entered,
+          this.#nested(target, entered, { width: read("width", width), height: read("height", height) }),
+        );
   }
 
   /** A size or place of a viewport; undefined where it is not given or automatic. */
@@ -428,11 +527,31 @@ function boxClip({ x, y, width, height }: Box, map: Affine, what: string): Clip 
 
 /** The surroundings at the top of a file. */
 export function outermost(style: Style, viewport: Viewport): Surroundings {
-  return { style, map: IDENTITY, viewport, clips: [], depth: 0, within: [], parts: new Set(), clipping: false };
+  return {
+    style,
+    map: IDENTITY,
+    viewport,
+    clips: [],
+    depth: 0,
+    within: [],
+    parts: new Set(),
+    clipping: false,
+    masking: undefined,
+  };
 }
 
 function ruleOf(text: string): FillRule {
   return text === "evenodd" ? "evenodd" : "nonzero";
+}
+
+/** How often a mask changes between shapes that show and shapes that hide. */
+function changesOf(shapes: readonly DrawnShape[]): number {
+  return shapes.filter(({ hides }, i) => i > 0 && hides !== shapes[i - 1].hides).length;
+}
+
+/** Whether a mask names a box of its own. */
+function hasBox(mask: Element): boolean {
+  return ["x", "y", "width", "height"].some((name) => attribute(mask, name) !== undefined);
 }
 
 /** Whether an element is or contains another. */

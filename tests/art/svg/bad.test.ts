@@ -61,6 +61,12 @@ describe("a file that should not be read is refused by name", () => {
       "svg-cycle",
       /never end/,
     ],
+    [
+      "a mask that masks itself",
+      svg(`<mask id="m"><g mask="url(#m)">${rect}</g></mask><g mask="url(#m)">${rect}</g>`),
+      "svg-cycle",
+      /never end/,
+    ],
     ["a tangle", svg(`<path d="${zigzag(20_000)}"/>`), "svg-too-complex", /tangled/],
     ["a stroked tangle", svg(`<path fill="none" stroke="black" d="${zigzag(1000)}"/>`), "svg-too-complex", /tangled/],
     [

@@ -171,6 +171,30 @@ const drawings: [string, string, string?][] = [
     "switch: what needs more than SVG is passed over, and what is for one language where there is one for all",
     '<switch><title>t</title><g requiredExtensions="http://example.com/x"><rect width="70" height="70"/></g><g systemLanguage="fr"><rect width="60" height="60"/></g><rect width="20" height="10"/></switch>',
   ],
+  [
+    "mask of white and black, one over the other",
+    '<mask id="m"><rect width="100" height="100" fill="white"/><circle cx="50" cy="50" r="30"/><path fill="none" stroke="#fff" stroke-width="8" d="M0 50H100"/></mask><rect x="10" y="10" width="70" height="80" mask="url(#m)"/>',
+  ],
+  [
+    "mask in a group under a transform, by use, with what it inherits where it stands",
+    '<defs><circle id="c" cx="50" cy="50" r="30"/><g fill="white"><mask id="m"><use href="#c"/></mask></g></defs><g transform="rotate(20 50 50) scale(.8)" fill="red" mask="url(#m)"><rect width="60" height="60"/><rect x="55" y="40" width="40" height="40"/></g>',
+  ],
+  [
+    "mask with a box",
+    '<mask id="m" maskUnits="userSpaceOnUse" x="20" y="30" width="40" height="50%"><rect width="100" height="100" fill="#fff"/></mask><g mask="url(#m)"><path fill="none" stroke="black" stroke-width="30" d="M0 35H100"/><rect y="60" width="100" height="9"/></g>',
+  ],
+  [
+    "mask by alpha",
+    '<mask id="m" mask-type="alpha"><rect width="50" height="50" fill="navy"/><rect x="60" width="20" height="90"/></mask><circle mask="url(#m)" cx="50" cy="50" r="40"/>',
+  ],
+  [
+    "mask that hides all, beside what it does not",
+    '<mask id="m"><rect width="50" height="50"/></mask><circle mask="url(#m)" cx="50" cy="50" r="40"/><rect width="9" height="9"/>',
+  ],
+  [
+    "mask inside a mask, and a clipped one",
+    '<clipPath id="k"><rect width="60" height="100"/></clipPath><mask id="n"><rect y="30" width="100" height="40" fill="white"/></mask><mask id="m"><g clip-path="url(#k)"><circle mask="url(#n)" cx="50" cy="50" r="40" fill="white"/></g></mask><rect mask="url(#m)" width="100" height="100"/>',
+  ],
   ["dashes", '<path fill="none" stroke="black" stroke-width="6" stroke-dasharray="9 5" d="M10 20H90M10 40L80 90"/>'],
   [
     "dashes in an odd number, from within, round corners",
@@ -281,7 +305,32 @@ describe("what is no geometry is told by name and line", () => {
       '<linearGradient id="g"/>\n<rect fill="url(#g)" width="9" height="9"/>',
       /<rect> at line 2 .*<linearGradient id="g"> at line 1/,
     ],
-    ["mask", `<mask id="m"/><g mask="url(#m)">${rect}</g>`, /mask of <g> at line 1/],
+    [
+      "mask in grey",
+      `<mask id="m"><rect fill="#888" width="9" height="9"/></mask><g mask="url(#m)">${rect}</g>`,
+      /mask of <g> at line 1/,
+    ],
+    [
+      "mask that is half clear",
+      `<mask id="m"><g opacity="50%"><rect fill="#fff" width="9" height="9"/></g></mask><g mask="url(#m)">${rect}</g>`,
+      /mask of <g> at line 1/,
+    ],
+    [
+      "mask in a gradient",
+      `<linearGradient id="l"/><mask id="m"><rect fill="url(#l)" width="9" height="9"/></mask><g mask="url(#m)">${rect}</g>`,
+      /mask of <g> at line 1/,
+    ],
+    [
+      "mask whose box may cut a stroke",
+      '<mask id="m"><rect fill="#fff" width="99" height="99"/></mask><path stroke="black" stroke-width="9" mask="url(#m)" d="M10 10H90"/>',
+      /mask of <path> at line 1/,
+    ],
+    [
+      "mask that changes too often",
+      `<mask id="m">${'<rect width="9" height="9" fill="#fff"/><rect width="3" height="3"/>'.repeat(60)}</mask><g mask="url(#m)">${rect}</g>`,
+      /mask of <g> at line 1/,
+    ],
+    ["mask that is not there", `<g mask="url(#m)">${rect}</g>`, /mask of <g> at line 1/],
     ["filter", `<filter id="m"/><g filter="url(#m)">${rect}</g>`, /filter of <g> at line 1/],
     ["marker", '<path marker-end="url(#m)" d="M0 0h9v9z"/>', /marker-end of <path>/],
     [
