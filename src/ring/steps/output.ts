@@ -15,7 +15,9 @@ import { massOf } from "../../measure/mass.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { knownBand } from "../../output/picture/known/known-band.js";
 import { knownBeads } from "../../output/picture/known/known-beads.js";
+import { knownDomes } from "../../output/picture/known/known-domes.js";
 import { knownLevels } from "../../output/picture/known/known-levels.js";
+import { firstOf } from "../../output/picture/known/known-surface.js";
 import { openStudioOf, type Picture, type Studio } from "../../output/picture/picture.js";
 import { printFigures as figuresOf, type PrintFigures } from "../../output/print/figures.js";
 import { layDown } from "../../output/print/lay-down.js";
@@ -101,7 +103,7 @@ export function studio({
 }: OfOption<"detail"> & From<"bodyTolerance" | "profile" | "pattern" | "wrap" | "parts" | "solid">): Studio {
   return openStudioOf(solid, [
     knownBand(profile, bodyTolerance),
-    knownLevels(pattern, wrap, bodyTolerance),
+    firstOf(knownDomes(pattern, wrap, bodyTolerance), knownLevels(pattern, wrap, bodyTolerance)),
     knownBeads(parts.spheres, detailLevels[option.detail].bead, bodyTolerance),
   ]);
 }

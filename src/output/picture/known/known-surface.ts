@@ -36,3 +36,15 @@ export function mostLean(radii: readonly [number, number], tolerance: number): n
 export function reachOf(tolerance: number): number {
   return 1.05 * tolerance + 1e-3;
 }
+
+/** What the first surface tells of a point; where it tells nothing, what the second one does. */
+export function firstOf(first: KnownSurface, second: KnownSurface): KnownSurface {
+  return (x, y, z, found) => {
+    let told = false;
+    first(x, y, z, (...normal) => {
+      told = true;
+      found(...normal);
+    });
+    if (!told) second(x, y, z, found);
+  };
+}
