@@ -62,8 +62,7 @@ export function checkModeFields(region: ModeFields, context: z.RefinementCtx): v
   if (region.upright === true) {
     if (mode === "pierced")
       complain("upright", "does not belong to a pierced region, whose walls stand along the radius");
-    if (region.image !== undefined || region.ribbon?.weave !== undefined)
-      complain("upright", "does not belong to an image or a woven ribbon");
+    if (region.ribbon?.weave !== undefined) complain("upright", "does not belong to a woven ribbon");
     if (region.beads !== undefined)
       complain("upright", "does not belong to a region that carries beads, which stand along the surface's normal");
   }

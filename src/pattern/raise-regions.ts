@@ -42,31 +42,27 @@ export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: 
   };
   const plain = drawn.filter((region) => !woven.has(region));
   const bodies = yield* eachGroup(groupBy(plain, sectionKey), (members) => {
-    const [{ field, path: where }] = members;
+    const [{ field, path: where, spec }] = members;
+    const { upright } = spec;
     const own = { mode: "raised", names: namesOf(members), where, fade } as const;
-    if (field !== undefined) return [raiseField(field, { ...own, tolerance: strip.bodyTolerance })];
+    if (field !== undefined) return [raiseField(field, { ...own, upright, tolerance: strip.bodyTolerance })];
     const { section, path } = sectionOf(members[0].spec, where);
-    return remember(
-      ["body", own, section, path, members[0].spec.upright, rails, railFoot, endsOf(members)],
-      artsOf(members),
-      () => {
-        const under = rails.includes(true) ? underBy(railFoot, edgeOf(section)) : 0;
-        const beyond = rails.includes(true) ? under : -spreadOf(section);
-        const fillet = under > 0 && railFoot !== undefined && railFoot.root > 0;
-        const goesOn = members[0].spec.beneath === true;
-        const { upright } = members[0].spec;
-        const clean = together(strip, members, warn, {
-          beyond,
-          need: needOf(section),
-          under: goesOn ? 0 : under,
-          rails,
-          fillet: fillet && !goesOn,
-        });
-        const across = goesOn ? strip.halfSeat / strip.grid.scale + under : undefined;
-        const body = raiseRegion(strip, clean, { ...own, section, path, across, upright });
-        return body === undefined ? [] : [onSeat(body, section, path)];
-      },
-    );
+    return remember(["body", own, section, path, upright, rails, railFoot, endsOf(members)], artsOf(members), () => {
+      const under = rails.includes(true) ? underBy(railFoot, edgeOf(section)) : 0;
+      const beyond = rails.includes(true) ? under : -spreadOf(section);
+      const fillet = under > 0 && railFoot !== undefined && railFoot.root > 0;
+      const goesOn = members[0].spec.beneath === true;
+      const clean = together(strip, members, warn, {
+        beyond,
+        need: needOf(section),
+        under: goesOn ? 0 : under,
+        rails,
+        fillet: fillet && !goesOn,
+      });
+      const across = goesOn ? strip.halfSeat / strip.grid.scale + under : undefined;
+      const body = raiseRegion(strip, clean, { ...own, section, path, across, upright });
+      return body === undefined ? [] : [onSeat(body, section, path)];
+    });
   });
   const bridged = drawn.flatMap((region) => {
     const { section, path } = sectionOf(region.spec, region.path);
@@ -96,7 +92,7 @@ export function* carveAll(
               path,
               upright: spec.upright,
             })
-          : raiseField(field, { ...own, tolerance: strip.bodyTolerance });
+          : raiseField(field, { ...own, upright: spec.upright, tolerance: strip.bodyTolerance });
       if (body === undefined) return [];
       requireEdgeWall(strip, outlineRings(strip, body.outline), region);
       return [body];

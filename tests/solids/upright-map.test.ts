@@ -9,6 +9,7 @@ import { build } from "../../src/ring/build.js";
 import { checkDesign } from "../../src/ring/check-design.js";
 import { openInside } from "../../src/ring/open-ring.js";
 import { uprightForward } from "../../src/solids/upright-map.js";
+import { greyPng } from "../art/image/pngs.js";
 
 const [WIDTH, RISE, TOP] = [6, 1.2, 17.5 / 2 + 2.2];
 const HEIGHT = 0.5;
@@ -122,6 +123,20 @@ describe("upright regions on a domed band", () => {
     expect(await wide(false)).toBeCloseTo(WIDTH + 2 * HEIGHT * (WIDTH / 2 / RADIUS), 1);
   });
 
+  it("hammering that runs over the band's edges ends there without a lip", async () => {
+    const files = { "a.png": greyPng(48, 40, (x, y) => 0.6 + 0.2 * Math.sin(2 * Math.PI * x) + 0.1 * Math.cos(9 * y)) };
+    const hammered = (upright: boolean) =>
+      design([{ image: "a.png", height: HEIGHT, map: { edge: 0, resolution: 0.3 }, upright }]);
+    const wide = async (upright: boolean) => {
+      const { mesh } = await build(hammered(upright), { files });
+      return 2 * mesh.positions.reduce((most, at, i) => (i % 3 === 2 ? Math.max(most, at) : most), 0);
+    };
+    expect(await wide(true)).toBeCloseTo(WIDTH, 6);
+    expect(await wide(false)).toBeGreaterThan(WIDTH + 0.2);
+    const { results } = await checkDesign(hammered(true), { files });
+    expect(results.find(({ rule }) => rule === "undercut")?.figure).toBeNull();
+  });
+
   it("is not taken for the image of one whose walls lean", async () => {
     const pair = (upright: readonly boolean[]) =>
       design(
@@ -148,7 +163,7 @@ describe("upright regions on a domed band", () => {
     expect(proofOf(leaning, upright).agrees).toBe(false);
   });
 
-  it("slopes of over 60° are refused with the place; pierced, woven, beaded and image regions in the document", async () => {
+  it("slopes of over 60° are refused with the place; pierced and beaded regions in the document", async () => {
     const path = "M 1 -3.7 H 3 V 3.7 H 1 Z";
     expect(await failureIn(() => build(design([{ path, height: HEIGHT }], {}, { rise: 1.9 })))).toMatchObject({
       code: "seat-too-steep",

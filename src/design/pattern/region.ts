@@ -93,7 +93,7 @@ export const regionSchema = z
       .boolean()
       .optional()
       .describe(
-        "raised or sunk: walls along the radius, so that none leans over; default false: along the surface's normal",
+        "raised or sunk: walls along the radius: none leans over, nor out at the band's edge; default false: along the normal",
       ),
     broken: z
       .number()

@@ -23,13 +23,16 @@ const CUT_MARGIN = 0.15;
  */
 const THINNING_SHARE = 0.2;
 
-export interface FieldOptions extends Pick<SectionOptions, "mode" | "names" | "where" | "fade"> {
+export interface FieldOptions extends Pick<SectionOptions, "mode" | "names" | "where" | "fade" | "upright"> {
   /** mm, of the mesh. */
   readonly tolerance: number;
 }
 
 /** Raises a field. */
-export function raiseField(field: HeightField, { mode, names, where, fade, tolerance }: FieldOptions): FlatBody {
+export function raiseField(
+  field: HeightField,
+  { mode, names, where, fade, upright = false, tolerance }: FieldOptions,
+): FlatBody {
   const { left, right, level, heights, columns, rows, repeats, copies } = field;
   const points = pointsOf(field);
   const part = (triangles: readonly number[]) =>
@@ -55,7 +58,7 @@ export function raiseField(field: HeightField, { mode, names, where, fade, toler
     names,
     path: where,
     made: undefined,
-    upright: false,
+    upright,
     top: [],
     surface: { top: surface, foot },
     outline: polygonsOf(bordersOf(surface)),
