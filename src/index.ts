@@ -72,7 +72,7 @@ export {
 } from "./output/print/undersides.js";
 export type { BandSizes, PlaceSizes } from "./output/report/band-sizes.js";
 export { type Caution, cautions } from "./output/report/cautions.js";
-export type { FitReport, Report, ReportedFile } from "./output/report/report.js";
+export type { FitReport, ProofReport, Report, ReportedFile } from "./output/report/report.js";
 export { reportJsonSchema } from "./output/report/report-json-schema.js";
 export type { FlatRings } from "./relief/tile-outlines.js";
 export { type BenchSheetOptions, benchSheet } from "./ring/bench-sheet.js";
@@ -99,6 +99,7 @@ export type { DrawnTile, FlatBead, FlatRegion, FlatTile, TilePart, TileQuestion 
 export type { BenchSheet } from "./ring/steps/put-sheet.js";
 export type { SizeSystemOptions } from "./size/catalogue.js";
 export { sizeSystems } from "./size/catalogue.js";
+export type { PublishedChart } from "./size/published-chart.js";
 export { type Scale, scaleSystem } from "./size/scale.js";
 export { type ResolvedSize, resolveSize, type SizeSpec } from "./size/size.js";
 export type { SizeSystem } from "./size/size-system.js";

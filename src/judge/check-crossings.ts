@@ -10,7 +10,7 @@ import { checkSolid, type SolidCheck, type SolidOptions } from "./gate.js";
  * Triangles that cross deeper than this are a fault, mm; chosen: a tenth of the default tolerance. Shallower are what rounding
  * to single precision, 1 to 2 nm on a ring, leaves of faces that nearly lie in each other.
  */
-export const DEEPEST_CROSSING = 1e-3;
+const DEEPEST_CROSSING = 1e-3;
 
 /** A check with what was found of crossings. */
 export interface CrossingCheck extends SolidCheck {

@@ -82,7 +82,7 @@ function isSize(name: string): name is (typeof SIZES)[number] {
 }
 
 /** The path data of a style: an attribute has it plain, a style as `path("M …")`. */
-export function pathText({ d }: Style): string {
+function pathText({ d }: Style): string {
   return (
     /^path\(\s*(?:"([^"]*)"|'([^']*)')\s*\)$/
       .exec(d)

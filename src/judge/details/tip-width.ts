@@ -5,7 +5,7 @@ import type { GridPath, GridPoint } from "../../flat/grid.js";
 import { clipWithin, contains, type GridRegion, intersect, ringArea } from "../../flat/polygons.js";
 
 /** The length at a point's end over which its width is taken, mm. Chosen. */
-export const TIP_LENGTH = 0.5;
+const TIP_LENGTH = 0.5;
 
 /** Corners of the circle about a point. */
 const CORNERS = 64;

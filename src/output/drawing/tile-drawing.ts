@@ -46,7 +46,7 @@ const EXTENSION_START = AXIS_OVERHANG + 0.5;
 const UPPER_GAP = 1;
 
 /** Least and largest enlargement: beyond them nothing is seen, or no paper holds it. Chosen. */
-export const DRAWING_SCALES = { least: 0.1, most: 100 } as const;
+const DRAWING_SCALES = { least: 0.1, most: 100 } as const;
 
 /**
  * Draws a flat tile with its dimensions, at true size or enlarged; the text of an SVG file, lengths in mm.
