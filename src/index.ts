@@ -38,6 +38,7 @@ export type { UnrolledBand } from "./judge/details/unrolled-band.js";
 export type { Fault, FaultCode } from "./judge/faults.js";
 export type { Finding, FindingPlace, RuleResult } from "./judge/finding.js";
 export { checkSolid, type SolidCheck, type SolidOptions } from "./judge/gate.js";
+export type { ProofFigure } from "./judge/proof/prove.js";
 export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./judge/walls.js";
 export type { MarkReport } from "./marks/mark-report.js";
 export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
@@ -99,6 +100,7 @@ export type { DrawnTile, FlatBead, FlatRegion, FlatTile, TilePart, TileQuestion 
 export type { BenchSheet } from "./ring/steps/put-sheet.js";
 export type { SizeSystemOptions } from "./size/catalogue.js";
 export { sizeSystems } from "./size/catalogue.js";
+export type { ChartEntry } from "./size/interpolation.js";
 export type { PublishedChart } from "./size/published-chart.js";
 export { type Scale, scaleSystem } from "./size/scale.js";
 export { type ResolvedSize, resolveSize, type SizeSpec } from "./size/size.js";

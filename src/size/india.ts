@@ -1,7 +1,7 @@
 /**
  * India: a published table of circumferences, straight lines between its entries.
  */
-import { type Entry, placeOf, valueAt } from "./interpolation.js";
+import { type ChartEntry, placeOf, valueAt } from "./interpolation.js";
 import { readNumberLabel } from "./number-label.js";
 import { scaleSystem } from "./scale.js";
 
@@ -12,7 +12,7 @@ const CIRCUMFERENCES = [
 ] as const;
 
 /** Size and circumference in mm. */
-const ENTRIES: readonly Entry[] = CIRCUMFERENCES.map((circumference, i) => [i + 1, circumference]);
+const ENTRIES: readonly ChartEntry[] = CIRCUMFERENCES.map((circumference, i) => [i + 1, circumference]);
 
 /** Sizes that ellistonjewelry.in has otherwise, mm; the other 27 agree. */
 const OTHERWISE: ReadonlyMap<number, number> = new Map([

@@ -1,13 +1,13 @@
 /**
  * What other published charts say of a size, and the span of them where they disagree.
  */
-import { type Entry, valueAt } from "./interpolation.js";
+import { type ChartEntry, valueAt } from "./interpolation.js";
 
 /** Another chart of a system: places on its scale, rising, and circumferences in mm, with where it was published. */
 export interface PublishedChart {
   readonly source: string;
   /** Straight lines are drawn between entries; beyond its ends the chart says nothing. */
-  readonly entries: readonly Entry[];
+  readonly entries: readonly ChartEntry[];
 }
 
 /** Circumferences nearer than this are one, mm: charts are printed to 0.1 mm. */

@@ -2,7 +2,7 @@
  * The two US tables of diameters, by formula and by the trade gauge: each is the other's second chart.
  */
 import { MM_PER_INCH } from "../base/units.js";
-import type { Entry } from "./interpolation.js";
+import type { ChartEntry } from "./interpolation.js";
 
 /** Diameter of size 0, mm: 0.458 in (en.wikipedia.org, Ring size; its chart agrees). */
 export const ZERO_DIAMETER = 0.458 * MM_PER_INCH;
@@ -16,7 +16,10 @@ const GAUGE_DIAMETERS = [
 ] as const;
 
 /** Size and circumference in mm, by the gauge. */
-export const GAUGE: readonly Entry[] = GAUGE_DIAMETERS.map((inches, size) => [size, Math.PI * inches * MM_PER_INCH]);
+export const GAUGE: readonly ChartEntry[] = GAUGE_DIAMETERS.map((inches, size) => [
+  size,
+  Math.PI * inches * MM_PER_INCH,
+]);
 
 /** Circumference of a size by formula, mm. */
 export function formulaCircumference(size: number): number {

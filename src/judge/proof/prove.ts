@@ -36,13 +36,13 @@ export interface Proof {
   /** Places at which the ring is not what was drawn: by how much, mm, and where, mm. The worst first. */
   readonly astray: readonly { readonly by: number; readonly place: Point3 }[];
   /** mm³; the bound is tolerance times surface, and what columns miss. */
-  readonly volume: Pair;
+  readonly volume: ProofFigure;
   /** Area of the seat on which the ring stands higher than half of the relief, flat, mm². */
-  readonly relief: Pair;
+  readonly relief: ProofFigure;
 }
 
 /** A figure from the flat art, the same of the mesh, and by how much they may differ. */
-export interface Pair {
+export interface ProofFigure {
   readonly expected: number;
   readonly built: number;
   readonly bound: number;
@@ -137,7 +137,7 @@ function layOut({ band, wrap, pattern }: IntentOptions, intent: Intent, density:
   return { columns, expected, surface: bare.surface };
 }
 
-function isWithin({ expected, built, bound }: Pair): boolean {
+function isWithin({ expected, built, bound }: ProofFigure): boolean {
   return Math.abs(expected - built) <= bound;
 }
 
@@ -234,7 +234,7 @@ function reliefArea(
   compared: readonly { readonly column: Ready; readonly solid: Intervals }[],
   { pattern, wrap }: IntentOptions,
   slack: number,
-): Pair {
+): ProofFigure {
   const level = pattern.height / 2;
   let [expected, built, open, largest] = [0, 0, 0, 0];
   if (level === 0) return { expected, built, bound: 0 };

@@ -13,7 +13,7 @@ import type { Allowances } from "../../casting/allowances/columns.js";
 import type { Design } from "../../design/schema.js";
 import type { Decimation } from "../../judge/decimate-solid.js";
 import type { SolidCheck } from "../../judge/gate.js";
-import type { Pair, Proof } from "../../judge/proof/prove.js";
+import type { Proof, ProofFigure } from "../../judge/proof/prove.js";
 import type { MarkReport } from "../../marks/mark-report.js";
 import type { Measure } from "../../measure/measure.js";
 import type { WeightTable } from "../../measure/weights/weight-table.js";
@@ -105,9 +105,9 @@ export interface ProofReport {
   /** Columns on which both were compared. */
   readonly columns: number;
   /** mm³ */
-  readonly volume: Pair;
+  readonly volume: ProofFigure;
   /** What stands higher than half of the relief, mm² of the flat pattern. */
-  readonly relief: Pair;
+  readonly relief: ProofFigure;
 }
 
 /** The fit with the stretch of the wrapped art. */
