@@ -55,7 +55,7 @@ describe("the key of a stage", () => {
     const node = walk.order.find(({ id }) => id === "finished union");
     if (node === undefined) throw new Error("no union on the walk");
     const key = walk.key(node);
-    expect(key.split("\n")).toEqual(["kernel", "finished parts", "finished prove", "finished headroom"]);
+    expect(key.split("\n")).toEqual(["kernel", "finished parts", "finished headroom", "finished prove"]);
     expect(walk.key(node)).toBe(key);
     expect(texts).toEqual(["kernel"]);
   });
