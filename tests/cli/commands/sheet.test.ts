@@ -15,7 +15,7 @@ const hasPoppler = ["pdftotext", "pdftoppm"].every((name) =>
 );
 
 /** Pixels a mm at which a page is looked at. */
-const FINENESS = 400 / 25.4;
+const FINENESS = 200 / 25.4;
 
 /** Grey, of 255, up to which a pixel is full ink, and up to which it is some: thin lines come out grey. */
 const [FULL_INK, SOME_INK] = [60, 190];
