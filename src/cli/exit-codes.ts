@@ -1,18 +1,8 @@
 /**
- * What the program's exit code tells, and which errors mean which.
+ * Which errors and signals mean which exit code.
  */
 import { AnnuletError } from "../index.js";
-
-export const EXIT = {
-  /** All that was asked for is there. */
-  done: 0,
-  /** The design, or the mesh that was inspected, fails a check. */
-  check: 1,
-  /** Wrong usage, a wrong document, or a file that cannot be read or written. */
-  usage: 2,
-  /** A fault of annulet itself. */
-  internal: 3,
-} as const;
+import { EXIT } from "./exit.js";
 
 /** Codes of errors by which a sound document fails a check on what was built from it. */
 const CHECK_CODES: ReadonlySet<string> = new Set(["not-closed", "headroom"]);

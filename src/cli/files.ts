@@ -4,6 +4,7 @@
 import { closeSync, fstatSync, openSync, readSync } from "node:fs";
 import { AnnuletError } from "../index.js";
 import type { Io } from "./io.js";
+import { reasonOf } from "./reason-of.js";
 import { statOf } from "./same-file.js";
 
 /** Name that stands for standard input. */
@@ -98,27 +99,6 @@ export function showBytes(bytes: number): string {
   if (bytes < 1000) return `${bytes} B`;
   return bytes < MEGABYTE ? `${(bytes / 1000).toFixed(1)} kB` : `${(bytes / MEGABYTE).toFixed(1)} MB`;
 }
-
-/** Why the system refused, in words; the system's own code where there are none. */
-export function reasonOf(cause: unknown): string {
-  const code = (cause as NodeJS.ErrnoException | undefined)?.code;
-  return REASONS[code ?? ""] ?? code ?? String(cause);
-}
-
-const REASONS: Readonly<Record<string, string>> = {
-  EACCES: "permission is denied",
-  EPERM: "it is not permitted",
-  ENOENT: "it is not there",
-  ENOTDIR: "a part of its path is no folder",
-  EISDIR: "it is a folder",
-  EROFS: "the disk is read-only",
-  ENOSPC: "the disk is full",
-  EDQUOT: "the disk quota is used up",
-  EMFILE: "too many files are open",
-  ENAMETOOLONG: "its name is too long",
-  ELOOP: "its links run in a circle",
-  EIO: "the disk reports an error",
-};
 
 function cannotRead(path: string, cause: unknown): AnnuletError {
   const code = (cause as NodeJS.ErrnoException).code === "ENOENT" ? "file-missing" : "file-not-readable";

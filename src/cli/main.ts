@@ -2,9 +2,10 @@
 /**
  * The program `annulet`.
  */
-import { EXIT } from "./exit-codes.js";
-import { reasonOf } from "./files.js";
+// Only what loads nothing else: how the rest is loaded is set first.
+import { EXIT } from "./exit.js";
 import { startQuickly } from "./quick-start.js";
+import { reasonOf } from "./reason-of.js";
 
 startQuickly();
 

@@ -2,7 +2,7 @@
  * Errors about files that cannot be written.
  */
 import { AnnuletError } from "../index.js";
-import { reasonOf } from "./files.js";
+import { reasonOf } from "./reason-of.js";
 
 /**
  * @param message a whole sentence, or one that the system's reason completes

@@ -7,7 +7,7 @@ import { tmpdir } from "node:os";
 import { delimiter, join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { AnnuletError } from "../index.js";
-import { reasonOf } from "./files.js";
+import { reasonOf } from "./reason-of.js";
 import { holdSignals, Interrupted } from "./signals.js";
 
 /** Names that it goes by. */

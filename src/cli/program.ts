@@ -4,7 +4,7 @@
 import { Argument, CommanderError, InvalidArgumentError, Option, Command as Parser } from "commander";
 import type { Command, ListedCommand, OptionSpec } from "./command.js";
 import { commandOf, commands } from "./commands/catalogue.js";
-import { EXIT } from "./exit-codes.js";
+import { EXIT } from "./exit.js";
 import type { Io } from "./io.js";
 import { plainText } from "./plain-text.js";
 import { readVersion } from "./version.js";

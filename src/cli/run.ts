@@ -3,10 +3,11 @@
  */
 import { AnnuletError } from "../index.js";
 import { describeProblem } from "../toolbox/index.js";
-import { EXIT, exitCodeOfError } from "./exit-codes.js";
-import { reasonOf } from "./files.js";
+import { EXIT } from "./exit.js";
+import { exitCodeOfError } from "./exit-codes.js";
 import { type Io, say } from "./io.js";
 import { runCommand } from "./program.js";
+import { reasonOf } from "./reason-of.js";
 import { Interrupted } from "./signals.js";
 import { tint } from "./tint.js";
 import { sayWarnings } from "./warnings.js";

@@ -1,6 +1,8 @@
+// Covers: src/cli/exit.ts
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
-import { EXIT, exitCodeOfError, exitCodeOfSignal } from "../../src/cli/exit-codes.js";
+import { EXIT } from "../../src/cli/exit.js";
+import { exitCodeOfError, exitCodeOfSignal } from "../../src/cli/exit-codes.js";
 
 function failure(...codes: string[]): AnnuletError {
   return new AnnuletError(codes.map((code) => ({ code, message: code })));

@@ -1,3 +1,4 @@
+// Covers: src/cli/reason-of.ts
 import { execFileSync } from "node:child_process";
 import { mkdirSync, truncateSync, writeFileSync } from "node:fs";
 import { join } from "node:path";

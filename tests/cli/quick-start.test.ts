@@ -1,4 +1,5 @@
 import { spawnSync } from "node:child_process";
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { budgetFlag } from "../../src/cli/quick-start.js";
 
@@ -18,5 +19,23 @@ describe("budgetFlag", () => {
       undefined,
       undefined,
     ]);
+  });
+});
+
+describe("the program's first module", () => {
+  it("loads nothing before the settings but what loads nothing itself", () => {
+    const importsOf = (name: string) => {
+      const source = readFileSync(new URL(`../../src/cli/${name}`, import.meta.url), "utf8");
+      return [...source.matchAll(/^import .*"(.+)";$/gm)].map(([, from]) => from);
+    };
+    const own = importsOf("main.ts");
+    expect(own).toContain("./quick-start.js");
+    for (const from of own) {
+      const others = importsOf(from.replace("./", "").replace(/\.js$/, ".ts"));
+      expect(
+        others.filter((other) => !other.startsWith("node:")),
+        from,
+      ).toEqual([]);
+    }
   });
 });

@@ -5,7 +5,7 @@ import { type BeadChoice, type BeadRunReport, planBeads } from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import { type Io, print, printJson } from "../io.js";
 import { fixed } from "../show.js";
 import { type Column, showTable } from "../table.js";

@@ -3,7 +3,7 @@
  */
 import { cautions } from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import { print, printJson } from "../io.js";
 import { tint } from "../tint.js";
 import { wrapLines } from "../wrap-lines.js";

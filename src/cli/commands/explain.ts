@@ -5,7 +5,7 @@ import { explainField, type FieldLine, type FieldReference } from "../../index.j
 import { exampleOf, showJson } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { exampleDesigns } from "../example-designs.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import { type Io, print, printJson } from "../io.js";
 import { tint } from "../tint.js";
 import { wrapLines } from "../wrap-lines.js";

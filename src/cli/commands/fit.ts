@@ -4,7 +4,7 @@
 import { type Fit, type FitCandidate, fitDesign, type LaneFit, readDesign } from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import { type Io, print, printJson } from "../io.js";
 import { fixed, NOTHING, signed, signedPercent } from "../show.js";
 import { type Column, showTable } from "../table.js";

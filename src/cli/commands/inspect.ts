@@ -20,7 +20,7 @@ import {
 } from "../../index.js";
 import { type CrossingCheck, checkCrossings, describeFault, showGrams } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import { type Io, print, printJson } from "../io.js";
 import { readMeshBytes } from "../read-mesh-file.js";
 import { isReported } from "../reported-mesh.js";

@@ -22,7 +22,7 @@ import { describeAllowances } from "../allowances.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import { STDIN, showBytes } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
 import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";

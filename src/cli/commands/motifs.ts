@@ -4,7 +4,7 @@
 import { AnnuletError, flatTile, listMotifs, type MotifEntry } from "../../index.js";
 import { drawMotifs, sampleDesign } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import { print, printJson } from "../io.js";
 import { showTable } from "../table.js";
 import { checkTargets } from "../targets.js";

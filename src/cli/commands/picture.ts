@@ -19,7 +19,7 @@ import { facing, findAlloy, lookOf, materialsOf, PICTURE_DEFAULTS, readableEndin
 import type { Command } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import { showBytes } from "../files.js";
 import { type Io, print } from "../io.js";
 import { keepFilesOf, sourceOf } from "../open-design.js";

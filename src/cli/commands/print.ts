@@ -23,7 +23,7 @@ import {
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import { showBytes } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
 import { keepFilesOf, sourceOf } from "../open-design.js";

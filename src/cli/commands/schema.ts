@@ -3,7 +3,7 @@
  */
 import { AnnuletError, designJsonSchema, reportJsonSchema } from "../../index.js";
 import type { Command } from "../command.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import { print } from "../io.js";
 import { showSchema } from "../show-schema.js";
 

@@ -6,7 +6,7 @@ import { BENCH_SHEET_DEFAULTS } from "../../toolbox/index.js";
 import type { Command } from "../command.js";
 import { DESIGN_ARGUMENT } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import { showBytes } from "../files.js";
 import { type Io, print } from "../io.js";
 import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";

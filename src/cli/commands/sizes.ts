@@ -3,7 +3,7 @@
  */
 import { AnnuletError, type ResolvedSize, resolveSize, type SizeSpec, sizeSystems, sizeTable } from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import { type Io, print, printJson } from "../io.js";
 import { fixed, NOTHING, signed } from "../show.js";
 import { type Column, showTable } from "../table.js";

@@ -6,7 +6,7 @@ import { drawFriezeGroups } from "../../toolbox/index.js";
 import type { Command } from "../command.js";
 import { DESIGN_ARGUMENT } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
-import { EXIT } from "../exit-codes.js";
+import { EXIT } from "../exit.js";
 import type { Io } from "../io.js";
 import { openDesign } from "../open-design.js";
 import { checkTargets } from "../targets.js";
