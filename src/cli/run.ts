@@ -2,15 +2,13 @@
  * Runs one command line and says how it went.
  */
 import { AnnuletError } from "../index.js";
-import { describeProblem } from "../toolbox/index.js";
 import { EXIT } from "./exit.js";
 import { exitCodeOfError } from "./exit-codes.js";
 import { type Io, say } from "./io.js";
 import { runCommand } from "./program.js";
 import { reasonOf } from "./reason-of.js";
+import { errorMark, sayProblems } from "./say-problems.js";
 import { Interrupted } from "./signals.js";
-import { tint } from "./tint.js";
-import { sayWarnings } from "./warnings.js";
 
 /**
  * Runs the program. Nothing is thrown: failures are told on standard error.
@@ -28,12 +26,10 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
       return error.exitCode;
     }
     const code = exitCodeOfError(error);
-    const mark = tint(io, io.stderr, "red", "error:");
     if (error instanceof AnnuletError) {
-      sayWarnings(io, error.warnings);
-      for (const problem of error.problems) say(io, `${mark} ${describeProblem(problem)}`);
+      sayProblems(io, error);
     } else {
-      say(io, `${mark} ${error instanceof Error ? `${error.name}: ${error.message}` : String(error)}`);
+      say(io, `${errorMark(io)} ${error instanceof Error ? `${error.name}: ${error.message}` : String(error)}`);
     }
     if (code === EXIT.internal) sayInternal(error, io);
     return code;

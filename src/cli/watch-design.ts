@@ -11,16 +11,16 @@ import {
   type Report,
   type Ring,
 } from "../index.js";
-import { densitySpan, describeProblem, showGrams } from "../toolbox/index.js";
+import { densitySpan, showGrams } from "../toolbox/index.js";
 import { filesBeside, pathsOfFiles } from "./design-folder.js";
 import { showBytes } from "./files.js";
 import { type Io, print, say } from "./io.js";
 import { meshChunks } from "./mesh-chunks.js";
 import { namesIn, openDesign } from "./open-design.js";
 import { type Output, writeOutputs } from "./output-files.js";
+import { sayProblems } from "./say-problems.js";
 import { fixed } from "./show.js";
 import { startProgress } from "./show-progress.js";
-import { tint } from "./tint.js";
 import { stampOf, waitForChange } from "./wait-for-change.js";
 import { sayWarnings } from "./warnings.js";
 
@@ -52,9 +52,7 @@ export async function watchDesign(watched: Watched, io: Io, signal?: AbortSignal
       await makeOnce(ring, targets, watched, io, signal);
     } catch (error) {
       if (!(error instanceof AnnuletError)) throw error;
-      sayWarnings(io, error.warnings);
-      const mark = tint(io, io.stderr, "red", "error:");
-      for (const problem of error.problems) say(io, `${mark} ${describeProblem(problem)}`);
+      sayProblems(io, error);
     }
     say(io, `watching ${path}; Ctrl-C ends it`);
     await waitForChange(paths, seen, signal);

@@ -1,3 +1,4 @@
+// Covers: src/cli/say-problems.ts
 import { Readable, Writable } from "node:stream";
 import { describe, expect, it } from "vitest";
 import type { Io } from "../../src/cli/io.js";
