@@ -2,7 +2,7 @@
  * What `annulet make` says of a ring it has made.
  */
 import type { Fit, Report } from "../index.js";
-import { densitySpan, fontOfMark, nameMark, placeMark, showGrams, workOfMark } from "../toolbox/index.js";
+import { densitySpan, fontOfMark, nameMark, nameStance, placeMark, showGrams, workOfMark } from "../toolbox/index.js";
 import { showBytes } from "./files.js";
 import type { WrittenFile } from "./output-files.js";
 import { fixed, showPairs, signedPercent } from "./show.js";
@@ -84,11 +84,10 @@ function describeSprue({ sprue, weights }: Report): [string, string][] {
   ];
 }
 
-function describePrint({ print: { stance, tilt, height, layer, layers, undersides } }: Report): string {
-  const how =
-    stance === "tilted" ? `tilted by ${tilt}°` : { built: "as built", lying: "lying", standing: "standing" }[stance];
+function describePrint({ print }: Report): string {
+  const { height, layer, layers, undersides } = print;
   const steep = `${fixed(undersides.area, 1)} mm² of undersides over ${undersides.support}°`;
-  return `${how}, ${fixed(height)} mm high, ${layers} layers of ${fixed(layer)} mm, ${steep}`;
+  return `${nameStance(print)}, ${fixed(height)} mm high, ${layers} layers of ${fixed(layer)} mm, ${steep}`;
 }
 
 function describeSize({ size }: Report): string {

@@ -7,6 +7,7 @@ import type { WeightRow, WeightTable } from "../../measure/weights/weight-table.
 import { sizeTable } from "../../size/size-table.js";
 import { allowanceRows } from "../report/allowance-rows.js";
 import { fontOfMark, nameMark, placeMark, workOfMark } from "../report/mark-lines.js";
+import { nameStance } from "../report/name-stance.js";
 import type { Report } from "../report/report.js";
 import { densitySpan, showGrams } from "../report/show-grams.js";
 import { type Column, paragraph, table } from "./html.js";
@@ -132,11 +133,9 @@ export function markTable({ marks }: Report): string {
 
 /** How the mesh lies for the printer, and its sprue. */
 export function printLines({ print, sprue, weights }: Report): string {
-  const { stance, tilt, height, layer, layers, undersides } = print;
-  const how =
-    stance === "tilted" ? `tilted by ${tilt}°` : { built: "as built", lying: "lying", standing: "standing" }[stance];
+  const { height, layer, layers, undersides } = print;
   const lines = [
-    `Master ${how}: ${mm(height)} mm high, ${layers} layers of ${mm(layer)} mm; ${undersides.area.toFixed(1)} mm² of undersides lean more than ${undersides.support}°.`,
+    `Master ${nameStance(print)}: ${mm(height)} mm high, ${layers} layers of ${mm(layer)} mm; ${undersides.area.toFixed(1)} mm² of undersides lean more than ${undersides.support}°.`,
   ];
   if (sprue !== null) {
     const grams = showGrams(sprue.weight, densitySpan(weights, sprue.material));
