@@ -54,6 +54,12 @@ export function beyond(
   return new AnnuletError({ code: CODES[name], message, allowed, hint, ...definedOf({ path, value }) });
 }
 
+/** The error where work took longer than it may. */
+export function tooLong(seconds: number, path: string | undefined): AnnuletError {
+  const hint = "simplify what it names, or raise the limit";
+  return beyond("seconds", `the work took longer than ${seconds} s`, { most: seconds, path, hint });
+}
+
 /** Whether an error says that a limit was met: with other limits it may go well. */
 export function isBeyond(error: unknown): boolean {
   return error instanceof AnnuletError && Object.values<string>(CODES).includes(error.code);

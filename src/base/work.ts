@@ -1,7 +1,7 @@
 /**
  * Work that may take long: it says where it is, gives way to a signal, and counts what it is about to make.
  */
-import { beyond, LIMITS, type Limits } from "./limits.js";
+import { beyond, LIMITS, type Limits, tooLong } from "./limits.js";
 import { pause } from "./pause.js";
 import type { Pausing } from "./pausing.js";
 
@@ -19,7 +19,8 @@ export class Work {
   at: string | undefined;
   readonly #limits: Limits;
   readonly #signal: AbortSignal | undefined;
-  #since = performance.now();
+  readonly #start = performance.now();
+  #since = this.#start;
   #corners = 0;
 
   /** Default: stops for nothing, and within the default limits. */
@@ -43,6 +44,16 @@ export class Work {
       this.#signal?.throwIfAborted();
       this.#since = performance.now();
     }
+  }
+
+  /**
+   * For work that cannot give way: ends it once its time is over.
+   *
+   * @throws AnnuletError `too-long`
+   */
+  requireTime(path: string): void {
+    const { seconds: most } = this.#limits;
+    if (performance.now() - this.#start > 1000 * most) throw tooLong(most, path);
   }
 
   /**

@@ -122,8 +122,9 @@ export class Engine {
   /** The same at once, of stages that wait for nothing. */
   askNow<Name extends StageName>(names: readonly Name[], chosen: Partial<RingOptions> = {}): Told<Name> {
     const walk = this.#walk(names, chosen);
+    const how = { signal: AT_ONCE.signal, work: new Work(readLimits(this.#limits)) };
     for (const node of walk.order) {
-      const answer = this.#try(walk, node, () => this.#remembered(walk, node) ?? this.#work(walk, node, AT_ONCE));
+      const answer = this.#try(walk, node, () => this.#remembered(walk, node) ?? this.#work(walk, node, how));
       if (answer instanceof Promise) throw new Error(`${node.name} has to be waited for`);
       this.#store.keep(node.name, walk.key(node), answer);
       walk.take(node, answer);

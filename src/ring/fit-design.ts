@@ -3,12 +3,15 @@
  */
 import type { Fit } from "../band/fit/fit.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
+import type { Limits } from "../base/limits.js";
 import { openInside } from "./open-ring.js";
 
 /** Who hears of warnings. */
 export interface FitDesignOptions {
   /** Takes the warnings of the fit. Default: they are dropped. */
   readonly warn?: Warn;
+  /** What the fit may cost; of a fit only its seconds count, beyond which AnnuletError `too-long`. Default 1 800 s. */
+  readonly limits?: Partial<Limits>;
 }
 
 /**
@@ -21,8 +24,8 @@ export interface FitDesignOptions {
  * const { candidates } = fitDesign(document);
  * for (const { repeats, bandWidth, tileWidth } of candidates) console.log(repeats, bandWidth, tileWidth); // mm
  */
-export function fitDesign(document: unknown, { warn }: FitDesignOptions = {}): Fit {
-  const { answers, warnings } = openInside(document).fitNow();
+export function fitDesign(document: unknown, { warn, limits }: FitDesignOptions = {}): Fit {
+  const { answers, warnings } = openInside(document, { limits }).fitNow();
   if (warn !== undefined) for (const warning of warnings) warn(warning);
   if (answers.fit !== undefined) return answers.fit;
   throw new AnnuletError({

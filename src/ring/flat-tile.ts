@@ -2,6 +2,7 @@
  * The flat tile of a design: what a drawing of the pattern shows, without building the ring.
  */
 import type { FileSource } from "../base/files.js";
+import type { Limits } from "../base/limits.js";
 import { openRing } from "./open-ring.js";
 import type { FlatTile, TileQuestion } from "./steps/draw-tile.js";
 
@@ -10,6 +11,11 @@ export interface FlatTileOptions extends TileQuestion {
   readonly maxBeads?: number;
   /** The files that the design names, SVG drawings: name → text, or a function that gives one. Default: none. */
   readonly files?: FileSource;
+  /**
+   * What it may cost: seconds and corners, beyond which AnnuletError `too-long` or `too-many-corners` names the part of the
+   * document. Default 1 800 s, 4 million corners.
+   */
+  readonly limits?: Partial<Limits>;
 }
 
 /**

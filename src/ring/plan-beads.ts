@@ -3,6 +3,7 @@
  */
 import type { Warn } from "../base/errors.js";
 import type { FileSource } from "../base/files.js";
+import type { Limits } from "../base/limits.js";
 import type { BeadRunReport } from "../beads/bead-report.js";
 import { openInside } from "./open-ring.js";
 
@@ -12,6 +13,11 @@ export interface PlanBeadsOptions {
   readonly maxBeads?: number;
   /** The files that the design names, SVG drawings: name → text, or a function that gives one. Default: none. */
   readonly files?: FileSource;
+  /**
+   * What it may cost: seconds and corners, beyond which AnnuletError `too-long` or `too-many-corners` names the part of the
+   * document. Default 1 800 s, 4 million corners.
+   */
+  readonly limits?: Partial<Limits>;
   /** Takes the warnings of the pattern and the beads. Default: they are dropped. */
   readonly warn?: Warn;
 }

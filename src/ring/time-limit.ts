@@ -1,7 +1,7 @@
 /**
  * A question's signal that also goes up when its time is over.
  */
-import { beyond } from "../base/limits.js";
+import { tooLong } from "../base/limits.js";
 
 /** Longest time that timers take, ms. */
 const MOST_MS = 2 ** 31 - 1;
@@ -21,12 +21,7 @@ export class TimeLimit {
     this.#follow = () => this.#stop.abort(asker?.reason);
     if (asker?.aborted) this.#follow();
     asker?.addEventListener("abort", this.#follow, { once: true });
-    const over = () => {
-      const hint = "simplify what it names, or raise the limit";
-      this.#stop.abort(
-        beyond("seconds", `the work took longer than ${seconds} s`, { most: seconds, path: where(), hint }),
-      );
-    };
+    const over = () => this.#stop.abort(tooLong(seconds, where()));
     this.#timer = setTimeout(over, Math.min(1000 * seconds, MOST_MS));
   }
 

@@ -2,7 +2,7 @@
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
 import { LIMITS, readLimits } from "../../src/base/limits.js";
-import { build, openRing } from "../../src/index.js";
+import { build, fitDesign, flatTile, openRing, planBeads } from "../../src/index.js";
 
 const band = {
   annulet: 1,
@@ -78,6 +78,23 @@ describe("limits", () => {
     const error = await problemOf(build(studs, { limits }));
     expect(error.code).toBe("limits-out-of-range");
     expect(error.message).toMatch(message);
+  });
+
+  it("bound the fit alone, the flat tile and the bead runs", async () => {
+    const corners = { code: "too-many-corners", path: "pattern.regions[0].path", allowed: "at most 10 corners" };
+    const beaded = { ...studs, beads: [{ along: { v: 1 }, diameter: 0.5 }] };
+    expect(await problemOf(flatTile(studs, { limits: { corners: 10 } }))).toMatchObject(corners);
+    expect(await problemOf(planBeads(beaded, { limits: { corners: 10 } }))).toMatchObject(corners);
+    const late = { code: "too-long", allowed: "at most 1e-9 seconds" };
+    const [tile, beads] = [
+      flatTile(studs, { limits: { seconds: 1e-9 } }),
+      planBeads(beaded, { limits: { seconds: 1e-9 } }),
+    ];
+    expect(await problemOf(tile)).toMatchObject(late);
+    expect(await problemOf(beads)).toMatchObject(late);
+    const fitted = async () => fitDesign(studs, { limits: { seconds: 1e-9 } });
+    expect(await problemOf(fitted())).toMatchObject({ ...late, path: "profile" });
+    expect(fitDesign(studs, { limits: { seconds: 60 } })).toEqual(fitDesign(studs));
   });
 
   it("stand at their defaults where nothing is said", () => {

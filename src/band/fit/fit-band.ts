@@ -4,6 +4,7 @@
 
 import type { Warn, Warning } from "../../base/errors.js";
 import { showLength } from "../../base/units.js";
+import type { Work } from "../../base/work.js";
 import { severalLanes } from "../../design/lanes.js";
 import { PATTERN_DEFAULTS } from "../../design/pattern/defaults.js";
 import type { PatternSpec } from "../../design/pattern/pattern.js";
@@ -20,6 +21,8 @@ export interface FitBandOptions {
   /** mm, for free curves of the profile. */
   readonly tolerance: number;
   readonly warn?: Warn;
+  /** Ends a search that takes too long. */
+  readonly work?: Pick<Work, "requireTime">;
 }
 
 /**
@@ -28,10 +31,11 @@ export interface FitBandOptions {
  */
 export function fitBand(
   pattern: FitPattern | undefined,
-  { profile, boreRadius, tolerance, warn }: FitBandOptions,
+  { profile, boreRadius, tolerance, warn, work }: FitBandOptions,
 ): Fit | undefined {
   if (pattern === undefined) return undefined;
   const fit = solve(pattern, profile.width, (width) => {
+    work?.requireTime("profile");
     const outline = buildOutline({ ...profile, width }, boreRadius, tolerance);
     return { seatLength: outline.seatLength, meanRadius: meanSeatRadius(outline) };
   });

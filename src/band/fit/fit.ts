@@ -7,6 +7,7 @@
  * the width, so a root is found on the real profile.
  */
 import { AnnuletError } from "../../base/errors.js";
+import { isBeyond } from "../../base/limits.js";
 import { narrowRoot, type Sample } from "../../base/math/root.js";
 import { showLength, TURN } from "../../base/units.js";
 import { type CycleSpec, cycleLength } from "../../design/cycle.js";
@@ -218,7 +219,7 @@ export function solveWidth(
     const nearest = -low.y < high.y ? low : high;
     return Math.abs(nearest.y) <= JUMP_LIMIT * start.seat.seatLength ? nearest.x : undefined;
   } catch (error) {
-    if (error instanceof AnnuletError) return undefined;
+    if (error instanceof AnnuletError && !isBeyond(error)) return undefined;
     throw error;
   }
 }
@@ -271,7 +272,7 @@ function tryExcess(excess: (width: number) => number, x: number): Sample | undef
   try {
     return { x, y: excess(x) };
   } catch (error) {
-    if (error instanceof AnnuletError) return undefined;
+    if (error instanceof AnnuletError && !isBeyond(error)) return undefined;
     throw error;
   }
 }

@@ -7,6 +7,7 @@ import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit.js";
 import { type Io, print, printJson } from "../io.js";
+import { FLAT_LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { fixed } from "../show.js";
 import { type Column, showTable } from "../table.js";
 
@@ -28,14 +29,19 @@ const LEGEND = [
 /** Neighbours that overlap or gap by less than this share of their diameter touch: half of what the table's ratio shows. */
 const TOUCHING = 0.0005;
 
-export const beadsCommand: Command<{ json?: boolean }> = {
+interface BeadsOptions extends LimitOptions {
+  readonly json?: boolean;
+}
+
+export const beadsCommand: Command<BeadsOptions> = {
   name: "beads",
   details: ["Nothing is built, so that pitches and sizes can be tried at once."],
   examples: [{ line: "annulet beads ring.json", does: "see tight and loose side by side, then set the pitch" }],
   args: [DESIGN_ARGUMENT],
-  options: [JSON_OPTION],
+  options: [...FLAT_LIMIT_OPTIONS, JSON_OPTION],
   async run({ args: [path], options }, io) {
-    const runs = await planBeads(await loadDesign(path, io), { files: filesBeside(path) });
+    const how = { files: filesBeside(path), limits: limitsOf(options) };
+    const runs = await planBeads(await loadDesign(path, io), how);
     if (options.json) printJson(io, runs);
     else printRuns(runs, io);
     return EXIT.done;

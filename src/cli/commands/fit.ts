@@ -6,6 +6,7 @@ import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { EXIT } from "../exit.js";
 import { type Io, print, printJson } from "../io.js";
+import { type LimitOptions, limitsOf, MAX_SECONDS } from "../limit-options.js";
 import { fixed, NOTHING, signed, signedPercent } from "../show.js";
 import { type Column, showTable } from "../table.js";
 
@@ -32,7 +33,11 @@ const LANES_LEGEND = [
 
 type OneFit = Omit<Fit, "lanes">;
 
-export const fitCommand: Command<{ json?: boolean }> = {
+interface FitOptions extends Pick<LimitOptions, "maxSeconds"> {
+  readonly json?: boolean;
+}
+
+export const fitCommand: Command<FitOptions> = {
   name: "fit",
   details: [
     "The number that annulet make would take is marked with *.",
@@ -40,10 +45,10 @@ export const fitCommand: Command<{ json?: boolean }> = {
   ],
   examples: [{ line: "annulet fit ring.json", does: "choose a number of repeats, then write it into the design" }],
   args: [DESIGN_ARGUMENT],
-  options: [JSON_OPTION],
+  options: [MAX_SECONDS, JSON_OPTION],
   async run({ args: [path], options }, io) {
     const design = readDesign(await loadDesign(path, io));
-    const fit = fitDesign(design);
+    const fit = fitDesign(design, { limits: limitsOf(options) });
     const drawnWidth = design.profile.width;
     if (options.json) printJson(io, { drawnWidth, ...fit });
     else printFit(fit, drawnWidth, io);

@@ -8,13 +8,14 @@ import { DESIGN_ARGUMENT } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit.js";
 import type { Io } from "../io.js";
+import { FLAT_LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { openDesign } from "../open-design.js";
 import { checkTargets } from "../targets.js";
 import { notSvg, usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 import { writeSvg } from "../write-svg.js";
 
-interface TileOptions {
+interface TileOptions extends LimitOptions {
   readonly output?: string;
   readonly repeats?: number;
   readonly part?: string;
@@ -46,6 +47,7 @@ export const tileCommand: Command<TileOptions> = {
     { flags: "--as-worn", description: "draw the tile as it measures on the finished surface" },
     { flags: "--scale <factor>", description: "enlargement, 0.1 to 100 (default: 1, true size)", number: true },
     { flags: "--groups", description: "draw the chart of frieze groups; needs no design" },
+    ...FLAT_LIMIT_OPTIONS,
   ],
   async run({ args: [path], options }, io) {
     const output = checkUsage(path, options);
@@ -102,6 +104,7 @@ async function drawDesign(text: string, path: string, options: TileOptions, io: 
     lane,
     part: part !== undefined && isPart(part) ? part : undefined,
     files: filesBeside(path),
+    limits: limitsOf(options),
   });
   sayWarnings(io, tile.warnings);
   return drawTile(tile, { asWorn, scale });

@@ -8,12 +8,17 @@ import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
 import { EXIT } from "../exit.js";
 import { type Io, print, printJson } from "../io.js";
+import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { fixed, NOTHING } from "../show.js";
 import { startProgress } from "../show-progress.js";
 import { type Column, showTable } from "../table.js";
 import { sayWarnings } from "../warnings.js";
 
-export const weighCommand: Command<{ json?: boolean }> = {
+interface WeighOptions extends LimitOptions {
+  readonly json?: boolean;
+}
+
+export const weighCommand: Command<WeighOptions> = {
   name: "weigh",
   details: [
     "Prices, sprue and button stand in the design's costing, materials of your own in its alloys.",
@@ -21,11 +26,12 @@ export const weighCommand: Command<{ json?: boolean }> = {
   ],
   examples: [{ line: "annulet weigh ring.json", does: "before you order metal" }],
   args: [DESIGN_ARGUMENT],
-  options: [JSON_OPTION],
+  options: [...LIMIT_OPTIONS, JSON_OPTION],
   async run({ args: [path], options }, io) {
     const text = await loadDesign(path, io);
     const progress = startProgress(io, false);
     const { report } = await build(text, {
+      limits: limitsOf(options),
       files: filesBeside(path),
       onProgress: ({ stage, share }) => progress.update(stage, share),
     }).finally(() => progress.stop());

@@ -54,9 +54,9 @@ export function fitPattern({ design: { pattern } }: OfDesign<"pattern">): FitPat
 
 export function fit(
   { design, boreRadius, fitPattern }: OfDesign<"profile" | "tolerance"> & From<"boreRadius" | "fitPattern">,
-  { warn }: Tools,
+  { warn, work }: Tools,
 ): Fit | undefined {
-  return fitBand(fitPattern, { profile: design.profile, tolerance: design.tolerance, boreRadius, warn });
+  return fitBand(fitPattern, { profile: design.profile, tolerance: design.tolerance, boreRadius, warn, work });
 }
 
 export function profile({

@@ -1,3 +1,4 @@
+import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { annulet, PLAIN, put, tempFolder } from "../support.js";
 
@@ -35,6 +36,24 @@ describe("annulet beads", () => {
       "%",
     ]);
     expect(rows[3]).toContain("0.300–0.500");
+  });
+
+  it("stops at the limits that it is told, as annulet tile and annulet fit do", async () => {
+    const stdin = JSON.stringify({
+      ...BEADED,
+      pattern: {
+        fit: { repeats: 9, hold: "band" },
+        regions: [{ path: "M 0.2 -0.3 H 0.8 V 0.3 H 0.2 Z", height: 0.3 }],
+      },
+    });
+    const corners = await annulet(["beads", "-", "--max-corners", "10"], { stdin });
+    expect(corners.code).toBe(2);
+    expect(corners.err).toContain("at most 10 corners");
+    const tile = ["tile", "-", "-o", join(tempFolder(), "tile.svg"), "--max-corners", "10"];
+    expect((await annulet(tile, { stdin })).err).toContain("at most 10 corners");
+    const fitted = await annulet(["fit", "-", "--max-seconds", "1e-9"], { stdin });
+    expect(fitted.code).toBe(2);
+    expect(fitted.err).toContain("at most 1e-9 seconds");
   });
 
   it("calls an overlap so", async () => {
