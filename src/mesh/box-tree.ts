@@ -149,17 +149,20 @@ function meets(a: Float64Array, i: number, b: Float64Array, j: number): boolean 
   );
 }
 
-function boxesOf({ positions, triangles }: Mesh, which: Uint32Array): Float64Array {
-  const boxes = new Float64Array(BOX * which.length);
-  for (let i = 0; i < which.length; i++) {
-    const a = 3 * triangles[3 * which[i]];
-    const b = 3 * triangles[3 * which[i] + 1];
-    const c = 3 * triangles[3 * which[i] + 2];
-    for (let k = 0; k < 3; k++) {
-      boxes[BOX * i + k] = Math.min(positions[a + k], positions[b + k], positions[c + k]);
-      boxes[BOX * i + 3 + k] = Math.max(positions[a + k], positions[b + k], positions[c + k]);
-    }
+/** Writes the box of a triangle: the lowest x, y, z, then the highest. */
+export function boxOf({ positions, triangles }: Mesh, t: number, box: Float64Array, at = 0): void {
+  const a = 3 * triangles[3 * t];
+  const b = 3 * triangles[3 * t + 1];
+  const c = 3 * triangles[3 * t + 2];
+  for (let k = 0; k < 3; k++) {
+    box[at + k] = Math.min(positions[a + k], positions[b + k], positions[c + k]);
+    box[at + 3 + k] = Math.max(positions[a + k], positions[b + k], positions[c + k]);
   }
+}
+
+function boxesOf(mesh: Mesh, which: Uint32Array): Float64Array {
+  const boxes = new Float64Array(BOX * which.length);
+  for (let i = 0; i < which.length; i++) boxOf(mesh, which[i], boxes, BOX * i);
   return boxes;
 }
 

@@ -4,7 +4,8 @@
  */
 import type { Point3 } from "../base/math/point.js";
 import { pause } from "../base/pause.js";
-import { BoxTree } from "./box-tree.js";
+import { BoxTree, boxOf } from "./box-tree.js";
+import { halveByMirrors } from "./halve-by-mirrors.js";
 import type { Mesh } from "./mesh.js";
 import { TrianglesMeet } from "./triangles-meet.js";
 
@@ -32,47 +33,57 @@ const PLACES_SHOWN = 10;
 /** Pairs looked at for each triangle, on the mean, before it is given up: rings have 7 to 20 (measured). */
 const PAIRS_EACH = 1000;
 
-/** Leaves of the tree between two pauses: a few milliseconds. */
-const LEAVES_AT_ONCE = 512;
+/** Leaves of the tree, or triangles beside it, between two pauses: a few milliseconds. */
+const STEPS_AT_ONCE = 512;
 
 /**
- * Looks at every pair of triangles whose boxes meet; the time grows with n log n on any surface.
+ * Looks at every pair of triangles whose boxes meet; the time grows with n log n on any surface. Where the triangles of a
+ * unit are those of its first half and their mirror images, as is looked at and not taken on trust, pairs of images are
+ * passed over.
  *
  * @param mesh sound: finite, indices in range
  * @throws the signal's reason
  */
 export async function findCrossings(mesh: Mesh, { units = 1, signal }: CrossingsOptions = {}): Promise<Crossings> {
-  const looked = mesh.triangles.length / 3 / units;
-  const tree = new BoxTree(mesh, units === 1 ? allOf(looked) : nearFirst(mesh, looked));
+  const all = mesh.triangles.length / 3;
+  const { first: looked, images } = halveByMirrors(mesh, all / units);
+  const alike = units * images;
+  const tree = new BoxTree(mesh, allOf(looked));
   const test = new TrianglesMeet(mesh);
   const deepest: { readonly depth: number; readonly t: number }[] = [];
   let [found, pairs] = [0, 0];
   const visit = (own: number, other: number) => {
-    // Of a unit and its images only what the first has a part in; a pair of images is the image of one.
-    if (units > 1 && own >= looked && other >= looked) return;
     pairs++;
     if (!test.meet(own, other)) return;
-    // Two triangles of different units: their images are seen from the first unit once more, from the other side.
-    found += units > 1 && (own >= looked || other >= looked) ? 0.5 : 1;
+    // A pair with an image is seen once more, from the other side, by images of its own.
+    found += own >= looked || other >= looked ? 0.5 : 1;
     const depth = depthOf(mesh, own, other);
     if (deepest.length === PLACES_SHOWN && depth <= deepest[PLACES_SHOWN - 1].depth) return;
     deepest.push({ depth, t: own });
     deepest.sort((a, b) => b.depth - a.depth);
     deepest.length = Math.min(deepest.length, PLACES_SHOWN);
   };
-  let leaf = 0;
-  for (; leaf < tree.leaves && pairs <= PAIRS_EACH * looked; leaf++) {
-    if (leaf % LEAVES_AT_ONCE === LEAVES_AT_ONCE - 1) {
+  const beside = alike === 1 ? [] : besideFirst(mesh, looked);
+  const box = new Float64Array(6);
+  const steps = tree.leaves + beside.length;
+  let step = 0;
+  for (; step < steps && pairs <= PAIRS_EACH * looked; step++) {
+    if (step % STEPS_AT_ONCE === STEPS_AT_ONCE - 1) {
       await pause();
       signal?.throwIfAborted();
     }
-    tree.pairsFrom(leaf, visit);
+    if (step < tree.leaves) tree.pairsFrom(step, visit);
+    else {
+      const image = beside[step - tree.leaves];
+      boxOf(mesh, image, box);
+      tree.around(box, (own) => visit(own, image));
+    }
   }
   return {
-    count: found * units,
+    count: found * alike,
     deepest: deepest[0]?.depth ?? 0,
     places: deepest.map(({ t }) => middleOf(mesh, t)),
-    complete: leaf === tree.leaves,
+    complete: step === steps,
   };
 }
 
@@ -80,8 +91,8 @@ function allOf(count: number): Uint32Array {
   return Uint32Array.from({ length: count }, (_, t) => t);
 }
 
-/** The first triangles, and all whose boxes meet the box round them. */
-function nearFirst({ positions, triangles }: Mesh, first: number): Uint32Array {
+/** All triangles but the first ones whose boxes meet the box round these. */
+function besideFirst({ positions, triangles }: Mesh, first: number): Uint32Array {
   const low = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
   const high = low.map((x) => -x);
   for (let i = 0; i < 3 * first; i++) {
@@ -97,10 +108,10 @@ function nearFirst({ positions, triangles }: Mesh, first: number): Uint32Array {
     const c = positions[3 * triangles[i + 2] + k];
     return (a > high[k] && b > high[k] && c > high[k]) || (a < low[k] && b < low[k] && c < low[k]);
   };
-  const near = new Uint32Array(triangles.length / 3);
+  const near = new Uint32Array(triangles.length / 3 - first);
   let count = 0;
-  for (let t = 0; t < near.length; t++) {
-    if (t < first || !(apart(3 * t, 0) || apart(3 * t, 1) || apart(3 * t, 2))) near[count++] = t;
+  for (let t = first; t < first + near.length; t++) {
+    if (!(apart(3 * t, 0) || apart(3 * t, 1) || apart(3 * t, 2))) near[count++] = t;
   }
   return near.slice(0, count);
 }

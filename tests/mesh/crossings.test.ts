@@ -1,7 +1,8 @@
 // Covers: src/mesh/triangles-meet.ts, src/mesh/box-tree.ts
 import { describe, expect, it } from "vitest";
+import { addImage } from "../../src/mesh/add-image.js";
 import { findCrossings } from "../../src/mesh/crossings.js";
-import { concatMeshes } from "../../src/mesh/mesh.js";
+import { concatMeshes, type Mesh } from "../../src/mesh/mesh.js";
 import { TrianglesMeet } from "../../src/mesh/triangles-meet.js";
 import { turnRound } from "../../src/mesh/turn-round.js";
 import { box, meshOf, torus } from "../support/meshes.js";
@@ -382,5 +383,56 @@ describe("a ring of turned units", () => {
       expect(few.count).toBe(all.count);
       expect(few.deepest).toBeCloseTo(all.deepest, 9);
     }
+  });
+});
+
+/** Pairs that meet, by looking at every two triangles. */
+function everyPair(mesh: Mesh): number {
+  const test = new TrianglesMeet(mesh);
+  const count = mesh.triangles.length / 3;
+  let found = 0;
+  for (let s = 0; s < count; s++) for (let t = s + 1; t < count; t++) if (test.meet(s, t)) found++;
+  return found;
+}
+
+describe("a ring of units that are a part and its mirror images", () => {
+  const units = 5;
+  const step = (2 * Math.PI) / units;
+  /** A spike in half a unit and its image in the plane at the half's end; on wish both again in z = 0. */
+  const mirrored = (reach: number, low: number, middle: boolean) => {
+    const at = (share: number, r: number, z: number) => [r * Math.cos(share * step), r * Math.sin(share * step), z];
+    const spike = meshOf(
+      [at(0.1, 10, 0.1), at(0.2, 10, 0.1), at(0.15, 10, 0.4), at(reach, 10, low)],
+      [
+        [0, 2, 1],
+        [0, 1, 3],
+        [1, 2, 3],
+        [2, 0, 3],
+      ],
+    );
+    const half = { mesh: spike, marks: new Uint8Array(4) };
+    const [cos, sin] = [Math.cos(step), Math.sin(step)];
+    const across = addImage(half, 1, (x, y, z) => [x * cos + y * sin, x * sin - y * cos, z]).whole;
+    const whole = middle ? addImage(across, 1, (x, y, z) => [x, y, -z]).whole : across;
+    return turnRound({ mesh: whole.mesh, follows: new Int32Array(whole.marks.length).fill(-1) }, units);
+  };
+
+  it.each([false, true])("is told by that part what every pair says (across the band too: %s)", async (middle) => {
+    let most = 0;
+    // Free; through its own image; through another unit's; through the plane z = 0.
+    for (const [reach, low] of [
+      [0.4, 0.2],
+      [0.6, 0.2],
+      [0.95, 0.25],
+      [1.2, 0.3],
+      [0.4, -0.1],
+      [0.7, -0.2],
+    ]) {
+      const mesh = mirrored(reach, low, middle);
+      const { count } = await findCrossings(mesh, { units });
+      expect(count).toBe(everyPair(mesh));
+      most = Math.max(most, count);
+    }
+    expect(most).toBeGreaterThan(units);
   });
 });
