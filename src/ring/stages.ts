@@ -47,7 +47,7 @@ export const stages: StageTable = {
   parts: work("solids", "design.beads design.tolerance option.detail profile pattern wrap marks beads", solid.parts),
   headroom: figure("solids", "design.proud profile parts", solid.headroom),
   prove: work("union", "design.tolerance option.detail profile pattern wrap marks beads", solid.prove),
-  union: work("union", "option.kernel parts headroom prove", solid.union),
+  union: work("union", "option.kernel option.detail parts headroom prove", solid.union),
   asUnited: work(undefined, "union", ({ union: { mesh, check } }) => ({ mesh, check, decimation: undefined })),
   decimated: work("decimate", "deviation union", solid.decimated),
   thinned: choice(({ decimate }) => (decimate === 0 ? "asUnited" : "decimated")),

@@ -51,22 +51,32 @@ const OFF_PLANE = 2e-4;
 
 /** Takes off a plane what touches it in a point alone: its image would hang on it by that point. */
 function letGo({ mesh, marks }: Clipped, { normal }: HalfSpace, bit: number): Clipped {
-  const { triangles } = mesh;
-  const { opposite } = buildEdgeTable(mesh);
-  const onRim = new Uint8Array(marks.length);
-  for (let h = 0; h < triangles.length; h++) {
-    if (opposite[h] !== -1) continue;
-    const a = triangles[h];
-    const b = triangles[nextEdge(h)];
-    if ((marks[a] & marks[b] & bit) !== 0) onRim[a] = onRim[b] = 1;
-  }
+  const onRim = verticesOfRim(mesh, (vertex) => (marks[vertex] & bit) !== 0);
   const positions = mesh.positions.slice();
   const kept = marks.map((mark, vertex) => {
     if ((mark & bit) === 0 || onRim[vertex] === 1) return mark;
     for (let k = 0; k < 3; k++) positions[3 * vertex + k] -= OFF_PLANE * normal[k];
     return mark & ~bit;
   });
-  return { mesh: { positions, triangles }, marks: kept };
+  return { mesh: { positions, triangles: mesh.triangles }, marks: kept };
+}
+
+/** 1 for each vertex of an open edge between two vertices of a plane. All triangles at such an edge have both of them. */
+function verticesOfRim({ positions, triangles }: Mesh, onPlane: (vertex: number) => boolean): Uint8Array {
+  const beside: number[] = [];
+  for (let t = 0; t < triangles.length; t += 3) {
+    const corners = triangles.subarray(t, t + 3);
+    const [a, b, c] = [onPlane(corners[0]), onPlane(corners[1]), onPlane(corners[2])];
+    if (a ? b || c : b && c) beside.push(...corners);
+  }
+  const { opposite } = buildEdgeTable({ positions, triangles: Uint32Array.from(beside) });
+  const onRim = new Uint8Array(positions.length / 3);
+  for (let h = 0; h < opposite.length; h++) {
+    if (opposite[h] !== -1) continue;
+    const [a, b] = [beside[h], beside[nextEdge(h)]];
+    if (onPlane(a) && onPlane(b)) onRim[a] = onRim[b] = 1;
+  }
+  return onRim;
 }
 
 /** Of what lies on the plane of half a turn, what lies beyond the axis is at the end. */

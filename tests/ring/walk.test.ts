@@ -55,9 +55,9 @@ describe("the key of a stage", () => {
     const node = walk.order.find(({ id }) => id === "finished union");
     if (node === undefined) throw new Error("no union on the walk");
     const key = walk.key(node);
-    expect(key.split("\n")).toEqual(["kernel", "finished parts", "finished headroom", "finished prove"]);
+    expect(key.split("\n")).toEqual(["kernel", "detail", "finished parts", "finished headroom", "finished prove"]);
     expect(walk.key(node)).toBe(key);
-    expect(texts).toEqual(["kernel"]);
+    expect(texts).toEqual(["kernel", "detail"]);
   });
 
   it("tells the casting from the finished piece", () => {

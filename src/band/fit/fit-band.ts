@@ -11,7 +11,7 @@ import type { PatternSpec } from "../../design/pattern/pattern.js";
 import type { ProfileSpec } from "../../design/profile/profile.js";
 import { meanSeatRadius } from "../profile/moments.js";
 import { buildOutline } from "../profile/profile.js";
-import { type Fit, type LaneFit, type MeasureSeat, STRETCH_LIMIT, solveFit } from "./fit.js";
+import { type Fit, type LaneFit, type MeasureSeat, type SeatMeasure, STRETCH_LIMIT, solveFit } from "./fit.js";
 import { solveLanes } from "./fit-lanes.js";
 
 export interface FitBandOptions {
@@ -34,10 +34,15 @@ export function fitBand(
   { profile, boreRadius, tolerance, warn, work }: FitBandOptions,
 ): Fit | undefined {
   if (pattern === undefined) return undefined;
+  const measured = new Map<number, SeatMeasure>();
   const fit = solve(pattern, profile.width, (width) => {
     work?.requireTime("profile");
+    const known = measured.get(width);
+    if (known !== undefined) return known;
     const outline = buildOutline({ ...profile, width }, boreRadius, tolerance);
-    return { seatLength: outline.seatLength, meanRadius: meanSeatRadius(outline) };
+    const seat = { seatLength: outline.seatLength, meanRadius: meanSeatRadius(outline) };
+    measured.set(width, seat);
+    return seat;
   });
   const fits = fit.lanes.length > 0 ? fit.lanes : [{ ...fit, name: "" }];
   if (Math.abs(fit.bandWidth - profile.width) > WIDTH_NOTICE) {
