@@ -12,6 +12,7 @@ const SOURCES = {
   motif: "a motif",
   text: "a text",
   image: "an image",
+  texture: "a texture",
 } as const;
 
 /** A field that art comes from. */

@@ -2,6 +2,7 @@
  * Which fields of a region go with which mode: raised, sunk or pierced.
  */
 import type { z } from "zod";
+import { hasHeights } from "./art/height-rules.js";
 import { complainTo } from "./complain.js";
 import type { SectionSpec } from "./sections/section.js";
 
@@ -16,6 +17,7 @@ export interface ModeFields {
   readonly beneath?: boolean | undefined;
   readonly upright?: boolean | undefined;
   readonly image?: unknown;
+  readonly texture?: unknown;
   readonly beads?: unknown;
   readonly ribbon?: { readonly weave?: unknown } | undefined;
   readonly edge?: unknown;
@@ -56,8 +58,8 @@ export function checkModeFields(region: ModeFields, context: z.RefinementCtx): v
   }
   if (region.beneath === true) {
     if (mode !== "raised") complain("beneath", `does not belong to a ${mode} region`);
-    if (region.image !== undefined || region.ribbon?.weave !== undefined)
-      complain("beneath", "does not belong to an image or a woven ribbon");
+    if (hasHeights(region) || region.ribbon?.weave !== undefined)
+      complain("beneath", "does not belong to an image, a texture or a woven ribbon");
   }
   if (region.upright === true) {
     if (mode === "pierced")

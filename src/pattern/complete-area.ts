@@ -6,11 +6,14 @@
  * walls.
  */
 
+import type { ReadFieldOptions } from "../art/image/frame.js";
+import type { HeightField } from "../art/image/height-field.js";
 import { imageOf } from "../art/image/load-images.js";
 import { readField } from "../art/image/read-field.js";
 import type { Picture } from "../art/image/read-picture.js";
 import { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import type { Drawing } from "../art/svg/drawing.js";
+import { readTexture } from "../art/texture/read-texture.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import type { FriezeName } from "../base/frieze/symmetry.js";
 import type { Remember } from "../base/memory.js";
@@ -154,6 +157,17 @@ function noRails(path: string): AnnuletError {
   });
 }
 
+/** The heights of a region whose art they are: an image, or a texture. */
+function fieldOf(
+  region: RegionSpec,
+  images: AreaOptions["images"],
+  options: ReadFieldOptions,
+): HeightField | undefined {
+  const { image, texture } = region;
+  if (image !== undefined) return readField(region, imageOf(image, images, options.path), options);
+  return texture && readTexture(region, texture, options);
+}
+
 const NO_ART = { region: [], border: [], centre: [] } as const;
 
 /** The regions of an area with their art, or their heights where an image gives them. */
@@ -169,8 +183,8 @@ function* drawRegions(
     const path = `${where}.regions[${i}]`;
     const name = region.name ?? `${label} ${i + 1}`;
     yield path;
-    if (region.image !== undefined) {
-      const field = readField(region, imageOf(region.image, images, path), { strip, tolerance, underRail, path, warn });
+    const field = fieldOf(region, images, { strip, tolerance, underRail, path, warn });
+    if (field !== undefined) {
       drawn.push({ spec: region, path, name, art: NO_ART, field });
       continue;
     }

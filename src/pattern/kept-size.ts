@@ -43,9 +43,9 @@ function placed(pattern: Pattern, places: readonly Motion[]): Pattern {
 }
 
 /**
- * What is cut off at the seat's edge are outlines: bridges of a weave and heights of an image have none there.
+ * What is cut off at the seat's edge are outlines: bridges of a weave and heights of an image or a texture have none there.
  *
- * @throws AnnuletError `cannot-keep-size` on lanes, weaves and images
+ * @throws AnnuletError `cannot-keep-size` on lanes, weaves, images and textures
  */
 export function requireCuttable(lanes: readonly Lane[]): void {
   const complain = (what: string, path: string, hint: string) => {
@@ -53,7 +53,7 @@ export function requireCuttable(lanes: readonly Lane[]): void {
       code: "cannot-keep-size",
       message: `on a band that tapers ${what} cannot be cut off at the seat's edge`,
       path,
-      allowed: '"narrow" in pattern.fit.taper; "keep" on one pattern without lanes, weaves and images',
+      allowed: '"narrow" in pattern.fit.taper; "keep" on one pattern without lanes, weaves, images and textures',
       hint,
     });
   };
@@ -65,10 +65,11 @@ export function requireCuttable(lanes: readonly Lane[]): void {
     { at: `${where}.ends`, all: ends?.form === "ornament" ? ends.regions : [] },
   ];
   for (const { at, all } of lists) {
-    all.forEach(({ image, ribbon, beneath }, i) => {
+    all.forEach(({ image, texture, ribbon, beneath }, i) => {
       const hint = 'say "taper": "narrow", or leave it out';
       if (beneath === true) throw complain("relief beneath the rails", `${at}.regions[${i}].beneath`, hint);
       if (image !== undefined) throw complain("a height map", `${at}.regions[${i}].image`, hint);
+      if (texture !== undefined) throw complain("a texture", `${at}.regions[${i}].texture`, hint);
       if (ribbon?.weave !== undefined) throw complain("a weave", `${at}.regions[${i}].ribbon.weave`, hint);
     });
   }

@@ -8,6 +8,7 @@ import { AnnuletError, type Warn } from "../base/errors.js";
 import { FORGET, type Remember } from "../base/memory.js";
 import { Work } from "../base/work.js";
 import type { RegionsOf } from "../design/areas.js";
+import { hasHeights } from "../design/art/height-rules.js";
 import type { RegionSpec } from "../design/pattern/region.js";
 import { type Art, type ArtSpec, completeArt } from "./art.js";
 import { isComposed, othersOf } from "./compose-region.js";
@@ -58,7 +59,7 @@ export class Regions {
     const other = (name: string, place: string) => {
       const found = this.#find(name, place);
       if (this.#open.includes(found)) throw this.#cycle(found, place);
-      if (this.#specs[found].image !== undefined) throw noOutline(name, place);
+      if (hasHeights(this.#specs[found])) throw noOutline(name, place);
       return this.art(found).region;
     };
     const make = () =>
@@ -122,7 +123,7 @@ function artSpecOf({ beads: _, height: _h, depth: _d, round: _r, section: _s, ..
 function noOutline(name: string, place: string): AnnuletError {
   return new AnnuletError({
     code: "region-without-outline",
-    message: `the region ${JSON.stringify(name)} is an image, which has no outline to compose with`,
+    message: `the region ${JSON.stringify(name)} is a height map, which has no outline to compose with`,
     path: place,
     value: name,
     allowed: "a region that is drawn",

@@ -35,6 +35,9 @@ export interface Frame extends Omit<HeightField, "heights"> {
 /** The default distance of samples in tolerances: the cubic between pixels is far below one off there. */
 const STEP_TOLERANCES = 8;
 
+/** Steps in the size of a texture. Chosen: a pit of 0.8 sizes is then about five steps wide. */
+const TEXTURE_STEPS = 6;
+
 /** What is lower than half a tolerance is not there. */
 const LEVEL_SHARE = 0.5;
 
@@ -59,7 +62,7 @@ export function frameOf(
   const right = (once ? repeats : tiles) * tileWidth;
   const area = repeats * tileWidth * 2 * reach;
   const finest = Math.sqrt(area / IMAGE_LIMITS.samples);
-  const wanted = map.resolution ?? Math.max(STEP_TOLERANCES * tolerance, finest);
+  const wanted = map.resolution ?? Math.max(defaultStep(spec, tolerance), finest);
   if (wanted < finest) throw tooFine(wanted, finest, `${path}.map.resolution`);
   // Each tile has a whole number of steps, so that all are alike.
   const columns = once ? stepsFor(right, wanted) : tiles * stepsFor(tileWidth, wanted);
@@ -78,6 +81,12 @@ export function frameOf(
     repeats: periodic,
     level: Math.max(LEVEL_SHARE * tolerance, LEAST_LEVEL),
   };
+}
+
+/** Of a texture no coarser than its detail, also at a tolerance that is. */
+function defaultStep({ texture }: RegionSpec, tolerance: number): number {
+  const step = STEP_TOLERANCES * tolerance;
+  return texture === undefined ? step : Math.min(step, texture.size / TEXTURE_STEPS);
 }
 
 /** Whether tiles meet their mirror images: at their left and right ends, or along, at their upper and lower ones. */

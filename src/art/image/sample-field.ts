@@ -2,10 +2,10 @@
  * Pixels as samples on the seat: resampled, completed by the tile's symmetry, smoothed.
  */
 
-import type { TileOperation } from "../../base/frieze/symmetry.js";
 import type { Strip } from "../../flat/strip.js";
+import { completeTile, withFirst, withoutLast } from "./complete-tile.js";
 import { type Frame, isMirrored } from "./frame.js";
-import { applyTaps, type Beyond, emptyGrid, type NumberGrid, transpose } from "./number-grid.js";
+import { applyTaps, type Beyond, type NumberGrid, transpose } from "./number-grid.js";
 import { sampleTaps, smoothTaps } from "./resample.js";
 
 /**
@@ -17,7 +17,7 @@ import { sampleTaps, smoothTaps } from "./resample.js";
 export function sampleField(pixels: NumberGrid, frame: Frame, strip: Strip, smoothing: number): NumberGrid {
   const sampled = sample(pixels, frame, strip);
   if (frame.tiles === undefined) return smoothen(sampled, smoothing, frame);
-  const tile = smoothen(complete(sampled, strip.group.operations), smoothing, frame);
+  const tile = smoothen(completeTile(sampled, strip.group.operations), smoothing, frame);
   return withFirst(withoutLast(tile), frame.tiles);
 }
 
@@ -57,24 +57,6 @@ function sampleLines(
   return { ...first, data: first.data.map((height, i) => Math.max(height, last.data[i])) };
 }
 
-/** What the group makes of a tile: of all images the highest, as overlapping art is united. */
-function complete(tile: NumberGrid, operations: readonly TileOperation[]): NumberGrid {
-  if (operations.length === 1) return tile;
-  const [width, height] = [tile.width - 1, tile.height - 1];
-  const result = emptyGrid(tile.width, tile.height);
-  for (let y = 0; y <= height; y++) {
-    for (let x = 0; x <= width; x++) {
-      let most = 0;
-      for (const { flipX, flipY, shift } of operations) {
-        const from = (((flipX ? -x : x) + shift * width + 2 * width) % width) + tile.width * (flipY ? height - y : y);
-        most = Math.max(most, tile.data[from]);
-      }
-      result.data[y * tile.width + x] = most;
-    }
-  }
-  return result;
-}
-
 /** Smoothed along both axes. The last column, where the field repeats, stays the first. */
 function smoothen(grid: NumberGrid, deviation: number, { tiles, repeats, step }: Frame): NumberGrid {
   if (deviation === 0) return grid;
@@ -83,19 +65,4 @@ function smoothen(grid: NumberGrid, deviation: number, { tiles, repeats, step }:
   const level = applyTaps(open, smoothTaps(open.width, deviation / step[0]), around ? "repeats" : "stays");
   const both = transpose(applyTaps(transpose(level), smoothTaps(level.height, deviation / step[1]), "stays"));
   return around ? withFirst(both, 1) : both;
-}
-
-function withoutLast({ width, height, data }: NumberGrid): NumberGrid {
-  const open = emptyGrid(width - 1, height);
-  for (let y = 0; y < height; y++) open.data.set(data.subarray(y * width, (y + 1) * width - 1), y * (width - 1));
-  return open;
-}
-
-/** The grid `times` side by side, and its first column after them. */
-function withFirst({ width, height, data }: NumberGrid, times: number): NumberGrid {
-  const closed = emptyGrid(times * width + 1, height);
-  for (let y = 0; y < height; y++) {
-    for (let x = 0; x < closed.width; x++) closed.data[y * closed.width + x] = data[y * width + (x % width)];
-  }
-  return closed;
 }

@@ -1,5 +1,5 @@
 /**
- * How an image becomes relief: the document's `map`.
+ * How an image or a texture becomes relief: the document's `map`.
  */
 import { z } from "zod";
 
@@ -13,7 +13,7 @@ export const mapSchema = z
       .min(0)
       .max(10)
       .default(MAP_DEFAULTS.base)
-      .describe("height or depth of the least raised or sunk pixel, mm, 0 to 10; default 0"),
+      .describe("height or depth of the least raised or sunk pixel or place, mm, 0 to 10; default 0"),
     invert: z
       .boolean()
       .default(MAP_DEFAULTS.invert)
@@ -27,13 +27,15 @@ export const mapSchema = z
       .min(0.01)
       .max(1)
       .optional()
-      .describe("mm from sample to sample, 0.01 to 1; default 8 tolerances, coarser past 300 000 samples"),
+      .describe(
+        "mm from sample to sample, 0.01 to 1; default 8 tolerances, of a texture a sixth of its size if less, coarser past 300 000 samples",
+      ),
     smooth: z
       .number()
       .min(0)
       .max(2)
       .optional()
-      .describe("standard deviation of the Gaussian it is smoothed by, mm, 0 to 2; default the resolution"),
+      .describe("image: standard deviation of the Gaussian it is smoothed by, mm, 0 to 2; default the resolution"),
     seam: z
       .union([
         z.literal("exact"),
@@ -41,7 +43,7 @@ export const mapSchema = z
       ])
       .default(MAP_DEFAULTS.seam)
       .describe(
-        "where it meets itself: exact (left and right match or are mirrored) or {blend} (its ends go over into each other); default exact",
+        "image: where it meets itself: exact (left and right match or are mirrored) or {blend} (its ends go over into each other); default exact",
       ),
     edge: z
       .number()
@@ -52,6 +54,6 @@ export const mapSchema = z
         "mm over which it falls to nothing at the seat's edges and ends, 0 (upright) to 20; default 0 at rails, else 0.3",
       ),
   })
-  .describe("from image to relief");
+  .describe("from image or texture to relief");
 
 export type MapSpec = z.infer<typeof mapSchema>;

@@ -3,10 +3,11 @@
  */
 import { z } from "zod";
 import { placeSchema } from "../art/art-place.js";
+import { checkHeightFields } from "../art/height-rules.js";
 import { mapSchema } from "../art/image-map.js";
-import { checkImageFields } from "../art/image-rules.js";
 import { takeSchema } from "../art/svg-take.js";
 import { textArtSchema } from "../art/text-art.js";
+import { textureSchema } from "../art/texture.js";
 import { checkArtFields } from "../art-rules.js";
 import { tilesSchema } from "../cycle.js";
 import { motifSchema } from "../motifs/motif.js";
@@ -52,6 +53,7 @@ export const regionSchema = z
       .max(300)
       .optional()
       .describe("PNG file in the design's folder or below, a height map; height or depth is from black to white"),
+    texture: textureSchema.optional(),
     map: mapSchema.optional(),
     unit: lengthUnit,
     tiles: tilesSchema.optional(),
@@ -106,7 +108,7 @@ export const regionSchema = z
   })
   .superRefine(checkModeFields)
   .superRefine(checkArtFields)
-  .superRefine(checkImageFields)
+  .superRefine(checkHeightFields)
   .meta({ id: "region" });
 
 export type RegionSpec = z.infer<typeof regionSchema>;

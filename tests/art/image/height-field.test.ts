@@ -1,6 +1,6 @@
 // Covers: src/art/image/close-seams.ts, src/art/image/fall.ts, src/art/image/frame.ts, src/art/image/number-grid.ts
 // Covers: src/art/image/heights.ts, src/art/image/read-field.ts, src/art/image/resample.ts, src/art/image/sample-field.ts
-// Covers: src/art/image/blend-seam.ts, src/relief/image/raise-field.ts
+// Covers: src/art/image/blend-seam.ts, src/art/image/complete-tile.ts, src/relief/image/raise-field.ts
 /** Height fields of images: what they hold, how they meet, what the symmetry makes of them. */
 import { describe, expect, it } from "vitest";
 import type { HeightField } from "../../../src/art/image/height-field.js";

@@ -1,4 +1,4 @@
-// Covers: src/design/art/image-map.ts, src/design/art/image-rules.ts
+// Covers: src/design/art/image-map.ts, src/design/art/height-rules.ts
 /** Height maps from the document to the ring. */
 import { build, flatTile, readDesign } from "annulet";
 import { describe, expect, it } from "vitest";
