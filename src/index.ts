@@ -108,5 +108,6 @@ export type { SizeSystem } from "./size/size-system.js";
 export { type SizeRow, sizeTable } from "./size/size-table.js";
 export type { Detail, DetailLevel } from "./solids/detail.js";
 export { bvhKernel } from "./union/kernels/bvh.js";
+export type { KernelName } from "./union/kernels/catalogue.js";
 export type { Kernel } from "./union/kernels/kernel.js";
 export { manifoldKernel } from "./union/kernels/manifold.js";

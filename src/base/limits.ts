@@ -19,22 +19,10 @@ export interface Limits {
  */
 export const LIMITS: Limits = { seconds: 1800, triangles: 5_000_000, corners: 4_000_000 };
 
-/**
- * Limits as they are told, with the defaults where nothing is.
- *
- * @throws AnnuletError `limits-out-of-range`
- */
-export function readLimits(told: Partial<Limits> = {}): Limits {
-  const asked = Object.entries(told).filter(([, value]) => value !== undefined);
-  const wrong = asked.find(([name, value]) => !(name in LIMITS && typeof value === "number" && value > 0));
-  if (wrong === undefined) return { ...LIMITS, ...Object.fromEntries(asked) };
-  const [name, value] = wrong;
-  throw new AnnuletError({
-    code: "limits-out-of-range",
-    message: name in LIMITS ? `a limit of ${name} is no number above 0` : `there is no limit ${JSON.stringify(name)}`,
-    value,
-    allowed: `${Object.keys(LIMITS).join(", ")}: numbers above 0`,
-  });
+/** Limits with the defaults where nothing is told. */
+export function fillLimits(told: Partial<Limits> = {}): Limits {
+  const { seconds = LIMITS.seconds, triangles = LIMITS.triangles, corners = LIMITS.corners } = told;
+  return { seconds, triangles, corners };
 }
 
 /** How a refusal by a limit is told. */

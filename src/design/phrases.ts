@@ -46,11 +46,20 @@ const KINDS: Readonly<Record<string, string>> = {
   boolean: "true or false",
 };
 
-/** What kind of value it is, with its article. */
-export function kindOf(value: Plain | undefined): string {
+/** What kind of value it is, with its article. Only options can be what is none of a document's. */
+export function kindOf(value: unknown): string {
   if (value === null) return "null";
   if (value === undefined) return "nothing";
   if (Array.isArray(value)) return "a list";
   if (typeof value === "boolean") return String(value);
-  return { string: "text", number: "a number", object: "an object" }[typeof value as "string" | "number" | "object"];
+  return KINDS_OF[typeof value as keyof typeof KINDS_OF];
 }
+
+const KINDS_OF = {
+  string: "text",
+  number: "a number",
+  object: "an object",
+  function: "a function",
+  symbol: "a symbol",
+  bigint: "a big integer",
+} as const;

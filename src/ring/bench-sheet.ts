@@ -3,6 +3,7 @@
  */
 import type { BuildOptions } from "./build.js";
 import { openRing, RING_DEFAULTS, type SheetQuestion } from "./open-ring.js";
+import { readQuestion } from "./options/questions.js";
 import type { BenchSheet } from "./steps/put-sheet.js";
 
 export interface BenchSheetOptions extends Omit<BuildOptions, "piece" | "geometry" | "print">, SheetQuestion {}
@@ -19,6 +20,7 @@ export const BENCH_SHEET_DEFAULTS = { tool: RING_DEFAULTS.tool, pictureWidth: RI
  * const sheet = await benchSheet(document, { pictureWidth: 0 });
  * console.log(Object.keys(sheet));
  */
-export function benchSheet(document: unknown, options: BenchSheetOptions = {}): Promise<BenchSheet> {
-  return openRing(document, options).sheet(options);
+export async function benchSheet(document: unknown, options: BenchSheetOptions = {}): Promise<BenchSheet> {
+  const { files, kernel, maxBeads, decimate, limits, ...asking } = readQuestion("benchSheet", options);
+  return openRing(document, { files, kernel, maxBeads, decimate, limits }).sheet(asking);
 }

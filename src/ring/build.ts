@@ -10,13 +10,18 @@ import type { Mesh } from "../mesh/mesh.js";
 import type { BufferGeometry } from "../output/files/geometry.js";
 import type { Report } from "../output/report/report.js";
 import type { Detail } from "../solids/detail.js";
+import type { KernelName } from "../union/kernels/catalogue.js";
 import type { Kernel } from "../union/kernels/kernel.js";
 import type { Asker } from "./engine.js";
 import { openRing, RING_DEFAULTS } from "./open-ring.js";
+import { readQuestion } from "./options/questions.js";
 
 export interface BuildOptions extends Asker {
-  /** Boolean library. Default manifold. It is also the fallback where another kernel's result does not close. */
-  readonly kernel?: Kernel;
+  /**
+   * Boolean library: a built-in one by its name, or your own. Default manifold. It is also the fallback where another
+   * kernel's result does not close.
+   */
+  readonly kernel?: Kernel | KernelName;
   /** Most beads that are built. Default 20 000. */
   readonly maxBeads?: number;
   /** The files that the design names, drawings and fonts: name → text or bytes, or a function that gives one. Default: none. */
@@ -65,20 +70,21 @@ export interface BuildResult {
 }
 
 /**
- * Builds a ring from a design.
+ * Builds a ring from a design. Document and options are read before anything is waited for, so they may change afterwards.
  *
  * @param document the design document: an object, or JSON text
- * @throws AnnuletError with everything that is wrong in the document; `not-closed` where the ring fails the gate;
- *   the signal's reason where it was aborted
+ * @throws AnnuletError with everything that is wrong in the options, or in the document; `not-closed` where the ring fails
+ *   the gate; the signal's reason where it was aborted; what a function of yours throws, as it is
  *
  * @example
  * const { mesh, report } = await build(document);
  * console.log(report.closed, report.volume, report.mass); // mm³, g
  */
 export async function build(document: unknown, options: BuildOptions = {}): Promise<BuildResult> {
-  const made = await openRing(document, options).make(options);
-  options.onProgress?.({ stage: "done", share: 1 });
-  const { geometry = BUILD_DEFAULTS.geometry } = options;
+  const { geometry = BUILD_DEFAULTS.geometry, ...asked } = readQuestion("build", options);
+  const { files, kernel, maxBeads, decimate, limits, ...asking } = asked;
+  const made = await openRing(document, { files, kernel, maxBeads, decimate, limits }).make(asking);
+  asking.onProgress?.({ stage: "done", share: 1 });
   return geometry ? { ...made, geometry: await toGeometry(made.mesh) } : made;
 }
 

@@ -4,9 +4,10 @@
 import type { RuleSet } from "../design/rules/rule-set.js";
 import type { BuildOptions } from "./build.js";
 import { type DesignCheck, openRing } from "./open-ring.js";
+import { readQuestion } from "./options/questions.js";
 
 /** How a design is judged. */
-export interface CheckDesignOptions extends Omit<BuildOptions, "piece" | "geometry"> {
+export interface CheckDesignOptions extends Omit<BuildOptions, "piece" | "geometry" | "print"> {
   /** The rule set: one of the built-in ones by name, or any value of its shape. Default what the design says. */
   readonly rules?: string | RuleSet;
 }
@@ -22,7 +23,8 @@ export interface CheckDesignOptions extends Omit<BuildOptions, "piece" | "geomet
  * for (const { rule, figure, limit } of findings) console.log(rule, figure, limit); // mm
  */
 export async function checkDesign(document: unknown, options: CheckDesignOptions = {}): Promise<DesignCheck> {
-  const check = await openRing(document, options).check(options);
-  options.onProgress?.({ stage: "done", share: 1 });
+  const { files, kernel, maxBeads, decimate, limits, ...asking } = readQuestion("check", options);
+  const check = await openRing(document, { files, kernel, maxBeads, decimate, limits }).check(asking);
+  asking.onProgress?.({ stage: "done", share: 1 });
   return check;
 }

@@ -3,7 +3,7 @@
  */
 
 import { canonicalText } from "../base/canonical.js";
-import { type Limits, readLimits } from "../base/limits.js";
+import { fillLimits, type Limits } from "../base/limits.js";
 import { pause } from "../base/pause.js";
 import { Work } from "../base/work.js";
 import { readDesign } from "../design/read.js";
@@ -11,6 +11,8 @@ import type { Design } from "../design/schema.js";
 import type { Answer, AnswerStore } from "./answer-store.js";
 import type { RingOptions } from "./answers.js";
 import { attempt } from "./attempt.js";
+import { filesNow } from "./named-files.js";
+import type { EngineSetup } from "./options/questions.js";
 import { Pieces } from "./pieces.js";
 import type { Node, Piece } from "./plan.js";
 import { type Progress, tellerOf } from "./progress.js";
@@ -29,12 +31,6 @@ export interface Asker {
 /** Is told of each stage that works, not of what is remembered. */
 export type OnStage = (stage: string, piece: Piece) => void;
 
-export interface EngineSetup {
-  readonly onStage?: OnStage | undefined;
-  /** Default those of every question. */
-  readonly limits?: Partial<Limits> | undefined;
-}
-
 /** A question while it is worked. */
 interface Running {
   readonly limits: Limits;
@@ -48,31 +44,28 @@ export class Engine {
   readonly #store: AnswerStore;
   readonly #onStage: OnStage | undefined;
   readonly #optionText: OptionText;
-  /** What was asked with wrong limits is told by each question. */
-  readonly #limits: Partial<Limits> | undefined;
+  readonly #limits: Limits;
   /** Milliseconds that reading the document took. */
   readonly #ms: number;
   /** What the document came to: it is read at once, so that it may change afterwards. */
   readonly #read: { readonly pieces: Pieces; readonly design: Design } | { readonly error: unknown };
 
-  /** Never throws for what is wrong in the document: each question does. */
-  constructor(document: unknown, option: RingOptions, store: AnswerStore, { onStage, limits }: EngineSetup = {}) {
-    this.#option = option;
+  /** Never throws for what is wrong in the document or the setup: each question does. */
+  constructor(document: unknown, defaults: RingOptions, store: AnswerStore, setup: EngineSetup) {
     this.#store = store;
-    this.#onStage = onStage;
-    this.#limits = limits;
     this.#optionText = optionTexts(store);
+    const { onStage, limits, ...told } = "value" in setup ? setup.value : {};
+    this.#onStage = onStage;
+    this.#limits = fillLimits(limits);
     const start = performance.now();
-    try {
-      const design = readDesign(document);
-      this.#read = { pieces: new Pieces(design), design };
-    } catch (error) {
-      this.#read = { error };
-    }
+    this.#read = readAll(document, setup);
     this.#ms = performance.now() - start;
+    const files = told.files ?? defaults.files;
+    const option = { ...defaults, ...definedOf(told) };
+    this.#option = "design" in this.#read ? { ...option, files: filesNow(files, this.#read.design) } : option;
   }
 
-  /** Whether the document could be read. */
+  /** Whether document and setup could be read. */
   get valid(): boolean {
     return !("error" in this.#read);
   }
@@ -94,7 +87,7 @@ export class Engine {
     { signal, onProgress }: Asker,
   ): Promise<Told<Name>> {
     const walk = this.#walk(names, chosen);
-    const limits = readLimits(this.#limits);
+    const limits = this.#limits;
     for (const node of walk.order.filter(checksOptions)) {
       walk.take(node, this.#remembered(walk, node) ?? this.#slice(walk, node));
     }
@@ -122,7 +115,7 @@ export class Engine {
   /** The same at once, of stages that wait for nothing. */
   askNow<Name extends StageName>(names: readonly Name[], chosen: Partial<RingOptions> = {}): Told<Name> {
     const walk = this.#walk(names, chosen);
-    const how = { signal: AT_ONCE.signal, work: new Work(readLimits(this.#limits)) };
+    const how = { signal: AT_ONCE.signal, work: new Work(this.#limits) };
     for (const node of walk.order) {
       const answer = this.#try(walk, node, () => this.#remembered(walk, node) ?? this.#work(walk, node, how));
       if (answer instanceof Promise) throw new Error(`${node.name} has to be waited for`);
@@ -134,8 +127,7 @@ export class Engine {
 
   #walk<Name extends StageName>(names: readonly Name[], chosen: Partial<RingOptions>): Walk<Name> {
     if ("error" in this.#read) throw this.#read.error;
-    const told = Object.entries(chosen).filter(([, value]) => value !== undefined);
-    const option: RingOptions = { ...this.#option, ...Object.fromEntries(told) };
+    const option: RingOptions = { ...this.#option, ...definedOf(chosen) };
     return new Walk(names, option, this.#read.pieces, this.#optionText);
   }
 
@@ -197,6 +189,23 @@ function checksOptions({ stage: { kind }, reads, piece }: Node): boolean {
   if (kind !== "slice" || piece === "cast") return false;
   return reads.every(({ node }) => node === undefined) && reads.some(({ read }) => read.startsWith("option."));
 }
+
+function readAll(document: unknown, setup: EngineSetup): { pieces: Pieces; design: Design } | { error: unknown } {
+  if ("error" in setup) return setup;
+  try {
+    const design = readDesign(document);
+    return { pieces: new Pieces(design), design };
+  } catch (error) {
+    return { error };
+  }
+}
+
+/** The fields that are not undefined. */
+function definedOf<Fields extends object>(fields: Fields): DefinedIn<Fields> {
+  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as DefinedIn<Fields>;
+}
+
+type DefinedIn<Fields> = { [Name in keyof Fields]?: Exclude<Fields[Name], undefined> };
 
 /** For what is over at once. */
 const AT_ONCE = { signal: new AbortController().signal, work: new Work() } as const;

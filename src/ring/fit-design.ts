@@ -5,6 +5,7 @@ import type { Fit } from "../band/fit/fit.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import type { Limits } from "../base/limits.js";
 import { openInside } from "./open-ring.js";
+import { readQuestion } from "./options/questions.js";
 
 /** Who hears of warnings. */
 export interface FitDesignOptions {
@@ -24,7 +25,8 @@ export interface FitDesignOptions {
  * const { candidates } = fitDesign(document);
  * for (const { repeats, bandWidth, tileWidth } of candidates) console.log(repeats, bandWidth, tileWidth); // mm
  */
-export function fitDesign(document: unknown, { warn, limits }: FitDesignOptions = {}): Fit {
+export function fitDesign(document: unknown, options: FitDesignOptions = {}): Fit {
+  const { warn, limits } = readQuestion("fit", options);
   const { answers, warnings } = openInside(document, { limits }).fitNow();
   if (warn !== undefined) for (const warning of warnings) warn(warning);
   if (answers.fit !== undefined) return answers.fit;

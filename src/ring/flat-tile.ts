@@ -4,6 +4,7 @@
 import type { FileSource } from "../base/files.js";
 import type { Limits } from "../base/limits.js";
 import { openRing } from "./open-ring.js";
+import { readQuestion } from "./options/questions.js";
 import type { FlatTile, TileQuestion } from "./steps/draw-tile.js";
 
 export interface FlatTileOptions extends TileQuestion {
@@ -28,6 +29,7 @@ export interface FlatTileOptions extends TileQuestion {
  * const { fit } = await flatTile(document, { tiles: 2 });
  * console.log(fit.tileWidth, fit.tileHeight); // mm
  */
-export function flatTile(document: unknown, { part, lane, tiles, ...setup }: FlatTileOptions = {}): Promise<FlatTile> {
-  return openRing(document, setup).tile({ part, lane, tiles });
+export async function flatTile(document: unknown, options: FlatTileOptions = {}): Promise<FlatTile> {
+  const { files, maxBeads, limits, ...question } = readQuestion("tile", options);
+  return openRing(document, { files, maxBeads, limits }).tile(question);
 }

@@ -1,6 +1,7 @@
 /**
  * The files that a design names, whether or not anything asks for what is in them.
  */
+import type { FileSource } from "../base/files.js";
 import type { Design } from "../design/schema.js";
 import { drawingUses, fontUses, imageUses } from "./steps/flat.js";
 
@@ -9,4 +10,18 @@ export function namedFiles(design: Design): readonly string[] {
   const images = imageUses({ design }).flatMap(({ regions }) => regions.flatMap(({ image }) => image ?? []));
   const others = [...drawingUses({ design }), ...fontUses({ design })].map(({ name }) => name);
   return [...new Set([...images, ...others])];
+}
+
+/**
+ * Files as they are now, so that their record and the bytes in it may change afterwards. Bytes that the design does not name
+ * are not copied. A function is asked when a file is first needed.
+ */
+export function filesNow(files: FileSource, design: Design): FileSource {
+  if (typeof files === "function") return files;
+  const taken = new Map<string, string | Uint8Array>(Object.entries(files));
+  for (const name of namedFiles(design)) {
+    const content = taken.get(name);
+    if (content !== undefined && typeof content !== "string") taken.set(name, Uint8Array.from(content));
+  }
+  return Object.fromEntries(taken);
 }

@@ -25,25 +25,37 @@ import type { PrintFigures } from "../output/print/figures.js";
 import { makeReport, type Report } from "../output/report/report.js";
 import type { ResolvedSize } from "../size/size.js";
 import type { Detail } from "../solids/detail.js";
+import type { KernelName } from "../union/kernels/catalogue.js";
 import type { Kernel } from "../union/kernels/kernel.js";
 import { manifoldKernel } from "../union/kernels/manifold.js";
 import { AnswerStore } from "./answer-store.js";
 import type { RingOptions } from "./answers.js";
 import { type Asker, Engine, type OnStage } from "./engine.js";
+import {
+  type EngineSetup,
+  orThrow,
+  outcomeOf,
+  readPicture,
+  readQuestion,
+  readTileQuestion,
+} from "./options/questions.js";
 import type { StageName } from "./stage.js";
 import type { FlatTile, TileQuestion } from "./steps/draw-tile.js";
 import { type BenchSheet, putSheet } from "./steps/put-sheet.js";
 import type { Told } from "./walk.js";
 
-/** What a ring is opened with beside its document. */
+/** What a ring is opened with beside its document. What is undefined counts as left out. */
 export interface RingSetup {
   /**
    * The files that the design names, drawings, images and fonts: name → text or bytes, or a function that gives one.
    * Default none. Each is asked for once, when it is first needed; a ring that this one is changed into asks again.
    */
   readonly files?: FileSource | undefined;
-  /** Boolean library. Default manifold. It is also the fallback where another kernel's result does not close. */
-  readonly kernel?: Kernel | undefined;
+  /**
+   * Boolean library: a built-in one by its name, or your own. Default manifold. It is also the fallback where another
+   * kernel's result does not close.
+   */
+  readonly kernel?: Kernel | KernelName | undefined;
   /** Most beads that are built. Default 20 000. */
   readonly maxBeads?: number | undefined;
   /** How far the surface may lie from what was built, mm, 0 or more, so that it takes fewer triangles. Default 0. */
@@ -130,7 +142,7 @@ export interface Ring {
    * Another ring, of another document, which takes over every answer whose inputs are the same. Both may be asked
    * afterwards. Together they keep at most 8 answers of each stage and 256 MB of meshes and pictures.
    *
-   * @param setup what is other than it was for this ring
+   * @param setup what is other than it was for this ring; where that was wrong, what comes of it is too
    */
   change(document: unknown, setup?: RingSetup): Ring;
 }
@@ -169,7 +181,8 @@ export const RING_DEFAULTS = {
 } as const satisfies RingOptions & Required<SheetQuestion>;
 
 /**
- * Opens a ring. The document is read at once and may change afterwards; what is wrong with it is told by every question.
+ * Opens a ring. Document, setup and the record of files are read at once and may change afterwards; what is wrong with them
+ * is told by every question. What a function of yours throws, `onProgress` say, goes on as it is.
  *
  * @example
  * const ring = openRing(document);
@@ -185,21 +198,24 @@ export function openRing(document: unknown, setup: RingSetup = {}): Ring {
 
 /** The same with what the library's own tests and measurements ask. */
 export function openInside(document: unknown, setup: RingSetup = {}): OpenRing {
-  return new OpenRing(document, setup, new AnswerStore());
+  return new OpenRing(
+    document,
+    outcomeOf(() => readQuestion("setup", setup)),
+    new AnswerStore(),
+  );
 }
 
 export class OpenRing implements Ring {
   readonly store: AnswerStore;
-  readonly #setup: RingSetup;
+  readonly #setup: EngineSetup;
   readonly #engine: Engine;
   /** The document's text, for its digest; undefined where it cannot be read. */
   readonly #text: string | undefined;
 
-  constructor(document: unknown, setup: RingSetup, store: AnswerStore) {
-    const told = Object.entries(setup).filter(([name, value]) => value !== undefined && name in RING_DEFAULTS);
+  constructor(document: unknown, setup: EngineSetup, store: AnswerStore) {
     this.store = store;
     this.#setup = setup;
-    this.#engine = new Engine(document, { ...RING_DEFAULTS, ...Object.fromEntries(told) }, store, setup);
+    this.#engine = new Engine(document, RING_DEFAULTS, store, setup);
     this.#text = typeof document === "string" ? document : this.#engine.valid ? JSON.stringify(document) : undefined;
   }
 
@@ -220,45 +236,51 @@ export class OpenRing implements Ring {
     return structuredClone(this.#engine.design);
   }
 
-  async size(asker: Asker = {}): Promise<ResolvedSize> {
-    return (await this.ask(["size"], asker)).answers.size;
+  async size(asker?: Asker): Promise<ResolvedSize> {
+    return (await this.ask(["size"], readQuestion("asker", asker))).answers.size;
   }
 
-  async fit(asker: Asker = {}): Promise<Fit | undefined> {
-    return (await this.ask(["fit"], asker)).answers.fit;
+  async fit(asker?: Asker): Promise<Fit | undefined> {
+    return (await this.ask(["fit"], readQuestion("asker", asker))).answers.fit;
   }
 
-  async profile(asker: Asker = {}): Promise<Profile> {
-    return (await this.ask(["profile"], asker)).answers.profile;
+  async profile(asker?: Asker): Promise<Profile> {
+    return (await this.ask(["profile"], readQuestion("asker", asker))).answers.profile;
   }
 
-  async beads(asker: Asker = {}): Promise<readonly BeadRunReport[]> {
-    return (await this.ask(["beads"], asker)).answers.beads.reports;
+  async beads(asker?: Asker): Promise<readonly BeadRunReport[]> {
+    return (await this.ask(["beads"], readQuestion("asker", asker))).answers.beads.reports;
   }
 
-  async tile(question: TileQuestion = {}, asker: Asker = {}): Promise<FlatTile> {
-    const { answers, warnings } = await this.ask(["tile"], { ...asker, tile: question });
+  async tile(question?: TileQuestion, asker?: Asker): Promise<FlatTile> {
+    const tile = readTileQuestion(question);
+    const { answers, warnings } = await this.ask(["tile"], { ...readQuestion("asker", asker), tile });
     return { ...answers.tile, warnings };
   }
 
-  async solid({ piece = "finished", ...asking }: PieceAsking = {}): Promise<Mesh> {
+  async solid(given?: PieceAsking): Promise<Mesh> {
+    const { piece = "finished", ...asking } = readQuestion("piece", given);
     return (await this.ask(["piece"], { ...asking, piece })).answers.piece;
   }
 
-  async warnings({ piece = "finished", ...asking }: PieceAsking = {}): Promise<readonly Warning[]> {
+  async warnings(given?: PieceAsking): Promise<readonly Warning[]> {
+    const { piece = "finished", ...asking } = readQuestion("piece", given);
     return (await this.ask(["piece", "notices"], { ...asking, piece })).warnings;
   }
 
-  async make(asking: PrintAsking = {}): Promise<Made> {
+  async make(given?: PrintAsking): Promise<Made> {
+    const asking = readQuestion("print", given);
     const told = await this.ask(["printed", ...REPORT, ...sprueOf(asking)], asking);
     return { mesh: told.answers.printed, report: this.#report(told, asking), design: await this.design() };
   }
 
-  async report(asking: PrintAsking = {}): Promise<Report> {
+  async report(given?: PrintAsking): Promise<Report> {
+    const asking = readQuestion("print", given);
     return this.#report(await this.ask([...REPORT, ...sprueOf(asking)], asking), asking);
   }
 
-  async check(asking: Parameters<Ring["check"]>[0] = {}): Promise<DesignCheck> {
+  async check(given?: Parameters<Ring["check"]>[0]): Promise<DesignCheck> {
+    const asking = readQuestion("rules", given);
     const { answers, warnings } = await this.ask(["facts", "rules", "judgement", "unrolledBand"], asking);
     const { facts, rules, judgement, unrolledBand: band } = answers;
     const { name, summary } = rules;
@@ -267,44 +289,44 @@ export class OpenRing implements Ring {
     return { name: facts.design.name, rules: { name, summary }, ...judgement, band, warnings: others };
   }
 
-  async allowances(asking: Asking = {}): Promise<Allowances> {
-    return (await this.ask(["allowances"], asking)).answers.allowances;
+  async allowances(asking?: Asking): Promise<Allowances> {
+    return (await this.ask(["allowances"], readQuestion("asking", asking))).answers.allowances;
   }
 
-  async weights(asking: Asking = {}): Promise<WeightTable> {
-    return (await this.ask(["weights"], asking)).answers.weights;
+  async weights(asking?: Asking): Promise<WeightTable> {
+    return (await this.ask(["weights"], readQuestion("asking", asking))).answers.weights;
   }
 
-  async sprue(asking: Asking = {}): Promise<SprueReport | null> {
-    return (await this.ask(["sprue"], asking)).answers.sprue;
+  async sprue(asking?: Asking): Promise<SprueReport | null> {
+    return (await this.ask(["sprue"], readQuestion("asking", asking))).answers.sprue;
   }
 
-  async printFigures(asking: PrintAsking = {}): Promise<PrintFigures> {
-    return (await this.ask(["printFigures"], asking)).answers.printFigures;
+  async printFigures(asking?: PrintAsking): Promise<PrintFigures> {
+    return (await this.ask(["printFigures"], readQuestion("print", asking))).answers.printFigures;
   }
 
-  async sheet({
-    tool = RING_DEFAULTS.tool,
-    pictureWidth,
-    ...asking
-  }: Asking & SheetQuestion = {}): Promise<BenchSheet> {
+  async sheet(given?: Asking & SheetQuestion): Promise<BenchSheet> {
+    const { tool = RING_DEFAULTS.tool, pictureWidth, ...asking } = readQuestion("sheet", given);
     const how = { piece: "master" } as const;
     const told = await this.ask([...REPORT, ...SHEET, ...sprueOf(how)], { ...asking, ...how, pictureWidth });
     const report = this.#report(told, how);
     return putSheet({ ...told.answers, report, design: await this.design(), text: this.#text ?? "", tool });
   }
 
-  async picture(options: Omit<PictureOptions, "marked"> = {}, asking: Asking = {}): Promise<Picture> {
-    return (await this.ask(["picture"], { ...asking, picture: options })).answers.picture;
+  async picture(options?: Omit<PictureOptions, "marked">, asking?: Asking): Promise<Picture> {
+    const picture = readPicture(options);
+    return (await this.ask(["picture"], { ...readQuestion("asking", asking), picture })).answers.picture;
   }
 
-  async studio(asking: Asking = {}): Promise<Studio> {
-    const { studio, look: material } = (await this.ask(["studio", "look"], asking)).answers;
+  async studio(asking?: Asking): Promise<Studio> {
+    const { answers } = await this.ask(["studio", "look"], readQuestion("asking", asking));
+    const { studio, look: material } = answers;
     return (options = {}) => studio({ ...options, material: options.material ?? material });
   }
 
-  change(document: unknown, setup: RingSetup = {}): OpenRing {
-    return new OpenRing(document, { ...this.#setup, ...setup }, this.store);
+  change(document: unknown, setup?: RingSetup): OpenRing {
+    const changed = outcomeOf(() => ({ ...orThrow(this.#setup), ...readQuestion("setup", setup) }));
+    return new OpenRing(document, changed, this.store);
   }
 
   #report(

@@ -6,6 +6,7 @@ import type { FileSource } from "../base/files.js";
 import type { Limits } from "../base/limits.js";
 import type { BeadRunReport } from "../beads/bead-report.js";
 import { openInside } from "./open-ring.js";
+import { readQuestion } from "./options/questions.js";
 
 /** What beads are placed with. */
 export interface PlanBeadsOptions {
@@ -32,7 +33,8 @@ export interface PlanBeadsOptions {
  * for (const { run, count, spacing } of await planBeads(document)) console.log(run, count, spacing); // mm
  */
 export async function planBeads(document: unknown, options: PlanBeadsOptions = {}): Promise<readonly BeadRunReport[]> {
-  const { answers, warnings } = await openInside(document, options).ask(["marks", "beads"]);
-  if (options.warn !== undefined) for (const warning of warnings) options.warn(warning);
+  const { warn, ...setup } = readQuestion("beads", options);
+  const { answers, warnings } = await openInside(document, setup).ask(["marks", "beads"]);
+  if (warn !== undefined) for (const warning of warnings) warn(warning);
   return answers.beads.reports;
 }

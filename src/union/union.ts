@@ -6,6 +6,7 @@
  * kernel that has none left to the fallback; the result says so.
  */
 
+import { AnnuletError } from "../base/errors.js";
 import { isBeyond } from "../base/limits.js";
 import type { RoundSymmetry, Sector } from "../base/math/round.js";
 import { pause } from "../base/pause.js";
@@ -17,6 +18,7 @@ import { type TurnPart, turnRound } from "../mesh/turn-round.js";
 import { usedVertices } from "../mesh/used-vertices.js";
 import type { Kernel } from "./kernels/kernel.js";
 import { stoppable } from "./kernels/stoppable.js";
+import { isKernelFailure, tellFailures } from "./kernels/tell-failures.js";
 import { partCoincident } from "./part-coincident.js";
 import { placeOnUnits } from "./place-on-units.js";
 import { dropSpecks, type Hollow } from "./specks.js";
@@ -69,6 +71,8 @@ export interface UnionResult<Check = unknown, Proof = Agreement> {
   readonly roadReason: string;
   /** Name of a kernel whose result was not accepted. */
   readonly rejected?: string;
+  /** What that kernel failed with, where it gave no result. */
+  readonly failure?: AnnuletError;
   /** Sealed hollows that were filled. */
   readonly hollows: readonly Hollow[];
 }
@@ -98,27 +102,42 @@ export async function uniteRing<Check extends { readonly closed: boolean }, Proo
   const kernels = kernel === fallback ? [kernel] : [kernel, fallback];
   const roads = roadsOf(parts, work);
   const failed: string[] = [];
+  let failure: AnnuletError | undefined;
   for (const by of kernels) {
     for (const [i, { road, reason, unite }] of roads.entries()) {
       const isLast = by === fallback && i === roads.length - 1;
       const run = async () => {
-        const united = await unite(stoppable(by, signal));
+        const united = await unite(stoppable(tellFailures(by), signal));
         await pause();
         signal?.throwIfAborted();
         return settle(united, check);
       };
-      const result = await attempt(run, isLast, signal);
+      const { result, error } = await attempt(run, signal);
+      if (error !== undefined && (isLast || isBeyond(error))) throw withFailure(error, failure);
       const proof = result && proofOf(result.mesh, result.check, result.units);
       if (result !== undefined && ((result.check.closed && proof?.agrees !== false) || isLast)) {
         const roadReason = [reason, ...failed].join("; ");
-        const rejected = by === kernel ? {} : { rejected: kernel.name };
+        const replaced = { rejected: kernel.name, ...(failure === undefined ? {} : { failure }) };
         const { mesh, check: found, hollows } = result;
+        const rejected = by === kernel ? {} : replaced;
         return { mesh, check: found, proof, hollows, kernel: by.name, road, roadReason, ...rejected };
       }
-      failed.push(`${road} by ${by.name} ${proof === undefined ? "did not close" : "was not what was drawn"}`);
+      if (by === kernel && isKernelFailure(error)) failure ??= error;
+      failed.push(`${road} by ${by.name} ${howFailed(error, proof)}`);
     }
   }
   throw new Error("a ring has at least one road");
+}
+
+function howFailed(error: unknown, proof: Agreement | undefined): string {
+  if (isKernelFailure(error)) return "failed";
+  return proof === undefined ? "did not close" : "was not what was drawn";
+}
+
+/** The last road's error, with what the caller's own kernel failed with before the fallback did. */
+function withFailure(error: unknown, failure: AnnuletError | undefined): unknown {
+  if (failure === undefined || !(error instanceof AnnuletError) || isBeyond(error)) return error;
+  return new AnnuletError([...error.problems, ...failure.problems], { cause: failure.cause });
 }
 
 interface PossibleRoad {
@@ -202,17 +221,15 @@ async function settle<Check extends { readonly closed: boolean }>(united: United
 /** A road on which something is thrown has failed like one whose result is not accepted, where another is left. */
 async function attempt<Result>(
   run: () => Promise<Result>,
-  isLast: boolean,
   signal: AbortSignal | undefined,
-): Promise<Result | undefined> {
+): Promise<{ readonly result?: Result; readonly error?: unknown }> {
   signal?.throwIfAborted();
   try {
     const result = await run();
     signal?.throwIfAborted();
-    return result;
+    return { result };
   } catch (error) {
     signal?.throwIfAborted();
-    if (isLast || isBeyond(error)) throw error;
-    return undefined;
+    return { error: error ?? new Error("nothing was said") };
   }
 }

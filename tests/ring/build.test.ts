@@ -241,11 +241,20 @@ describe("kernels", () => {
   };
   const throwing: Kernel = { ...manifoldKernel, name: "throwing", union: () => Promise.reject(new TypeError("no")) };
 
-  it.each([leaky, throwing])("are replaced where they fail, and the report says so: $name", async (kernel) => {
+  it.each([
+    [leaky, "did not close", /leaky kernel's result was not closed/],
+    [throwing, "failed", /throwing kernel failed in union: TypeError: no; the manifold kernel/],
+  ])("are replaced where they fail, and the report says so: %o", async (kernel, how, message) => {
     const { report, mesh } = await build(patterned, { kernel });
     expect(report).toMatchObject({ closed: true, kernel: "manifold" });
-    expect(report.warnings).toContainEqual(expect.objectContaining({ code: "kernel-replaced", value: kernel.name }));
-    expect(report.roadReason).toContain(`by ${kernel.name} did not close`);
+    expect(report.warnings).toContainEqual(
+      expect.objectContaining({
+        code: "kernel-replaced",
+        value: kernel.name,
+        message: expect.stringMatching(message),
+      }),
+    );
+    expect(report.roadReason).toContain(`by ${kernel.name} ${how}`);
     expect(mesh).toEqual((await build(patterned)).mesh);
   });
 

@@ -1,7 +1,7 @@
 // Covers: src/base/limits.ts, src/ring/time-limit.ts, src/solids/least-triangles.ts
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
-import { LIMITS, readLimits } from "../../src/base/limits.js";
+import { fillLimits, LIMITS } from "../../src/base/limits.js";
 import { build, fitDesign, flatTile, openRing, planBeads } from "../../src/index.js";
 
 const band = {
@@ -70,14 +70,13 @@ describe("limits", () => {
   });
 
   it.each([
-    [{ seconds: 0 }, /seconds is no number above 0/],
-    [{ triangles: Number.NaN }, /triangles is no number/],
-    [{ corners: "many" as unknown as number }, /corners is no number/],
-    [{ minutes: 3 } as object, /no limit "minutes"/],
-  ])("are refused where they are none: %o", async (limits, message) => {
-    const error = await problemOf(build(studs, { limits }));
-    expect(error.code).toBe("limits-out-of-range");
-    expect(error.message).toMatch(message);
+    [{ seconds: 0 }, { code: "option-invalid", path: "limits.seconds", allowed: "a number above 0" }],
+    [{ triangles: Number.NaN }, { code: "option-invalid", path: "limits.triangles" }],
+    [{ corners: "many" as unknown as number }, { code: "option-invalid", path: "limits.corners", value: "many" }],
+    [{ second: 3 } as object, { code: "option-unknown", path: "limits.second", hint: 'did you mean "seconds"?' }],
+  ])("are refused where they are none: %o", async (limits, problem) => {
+    expect(await problemOf(build(studs, { limits }))).toMatchObject(problem);
+    expect(await problemOf(openRing(studs, { limits }).fit())).toMatchObject(problem);
   });
 
   it("bound the fit alone, the flat tile and the bead runs", async () => {
@@ -98,7 +97,7 @@ describe("limits", () => {
   });
 
   it("stand at their defaults where nothing is said", () => {
-    expect(readLimits({ seconds: undefined as unknown as number, corners: 7 })).toEqual({ ...LIMITS, corners: 7 });
+    expect(fillLimits({ corners: 7 })).toEqual({ ...LIMITS, corners: 7 });
   });
 });
 

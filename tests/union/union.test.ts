@@ -46,14 +46,17 @@ describe("uniting a ring's parts", () => {
     expect(result.mesh).toBe(bodies.band);
   });
 
-  it.each([leaky, throwing])("falls back where the $name kernel fails, and says so", async (kernel) => {
+  it.each([
+    [leaky, "did not close"],
+    [throwing, "failed"],
+  ])("falls back where the $name kernel fails, and says so", async (kernel, how) => {
     expect(await unite({ kernel })).toMatchObject({
       kernel: "manifold",
       road: "whole",
       rejected: kernel.name,
       hollows: [],
       check: { closed: true },
-      roadReason: `nothing comes again round the ring; whole by ${kernel.name} did not close`,
+      roadReason: `nothing comes again round the ring; whole by ${kernel.name} ${how}`,
     });
   });
 
@@ -65,6 +68,15 @@ describe("uniting a ring's parts", () => {
   it("passes on what the last kernel throws", async () => {
     await expect(unite({ kernel: throwing, fallback: throwing })).rejects.toThrow("out of memory");
     await expect(unite({ kernel: leaky, fallback: throwing })).rejects.toThrow("out of memory");
+  });
+
+  it("keeps what a kernel threw as the cause, beside what the last one threw", async () => {
+    expect((await unite({ kernel: throwing })).failure?.cause).toEqual(new Error("out of memory"));
+    const other = kernelOf("other", () => Promise.reject(new RangeError("none")));
+    await expect(unite({ kernel: throwing, fallback: other })).rejects.toMatchObject({
+      problems: [{ message: expect.stringContaining("RangeError: none") }, { code: "kernel-failed" }],
+      cause: new Error("out of memory"),
+    });
   });
 
   it("gives what was last tried where none is sound: the gate decides", async () => {

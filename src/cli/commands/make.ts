@@ -6,18 +6,16 @@ import {
   AnnuletError,
   type BuildResult,
   build,
-  bvhKernel,
   type Format,
   formatForFile,
   formats,
-  type Kernel,
-  manifoldKernel,
+  type KernelName,
   type PieceTime,
   type PrintStance,
   type Problem,
   type Report,
 } from "../../index.js";
-import { BUILD_DEFAULTS, PRINT_DEFAULTS, PRINT_STANCES } from "../../toolbox/index.js";
+import { BUILD_DEFAULTS, KERNEL_NAMES, PRINT_DEFAULTS, PRINT_STANCES } from "../../toolbox/index.js";
 import { describeAllowances } from "../allowances.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT } from "../design-file.js";
@@ -39,8 +37,6 @@ const PIECES: readonly PieceTime[] = ["master", "cast", "finished"];
 
 const ENDINGS = [...new Set(formats.flatMap(({ extensions }) => extensions))];
 
-const kernels: readonly Kernel[] = [manifoldKernel, bvhKernel];
-
 /** Forms of STL, and the names of their formats. */
 const STL_FORMATS = { binary: "stl-binary", ascii: "stl-ascii" } as const;
 
@@ -48,7 +44,7 @@ interface MakeOptions extends LimitOptions {
   readonly output?: readonly string[];
   readonly report?: string;
   readonly stl?: keyof typeof STL_FORMATS;
-  readonly kernel?: string;
+  readonly kernel?: KernelName;
   readonly maxBeads?: number;
   readonly piece?: string;
   readonly stance?: PrintStance;
@@ -88,7 +84,7 @@ export const makeCommand: Command<MakeOptions> = {
     {
       flags: "--kernel <name>",
       description: `what unites the solids (default: ${BUILD_DEFAULTS.kernel.name})`,
-      choices: kernels.map((kernel) => kernel.name),
+      choices: KERNEL_NAMES,
     },
     {
       flags: "--max-beads <count>",
@@ -168,7 +164,7 @@ async function buildRing(text: string, path: string, options: MakeOptions, io: I
   const progress = startProgress(io, options.quiet === true);
   try {
     return await build(text, {
-      kernel: kernels.find((kernel) => kernel.name === options.kernel) ?? BUILD_DEFAULTS.kernel,
+      kernel: options.kernel,
       maxBeads: options.maxBeads,
       limits: limitsOf(options),
       decimate: options.decimate,

@@ -1,11 +1,14 @@
 /**
  * What a picture can be asked for, and what it may not.
  */
+import { nearest } from "../../base/errors/nearest.js";
 import { AnnuletError, type Problem } from "../../base/errors.js";
+import { readOptions } from "../../design/read-options.js";
 import { findAlloy } from "../../measure/alloys/catalogue.js";
 import { type Look, lookOf } from "../../measure/alloys/look.js";
 import { facing, type LookAt } from "./aim.js";
 import type { View } from "./camera.js";
+import { markedPictureSchema } from "./picture-schema.js";
 import { type ViewName, views } from "./views.js";
 
 /** What a picture is asked for with. */
@@ -58,8 +61,7 @@ export const PICTURE_DEFAULTS = {
   backs: "hidden",
 } as const satisfies Required<Omit<PictureOptions, "marked" | "lookAt">>;
 
-/** Longest side, pixels, and most samples in all: four bytes a sample are held several times over. */
-const LONGEST_SIDE = 8192;
+/** Most samples in all: four bytes a sample are held several times over. Chosen. */
 const MOST_SAMPLES = 1e8;
 
 /** Options with every value there and checked. */
@@ -82,65 +84,65 @@ export interface PictureSettings {
 /**
  * Fills in defaults.
  *
- * @throws AnnuletError `option-invalid` with everything that is wrong, `material-unknown`, `view-unknown`
+ * @throws AnnuletError `option-unknown`, `option-invalid` with everything that is wrong, `material-unknown`, `view-unknown`
  */
 export function settingsOf(options: PictureOptions): PictureSettings {
-  const given = Object.fromEntries(Object.entries(options).filter(([, value]) => value !== undefined));
-  const { lookAt, marked } = options;
-  const view = lookAt !== undefined && options.view === undefined ? facing(lookAt) : PICTURE_DEFAULTS.view;
-  const all: Required<Omit<PictureOptions, "marked" | "lookAt">> = { ...PICTURE_DEFAULTS, view, ...given };
   const problems: Problem[] = [];
-  if (lookAt !== undefined && !Number.isFinite(lookAt.angle)) {
-    const message = "the picture's lookAt is off";
-    problems.push({ code: "option-invalid", message, path: "lookAt", value: lookAt.angle, allowed: "degrees" });
+  const given = heldBack(problems, () => readOptions(markedPictureSchema, options)) ?? namesIn(options);
+  const { lookAt, marked } = given;
+  const view = lookAt !== undefined && given.view === undefined ? facing(lookAt) : PICTURE_DEFAULTS.view;
+  const all = { ...PICTURE_DEFAULTS, view, ...given };
+  const samples = all.width * all.height * all.supersample ** 2;
+  if (problems.length === 0 && samples > MOST_SAMPLES) {
+    const allowed = `at most ${MOST_SAMPLES} samples in all; there would be ${samples}`;
+    const message = "is too fine for a picture of this size";
+    problems.push({ code: "option-invalid", message, path: "supersample", value: all.supersample, allowed });
   }
-  const expect = (path: keyof typeof all, holds: boolean, allowed: string) => {
-    if (holds) return;
-    problems.push({ code: "option-invalid", message: `the picture's ${path} is off`, path, value: all[path], allowed });
-  };
-  const isCount = (value: number, most: number) => Number.isInteger(value) && value >= 1 && value <= most;
-  const isPositive = (value: number) => value > 0 && value < Number.POSITIVE_INFINITY;
-  expect("width", isCount(all.width, LONGEST_SIDE), `a whole number of pixels, 1 to ${LONGEST_SIDE}`);
-  expect("height", isCount(all.height, LONGEST_SIDE), `a whole number of pixels, 1 to ${LONGEST_SIDE}`);
-  expect("zoom", isPositive(all.zoom), "a number above 0");
-  expect("exposure", isPositive(all.exposure), "a number above 0");
-  expect("supersample", isCount(all.supersample, 4), "1, 2, 3 or 4");
-  expect("crease", all.crease >= 0 && all.crease <= 180, "degrees, 0 to 180");
-  if (problems.length === 0) {
-    const samples = all.width * all.height * all.supersample ** 2;
-    expect("supersample", samples <= MOST_SAMPLES, `at most ${MOST_SAMPLES} samples in all; there would be ${samples}`);
-  }
-  const found = findView(all.view, problems);
-  const look = findLook(all.material, problems);
+  const found = heldBack(problems, () => findView(all.view));
+  const look = heldBack(problems, () => findLook(all.material));
   if (found === undefined || look === undefined || problems.length > 0) throw new AnnuletError(problems);
   return { ...all, view: found, lookAt, look, marked };
 }
 
-function findView(view: ViewName | View, problems: Problem[]): View | undefined {
-  const found = typeof view === "string" ? (Object.hasOwn(views, view) ? views[view] : undefined) : view;
-  if (found === undefined) {
-    const allowed = Object.keys(views).join(", ");
-    problems.push({ code: "view-unknown", message: "There is no such view.", path: "view", value: view, allowed });
-  } else if (!Number.isFinite(found.azimuth) || !(Math.abs(found.elevation) <= 90)) {
-    const allowed = "an azimuth in degrees and an elevation from -90 to 90";
-    problems.push({
-      code: "option-invalid",
-      message: "the picture's view is off",
-      path: "view",
-      value: found,
-      allowed,
-    });
-  }
-  return found;
-}
-
-function findLook(material: string | Look, problems: Problem[]): Look | undefined {
-  if (typeof material !== "string") return material;
+/** What comes of it; where it throws, its problems are put with the others. */
+function heldBack<Result>(problems: Problem[], run: () => Result): Result | undefined {
   try {
-    return lookOf(findAlloy(material));
+    return run();
   } catch (error) {
     if (!(error instanceof AnnuletError)) throw error;
     problems.push(...error.problems);
     return undefined;
   }
+}
+
+/** Of options that are wrong, what is looked up by name all the same. */
+function namesIn(options: unknown): PictureOptions {
+  try {
+    const { view, material } = Object(options) as PictureOptions;
+    return {
+      ...(typeof view === "string" ? { view } : {}),
+      ...(typeof material === "string" ? { material } : {}),
+    };
+  } catch {
+    // What cannot be read has been said.
+    return {};
+  }
+}
+
+function findView(view: ViewName | View): View {
+  if (typeof view !== "string") return view;
+  if (Object.hasOwn(views, view)) return views[view];
+  const names = Object.keys(views);
+  throw new AnnuletError({
+    code: "view-unknown",
+    message: "There is no such view.",
+    path: "view",
+    value: view,
+    allowed: names.join(", "),
+    hint: nearest(view, names),
+  });
+}
+
+function findLook(material: string | Look): Look {
+  return typeof material === "string" ? lookOf(findAlloy(material)) : material;
 }

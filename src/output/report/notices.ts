@@ -53,8 +53,11 @@ export function noticesOf({ profile, size, union }: NoticeOptions): Warning[] {
   if (union.rejected !== undefined) {
     notices.push({
       code: "kernel-replaced",
-      message: `the ${union.rejected} kernel's result was not closed; the ${union.kernel} kernel united the ring instead`,
+      message: `${union.failure?.problems[0].message ?? `the ${union.rejected} kernel's result was not closed`}; the ${union.kernel} kernel united the ring instead`,
       value: union.rejected,
+      ...(union.failure === undefined
+        ? {}
+        : { hint: "mend that kernel, or leave it out: the ring is sound without it" }),
     });
   }
   return notices;

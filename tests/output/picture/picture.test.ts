@@ -200,10 +200,24 @@ describe("takePicture", () => {
     expect(failureOf(() => takePicture(ball, { width: 8000, height: 8000 })).path).toBe("supersample");
     expect(failureOf(() => takePicture(ball, { view: "inside" as "top" })).code).toBe("view-unknown");
     expect(failureOf(() => takePicture(ball, { view: { stance: "lying", azimuth: 0, elevation: 100 } })).path).toBe(
-      "view",
+      "view.elevation",
     );
     expect(failureOf(() => takePicture(meshOf([], []))).code).toBe("mesh-without-extent");
     expect(failureOf(() => takePicture(meshOf([[0, 0, Number.NaN]], []))).code).toBe("mesh-malformed");
+  });
+
+  it("refuses options that nobody reads, and types that are none", () => {
+    const ball = sphere(1, 6, 12);
+    const failure = (options: object) => failureOf(() => takePicture(ball, options));
+    expect(failure({ widht: 10 })).toMatchObject({ code: "option-unknown", hint: 'did you mean "width"?' });
+    expect(failure({ view: "frnt" })).toMatchObject({ code: "view-unknown", hint: 'did you mean "front"?' });
+    expect(failure({ finish: "matt", material: 3, lookAt: "top" }).problems.map(({ path }) => path)).toEqual([
+      "lookAt",
+      "material",
+      "finish",
+    ]);
+    expect(failure({ material: { name: "ours", colour: [1, 2, 0], metal: true } }).path).toBe("material.colour[1]");
+    expect(failureOf(() => takePicture(ball, null as unknown as object)).code).toBe("option-invalid");
   });
 
   it("fills in defaults for what is undefined", () => {
