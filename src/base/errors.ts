@@ -1,32 +1,14 @@
 /**
- * The one error type and the shape of warnings.
+ * The one error type, and who takes warnings.
  *
  * A failure names what was wrong, where in the document, the value met, what is allowed and how to mend it.
  * Several problems found in one document travel together in `problems`.
  */
+import { isPlainError, type PlainError, toPlain } from "./errors/plain-error.js";
+import { describeProblem, type Problem, type Warning } from "./errors/problem.js";
+import { safeText } from "./errors/safe-text.js";
 
-/** One thing that is wrong or worth knowing. */
-export interface Problem {
-  /** Stable, kebab-case name of the kind of problem, e.g. `fillet-too-large`. */
-  readonly code: string;
-  /** One sentence that a maker understands; lengths in mm. */
-  readonly message: string;
-  /** Where in the design document, e.g. `profile.outside.edge` or `pattern.regions[2].path`. */
-  readonly path?: string;
-  /** The value that was met. */
-  readonly value?: unknown;
-  /** What would be allowed, in words. */
-  readonly allowed?: string;
-  /** How to mend it. */
-  readonly hint?: string;
-  /** Line in the source text, from 1, where the document came as text. */
-  readonly line?: number;
-  /** Column in the source text, from 1. */
-  readonly column?: number;
-}
-
-/** A note that goes with a result: nothing was stopped, but the maker should know. */
-export type Warning = Problem;
+export { describeProblem, type Problem, type Warning } from "./errors/problem.js";
 
 /** Takes warnings while a stage works. */
 export type Warn = (warning: Warning) => void;
@@ -71,36 +53,34 @@ export class AnnuletError extends Error {
     this.allowed = first.allowed;
     this.hint = first.hint;
   }
-}
 
-/** One problem as lines of text: the message, then place, value, what is allowed and the remedy where known. */
-export function describeProblem(problem: Problem): string {
-  const place = [
-    problem.path,
-    problem.line === undefined ? undefined : `line ${problem.line}, column ${problem.column}`,
-  ]
-    .filter((part) => part !== undefined)
-    .join(", ");
-  const lines = [place === "" ? problem.message : `${place}: ${problem.message}`];
-  if (problem.value !== undefined) lines.push(`  value:   ${showValue(problem.value)}`);
-  if (problem.allowed !== undefined) lines.push(`  allowed: ${problem.allowed}`);
-  if (problem.hint !== undefined) lines.push(`  mend it: ${problem.hint}`);
-  return lines.join("\n");
-}
-
-/** Longest stretch of a value that is shown in a message, in characters. */
-const SHOWN_VALUE_LENGTH = 120;
-
-function showValue(value: unknown): string {
-  const text = typeof value === "number" ? String(value) : toText(value);
-  return text.length > SHOWN_VALUE_LENGTH ? `${text.slice(0, SHOWN_VALUE_LENGTH)}…` : text;
-}
-
-/** JSON where the value has one; some values (cycles, big integers) have none. */
-function toText(value: unknown): string {
-  try {
-    return JSON.stringify(value) ?? String(value);
-  } catch {
-    return String(value);
+  /**
+   * Plain data that says the same: what `JSON.stringify` writes of the error, and what a worker posts. `structuredClone`
+   * would keep of the error itself its text alone.
+   *
+   * @example
+   * const data = JSON.stringify(new AnnuletError({ code: "too-wide", message: "it is too wide" }));
+   * console.log(AnnuletError.from(JSON.parse(data)).code); // too-wide
+   */
+  toJSON(): PlainError {
+    return toPlain(this);
   }
+
+  /**
+   * The error that anything thrown comes to: an AnnuletError is itself, what `toJSON` gave is made one again, and all else
+   * becomes the cause of one whose code is `internal`.
+   */
+  static from(thrown: unknown): AnnuletError {
+    if (thrown instanceof AnnuletError) return thrown;
+    if (isPlainError(thrown)) {
+      const { problems, warnings, cause } = thrown;
+      return new AnnuletError(problems, { warnings, ...(cause === undefined ? {} : { cause: causeFrom(cause) }) });
+    }
+    const message = thrown instanceof Error ? `${thrown.name}: ${thrown.message}` : safeText(thrown);
+    return new AnnuletError({ code: "internal", message }, { cause: thrown });
+  }
+}
+
+function causeFrom({ name, message }: Required<PlainError>["cause"]): Error {
+  return Object.assign(new Error(message), { name });
 }

@@ -3,17 +3,24 @@
  * move the cursor, hide text or change the window.
  */
 
-/** The numbers of the terminal sequences that `tint` makes: red, green, yellow, bold, dim and their ends (ECMA-48, SGR). */
-const TINTS = "(?:1|2|22|31|32|33|39)";
+import { randomUUID } from "node:crypto";
+
+/** Stands for the escape of a sequence that the program itself writes. Drawn anew in each process: no name can hold it. */
+const OWN_ESCAPE = `\x1b${randomUUID()}`;
+
+/** A terminal's sequences as the program's own, so that `plainText` lets them pass. */
+export function ownSequences(sequences: string): string {
+  return sequences.replaceAll("\x1b", OWN_ESCAPE);
+}
 
 /** C0 without line feed and tab, DEL, C1 (ECMA-48); and the marks that turn the direction of text (Unicode, UAX 9). */
 const CONTROLS = `[\\0-\\x08\\x0b-\\x1f\\x7f-\\x9f\\u202a-\\u202e\\u2066-\\u2069]`;
 
-const WANTED_OR_CONTROL = new RegExp(`\\x1b\\[${TINTS}m|${CONTROLS}`, "g");
+const OWN_OR_CONTROL = new RegExp(`${OWN_ESCAPE}|${CONTROLS}`, "g");
 
-/** The text with a � for each control character; line feeds, tabs and the sequences of `tint` stay. */
+/** The text with a � for each control character; line feeds, tabs and the program's own sequences stay. */
 export function plainText(text: string): string {
-  return text.replace(WANTED_OR_CONTROL, (found) => (found.length > 1 ? found : "\ufffd"));
+  return text.replace(OWN_OR_CONTROL, (found) => (found === OWN_ESCAPE ? "\x1b" : "\ufffd"));
 }
 
 /** JSON as text that shows no control character and means the same. */

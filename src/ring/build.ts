@@ -12,7 +12,7 @@ import type { Report } from "../output/report/report.js";
 import type { Detail } from "../solids/detail.js";
 import type { KernelName } from "../union/kernels/catalogue.js";
 import type { Kernel } from "../union/kernels/kernel.js";
-import type { Asker } from "./engine.js";
+import type { Asker } from "./asker.js";
 import { openRing, RING_DEFAULTS } from "./open-ring.js";
 import { readQuestion } from "./options/questions.js";
 

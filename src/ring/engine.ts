@@ -10,26 +10,16 @@ import { readDesign } from "../design/read.js";
 import type { Design } from "../design/schema.js";
 import type { Answer, AnswerStore } from "./answer-store.js";
 import type { RingOptions } from "./answers.js";
+import type { Asker, OnStage } from "./asker.js";
 import { attempt } from "./attempt.js";
 import { filesNow } from "./named-files.js";
 import type { EngineSetup } from "./options/questions.js";
 import { Pieces } from "./pieces.js";
-import type { Node, Piece } from "./plan.js";
-import { type Progress, tellerOf } from "./progress.js";
+import type { Node } from "./plan.js";
+import { tellerOf } from "./progress.js";
 import type { StageName, Tools } from "./stage.js";
 import { TimeLimit } from "./time-limit.js";
 import { type OptionText, type Told, Walk } from "./walk.js";
-
-/** Who asks. */
-export interface Asker {
-  /** Stops waiting for the answer; the work itself stops where nobody else waits for it. */
-  readonly signal?: AbortSignal | undefined;
-  /** Is told which stage works and what share of the whole is done. */
-  readonly onProgress?: ((progress: Progress) => void) | undefined;
-}
-
-/** Is told of each stage that works, not of what is remembered. */
-export type OnStage = (stage: string, piece: Piece) => void;
 
 /** A question while it is worked. */
 interface Running {

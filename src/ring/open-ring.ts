@@ -30,7 +30,8 @@ import type { Kernel } from "../union/kernels/kernel.js";
 import { manifoldKernel } from "../union/kernels/manifold.js";
 import { AnswerStore } from "./answer-store.js";
 import type { RingOptions } from "./answers.js";
-import { type Asker, Engine, type OnStage } from "./engine.js";
+import type { Asker, OnStage } from "./asker.js";
+import { Engine } from "./engine.js";
 import {
   type EngineSetup,
   orThrow,

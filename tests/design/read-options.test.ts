@@ -1,4 +1,4 @@
-// Covers: src/design/read-options.ts, src/design/option-fields.ts
+// Covers: src/design/option-fields.ts
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
 import { functionField, isBytes, signalField } from "../../src/design/option-fields.js";

@@ -55,7 +55,7 @@ describe("a random ring that comes again", () => {
         if (parts.symmetry === undefined) continue;
         const road = roads[parts.symmetry.mirrored ? "mirror" : "turn"];
         road.rings++;
-        if (ring.roadReason.includes("did not close")) {
+        if (/did not close|failed/.test(ring.roadReason)) {
           road.first++;
           if (ring.road === "whole") road.back++;
           const reason = await failureOn(parts, parts.symmetry.sectors[0]);

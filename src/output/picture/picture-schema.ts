@@ -5,7 +5,7 @@ import { z } from "zod";
 import { isBytes } from "../../design/option-fields.js";
 import type { Look } from "../../measure/alloys/look.js";
 import type { View } from "./camera.js";
-import type { PictureOptions } from "./options.js";
+import type { ViewName } from "./views.js";
 
 /** Longest side of a picture, pixels. Chosen: four bytes a sample are held several times over. */
 export const LONGEST_SIDE = 8192;
@@ -25,6 +25,9 @@ const view: z.ZodType<View> = z.strictObject({
   elevation: z.number().min(-90).max(90).describe("degrees above the ground, -90 to 90"),
 });
 
+/** Any text: names are looked up when a picture is taken. */
+const viewName = z.string() as unknown as z.ZodType<ViewName>;
+
 const look: z.ZodType<Look> = z.strictObject({
   name: z.string().describe("the material's name"),
   colour: z.tuple([share, share, share]).describe("linear red, green, blue, 0 to 1"),
@@ -34,7 +37,7 @@ const look: z.ZodType<Look> = z.strictObject({
 const fields = {
   width: side.optional().describe(`pixels, 1 to ${LONGEST_SIDE}; default 1600`),
   height: side.optional().describe(`pixels, 1 to ${LONGEST_SIDE}; default 1200`),
-  view: z.union([z.string(), view]).optional().describe("a view by name, or {stance, azimuth, elevation}"),
+  view: z.union([viewName, view]).optional().describe("a view by name, or {stance, azimuth, elevation}"),
   lookAt: z
     .strictObject({
       angle: z.number().describe("degrees round the ring: 90 is its top"),
@@ -63,11 +66,11 @@ const fields = {
 } as const;
 
 /** Of a picture of a ring, whose triangles nobody can name beforehand. */
-export const pictureSchema = z.strictObject(fields) as z.ZodType<Omit<PictureOptions, "marked">>;
+export const pictureSchema = z.strictObject(fields);
 
 export const markedPictureSchema = z.strictObject({
   ...fields,
   marked: z
     .custom<Uint8Array>(isBytes, { error: "are no bytes", params: { allowed: "a Uint8Array, one entry a triangle" } })
     .optional(),
-}) as z.ZodType<PictureOptions>;
+});

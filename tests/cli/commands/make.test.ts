@@ -144,7 +144,7 @@ describe("annulet make", () => {
     [
       "more triangles than are allowed",
       (f) => [put(f, "a.json", PLAIN), "--json", "--max-triangles", "0"],
-      /triangles is no number above 0/,
+      /triangles: must be above 0/,
     ],
     ["too many beads to build", (f) => [put(f, "a.json", PLAIN), "--json", "--max-beads", "-1"], /beads/i],
     ["a deviation that is no length", (f) => [put(f, "a.json", PLAIN), "--json", "--decimate", "-1"], /decimat/],

@@ -1,4 +1,5 @@
 // Covers: src/output/picture/develop.ts, src/output/picture/camera.ts, src/output/picture/options.ts
+// Covers: src/output/picture/picture-schema.ts
 // Covers: src/output/picture/png.ts, src/output/picture/raster.ts, src/output/picture/shade.ts
 // Covers: src/output/picture/views.ts, src/output/picture/pixel-view.ts
 import { decode } from "fast-png";

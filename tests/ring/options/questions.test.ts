@@ -1,4 +1,4 @@
-// Covers: src/ring/options/*, src/design/rules/rule-set-schema.ts, src/union/kernels/catalogue.ts
+// Covers: src/ring/options/*, src/design/rule-set-schema.ts, src/union/kernels/catalogue.ts
 /** Every public function about a ring refuses options that it does not know, in the same words. */
 import {
   type AnnuletError,

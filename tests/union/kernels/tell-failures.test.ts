@@ -1,4 +1,3 @@
-// Covers: src/union/kernels/tell-failures.ts
 import { expect, it } from "vitest";
 import type { Mesh } from "../../../src/mesh/mesh.js";
 import type { Kernel } from "../../../src/union/kernels/kernel.js";

@@ -2,7 +2,7 @@
  * A rule set of the caller's own, in place of a built-in one.
  */
 import { z } from "zod";
-import { RULE_NAMES, type RuleName, type RuleSet } from "./rule-set.js";
+import { RULE_NAMES, type RuleName, type RuleSet } from "./rules/rule-set.js";
 
 /** As in `Certainty`. */
 const CERTAINTIES = [
