@@ -7,8 +7,7 @@
  * last, at slopes between contours, beads' meshes, broken edges of holes.
  */
 import type { Band } from "../../band/band.js";
-import type { BandSurface, SurfaceLine } from "../../band/surface/surface.js";
-import { largestWhere } from "../../base/math/largest.js";
+import type { BandSurface } from "../../band/surface/surface.js";
 import { smoothStep } from "../../base/math/smooth-step.js";
 import type { Bead } from "../../beads/bead.js";
 import { distanceToField, type Field } from "../../marks/hallmark-field.js";
@@ -20,6 +19,7 @@ import { BeadFinder } from "./bead-finder.js";
 import type { Place, Stand } from "./columns.js";
 import { HeightIndex, type Heights } from "./height-index.js";
 import { added, cutOut, type Held, heldFor, type Stretch } from "./held.js";
+import { withLeaningHole } from "./leaning-hole.js";
 import { withUpright } from "./upright.js";
 
 export interface IntentOptions {
@@ -33,6 +33,16 @@ export interface IntentOptions {
   readonly tolerance: number;
   readonly beadDeviation: number;
 }
+
+/** What of a column is asked for. */
+interface Which {
+  /** With false as if nothing were pierced. */
+  readonly holes?: boolean;
+  /** From where to where along the column beads are seen, mm. */
+  readonly beads?: Stretch;
+}
+
+const EVERYWHERE: Stretch = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
 
 /** A body of the pattern, ready to be looked up. */
 interface Known {
@@ -55,9 +65,6 @@ const DIP = 0.05;
 
 /** A column beside the seat's normal by less, as a sine, stands along it. */
 const UPRIGHT = 1e-6;
-
-/** Places along a leaning column at which a hole is looked for. */
-const HOLE_PLACES = 5;
 
 /** What columns should hold. */
 export class Intent {
@@ -106,13 +113,29 @@ export class Intent {
     return Math.abs(this.#toField(place, stand)) > BESIDE + pattern.height * Math.abs(stand.way[0]);
   }
 
-  /** What a column holds. */
-  at(place: Place, stand: Stand): Held {
+  get hasMarks(): boolean {
+    return this.#marks.length > 0;
+  }
+
+  /** Whether a hole goes through the wall under a place on the seat. */
+  pierced({ u, across }: Place): boolean {
+    return this.#known.some(
+      ({ body, throat, period }) => body.mode === "pierced" && heightsAt(throat, period, u, across) !== undefined,
+    );
+  }
+
+  /** What a column holds, or some of it. */
+  at(place: Place, stand: Stand, { holes = true, beads = EVERYWHERE }: Which = {}): Held {
     let held = heldFor(stand.band);
     const bare = this.#field?.free !== undefined && place.on === "seat" && this.#toField(place, stand) < 0;
-    if (place.on === "seat" && !bare) for (const known of this.#known) held = this.#body(held, known, place, stand);
+    if (place.on === "seat" && !bare) {
+      for (const known of this.#known) {
+        if (holes || known.body.mode !== "pierced") held = this.#body(held, known, place, stand);
+      }
+    }
     this.#beads.along(place.angle, stand, (from, to, open) => {
-      held = added(held, [from + open, to - open], [from, to]);
+      const [low, high] = [Math.max(from, beads[0]), Math.min(to, beads[1])];
+      if (high > low) held = added(held, [Math.min(low + open, high), Math.max(high - open, low)], [low, high]);
     });
     for (const op of ["sunk", "raised"] as const) {
       for (const { mark, index } of this.#marks)
@@ -149,25 +172,21 @@ export class Intent {
     return withUpright(held, { mode: raised ? "raised" : "sunk", line, stand, stretch, heightsAt: heights });
   }
 
-  /** Holes go along the radius: a column that leans goes through it by its foot at each height. */
+  /** Holes go along the radius. */
   #hole(held: Held, { index, throat, period, reach }: Known, { u, across, section }: Place, stand: Stand): Held {
-    const { point, way, band } = stand;
+    const { way, band } = stand;
     if (band.length === 0) return held;
-    const bottom = band[0];
-    const leans = Math.abs(way[0]) > UPRIGHT;
-    const feet = leans
-      ? Array.from({ length: HOLE_PLACES }, (_, i) =>
-          footOf(section.line, point[0] + (way[0] * bottom * i) / (HOLE_PLACES - 1)),
-        )
-      : [across];
-    const over = (which: HeightIndex) => feet.map((v) => heightsAt(which, period, u, v) !== undefined);
-    const mouths = over(index);
-    if (!mouths.includes(true)) return held;
-    const throats = over(throat);
+    const isIn = (which: HeightIndex, v: number) => heightsAt(which, period, u, v) !== undefined;
+    const piercedAt = (v: number) => (!isIn(index, v) ? "no" : isIn(throat, v) ? "through" : "edge");
+    const [bottom] = band;
+    if (Math.abs(way[0]) > UPRIGHT) {
+      const top = held.maybe[held.maybe.length - 1] ?? bottom;
+      return withLeaningHole(held, { line: section.line, stand, stretch: [bottom, top], piercedAt });
+    }
+    const kind = piercedAt(across);
     const all: Stretch = [bottom - 1, reach + 2 * this.#clear];
-    if (!mouths.includes(false) && !throats.includes(false)) return cutOut(held, [bottom - 1, reach], all);
-    const cut = cutOut(held, NOWHERE, all);
-    return { ...cut, likely: throats[0] ? cutOut(held, all, all).likely : held.likely };
+    if (kind === "no") return held;
+    return kind === "through" ? cutOut(held, [bottom - 1, reach], all) : cutOut(held, NOWHERE, all);
   }
 }
 
@@ -176,11 +195,6 @@ const LEANING = 1.5;
 
 /** Within so many mm of the seat's end or of a field's edge nothing is compared. */
 const BESIDE = 0.35;
-
-/** v of the place on the seat at w. */
-function footOf(line: SurfaceLine, w: number): number {
-  return largestWhere(-line.reach, line.reach, (v) => line.point(v, 0)[0] <= w);
-}
 
 function indexOf({ surface, top, outline, mode }: FlatBody): HeightIndex {
   if (mode === "pierced") return new HeightIndex(outline);

@@ -20,8 +20,9 @@ import type { Point3 } from "../../base/math/point.js";
 import { showLength } from "../../base/units.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import type { Pattern } from "../../pattern/laid-out.js";
-import { columnVolume } from "./column-volume.js";
+import type { FlatBody } from "../../relief/flat-body.js";
 import { type Column, columnAt, columnsOf, type Density, placeBeside } from "./columns.js";
+import { addedVolume } from "./expected-volume.js";
 import { either, type Held } from "./held.js";
 import { insideAlong } from "./hits.js";
 import { Intent, type IntentOptions } from "./intent.js";
@@ -35,7 +36,7 @@ export interface Proof {
   readonly columns: number;
   /** Places at which the ring is not what was drawn: by how much, mm, and where, mm. The worst first. */
   readonly astray: readonly { readonly by: number; readonly place: Point3 }[];
-  /** mm³; the bound is tolerance times surface, and what columns miss. */
+  /** mm³; the bound is tolerance times surface, what heights leave open, and four standard errors of the columns. */
   readonly volume: ProofFigure;
   /** Area of the seat on which the ring stands higher than half of the relief, flat, mm². */
   readonly relief: ProofFigure;
@@ -77,9 +78,6 @@ const PATCH_SLACKS = 2;
 /** Share of a patch that must differ. */
 const PATCH_SHARE = 0.5;
 
-/** What sampling may miss of the volume, as a share of it (measured: 0.2 % on the examples). */
-const SAMPLING = 0.01;
-
 interface Ready extends Column {
   readonly held: Held;
   readonly known: boolean;
@@ -102,7 +100,7 @@ export function proofOf(options: IntentOptions): Compare {
     return layout;
   };
   return (mesh, { volume: built }, { units }) => {
-    const { columns, expected, surface } = layoutFor(DENSITIES[isBare ? "bare" : units > 1 ? "units" : "whole"]);
+    const { columns, expected, bound } = layoutFor(DENSITIES[isBare ? "bare" : units > 1 ? "units" : "whole"]);
     const solids = solidsOf(mesh, columns);
     const compared = columns.flatMap((column, i) => {
       const solid = solids[i];
@@ -110,31 +108,28 @@ export function proofOf(options: IntentOptions): Compare {
     });
     const off = compared.flatMap(({ column, solid }) => (apart(column, solid, intent, slack) > slack ? [column] : []));
     const astray = closer(mesh, off, intent, slack);
-    const volume = { expected, built, bound: tolerance * surface + SAMPLING * built };
+    const volume = { expected, built, bound };
     const relief = reliefArea(compared, options, slack);
     const agrees = astray.length === 0 && [volume, relief].every(isWithin);
     return { agrees, columns: compared.length, astray, volume, relief };
   };
 }
 
-/** The columns with what they should hold, the volume that the ring should have, mm³, and the bare band's surface, mm². */
+/** The columns with what they should hold, the volume that the ring should have, mm³, and by how much it may differ. */
 interface Layout {
   readonly columns: readonly Ready[];
   readonly expected: number;
-  readonly surface: number;
+  readonly bound: number;
 }
 
-function layOut({ band, wrap, pattern }: IntentOptions, intent: Intent, density: Density): Layout {
+function layOut({ band, wrap, pattern, tolerance }: IntentOptions, intent: Intent, density: Density): Layout {
   const units = band.revolved ? pattern.repeats : 1;
   const columns = columnsOf({ band, wrap, units, density }).map((column) => ready(column, intent));
   const bare = bareBand(band);
-  let expected = bare.volume;
-  for (const column of columns) {
-    const { likely } = column.held;
-    if (likely !== column.stand.band)
-      expected += columnVolume(column, likely) - columnVolume(column, column.stand.band);
-  }
-  return { columns, expected, surface: bare.surface };
+  const { sum, open, error } = addedVolume(columns, pattern, intent);
+  const wall = pattern.bodies.some(({ mode }) => mode === "pierced") ? thickest(columns) : 0;
+  const surface = bare.surface + edgeLength(pattern, wrap, ({ mode, height }) => (mode === "pierced" ? wall : height));
+  return { columns, expected: bare.volume + sum, bound: tolerance * surface + open + DEVIATIONS * error };
 }
 
 function isWithin({ expected, built, bound }: ProofFigure): boolean {
@@ -255,15 +250,26 @@ function reliefArea(
 /** Counts stay within so many of their standard deviations (chosen: one of 15 000 would not). */
 const DEVIATIONS = 4;
 
-/** mm of outlines round the whole band. */
-function edgeLength({ bodies }: Pattern, { round }: BandSurface): number {
+/** The greatest length that the bare band fills of a column, mm. */
+function thickest(columns: readonly Ready[]): number {
+  return columns.reduce((most, { stand }) => Math.max(most, longest(stand.band)), 0);
+}
+
+/** mm of outlines round the whole band, each by what it counts. */
+function edgeLength(
+  { bodies }: Pattern,
+  { round }: BandSurface,
+  weightOf: (body: FlatBody) => number = () => 1,
+): number {
   let sum = 0;
-  for (const { outline, seam, period } of bodies) {
+  for (const body of bodies) {
+    const { outline, seam, period } = body;
+    const weight = weightOf(body);
     const times = seam === undefined ? (period === undefined ? 1 : round / period) : round / (seam[1] - seam[0]);
     for (const ring of outline.flat()) {
       let [u, v] = ring[ring.length - 1];
       for (const [nextU, nextV] of ring) {
-        sum += times * Math.hypot(nextU - u, nextV - v);
+        sum += weight * times * Math.hypot(nextU - u, nextV - v);
         [u, v] = [nextU, nextV];
       }
     }

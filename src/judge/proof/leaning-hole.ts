@@ -1,0 +1,70 @@
+/**
+ * What a column that stands along the seat's normal holds of a hole, which goes along the radius: the column comes into the
+ * hole and out of it through the hole's walls, so it is asked place by place, each by its own foot on the seat.
+ */
+import type { SurfaceLine } from "../../band/surface/surface.js";
+import { largestWhere } from "../../base/math/largest.js";
+import type { Stand } from "./columns.js";
+import { cutOut, type Held } from "./held.js";
+import { lessOne } from "./intervals.js";
+
+/** Beside the hole, over its broken edges alone, or within what is pierced through. */
+export type Pierced = "no" | "edge" | "through";
+
+export interface LeaningHole {
+  readonly line: SurfaceLine;
+  readonly stand: Stand;
+  /** From where to where along the column there may be metal, mm. */
+  readonly stretch: readonly [from: number, to: number];
+  /** Whether the place over v is pierced. */
+  readonly piercedAt: (v: number) => Pierced;
+}
+
+/** Places asked along a column lie so far apart across the band at most, mm, unless they were more than the most (chosen). */
+const APART = 0.08;
+const MOST_PLACES = 24;
+
+/** Feet are found to this, mm: a tenth of the finest tolerance. Halving a step so often finds walls as well. */
+const FOOT = 1e-4;
+const HALVINGS = 10;
+
+/** A column with a hole cut out of it. */
+export function withLeaningHole(held: Held, hole: LeaningHole): Held {
+  const [from, to] = hole.stretch;
+  const count = Math.min(MOST_PLACES, Math.ceil((Math.abs(hole.stand.way[0]) * (to - from)) / APART) + 1);
+  let result = held;
+  let [start, kind] = [from, kindAt(hole, from)];
+  for (let i = 1; i <= count; i++) {
+    const t = from + ((to - from) * i) / count;
+    const here = kindAt(hole, t);
+    if (here === kind) continue;
+    const wall = wallBetween(hole, t - (to - from) / count, t, kind);
+    result = cutAs(kind, result, start, wall);
+    [start, kind] = [wall, here];
+  }
+  return cutAs(kind, result, start, to);
+}
+
+function cutAs(kind: Pierced, held: Held, from: number, to: number): Held {
+  if (kind === "no") return held;
+  if (kind === "edge") return { ...held, surely: lessOne(held.surely, from, to) };
+  return cutOut(held, [from, to], [from, to]);
+}
+
+/** Where along a column one kind ends, between two places of which the first is of it. */
+function wallBetween(hole: LeaningHole, from: number, to: number, kind: Pierced): number {
+  let [low, high] = [from, to];
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2;
+    if (kindAt(hole, middle) === kind) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}
+
+function kindAt({ line, stand: { point, way }, piercedAt }: LeaningHole, t: number): Pierced {
+  const w = point[0] + t * way[0];
+  const { reach } = line;
+  if (w < line.point(-reach, 0)[0] || w > line.point(reach, 0)[0]) return "no";
+  return piercedAt(largestWhere(-reach, reach, (v) => line.point(v, 0)[0] <= w, FOOT));
+}
