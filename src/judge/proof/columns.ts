@@ -102,6 +102,9 @@ export interface PlacesOptions {
 /** Of successive multiples of it no two fall together: they divide a whole evenly however many there are. */
 const GOLDEN = (Math.sqrt(5) - 1) / 2;
 
+/** The same of two ways at once, with a line's own shift along (M. Roberts, The Unreasonable Effectiveness of Quasirandom Sequences). */
+const PLASTIC = 0.7548776662466927;
+
 /** The first line across is shifted too, so that no column stands on a mirror, where the mesh has edges (chosen). */
 const ASIDE = 0.37;
 
@@ -116,6 +119,8 @@ const TAPERED_ANGLES = 60;
 
 /** A column with its share of the whole. */
 export interface Column {
+  /** Number of its line across the band. */
+  readonly line: number;
   readonly place: Place;
   readonly stand: Stand;
   /** Of the turn, radians, times what it stands for across the band, mm. */
@@ -135,21 +140,21 @@ export function columnsOf({ band, wrap, units, density }: PlacesOptions): Column
     const lines = (on: Place["on"], spans: readonly Point2[], count: number) =>
       spread(spans, count, turn).map(({ at, share }) => ({
         on,
-        at,
         share,
-        stand: columnAt({ on, across: at, section }),
+        stands: at.map((across) => ({ across, stand: columnAt({ on, across, section }) })),
       }));
     const all = band.revolved
       ? [...lines("seat", [seatSpan(section)], seat), ...lines("rest", restSpans(section), outside)]
       : [...lines("seat", [seatSpan(section)], per), ...lines("rest", restSpans(section), Math.ceil(per / 4))];
-    return all.flatMap(({ on, at, share, stand }, j): Column[] => {
-      const column = (turned: number, part: number): Column => {
+    return all.flatMap(({ on, share, stands }, j): Column[] => {
+      const column = (turned: number, k: number, part: number): Column => {
         const u = wrap.round * turned;
         const around = wrap.angleAt(u) % TURN;
-        const place = { on, u, angle: around < 0 ? around + TURN : around, across: at, section };
-        return { place, stand, weight: share * part * TURN };
+        const { across, stand } = stands[Math.floor(stands.length * ((k * GOLDEN + j * PLASTIC) % 1))];
+        const place = { on, u, angle: around < 0 ? around + TURN : around, across, section };
+        return { place, stand, line: turn * all.length + j, weight: share * part * TURN };
       };
-      if (!band.revolved) return [column(wrap.uAt(angle) / wrap.round, 1 / angles.length)];
+      if (!band.revolved) return [column(wrap.uAt(angle) / wrap.round, turn, 1 / angles.length)];
       const kind = j % KINDS;
       const stride = strideOf(units);
       const every = on === "seat" ? 1 : 2;
@@ -157,7 +162,7 @@ export function columnsOf({ band, wrap, units, density }: PlacesOptions): Column
         const k = i * every;
         const inUnit = (k + ((kind * GOLDEN + ASIDE) % 1)) / density.along;
         const unit = (k * stride + kind) % units;
-        return column((unit + inUnit) / units, every / density.along);
+        return column((unit + inUnit) / units, i, every / density.along);
       });
     });
   });
@@ -188,14 +193,23 @@ function restSpans({ line, polyline }: Section): Point2[] {
   ).filter(([a, b]) => b - a > STEP);
 }
 
-/** Even places over several spans as one, each with what it stands for; shifted from turn to turn. */
-function spread(spans: readonly Point2[], count: number, turn: number): { at: number; share: number }[] {
+/** Places on each line across: as many columns' stands are worked out (chosen). */
+const ON_A_LINE = 2;
+
+/**
+ * Lines over several spans as one, each with what it stands for and its places. Where in their parts these stand changes from
+ * line to line and from turn to turn: at even places all might fall on the joints of brickwork, or none.
+ */
+function spread(spans: readonly Point2[], count: number, turn: number): { at: number[]; share: number }[] {
   const total = spans.reduce((sum, [a, b]) => sum + b - a, 0);
   if (total === 0) return [];
+  const [[a, b], other] = spans;
   return Array.from({ length: count }, (_, i) => {
-    const along = (total * (i + ((0.5 + turn * GOLDEN) % 1))) / count;
-    const [[a, b], other] = spans;
-    const at = along <= b - a || other === undefined ? a + along : other[0] + along - (b - a);
+    const at = Array.from({ length: ON_A_LINE }, (__, k) => {
+      const shift = (0.5 + turn * GOLDEN + (i * ON_A_LINE + k) * PLASTIC) % 1;
+      const along = (total * (i + (k + shift) / ON_A_LINE)) / count;
+      return along <= b - a || other === undefined ? a + along : other[0] + along - (b - a);
+    });
     return { at, share: total / count };
   });
 }

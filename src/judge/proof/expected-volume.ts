@@ -6,7 +6,7 @@
  */
 import type { Pattern } from "../../pattern/laid-out.js";
 import { columnVolume } from "./column-volume.js";
-import { type Column, columnAt, type Place, type Stand } from "./columns.js";
+import { type Column, columnAt } from "./columns.js";
 import type { Held } from "./held.js";
 import type { Intent } from "./intent.js";
 import { type Intervals, intersect } from "./intervals.js";
@@ -29,9 +29,9 @@ export function addedVolume(columns: readonly Holding[], pattern: Pattern, inten
   const isPierced = pattern.bodies.some(({ mode }) => mode === "pierced");
   const sunk = pattern.bodies.filter(({ mode }) => mode === "sunk").map(({ height }) => height);
   const floor = -Math.max(0, ...sunk);
-  let [sum, open, squares] = [0, 0, 0];
-  const lines: Line[] = [];
-  for (const column of columns) {
+  let [sum, open] = [0, 0];
+  const groups = new Array<number>(GROUPS).fill(0);
+  for (const [i, column] of columns.entries()) {
     const { stand, place } = column;
     const held = overSeat(column, intent);
     const isCut = isPierced && place.on === "seat";
@@ -40,35 +40,25 @@ export function addedVolume(columns: readonly Holding[], pattern: Pattern, inten
     if (isCut) volume += deepVolume(column, floor, intent);
     if (held.maybe !== held.surely) open += (of(held.maybe) - of(held.surely)) / 2;
     sum += volume;
-    squares += volume ** 2;
-    const line = lines[lines.length - 1];
-    if (line?.stand === stand) line.sum += volume;
-    else lines.push({ stand, place, sum: volume });
+    groups[(i + NEXT_LINE * column.line) % GROUPS] += volume;
   }
-  // Even places tell no less than places at random, nor than lines on which every place is right: the lesser error holds.
-  const atRandom = Math.sqrt(Math.max(0, squares - sum ** 2 / Math.max(1, columns.length)));
-  return { sum, open, error: Math.min(atRandom, acrossLines(lines)) };
+  return { sum, open, error: errorOf(groups) };
 }
 
-/** The columns that stand on one line across the band. */
-interface Line {
-  readonly stand: Stand;
-  readonly place: Place;
-  sum: number;
-}
+/** Groups of columns of which each alone tells the sum, if less finely. */
+const GROUPS = 16;
 
-/** Of the squares of second differences in even spacing a sixth is the variance (K. M. Wolter, Introduction to Variance Estimation, on systematic samples). */
-const SECOND_DIFFERENCES = 6;
+/** Of columns side by side in one line, and of lines side by side, none are in the same group: it has no factor in common with them. */
+const NEXT_LINE = 7;
 
-/** The standard error of a sum over lines, by how much each is off the mean of those beside it. */
-function acrossLines(lines: readonly Line[]): number {
-  let squares = 0;
-  for (let i = 2; i < lines.length; i++) {
-    const [a, b, c] = [lines[i - 2], lines[i - 1], lines[i]];
-    if (a.place.on !== c.place.on || a.place.section !== c.place.section) continue;
-    squares += (a.sum - 2 * b.sum + c.sum) ** 2;
-  }
-  return Math.sqrt(squares / SECOND_DIFFERENCES);
+/**
+ * The standard error of a sum over all groups, from how far these are apart: more than there is, as a group's columns lie less
+ * evenly than all of them together (random groups: K. M. Wolter, Introduction to Variance Estimation).
+ */
+function errorOf(sums: readonly number[]): number {
+  const mean = sums.reduce((all, sum) => all + sum, 0) / GROUPS;
+  const squares = sums.reduce((all, sum) => all + (sum - mean) ** 2, 0);
+  return Math.sqrt((GROUPS * squares) / (GROUPS - 1));
 }
 
 /** What a column on the seat holds, but for what beads have beside the seat, where other columns count them. */

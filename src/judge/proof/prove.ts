@@ -36,7 +36,7 @@ export interface Proof {
   readonly columns: number;
   /** Places at which the ring is not what was drawn: by how much, mm, and where, mm. The worst first. */
   readonly astray: readonly { readonly by: number; readonly place: Point3 }[];
-  /** mm³; the bound is tolerance times surface, what heights leave open, and four standard errors of the columns. */
+  /** mm³; the bound is tolerance times surface, what heights leave open, and three standard errors of the columns. */
   readonly volume: ProofFigure;
   /** Area of the seat on which the ring stands higher than half of the relief, flat, mm². */
   readonly relief: ProofFigure;
@@ -109,7 +109,7 @@ export function proofOf(options: IntentOptions): Compare {
     const off = compared.flatMap(({ column, solid }) => (apart(column, solid, intent, slack) > slack ? [column] : []));
     const astray = closer(mesh, off, intent, slack);
     const volume = { expected, built, bound };
-    const relief = reliefArea(compared, options, slack);
+    const relief = reliefArea(compared, options);
     const agrees = astray.length === 0 && [volume, relief].every(isWithin);
     return { agrees, columns: compared.length, astray, volume, relief };
   };
@@ -129,7 +129,7 @@ function layOut({ band, wrap, pattern, tolerance }: IntentOptions, intent: Inten
   const { sum, open, error } = addedVolume(columns, pattern, intent);
   const wall = pattern.bodies.some(({ mode }) => mode === "pierced") ? thickest(columns) : 0;
   const surface = bare.surface + edgeLength(pattern, wrap, ({ mode, height }) => (mode === "pierced" ? wall : height));
-  return { columns, expected: bare.volume + sum, bound: tolerance * surface + open + DEVIATIONS * error };
+  return { columns, expected: bare.volume + sum, bound: tolerance * MEAN_GAP * surface + open + ERRORS * error };
 }
 
 function isWithin({ expected, built, bound }: ProofFigure): boolean {
@@ -197,7 +197,7 @@ function closer(mesh: Mesh, columns: readonly Ready[], intent: Intent, slack: nu
     for (let i = -PATCH; i <= PATCH; i++) {
       for (let j = -PATCH; j <= PATCH; j++) {
         const beside = placeBeside(place, stand, i * step, j * step);
-        found.push(ready({ place: beside, stand: columnAt(beside), weight: 0 }, intent));
+        found.push(ready({ place: beside, stand: columnAt(beside), line: 0, weight: 0 }, intent));
       }
     }
     return found;
@@ -227,8 +227,7 @@ function placeOf({ place, stand: { point, way, band } }: Column): Point3 {
 /** What is cut off at half of the relief's height, of what was drawn and of the mesh, by the same columns. */
 function reliefArea(
   compared: readonly { readonly column: Ready; readonly solid: Intervals }[],
-  { pattern, wrap }: IntentOptions,
-  slack: number,
+  { pattern, wrap, tolerance }: IntentOptions,
 ): ProofFigure {
   const level = pattern.height / 2;
   let [expected, built, open, largest] = [0, 0, 0, 0];
@@ -240,12 +239,18 @@ function reliefArea(
     largest = Math.max(largest, area);
     if (holds(held.likely, level)) expected += area;
     if (holds(solid, level)) built += area;
-    if (holds(held.surely, level) !== holds(held.maybe, level)) open += area;
+    if (holds(held.surely, level + tolerance) !== holds(held.maybe, level - tolerance)) open += area;
   }
-  // Edges may lie beside themselves by the slack. That many columns differ as counts do, by a few roots of their number.
-  const edges = slack * edgeLength(pattern, wrap) + open;
+  // Both bend the same outlines, the mesh in chords, so that edges may lie beside themselves by the tolerance. That many columns differ as counts do, by a few roots of their number.
+  const edges = tolerance * edgeLength(pattern, wrap) + open;
   return { expected, built, bound: edges + DEVIATIONS * Math.sqrt(edges * largest) + DEVIATIONS * largest };
 }
+
+/** A volume stays within so many of its standard errors, which are rather too large (chosen). */
+const ERRORS = 3;
+
+/** The mean distance of a chord from its arc, of the greatest: of a parabola's 2/3; triangles on a double curve lie nearer. */
+const MEAN_GAP = 2 / 3;
 
 /** Counts stay within so many of their standard deviations (chosen: one of 15 000 would not). */
 const DEVIATIONS = 4;
