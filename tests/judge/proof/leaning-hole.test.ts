@@ -1,4 +1,4 @@
-// Covers: src/judge/proof/leaning-hole.ts, src/judge/proof/expected-volume.ts
+// Covers: src/judge/proof/expected-volume.ts
 import { describe, expect, it } from "vitest";
 import type { Band } from "../../../src/band/band.js";
 import { columnAt } from "../../../src/judge/proof/columns.js";
