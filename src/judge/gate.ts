@@ -3,6 +3,7 @@
  */
 import { AnnuletError } from "../base/errors.js";
 import type { Point3 } from "../base/math/point.js";
+import { type OptionRules, requireOptions, wholeFrom } from "../base/options.js";
 import { roundToFloat32 } from "../mesh/float32.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { requireTriples } from "../mesh/sound.js";
@@ -31,6 +32,10 @@ export interface SolidCheck extends FormCheck {
   readonly float32: FormCheck;
 }
 
+const COUNT = wholeFrom(1, Number.POSITIVE_INFINITY);
+
+const RULES: OptionRules<SolidOptions> = { components: COUNT, units: COUNT };
+
 /**
  * Checks that a mesh is the surface of a solid: every directed edge occurs once and its reverse once; no triangle has
  * zero area or a repeated vertex; no vertex is pinched; the shells are as many as expected and face outward. All of it
@@ -40,15 +45,15 @@ export interface SolidCheck extends FormCheck {
  * `components` allows for it), in `voids`, and against the volume. A shell of negative volume that is not inside the
  * rest is inside-out. Shells or faces that cross each other are not looked for: `checkCrossings` does.
  *
- * @throws AnnuletError `mesh-malformed` when the arrays do not hold whole triples, `option-invalid`
+ * @throws AnnuletError `mesh-malformed` when the arrays do not hold whole triples; as `requireOptions`
  *
  * @example
  * const { mesh } = await build(document, { detail: "draft" });
  * const { closed, faults } = checkSolid(mesh); // true, []
  */
-export function checkSolid(mesh: Mesh, { components = 1, units = 1 }: SolidOptions = {}): SolidCheck {
-  requireCount("components", components, "the number of pieces to expect is not a count");
-  requireCount("units", units, "the number of units is not a count");
+export function checkSolid(mesh: Mesh, options: SolidOptions = {}): SolidCheck {
+  requireOptions(options, RULES);
+  const { components = 1, units = 1 } = options;
   requireTriples(mesh);
   const topology = readTurnedTopology(mesh, units) ?? readTopology(mesh);
   const exact = checkForm(mesh, components, topology);
@@ -56,11 +61,6 @@ export function checkSolid(mesh: Mesh, { components = 1, units = 1 }: SolidOptio
   // Where rounding makes no two points one, the indices stay what they were; what depends on lengths is looked at again.
   const float32 = checkForm(rounded, components, rounded.triangles === mesh.triangles ? topology : undefined);
   return { ...exact, closed: exact.closed && float32.closed, float32 };
-}
-
-function requireCount(path: string, value: number, message: string): void {
-  if (Number.isInteger(value) && value >= 1) return;
-  throw new AnnuletError({ code: "option-invalid", message, path, value, allowed: "a whole number from 1" });
 }
 
 /**

@@ -4,7 +4,7 @@
  * A wall is measured along a ray that goes in straight to the surface. Faces that lean towards each other meet in an edge,
  * where that length runs out to nothing however thick the piece: they are no walls.
  */
-import { AnnuletError } from "../base/errors.js";
+import { numberFrom, type OptionRules, requireOptions, wholeFrom } from "../base/options.js";
 import { radians } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { requireSound } from "../mesh/sound.js";
@@ -27,6 +27,13 @@ export interface WallOptions {
 /** Defaults of the search for thin walls. The lean is chosen: petals' tips are sharper than walls ever are. */
 export const WALL_DEFAULTS = { rays: 30_000, lean: 30, places: 10, apart: 1 } as const;
 
+const RULES: OptionRules<WallOptions> = {
+  rays: wholeFrom(100, 1e7),
+  lean: numberFrom(0, 89, "degrees"),
+  places: wholeFrom(1, 1000),
+  apart: numberFrom(0.1, 100, "mm"),
+};
+
 /** What was found of walls. */
 export interface WallCheck {
   /** The thinnest walls, each the least nearby, thinnest first; empty where no two faces make a wall. */
@@ -40,19 +47,16 @@ export interface WallCheck {
  * steps to the least thickness nearby. Thin places smaller than the rays are apart (the square root of the area over their
  * number) can be missed.
  *
- * @throws AnnuletError `mesh-malformed`, `option-invalid`
+ * @throws AnnuletError `mesh-malformed`; as `requireOptions`
  *
  * @example
  * const { mesh } = await build(document, { detail: "draft" });
  * const [{ thickness }] = checkWalls(mesh, { rays: 5000 }).thinnest; // mm
  */
 export function checkWalls(mesh: Mesh, options: WallOptions = {}): WallCheck {
+  requireOptions(options, RULES);
   const { rays = WALL_DEFAULTS.rays, lean = WALL_DEFAULTS.lean, places = WALL_DEFAULTS.places } = options;
   const { apart = WALL_DEFAULTS.apart } = options;
-  requireNumber("rays", rays, { whole: true, least: 100, most: 1e7 });
-  requireNumber("lean", lean, { least: 0, most: 89 });
-  requireNumber("places", places, { whole: true, least: 1, most: 1000 });
-  requireNumber("apart", apart, { least: 0.1, most: 100 });
   requireSound(mesh);
   if (mesh.triangles.length === 0) return { thinnest: [], walls: 0 };
   const through = new WallRays(mesh, radians(lean));
@@ -83,21 +87,4 @@ export function thinnestApart(walls: readonly Wall[], { through, places, apart, 
     if (!found.some((other) => near(settled, other))) found.push(settled);
   }
   return found.sort((a, b) => a.thickness - b.thickness);
-}
-
-interface Limits {
-  readonly whole?: boolean;
-  readonly least: number;
-  readonly most: number;
-}
-
-function requireNumber(name: keyof WallOptions, value: number, { whole = false, least, most }: Limits): void {
-  if (value >= least && value <= most && (!whole || Number.isInteger(value))) return;
-  throw new AnnuletError({
-    code: "option-invalid",
-    message: `${name} is not a number that walls can be looked for with`,
-    path: name,
-    value,
-    allowed: `a ${whole ? "whole " : ""}number from ${least} to ${most}`,
-  });
 }

@@ -9,10 +9,12 @@
  * surface keeps its shells and handles. Sharp edges are taken out along themselves only, and corners stay.
  */
 import { AnnuletError } from "../base/errors.js";
+import { numberAbove0, type OptionRules, requireOptions, SIGNAL } from "../base/options.js";
 import { pause } from "../base/pause.js";
 import { buildEdgeTable, nextEdge, previousEdge } from "./edges.js";
 import { Fan, MOST_SPOKES } from "./fan.js";
 import type { Mesh } from "./mesh.js";
+import { requireSound } from "./sound.js";
 
 /** How much may be taken out. */
 export interface DecimateOptions {
@@ -47,28 +49,24 @@ const LEAST_HEIGHT = 1e-4;
 /** Vertices looked at between two pauses: some ten milliseconds of work. */
 const BATCH = 4096;
 
+const RULES: OptionRules<DecimateOptions> = { deviation: { ...numberAbove0("mm"), needed: true }, signal: SIGNAL };
+
 /**
  * Takes out the triangles that a surface does not need: what is left lies within `deviation` mm of it, everywhere and in both
  * directions.
  *
  * @param mesh closed, as the gate asks
- * @throws AnnuletError `option-invalid`, `mesh-open` where an edge has not two triangles
+ * @throws AnnuletError as `requireOptions`; `mesh-malformed`, `mesh-open` where an edge has not two triangles
  *
  * @example
  * const { mesh } = await build(document);
  * const fewer = await decimate(mesh, { deviation: 0.005 });
  * console.log(fewer.mesh.triangles.length / 3);
  */
-export async function decimate(mesh: Mesh, { deviation, signal }: DecimateOptions): Promise<Decimated> {
-  if (!(deviation > 0 && deviation < Number.POSITIVE_INFINITY)) {
-    throw new AnnuletError({
-      code: "option-invalid",
-      message: "the deviation is not a length",
-      path: "deviation",
-      value: deviation,
-      allowed: "above 0, finite, in mm",
-    });
-  }
+export async function decimate(mesh: Mesh, options: DecimateOptions): Promise<Decimated> {
+  requireOptions(options, RULES);
+  const { deviation, signal } = options;
+  requireSound(mesh);
   const { opposite, open, crowded } = buildEdgeTable(mesh);
   if (open.length + crowded.length > 0) {
     throw new AnnuletError({
@@ -78,10 +76,11 @@ export async function decimate(mesh: Mesh, { deviation, signal }: DecimateOption
     });
   }
   const work = new Decimation(mesh, opposite);
+  const vertices = mesh.positions.length / 3;
   for (const level of LEVELS) {
     for (let gain = 1; gain > LEAST_GAIN; ) {
       const before = work.vertices;
-      for (let from = 0; from < mesh.positions.length / 3; from += BATCH) {
+      for (let from = 0; from < vertices; from += BATCH) {
         work.run(from, from + BATCH, level * deviation);
         await pause();
         signal?.throwIfAborted();
@@ -110,7 +109,7 @@ class Decimation {
   readonly #spokes = new Int32Array(MOST_SPOKES);
 
   constructor({ positions, triangles }: Mesh, opposite: Int32Array) {
-    this.#positions = positions;
+    this.#positions = positions.slice();
     this.#triangles = triangles.slice();
     this.#opposite = opposite;
     this.#isGone = new Uint8Array(triangles.length / 3);

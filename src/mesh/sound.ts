@@ -10,6 +10,7 @@ import type { Mesh } from "./mesh.js";
  * @throws AnnuletError `mesh-malformed`
  */
 export function requireTriples(mesh: Mesh): void {
+  requireArrays(mesh);
   for (const field of ["positions", "triangles"] as const) {
     if (mesh[field].length % 3 !== 0) {
       throw new AnnuletError({
@@ -20,6 +21,18 @@ export function requireTriples(mesh: Mesh): void {
       });
     }
   }
+}
+
+/** A caller in JavaScript may pass anything. */
+function requireArrays(mesh: unknown): void {
+  const { positions, triangles } = Object(mesh) as Partial<Mesh>;
+  const areNumbers = (values: unknown) => ArrayBuffer.isView(values) && !(values instanceof DataView);
+  if (areNumbers(positions) && areNumbers(triangles)) return;
+  throw new AnnuletError({
+    code: "mesh-malformed",
+    message: "what is given is no mesh",
+    allowed: "an object with positions, a Float64Array, and triangles, a Uint32Array",
+  });
 }
 
 /**

@@ -8,6 +8,7 @@
  */
 import { type Circle, growCircle } from "../../base/math/empty-circle.js";
 import type { Point2, Point3 } from "../../base/math/point.js";
+import { type OptionRules, requireOptions } from "../../base/options.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { requireSound } from "../../mesh/sound.js";
 import { FILE_AXES, loneAxis } from "./axes.js";
@@ -32,6 +33,13 @@ export interface BoreOptions {
   readonly inertia?: readonly [Point3, Point3, Point3];
 }
 
+const RULES: OptionRules<BoreOptions> = { inertia: { holds: isMatrix, allowed: "three rows of three numbers" } };
+
+function isMatrix(value: unknown): boolean {
+  if (!Array.isArray(value) || value.length !== 3) return false;
+  return value.every((row) => Array.isArray(row) && row.length === 3 && row.every(Number.isFinite));
+}
+
 /** Holes whose middles on the grid have this share of the largest one's room are grown too: the grid is coarse. */
 const NEARLY_LARGEST = 0.95;
 
@@ -47,15 +55,17 @@ const ROUNDING = 1e-12;
 /**
  * Finds the bore; undefined where no hole goes through along any of the axes.
  *
- * @throws AnnuletError `mesh-malformed`
+ * @throws AnnuletError `mesh-malformed`; as `requireOptions`
  *
  * @example
  * const { mesh } = await build(document, { detail: "draft" });
  * const bore = findBore(mesh);
  * console.log(bore?.diameter); // mm
  */
-export function findBore(mesh: Mesh, { inertia }: BoreOptions = {}): Bore | undefined {
+export function findBore(mesh: Mesh, options: BoreOptions = {}): Bore | undefined {
+  requireOptions(options, RULES);
   requireSound(mesh);
+  const { inertia } = options;
   const lone = inertia === undefined ? undefined : loneAxis(inertia);
   const axes = [...FILE_AXES, ...(lone === undefined ? [] : [lone])].map((axis) => acrossAxis(mesh, axis));
   let best: Shadow | undefined;

@@ -7,6 +7,7 @@
 
 import { AnnuletError } from "../../base/errors.js";
 import type { Point2 } from "../../base/math/point.js";
+import { A_NUMBER, type OptionRules, requireOptions, YES_OR_NO } from "../../base/options.js";
 import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { DIMENSION_DEPTH, DIMENSION_WIDTH, levelDimension, uprightDimension } from "./dimension.js";
 import { legendColumn, legendHeight } from "./legend.js";
@@ -27,6 +28,8 @@ export interface TileDrawingOptions {
   /** Enlargement: mm on paper over mm, 0.1 to 100. Default 1, true size. */
   readonly scale?: number;
 }
+
+const RULES: OptionRules<TileDrawingOptions> = { asWorn: YES_OR_NO, scale: A_NUMBER };
 
 /** Lengths of the sheet, mm. */
 const MARGIN = 8;
@@ -51,12 +54,14 @@ const DRAWING_SCALES = { least: 0.1, most: 100 } as const;
 /**
  * Draws a flat tile with its dimensions, at true size or enlarged; the text of an SVG file, lengths in mm.
  *
- * @throws AnnuletError `scale-out-of-range`
+ * @throws AnnuletError `scale-out-of-range`; as `requireOptions`
  *
  * @example
  * const svg = drawTile(await flatTile(document, { tiles: 3 }));
  */
-export function drawTile(tile: DrawnTile, { asWorn = false, scale = 1 }: TileDrawingOptions = {}): string {
+export function drawTile(tile: DrawnTile, options: TileDrawingOptions = {}): string {
+  requireOptions(options, RULES);
+  const { asWorn = false, scale = 1 } = options;
   requireScale(scale);
   const flat = tilePlace(tile, asWorn, [0, 0], scale);
   const width = Math.max(LEAST_WIDTH, flat.width + 2 * (DIMENSION_OFFSET + DIMENSION_WIDTH));

@@ -1,8 +1,11 @@
 /**
  * What a file format is: a plain value, so that users can add their own beside the built-in ones.
  */
+import { AnnuletError } from "../../base/errors.js";
 import type { Point3 } from "../../base/math/point.js";
+import { BYTES, type OptionRules, requireOptions, TEXT } from "../../base/options.js";
 import type { Mesh } from "../../mesh/mesh.js";
+import { requireTriples } from "../../mesh/sound.js";
 
 /** What a file says beside the mesh. */
 export interface EncodeOptions {
@@ -12,6 +15,18 @@ export interface EncodeOptions {
   readonly material?: FileMaterial;
   /** A picture for formats that carry one, as the bytes of a PNG. Default none. */
   readonly thumbnail?: Uint8Array;
+}
+
+const RULES: OptionRules<EncodeOptions> = {
+  name: { ...TEXT, needed: true },
+  material: { holds: isMaterial, allowed: "{name, colour, metal}; the colour is three numbers from 0 to 1" },
+  thumbnail: BYTES,
+};
+
+function isMaterial(value: unknown): boolean {
+  const { name, colour, metal } = Object(value) as Partial<FileMaterial>;
+  if (typeof name !== "string" || typeof metal !== "boolean") return false;
+  return Array.isArray(colour) && colour.length === 3 && colour.every((share) => share >= 0 && share <= 1);
 }
 
 /** The material as a file tells it. */
@@ -45,19 +60,44 @@ export interface Format {
 }
 
 /**
- * A mesh as the bytes of a file, in one array of its own. To write a large file, take the chunks of `format.write` one by
- * one instead.
+ * A mesh as the bytes of a file, in one array of its own; the mesh may change afterwards. To write a large file, take the
+ * chunks of `format.write` one by one instead.
  *
- * @throws AnnuletError as `format.write` does
+ * @throws AnnuletError as `format.write` and `requireOptions` do; `format-unknown`
  *
  * @example
  * const { mesh, report } = await build(document, { detail: "draft" });
  * const bytes = await encodeMesh(formatForFile("ring.3mf"), mesh, { name: report.name });
  */
 export async function encodeMesh(format: Format, mesh: Mesh, options: EncodeOptions): Promise<Uint8Array> {
+  requireOptions(options, RULES);
+  requireTriples(mesh);
+  requireFormat(format);
   const chunks: Uint8Array[] = [];
-  for await (const chunk of format.write(mesh, options)) chunks.push(chunk.slice());
+  for await (const chunk of format.write(copyOf(mesh), copyOfOptions(options))) chunks.push(chunk.slice());
   return joinChunks(chunks);
+}
+
+function copyOf({ positions, triangles }: Mesh): Mesh {
+  return { positions: positions.slice(), triangles: triangles.slice() };
+}
+
+function copyOfOptions({ name, material, thumbnail }: EncodeOptions): EncodeOptions {
+  return {
+    name,
+    ...(material === undefined ? {} : { material: { ...material, colour: [...material.colour] } }),
+    ...(thumbnail === undefined ? {} : { thumbnail: Uint8Array.from(thumbnail) }),
+  };
+}
+
+function requireFormat(format: unknown): void {
+  if (typeof (Object(format) as Partial<Format>).write === "function") return;
+  throw new AnnuletError({
+    code: "format-unknown",
+    message: "what is given is no format",
+    value: format,
+    allowed: "one of `formats`, what `formatForFile` gives, or any value of the Format interface",
+  });
 }
 
 function joinChunks(chunks: readonly Uint8Array[]): Uint8Array {

@@ -2,6 +2,7 @@
  * The mesh as a geometry of three, for viewers.
  */
 import { BufferAttribute, BufferGeometry } from "three";
+import { numberFrom, type OptionRules, requireOptions } from "../../base/options.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { creasedNormals, DEFAULT_CREASE } from "../../mesh/normals.js";
 import { requireSound } from "../../mesh/sound.js";
@@ -17,18 +18,21 @@ export interface GeometryOptions {
   readonly crease?: number;
 }
 
+const RULES: OptionRules<GeometryOptions> = { crease: numberFrom(0, Math.PI, "radians") };
+
 const GEOMETRY_DEFAULTS = { crease: DEFAULT_CREASE } as const;
 
 /**
  * An indexed geometry with float32 positions in mm and normals. Vertices are split at creases.
  *
- * @throws AnnuletError `mesh-malformed`
+ * @throws AnnuletError `mesh-malformed`; as `requireOptions`
  *
  * @example
  * const { mesh } = await build(document, { detail: "draft" });
  * const geometry = toBufferGeometry(mesh); // for a three Mesh
  */
 export function toBufferGeometry(mesh: Mesh, options: GeometryOptions = {}): BufferGeometry {
+  requireOptions(options, RULES);
   requireSound(mesh);
   const shaded = creasedNormals(mesh, options.crease ?? GEOMETRY_DEFAULTS.crease);
   const geometry = new BufferGeometry();

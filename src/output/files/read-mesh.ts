@@ -2,6 +2,7 @@
  * Reads a mesh from STL (binary or text), OBJ, 3MF or GLB.
  */
 import { AnnuletError } from "../../base/errors.js";
+import { BYTES } from "../../base/options.js";
 import { mergeEqualPoints, mergeRoundedPoints } from "../../mesh/merge.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { objReader } from "./reading/obj.js";
@@ -36,10 +37,12 @@ export const readableEndings: readonly string[] = readers.flatMap((reader) => re
  */
 export async function readMesh(bytes: Uint8Array, fileName: string): Promise<Mesh> {
   const reader = requireReadable(fileName);
+  requireBytes(bytes);
   const broken: Broken = (what, cause) =>
     new AnnuletError({ code: "mesh-file-broken", message: `${fileName}: ${what}` }, { cause });
   if (bytes.length === 0) throw broken("the file is empty");
-  const mesh = await reader.read(bytes, broken);
+  // Some readers are loaded first; by then the caller may have filled the bytes with another file.
+  const mesh = await reader.read(Uint8Array.from(bytes), broken);
   if ((mesh.triangles ?? mesh.positions).length === 0) throw broken("there are no triangles in it");
   requireFinite(mesh, broken);
   const { positions, indexOf } =
@@ -53,7 +56,7 @@ export async function readMesh(bytes: Uint8Array, fileName: string): Promise<Mes
  * @throws AnnuletError `format-unknown`
  */
 export function requireReadable(fileName: string): MeshReader {
-  const lower = fileName.toLowerCase();
+  const lower = String(fileName).toLowerCase();
   const reader = readers.find(({ extensions }) => extensions.some((ending) => lower.endsWith(ending)));
   if (reader !== undefined) return reader;
   throw new AnnuletError({
@@ -62,6 +65,12 @@ export function requireReadable(fileName: string): MeshReader {
     value: fileName,
     allowed: readableEndings.join(", "),
   });
+}
+
+function requireBytes(bytes: unknown): void {
+  if (BYTES.holds(bytes)) return;
+  const { allowed } = BYTES;
+  throw new AnnuletError({ code: "mesh-file-broken", message: "what is given is no file", value: bytes, allowed });
 }
 
 function requireFinite({ positions, triangles }: FileMesh, broken: Broken): void {

@@ -3,13 +3,15 @@
  *
  * A face whose outward unit normal is n leans by asin(−n_z) from the upright: 0° a wall, 90° a level underside.
  */
-import { AnnuletError } from "../../base/errors.js";
 import type { Point3 } from "../../base/math/point.js";
+import { numberFrom, type OptionRules, requireOptions } from "../../base/options.js";
 import { radians } from "../../base/units.js";
 import { PRINT_DEFAULTS, PRINT_RANGES } from "../../design/print-settings.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { findRoot, singletons, unite } from "../../mesh/shells.js";
 import { requireSound } from "../../mesh/sound.js";
+
+const RULES: OptionRules<UndersideOptions> = { support: numberFrom(...PRINT_RANGES.support, "degrees") };
 
 /** From where on an underside is steep. */
 export interface UndersideOptions {
@@ -49,15 +51,17 @@ const AT_LIMIT = 1e-6;
 /**
  * Finds the steep undersides of a mesh that is printed from z upwards. Triangles must share vertices to count as one place.
  *
- * @throws AnnuletError `mesh-malformed`, `option-invalid`
+ * @throws AnnuletError `mesh-malformed`; as `requireOptions`
  *
  * @example
  * const { mesh } = await build(document, { detail: "draft" });
  * const { area, places } = findUndersides(layDown(mesh, { stance: "standing", tilt: 0 }), { support: 45 });
  */
-export function findUndersides(mesh: Mesh, { support = PRINT_DEFAULTS.support }: UndersideOptions = {}): Undersides {
+export function findUndersides(mesh: Mesh, options: UndersideOptions = {}): Undersides {
+  requireOptions(options, RULES);
   requireSound(mesh);
-  const limit = Math.sin(radians(requireSupport(support))) + AT_LIMIT;
+  const { support = PRINT_DEFAULTS.support } = options;
+  const limit = Math.sin(radians(support)) + AT_LIMIT;
   const { positions: p, triangles } = mesh;
   let lowest = Number.POSITIVE_INFINITY;
   for (let i = 2; i < p.length; i += 3) if (p[i] < lowest) lowest = p[i];
@@ -88,18 +92,6 @@ export function findUndersides(mesh: Mesh, { support = PRINT_DEFAULTS.support }:
     }
   }
   return { area, share: whole > 0 ? area / whole : 0, resting, places: placesOf(mesh, steep, areas, lowest), steep };
-}
-
-function requireSupport(support: number): number {
-  const [least, most] = PRINT_RANGES.support;
-  if (support >= least && support <= most) return support;
-  throw new AnnuletError({
-    code: "option-invalid",
-    message: "the angle from which undersides are steep is off",
-    path: "support",
-    value: support,
-    allowed: `${least} to ${most} degrees from the upright`,
-  });
 }
 
 function placesOf({ positions, triangles }: Mesh, steep: Uint8Array, areas: Float64Array, lowest: number) {

@@ -67,7 +67,7 @@ describe("undersides", () => {
 
   it("refuses an angle at which nothing could be steep", () => {
     expect(failureOf(() => findUndersides(box(), { support: 90 })).problems).toMatchObject([
-      { code: "option-invalid", path: "support", allowed: "0 to 89 degrees from the upright" },
+      { code: "option-invalid", path: "support", allowed: "a number, 0 to 89 degrees" },
     ]);
   });
 });
