@@ -127,7 +127,7 @@ describe("the pictures", () => {
   ])("of %s is what `npm run pictures` takes", async (design, kind, picture) => {
     const { view, sizes } = JSON.parse(read("tools/pictures.json"));
     const output = join(tempFolder(), "again.png");
-    const words = ["picture", join(ROOT, `${design}.json`), "-o", output, "--size", sizes[kind], ...view];
+    const words = ["picture", join(ROOT, `${design}.json`), "-o", output, "--pixels", sizes[kind], ...view];
     expect((await annulet(words)).code).toBe(0);
     expect(readFileSync(output).equals(readFileSync(join(ROOT, picture))), "run npm run pictures").toBe(true);
   });

@@ -19,7 +19,7 @@ function designsIn(folder) {
 }
 
 function take(design, picture, size) {
-  const words = ["picture", fileURLToPath(design), "-o", fileURLToPath(picture), "--size", size, ...view];
+  const words = ["picture", fileURLToPath(design), "-o", fileURLToPath(picture), "--pixels", size, ...view];
   const { status, stderr } = spawnSync(
     process.execPath,
     [fileURLToPath(new URL("../dist/bin/main.js", import.meta.url)), ...words],

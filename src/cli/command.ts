@@ -30,6 +30,8 @@ export interface Given<Options> {
 
 export interface Command<Options = object> {
   readonly name: string;
+  /** Its argument may be given several times; the command then runs for each. */
+  readonly each?: true;
   /** Lines that follow the options in `--help`: what the command does in particular. */
   readonly details?: readonly string[];
   /** Command lines with what they do. */

@@ -2,6 +2,8 @@
  * Reads a design document from a file or from standard input.
  */
 import { AnnuletError } from "../index.js";
+import { changeDocument, type PlainObject } from "../toolbox/index.js";
+import { changesOf, type DesignOptions } from "./design-options.js";
 import { readFile, readStdin, STDIN } from "./files.js";
 import type { Io } from "./io.js";
 
@@ -9,7 +11,10 @@ import type { Io } from "./io.js";
 const MAX_DESIGN_BYTES = 5e6;
 
 /** How the argument is described in help. */
-export const DESIGN_ARGUMENT = { name: "<design>", description: "design document, JSON; - reads standard input" };
+export const DESIGN_ARGUMENT = {
+  name: "<design...>",
+  description: "design document, JSON; - reads standard input; several are worked one after the other",
+};
 
 /** Endings of files that are easily mistaken for a design, and what to do with them. */
 const MISTAKEN: readonly { readonly ending: RegExp; readonly what: string; readonly hint: string }[] = [
@@ -25,12 +30,18 @@ const MISTAKEN: readonly { readonly ending: RegExp; readonly what: string; reado
   },
 ];
 
+/** A design as the library reads it: the file's text, or what was made of it. */
+export type DesignDocument = string | PlainObject;
+
 /**
- * The text of a design. It is left to the library to read, so that errors have line and column.
+ * The document of a design. Where nothing is changed its text is left to the library to read, so that errors have line and
+ * column.
  *
- * @throws AnnuletError `not-a-design` for another kind of file, those of `readFile`
+ * @param options what is put into the document first
+ * @throws AnnuletError `not-a-design` for another kind of file, those of `readFile`, `changesOf` and `changeDocument`
  */
-export async function loadDesign(path: string, io: Io): Promise<string> {
+export async function loadDesign(path: string, io: Io, options: DesignOptions): Promise<DesignDocument> {
+  const changes = changesOf(options);
   const mistaken = MISTAKEN.find(({ ending }) => ending.test(path));
   if (mistaken !== undefined) throw notADesign(`${path} is ${mistaken.what}, not a design document.`, mistaken.hint);
   const bytes = path === STDIN ? await readStdin(io, MAX_DESIGN_BYTES) : readFile(path, MAX_DESIGN_BYTES);
@@ -38,7 +49,7 @@ export async function loadDesign(path: string, io: Io): Promise<string> {
   const text = decode(bytes, name);
   if (text.trim() === "") throw notADesign(`${name} is empty.`, SCHEMA_HINT);
   if (/^\s*</.test(text)) throw notADesign(`${name} holds XML or SVG, not a design document.`, MISTAKEN[0].hint);
-  return text;
+  return changes.length === 0 ? text : changeDocument(text, changes);
 }
 
 const SCHEMA_HINT = "annulet schema prints what a design document holds";

@@ -17,6 +17,8 @@ export interface Io {
   };
   /** Data. */
   readonly stdout: TextStream;
+  /** Where an output `-` goes, when all text goes elsewhere. */
+  readonly data?: NodeJS.WritableStream;
   /** Errors, warnings and progress. */
   readonly stderr: TextStream;
   /** `NO_COLOR` (set: no colours) and `ANNULET_DEBUG` (1: internal errors show where they come from) are read. */

@@ -3,15 +3,15 @@
  */
 import { AnnuletError, readDesign } from "../index.js";
 import { namedFiles } from "../toolbox/index.js";
-import { loadDesign } from "./design-file.js";
+import { type DesignDocument, loadDesign } from "./design-file.js";
 import { pathsOfFiles } from "./design-folder.js";
+import type { DesignOptions } from "./design-options.js";
 import { STDIN } from "./files.js";
 import type { Io } from "./io.js";
-import { checkTargets, keepFiles, type Target } from "./targets.js";
+import { checkTargets, isFile, keepFiles, type Target } from "./targets.js";
 
 export interface OpenedDesign {
-  /** Of the document, left to the library to read, so that errors have line and column. */
-  readonly text: string;
+  readonly document: DesignDocument;
   readonly targets: readonly Target[];
 }
 
@@ -19,13 +19,19 @@ export interface OpenedDesign {
  * Checks the outputs, then reads the design.
  *
  * @param path of the design; - for standard input
+ * @param options what is put into it first
  * @throws AnnuletError those of `checkTargets`, `loadDesign` and `keepFilesOf`
  */
-export async function openDesign(path: string, outputs: readonly string[], io: Io): Promise<OpenedDesign> {
-  const targets = await checkTargets(outputs, sourceOf(path, io));
-  const text = await loadDesign(path, io);
-  keepFilesOf(text, path, targets);
-  return { text, targets };
+export async function openDesign(
+  path: string,
+  outputs: readonly string[],
+  io: Io,
+  options: DesignOptions,
+): Promise<OpenedDesign> {
+  const targets = await checkTargets(outputs, sourceOf(path, io), io.data);
+  const document = await loadDesign(path, io, options);
+  keepFilesOf(document, path, targets);
+  return { document, targets };
 }
 
 /** What no output may replace: a path, or the open file that standard input comes from. */
@@ -38,14 +44,15 @@ export function sourceOf(path: string, io: Io): string | number | undefined {
  *
  * @throws AnnuletError `output-is-input`
  */
-export function keepFilesOf(text: string, path: string, targets: readonly Target[]): void {
-  if (targets.some(({ mode }) => mode !== undefined)) keepFiles(targets, pathsOfFiles(namesIn(text), path));
+export function keepFilesOf(document: DesignDocument, path: string, targets: readonly Target[]): void {
+  if (targets.some((target) => isFile(target) && target.mode !== undefined))
+    keepFiles(targets, pathsOfFiles(namesIn(document), path));
 }
 
 /** The files that a document names. None for a document with errors: nothing is made of it, and its reader tells of them. */
-export function namesIn(text: string): readonly string[] {
+export function namesIn(document: DesignDocument): readonly string[] {
   try {
-    return namedFiles(readDesign(text));
+    return namedFiles(readDesign(document));
   } catch (error) {
     if (error instanceof AnnuletError) return [];
     throw error;

@@ -8,7 +8,7 @@ import { dirname } from "node:path";
 import type { Chunks } from "../index.js";
 import { outputError } from "./output-errors.js";
 import { type Caught, holdSignals, Interrupted } from "./signals.js";
-import type { Target } from "./targets.js";
+import { type FileTarget, isFile, type Target } from "./targets.js";
 import { temporaryBeside } from "./temporary-files.js";
 
 /** A target and what goes there; the bytes are made when their turn comes, chunk by chunk. */
@@ -27,19 +27,22 @@ export interface WrittenFile {
 }
 
 /**
- * Writes all outputs. Until all are on the disk, nothing replaces a target; Ctrl-C until then leaves all as it was.
+ * Writes all outputs. Until all are on the disk, nothing replaces a target; Ctrl-C until then leaves all as it was. What goes
+ * to standard output follows when the files are in place.
  *
  * @throws AnnuletError `output-failed`, which says which files were written, if any; Interrupted
  */
 export function writeOutputs(outputs: readonly Output[]): Promise<readonly WrittenFile[]> {
   return holdSignals(async (caught) => {
     const waiting: string[] = [];
+    const streams: Streamed[] = [];
     try {
-      const written = await writeBeside(outputs, waiting, caught);
+      const written = await writeBeside(outputs, { waiting, streams }, caught);
       putInPlace(
-        outputs.map(({ target }) => target),
+        outputs.flatMap(({ target }) => (isFile(target) ? [target] : [])),
         waiting,
       );
+      for (const { stream, chunks } of streams) for (const chunk of chunks) await send(stream, chunk);
       return written;
     } finally {
       for (const file of waiting) rmSync(file, { force: true });
@@ -47,33 +50,73 @@ export function writeOutputs(outputs: readonly Output[]): Promise<readonly Writt
   });
 }
 
-/** Writes each output to a temporary file; `waiting` holds the names of those that exist. */
-async function writeBeside(outputs: readonly Output[], waiting: string[], caught: Caught): Promise<WrittenFile[]> {
+/** Bytes that are kept for a stream until the files are in place. */
+interface Streamed {
+  readonly stream: NodeJS.WritableStream;
+  readonly chunks: readonly Uint8Array[];
+}
+
+/** Where outputs wait: the names of temporary files that exist, and what goes to streams. */
+interface Waiting {
+  readonly waiting: string[];
+  readonly streams: Streamed[];
+}
+
+/** Writes each output to a temporary file, or keeps it for its stream. */
+async function writeBeside(
+  outputs: readonly Output[],
+  { waiting, streams }: Waiting,
+  caught: Caught,
+): Promise<WrittenFile[]> {
   const written: WrittenFile[] = [];
   for (const { target, chunks } of outputs) {
-    const temporary = temporaryBeside(target.file);
-    const file = attempt(target, () => openSync(temporary, "wx"));
-    waiting.push(temporary);
     const digest = createHash("sha256");
     let size = 0;
-    try {
+    const take = async (put: (chunk: Uint8Array) => void) => {
       for await (const chunk of chunks(written)) {
-        attempt(target, () => writeAll(file, chunk));
+        put(chunk);
         digest.update(chunk);
         size += chunk.length;
         await stopIfCaught(caught);
       }
-      attempt(target, () => {
-        if (target.mode !== undefined) fchmodSync(file, target.mode);
-        fsyncSync(file);
-      });
-    } finally {
-      closeSync(file);
+    };
+    if (isFile(target)) await writeTemporary(target, waiting, take);
+    else {
+      const kept: Uint8Array[] = [];
+      await take((chunk) => kept.push(chunk.slice()));
+      streams.push({ stream: target.stream, chunks: kept });
     }
     await stopIfCaught(caught);
     written.push({ path: target.path, size, sha256: digest.digest("hex") });
   }
   return written;
+}
+
+/** Takes the bytes of an output into a temporary file, flushed to the disk. */
+async function writeTemporary(
+  target: FileTarget,
+  waiting: string[],
+  take: (put: (chunk: Uint8Array) => void) => Promise<void>,
+): Promise<void> {
+  const temporary = temporaryBeside(target.file);
+  const file = attempt(target, () => openSync(temporary, "wx"));
+  waiting.push(temporary);
+  try {
+    await take((chunk) => attempt(target, () => writeAll(file, chunk)));
+    attempt(target, () => {
+      if (target.mode !== undefined) fchmodSync(file, target.mode);
+      fsyncSync(file);
+    });
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** Sends bytes and waits until the stream has taken them. */
+function send(stream: NodeJS.WritableStream, chunk: Uint8Array): Promise<void> {
+  return new Promise((resolve, reject) => {
+    stream.write(chunk, (error) => (error ? reject(error) : resolve()));
+  });
 }
 
 /** Asks the system for something; says which file it was for where the system refuses. */
@@ -100,7 +143,7 @@ async function stopIfCaught(caught: Caught): Promise<void> {
  * Renames all temporary files to their targets. What stood there is kept under a second name until all are in place, so
  * that it can be put back.
  */
-function putInPlace(targets: readonly Target[], waiting: readonly string[]): void {
+function putInPlace(targets: readonly FileTarget[], waiting: readonly string[]): void {
   const before: (string | undefined)[] = [];
   try {
     for (const [i, target] of targets.entries()) {
@@ -119,7 +162,7 @@ function putInPlace(targets: readonly Target[], waiting: readonly string[]): voi
 }
 
 /** A second name for the file that stands at a target; undefined where none stands there or the file system has no links. */
-function keepOld({ file, mode }: Target): string | undefined {
+function keepOld({ file, mode }: FileTarget): string | undefined {
   if (mode === undefined) return undefined;
   const old = temporaryBeside(file);
   try {
@@ -131,7 +174,7 @@ function keepOld({ file, mode }: Target): string | undefined {
 }
 
 /** Undoes the renames of these targets; returns the paths of those that could not be undone. */
-function takeBack(targets: readonly Target[], before: readonly (string | undefined)[]): string[] {
+function takeBack(targets: readonly FileTarget[], before: readonly (string | undefined)[]): string[] {
   return targets.flatMap(({ path, file, mode }, i) => {
     const old = before[i];
     try {

@@ -23,9 +23,9 @@ export function plainText(text: string): string {
   return text.replace(OWN_OR_CONTROL, (found) => (found === OWN_ESCAPE ? "\x1b" : "\ufffd"));
 }
 
-/** JSON as text that shows no control character and means the same. */
-export function plainJson(value: unknown): string {
-  return JSON.stringify(value, null, 2).replace(
+/** JSON as text that shows no control character and means the same, indented by some spaces, or by 0 on one line. */
+export function plainJson(value: unknown, indent = 2): string {
+  return JSON.stringify(value, null, indent).replace(
     new RegExp(CONTROLS, "g"),
     (found) => `\\u${found.charCodeAt(0).toString(16).padStart(4, "0")}`,
   );

@@ -4,6 +4,7 @@
 import { Argument, CommanderError, InvalidArgumentError, Option, Command as Parser } from "commander";
 import type { Command, ListedCommand, OptionSpec } from "./command.js";
 import { commandOf, commands } from "./commands/catalogue.js";
+import { runForEach } from "./each-design.js";
 import { EXIT } from "./exit.js";
 import type { Io } from "./io.js";
 import { plainText } from "./plain-text.js";
@@ -16,6 +17,12 @@ import { readVersion } from "./version.js";
  * @returns the exit code
  */
 export async function runCommand(words: readonly string[], io: Io): Promise<number> {
+  if (words[0] === "complete" && words[1] === "--") {
+    // A shell asks: what follows is not a command line yet.
+    const { complete } = await import("./completion.js");
+    await complete(words.slice(2), commands, io);
+    return EXIT.done;
+  }
   let code: number = EXIT.done;
   const parser = createParser(io);
   const asked = commandOf(words);
@@ -27,7 +34,7 @@ export async function runCommand(words: readonly string[], io: Io): Promise<numb
     }
     const command = await listed.load();
     describeCommand(sub, command, async (given) => {
-      code = await command.run(given, io);
+      code = await runForEach(command, given, io);
     });
   }
   try {

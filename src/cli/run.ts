@@ -4,7 +4,7 @@
 import { AnnuletError } from "../index.js";
 import { EXIT } from "./exit.js";
 import { exitCodeOfError } from "./exit-codes.js";
-import { type Io, say } from "./io.js";
+import { type Io, printJson, say } from "./io.js";
 import { runCommand } from "./program.js";
 import { reasonOf } from "./reason-of.js";
 import { errorMark, sayProblems } from "./say-problems.js";
@@ -28,12 +28,19 @@ export async function run(words: readonly string[], io: Io): Promise<number> {
     const code = exitCodeOfError(error);
     if (error instanceof AnnuletError) {
       sayProblems(io, error);
+      if (asksForJson(words)) printJson(io, { errors: error.problems });
     } else {
       say(io, `${errorMark(io)} ${error instanceof Error ? `${error.name}: ${error.message}` : String(error)}`);
     }
     if (code === EXIT.internal) sayInternal(error, io);
     return code;
   }
+}
+
+/** Whether data is to be JSON: then errors are as well, so that one document always comes, whatever becomes of the work. */
+function asksForJson(words: readonly string[]): boolean {
+  const end = words.indexOf("--");
+  return (end === -1 ? words : words.slice(0, end)).includes("--json");
 }
 
 /** The system cannot tell where a folder is that somebody has deleted, so no path can be worked out. */

@@ -9,8 +9,10 @@ import { isSameFile, statOf } from "./same-file.js";
 import { holdSignals } from "./signals.js";
 import { removeLeftovers, temporaryBeside } from "./temporary-files.js";
 
-/** Where a file will go. */
-export interface Target {
+/** Where an output will go: to a file, or to standard output. */
+export type Target = FileTarget | StreamTarget;
+
+export interface FileTarget {
   /** As the user named it. */
   readonly path: string;
   /** The file itself, behind any links. */
@@ -19,24 +21,41 @@ export interface Target {
   readonly mode: number | undefined;
 }
 
+export interface StreamTarget {
+  readonly path: typeof STDOUT;
+  readonly stream: NodeJS.WritableStream;
+}
+
+/** How standard output is named where a file would be. */
+export const STDOUT = "-";
+
+export function isFile(target: Target): target is FileTarget {
+  return "file" in target;
+}
+
 /**
  * Checks that files can be written at all paths, and says everything that is in the way. What killed runs have left in
  * those folders is taken away.
  *
  * @param source the input file, which no output may replace: its path, or the number of the open file it is read from
+ * @param stream where `-` goes. Default standard output
  * @throws AnnuletError `output-folder-missing`, `output-not-writable`, `output-is-folder`, `output-twice`,
- * `output-is-input`, `output-to-stdout`
+ * `output-is-input`
  */
-export async function checkTargets(paths: readonly string[], source?: string | number): Promise<readonly Target[]> {
+export async function checkTargets(
+  paths: readonly string[],
+  source?: string | number,
+  stream: NodeJS.WritableStream = process.stdout,
+): Promise<readonly Target[]> {
   const problems: Problem[] = [];
   const targets: Target[] = [];
   await holdSignals(async () => {
     for (const path of paths) {
       try {
-        const target = findTarget(path);
-        const twin = targets.find((other) => other.file === target.file);
+        const target: Target = path === STDOUT ? { path, stream } : findTarget(path);
+        const twin = targets.find((other) => nameOf(other) === nameOf(target));
         if (twin) throw outputError("output-twice", path, `${path} is asked for twice.`);
-        if (source !== undefined && isSameFile(source, target.file)) {
+        if (source !== undefined && isFile(target) && isSameFile(source, target.file)) {
           throw outputError("output-is-input", path, `${path} is the design itself: it would be lost.`);
         }
         targets.push(target);
@@ -45,7 +64,7 @@ export async function checkTargets(paths: readonly string[], source?: string | n
         problems.push(...error.problems);
       }
     }
-    for (const folder of new Set(targets.map(({ file }) => dirname(file)))) removeLeftovers(folder);
+    for (const folder of new Set(targets.filter(isFile).map(({ file }) => dirname(file)))) removeLeftovers(folder);
   });
   if (problems.length > 0) throw new AnnuletError(problems);
   return targets;
@@ -59,7 +78,7 @@ export async function checkTargets(paths: readonly string[], source?: string | n
  * @throws AnnuletError `output-is-input`
  */
 export function keepFiles(targets: readonly Target[], files: ReadonlyMap<string, string>): void {
-  const problems = targets.flatMap(({ path, file }): Problem[] => {
+  const problems = targets.filter(isFile).flatMap(({ path, file }): Problem[] => {
     const named = [...files].find(([, own]) => isSameFile(own, file));
     if (named === undefined) return [];
     const message = `${path} is a file that the design names: it would be lost.`;
@@ -68,11 +87,13 @@ export function keepFiles(targets: readonly Target[], files: ReadonlyMap<string,
   if (problems.length > 0) throw new AnnuletError(problems);
 }
 
+/** What tells outputs apart. */
+function nameOf(target: Target): string {
+  return isFile(target) ? target.file : target.path;
+}
+
 /** Finds the file that a path means and tries whether one can be made beside it. */
-function findTarget(path: string): Target {
-  if (path === "-") {
-    throw outputError("output-to-stdout", path, "Meshes are written to files only: name one instead of -.");
-  }
+function findTarget(path: string): FileTarget {
   const standing = statOf(path);
   if (standing?.isDirectory()) throw outputError("output-is-folder", path, `${path} is a folder, not a file.`);
   if (standing && !standing.isFile()) {

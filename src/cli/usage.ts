@@ -2,6 +2,7 @@
  * Problems with the command line itself.
  */
 import type { Problem } from "../index.js";
+import { STDOUT } from "./targets.js";
 
 /** A problem with what was asked for, one sentence. */
 export function usage(message: string): Problem {
@@ -10,6 +11,8 @@ export function usage(message: string): Problem {
 
 /** What is wrong with the name of a file that should be SVG: nothing, or one problem. `what` begins the sentence. */
 export function notSvg(output: string, what: string): Problem[] {
-  if (output.toLowerCase().endsWith(".svg")) return [];
-  return [{ ...usage(`${what} is SVG.`), value: output, allowed: "a file that ends in .svg" }];
+  if (output === STDOUT || output.toLowerCase().endsWith(".svg")) return [];
+  return [
+    { ...usage(`${what} is SVG.`), value: output, allowed: "a file that ends in .svg, or - for standard output" },
+  ];
 }

@@ -13,6 +13,7 @@ import {
 } from "../index.js";
 import { densitySpan, showGrams } from "../toolbox/index.js";
 import { filesBeside, pathsOfFiles } from "./design-folder.js";
+import type { DesignOptions } from "./design-options.js";
 import { showBytes } from "./files.js";
 import { type Io, print, say } from "./io.js";
 import { meshChunks } from "./mesh-chunks.js";
@@ -31,6 +32,8 @@ export interface Watched {
   /** Meshes and pictures. */
   readonly outputs: readonly string[];
   readonly draft: boolean;
+  /** What is put into the design first. */
+  readonly changes?: DesignOptions;
 }
 
 /**
@@ -45,10 +48,10 @@ export async function watchDesign(watched: Watched, io: Io, signal?: AbortSignal
   for (;;) {
     let seen = stampOf(paths);
     try {
-      const { text, targets } = await openDesign(path, watched.outputs, io);
-      paths = [path, ...pathsOfFiles(namesIn(text), path).values()];
+      const { document, targets } = await openDesign(path, watched.outputs, io, watched.changes ?? {});
+      paths = [path, ...pathsOfFiles(namesIn(document), path).values()];
       seen = stampOf(paths);
-      ring = ring?.change(text) ?? openRing(text, { files: filesBeside(path) });
+      ring = ring?.change(document) ?? openRing(document, { files: filesBeside(path) });
       await makeOnce(ring, targets, watched, io, signal);
     } catch (error) {
       if (!(error instanceof AnnuletError)) throw error;

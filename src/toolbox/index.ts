@@ -2,7 +2,9 @@
 
 export { sampleDesign } from "../art/motifs/sample.js";
 export { describeProblem } from "../base/errors.js";
+export { changeDocument, type DocumentChange } from "../design/change-document.js";
 export { materialsOf } from "../design/materials.js";
+export type { PlainObject } from "../design/plain.js";
 export { PRINT_DEFAULTS, PRINT_STANCES, type PrintSettings } from "../design/print-settings.js";
 export { exampleOf } from "../design/reference/example-of.js";
 export { type CrossingCheck, checkCrossings } from "../judge/check-crossings.js";

@@ -14,16 +14,21 @@ describe("checking targets", () => {
     const source = put(folder, "ring.json", "{}");
     mkdirSync(join(folder, "a.stl"));
     const paths = ["a.stl", "no/b.stl", "c.stl", "./c.stl", "ring.json"].map((path) => `${folder}/${path}`);
-    const failed = await checkTargets([...paths, "-", "/dev/null"], source).catch((error) => error);
+    const failed = await checkTargets([...paths, "/dev/null"], source).catch((error) => error);
     expect(failed.problems.map((problem: { code: string }) => problem.code)).toEqual([
       "output-is-folder",
       "output-folder-missing",
       "output-twice",
       "output-is-input",
-      "output-to-stdout",
       "output-not-writable",
     ]);
     expect(namesIn(folder)).toEqual(["a.stl", "ring.json"]);
+  });
+
+  it("takes - for a stream, once", async () => {
+    const stream = process.stderr;
+    expect(await checkTargets(["-"], undefined, stream)).toEqual([{ path: "-", stream }]);
+    await expect(checkTargets(["-", "-"], undefined, stream)).rejects.toMatchObject({ code: "output-twice" });
   });
 
   it("knows the input by another name", async () => {

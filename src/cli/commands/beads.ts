@@ -5,6 +5,7 @@ import { type BeadChoice, type BeadRunReport, planBeads } from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
+import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { EXIT } from "../exit.js";
 import { type Io, print, printJson } from "../io.js";
 import { FLAT_LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
@@ -29,19 +30,20 @@ const LEGEND = [
 /** Neighbours that overlap or gap by less than this share of their diameter touch: half of what the table's ratio shows. */
 const TOUCHING = 0.0005;
 
-interface BeadsOptions extends LimitOptions {
+interface BeadsOptions extends LimitOptions, DesignOptions {
   readonly json?: boolean;
 }
 
 export const beadsCommand: Command<BeadsOptions> = {
   name: "beads",
+  each: true,
   details: ["Nothing is built, so that pitches and sizes can be tried at once."],
   examples: [{ line: "annulet beads ring.json", does: "see tight and loose side by side, then set the pitch" }],
   args: [DESIGN_ARGUMENT],
-  options: [...FLAT_LIMIT_OPTIONS, JSON_OPTION],
+  options: [...DESIGN_OPTIONS, ...FLAT_LIMIT_OPTIONS, JSON_OPTION],
   async run({ args: [path], options }, io) {
     const how = { files: filesBeside(path), limits: limitsOf(options) };
-    const runs = await planBeads(await loadDesign(path, io), how);
+    const runs = await planBeads(await loadDesign(path, io, options), how);
     if (options.json) printJson(io, runs);
     else printRuns(runs, io);
     return EXIT.done;

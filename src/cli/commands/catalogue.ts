@@ -8,31 +8,31 @@ import type { ListedCommand } from "../command.js";
 export const commands: readonly ListedCommand[] = [
   {
     name: "make",
-    takes: "<design>",
+    takes: "<design...>",
     summary: "build the ring of a design and write it to files",
     load: async () => (await import("./make.js")).makeCommand,
   },
   {
     name: "fit",
-    takes: "<design>",
+    takes: "<design...>",
     summary: "print the numbers of repeats that come near the drawn band, best first",
     load: async () => (await import("./fit.js")).fitCommand,
   },
   {
     name: "beads",
-    takes: "<design>",
+    takes: "<design...>",
     summary: "print how the bead runs come out, and with fewer or more beads",
     load: async () => (await import("./beads.js")).beadsCommand,
   },
   {
     name: "tile",
-    takes: "[design]",
+    takes: "[design...]",
     summary: "draw the flat tile at true size, with its symmetry, beads and dimensions",
     load: async () => (await import("./tile.js")).tileCommand,
   },
   {
     name: "picture",
-    takes: "<file>",
+    takes: "<file...>",
     summary: "take a picture of a design or of a mesh file, as a customer sees it",
     load: async () => (await import("./picture.js")).pictureCommand,
   },
@@ -44,13 +44,13 @@ export const commands: readonly ListedCommand[] = [
   },
   {
     name: "print",
-    takes: "<file>",
+    takes: "<file...>",
     summary: "set the ways to print a ring side by side: height, layers, steep undersides",
     load: async () => (await import("./print.js")).printCommand,
   },
   {
     name: "sheet",
-    takes: "<design>",
+    takes: "<design...>",
     summary: "write the bench sheet of a design: drawings, pictures, tables, cautions",
     load: async () => (await import("./sheet.js")).sheetCommand,
   },
@@ -68,13 +68,13 @@ export const commands: readonly ListedCommand[] = [
   },
   {
     name: "check",
-    takes: "<design>",
+    takes: "<design...>",
     summary: "find walls, lines, gaps and beads that may not cast, with their places",
     load: async () => (await import("./check.js")).checkCommand,
   },
   {
     name: "weigh",
-    takes: "<design>",
+    takes: "<design...>",
     summary: "print what the ring weighs in every material, what to melt, and what it costs at your prices",
     load: async () => (await import("./weigh.js")).weighCommand,
   },
@@ -101,6 +101,12 @@ export const commands: readonly ListedCommand[] = [
     takes: "",
     summary: "print what to know before casting, wearing or selling a ring",
     load: async () => (await import("./cautions.js")).cautionsCommand,
+  },
+  {
+    name: "complete",
+    takes: "<shell>",
+    summary: "print the script by which bash, zsh or fish completes command lines",
+    load: async () => (await import("./complete.js")).completeCommand,
   },
 ];
 

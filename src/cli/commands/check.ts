@@ -6,6 +6,7 @@ import { drawFindings } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
+import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { EXIT } from "../exit.js";
 import { type Io, print, printJson, say } from "../io.js";
 import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
@@ -13,12 +14,13 @@ import { openDesign } from "../open-design.js";
 import { fixed, NOTHING } from "../show.js";
 import { startProgress } from "../show-progress.js";
 import { type Column, showTable } from "../table.js";
+import { tellWritten } from "../tell-written.js";
 import { tint } from "../tint.js";
 import { notSvg } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 import { writeSvg } from "../write-svg.js";
 
-interface CheckOptions extends LimitOptions {
+interface CheckOptions extends LimitOptions, DesignOptions {
   readonly rules?: string;
   readonly output?: string;
   readonly json?: boolean;
@@ -26,6 +28,7 @@ interface CheckOptions extends LimitOptions {
 
 export const checkCommand: Command<CheckOptions> = {
   name: "check",
+  each: true,
   details: [
     "Exit code 1 when a finding is an error. Limits of the design's own rules stand above those of a set.",
     ...ruleSets.map(({ name, summary }) => `${name}: ${summary}.`),
@@ -43,6 +46,7 @@ export const checkCommand: Command<CheckOptions> = {
       choices: ruleSets.map(({ name }) => name),
     },
     { flags: "-o, --output <file>", description: "draw the findings on the unrolled band, .svg" },
+    ...DESIGN_OPTIONS,
     ...LIMIT_OPTIONS,
     JSON_OPTION,
   ],
@@ -50,9 +54,9 @@ export const checkCommand: Command<CheckOptions> = {
     const { output, rules, json } = options;
     const problems = output === undefined ? [] : notSvg(output, "The drawing");
     if (problems.length > 0) throw new AnnuletError(problems);
-    const { text, targets } = await openDesign(path, output === undefined ? [] : [output], io);
+    const { document, targets } = await openDesign(path, output === undefined ? [] : [output], io, options);
     const progress = startProgress(io, false);
-    const check = await checkDesign(text, {
+    const check = await checkDesign(document, {
       rules,
       limits: limitsOf(options),
       files: filesBeside(path),
@@ -63,7 +67,7 @@ export const checkCommand: Command<CheckOptions> = {
       const { band: _, ...rest } = check;
       printJson(io, rest);
     } else printCheck(check, io);
-    if (output !== undefined) await writeSvg(io, targets[0], output, drawFindings(check), json ? say : print);
+    if (output !== undefined) tellWritten(io, await writeSvg(targets[0], drawFindings(check)), json ? say : print);
     return check.findings.some(({ severity }) => severity === "error") ? EXIT.check : EXIT.done;
   },
 };

@@ -4,6 +4,7 @@
 import { type Fit, type FitCandidate, fitDesign, type LaneFit, readDesign } from "../../index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
+import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { EXIT } from "../exit.js";
 import { type Io, print, printJson } from "../io.js";
 import { type LimitOptions, limitsOf, MAX_SECONDS } from "../limit-options.js";
@@ -33,21 +34,25 @@ const LANES_LEGEND = [
 
 type OneFit = Omit<Fit, "lanes">;
 
-interface FitOptions extends Pick<LimitOptions, "maxSeconds"> {
+interface FitOptions extends Pick<LimitOptions, "maxSeconds">, DesignOptions {
   readonly json?: boolean;
 }
 
 export const fitCommand: Command<FitOptions> = {
   name: "fit",
+  each: true,
   details: [
     "The number that annulet make would take is marked with *.",
     "Drawings, images and fonts that the design names are not opened: the fit does not depend on them, and what is wrong in them is said by annulet tile and annulet make.",
   ],
-  examples: [{ line: "annulet fit ring.json", does: "choose a number of repeats, then write it into the design" }],
+  examples: [
+    { line: "annulet fit ring.json", does: "choose a number of repeats, then write it into the design" },
+    { line: "annulet fit ring.json --size uk:T", does: "how it would come out in another size" },
+  ],
   args: [DESIGN_ARGUMENT],
-  options: [MAX_SECONDS, JSON_OPTION],
+  options: [...DESIGN_OPTIONS, MAX_SECONDS, JSON_OPTION],
   async run({ args: [path], options }, io) {
-    const design = readDesign(await loadDesign(path, io));
+    const design = readDesign(await loadDesign(path, io, options));
     const fit = fitDesign(design, { limits: limitsOf(options) });
     const drawnWidth = design.profile.width;
     if (options.json) printJson(io, { drawnWidth, ...fit });

@@ -18,10 +18,10 @@ import {
 import { BUILD_DEFAULTS, KERNEL_NAMES, PRINT_DEFAULTS, PRINT_STANCES } from "../../toolbox/index.js";
 import { describeAllowances } from "../allowances.js";
 import { type Command, JSON_OPTION } from "../command.js";
-import { DESIGN_ARGUMENT } from "../design-file.js";
+import { DESIGN_ARGUMENT, type DesignDocument } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
+import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { EXIT } from "../exit.js";
-import { STDIN, showBytes } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
 import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { meshChunks } from "../mesh-chunks.js";
@@ -30,6 +30,8 @@ import { type Output, type WrittenFile, writeOutputs } from "../output-files.js"
 import { plainJson } from "../plain-text.js";
 import { startProgress } from "../show-progress.js";
 import { describeRing } from "../summary.js";
+import { STDOUT } from "../targets.js";
+import { tellWritten } from "../tell-written.js";
 import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 
@@ -37,13 +39,17 @@ const PIECES: readonly PieceTime[] = ["master", "cast", "finished"];
 
 const ENDINGS = [...new Set(formats.flatMap(({ extensions }) => extensions))];
 
+/** What a mesh on standard output can be, by the endings of files. */
+const STREAMED = ENDINGS.map((ending) => ending.slice(1));
+
 /** Forms of STL, and the names of their formats. */
 const STL_FORMATS = { binary: "stl-binary", ascii: "stl-ascii" } as const;
 
-interface MakeOptions extends LimitOptions {
+interface MakeOptions extends LimitOptions, DesignOptions {
   readonly output?: readonly string[];
   readonly report?: string;
   readonly stl?: keyof typeof STL_FORMATS;
+  readonly as?: string;
   readonly kernel?: KernelName;
   readonly maxBeads?: number;
   readonly piece?: string;
@@ -63,6 +69,7 @@ interface MeshFile {
 
 export const makeCommand: Command<MakeOptions> = {
   name: "make",
+  each: true,
   details: [
     "Files appear whole or not at all: a run that fails or is interrupted leaves what stood there.",
     "Warnings and progress go to standard error.",
@@ -71,15 +78,22 @@ export const makeCommand: Command<MakeOptions> = {
     { line: "annulet make ring.json -o ring.stl", does: "for the printer" },
     { line: "annulet make ring.json -o ring.3mf -o ring.glb --report report.json", does: "several files at once" },
     { line: "annulet make - --json < ring.json", does: "only the report, from standard input" },
+    { line: "annulet make ring.json --size uk:N -o - > n.stl", does: "another size, to standard output" },
+    { line: "annulet make *.json -o meshes/{name}.stl", does: "several designs" },
   ],
   args: [DESIGN_ARGUMENT],
   options: [
     {
       flags: "-o, --output <file>",
-      description: `mesh file to write: ${ENDINGS.join(", ")}; may be given several times`,
+      description: `mesh file to write: ${ENDINGS.join(", ")}; - is standard output; may be given several times`,
       repeated: true,
     },
     { flags: "-r, --report <file>", description: "write the report, .json" },
+    {
+      flags: "--as <ending>",
+      description: `what goes to standard output (default: ${STREAMED[0]})`,
+      choices: STREAMED,
+    },
     { flags: "--stl <form>", description: "form of STL files (default: binary)", choices: Object.keys(STL_FORMATS) },
     {
       flags: "--kernel <name>",
@@ -91,6 +105,7 @@ export const makeCommand: Command<MakeOptions> = {
       description: `most beads that are built (default: ${BUILD_DEFAULTS.maxBeads})`,
       number: true,
     },
+    ...DESIGN_OPTIONS,
     ...LIMIT_OPTIONS,
     {
       flags: "--piece <which>",
@@ -122,8 +137,8 @@ export const makeCommand: Command<MakeOptions> = {
   async run({ args: [path], options }, io) {
     const meshFiles = chooseFormats(options);
     const paths = [...meshFiles.map((file) => file.path), ...(options.report === undefined ? [] : [options.report])];
-    const { text, targets } = await openDesign(path, paths, io);
-    const result = await buildRing(text, path, options, io);
+    const { document, targets } = await openDesign(path, paths, io, options);
+    const result = await buildRing(document, path, options, io);
     sayWarnings(io, result.report.warnings, "advice");
     const contents = makeContents(result, meshFiles, options.report !== undefined);
     const outputs: Output[] = targets.map((target, i) => ({ target, chunks: contents[i] }));
@@ -134,14 +149,14 @@ export const makeCommand: Command<MakeOptions> = {
 };
 
 /** The format of each output, by its ending; everything that is wrong with the names is said at once. */
-function chooseFormats({ output = [], report, stl, json }: MakeOptions): readonly MeshFile[] {
+function chooseFormats({ output = [], report, stl, as, json }: MakeOptions): readonly MeshFile[] {
   const problems: Problem[] = [];
   const files: MeshFile[] = [];
   for (const path of output) {
     try {
-      if (path === STDIN) throw new AnnuletError(usage("A mesh is written to files only: name one instead of -."));
-      const choice = stl !== undefined && path.toLowerCase().endsWith(".stl") ? STL_FORMATS[stl] : undefined;
-      files.push({ path, format: formatForFile(path, choice) });
+      const name = path === STDOUT ? `.${as ?? STREAMED[0]}` : path;
+      const choice = stl !== undefined && name.toLowerCase().endsWith(".stl") ? STL_FORMATS[stl] : undefined;
+      files.push({ path, format: formatForFile(name, choice) });
     } catch (error) {
       if (!(error instanceof AnnuletError)) throw error;
       problems.push(...error.problems);
@@ -150,8 +165,11 @@ function chooseFormats({ output = [], report, stl, json }: MakeOptions): readonl
   if (report !== undefined && !report.toLowerCase().endsWith(".json")) {
     problems.push({ ...usage("The report is JSON."), value: report, allowed: "a file that ends in .json" });
   }
-  if (stl !== undefined && !output.some((path) => path.toLowerCase().endsWith(".stl"))) {
+  if (stl !== undefined && !files.some(({ format }) => format.extensions.includes(".stl"))) {
     problems.push(usage("--stl says how to write STL, but no output ends in .stl."));
+  }
+  if (as !== undefined && !output.includes(STDOUT)) {
+    problems.push(usage("--as says what goes to standard output, but no output is -."));
   }
   if (output.length === 0 && report === undefined && json !== true) {
     problems.push({ ...usage("Nothing is asked for."), hint: "name an output: -o ring.stl" });
@@ -160,10 +178,10 @@ function chooseFormats({ output = [], report, stl, json }: MakeOptions): readonl
   return files;
 }
 
-async function buildRing(text: string, path: string, options: MakeOptions, io: Io): Promise<BuildResult> {
+async function buildRing(document: DesignDocument, path: string, options: MakeOptions, io: Io): Promise<BuildResult> {
   const progress = startProgress(io, options.quiet === true);
   try {
-    return await build(text, {
+    return await build(document, {
       kernel: options.kernel,
       maxBeads: options.maxBeads,
       limits: limitsOf(options),
@@ -201,7 +219,7 @@ function withFiles(report: Report, written: readonly WrittenFile[]): Report {
 function tell({ report }: BuildResult, written: readonly WrittenFile[], options: MakeOptions, io: Io): void {
   if (options.json) {
     printJson(io, withFiles(report, written.slice(0, options.output?.length ?? 0)));
-    if (!options.quiet) for (const { path, size } of written) say(io, `written: ${path} (${showBytes(size)})`);
+    if (!options.quiet) tellWritten(io, written, say);
   } else if (!options.quiet) {
     print(io, describeRing(report, written));
     print(io, `\n${describeAllowances(report.allowances, report.weights)}`);

@@ -8,6 +8,7 @@ import { EXIT } from "../exit.js";
 import { print, printJson } from "../io.js";
 import { showTable } from "../table.js";
 import { checkTargets } from "../targets.js";
+import { tellWritten } from "../tell-written.js";
 import { notSvg, usage } from "../usage.js";
 import { writeSvg } from "../write-svg.js";
 
@@ -33,9 +34,8 @@ export const motifsCommand: Command<MotifsOptions> = {
     const entries = chosen(name);
     if (output !== undefined) {
       requireSheet(output, json);
-      const [target] = await checkTargets([output], undefined);
-      const svg = await drawSheet(entries);
-      await writeSvg(io, target, output, svg);
+      const [target] = await checkTargets([output], undefined, io.data);
+      tellWritten(io, await writeSvg(target, await drawSheet(entries)));
     } else if (json) printJson(io, entries);
     else print(io, name === undefined ? showList(entries) : showMotif(entries[0]));
     return EXIT.done;

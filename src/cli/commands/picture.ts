@@ -1,6 +1,7 @@
 /**
  * annulet picture: a ring as a customer sees it.
  */
+
 import {
   AnnuletError,
   encodePng,
@@ -16,21 +17,23 @@ import {
   views,
 } from "../../index.js";
 import { facing, findAlloy, lookOf, materialsOf, PICTURE_DEFAULTS, readableEndings } from "../../toolbox/index.js";
-import type { Command } from "../command.js";
+import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
+import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { EXIT } from "../exit.js";
-import { showBytes } from "../files.js";
-import { type Io, print } from "../io.js";
+import type { Io } from "../io.js";
 import { keepFilesOf, sourceOf } from "../open-design.js";
 import { writeOutputs } from "../output-files.js";
 import { isMeshFile, readMeshFile } from "../read-mesh-file.js";
 import { startProgress } from "../show-progress.js";
-import { checkTargets, type Target } from "../targets.js";
+import { checkTargets, STDOUT, type Target } from "../targets.js";
+import { printWritten, tellWritten } from "../tell-written.js";
 import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 
-interface Options {
+interface Options extends DesignOptions {
+  readonly json?: boolean;
   readonly output?: string;
   readonly view?: ViewName;
   readonly stance?: View["stance"];
@@ -39,7 +42,7 @@ interface Options {
   readonly lookAt?: number;
   readonly inside?: boolean;
   readonly zoom?: number;
-  readonly size?: string;
+  readonly pixels?: string;
   readonly material?: string;
   readonly finish?: PictureOptions["finish"];
   readonly ground?: PictureOptions["ground"];
@@ -55,6 +58,7 @@ const MOST_FRAMES = 720;
 
 export const pictureCommand: Command<Options> = {
   name: "picture",
+  each: true,
   details: [
     "Azimuth turns the camera about the upright axis: standing, 0 looks along the finger's axis and 90 across the band.",
     "--look-at faces the place from the outside, a little from above; --azimuth and --elevation look at it from elsewhere.",
@@ -75,10 +79,10 @@ export const pictureCommand: Command<Options> = {
       line: "annulet picture ring.json -o letters.png --look-at 270 --inside --zoom 2",
       does: "what stands in the bore at the back",
     },
-    { line: "annulet picture ring.json -o turn.png --frames 36 --size 800x600", does: "a turn of the table" },
+    { line: "annulet picture ring.json -o turn.png --frames 36 --pixels 800x600", does: "a turn of the table" },
   ],
   args: [
-    { name: "<file>", description: `${DESIGN_ARGUMENT.description}; or a mesh file, ${readableEndings.join(", ")}` },
+    { name: "<file...>", description: `${DESIGN_ARGUMENT.description}; or a mesh file, ${readableEndings.join(", ")}` },
   ],
   options: [
     { flags: "-o, --output <file>", description: "picture to write, .png" },
@@ -102,7 +106,7 @@ export const pictureCommand: Command<Options> = {
     { flags: "--inside", description: "look at the bore there, from within the ring (default place: its top)" },
     { flags: "--zoom <factor>", description: "enlargement of what is in the middle (default: 1)", number: true },
     {
-      flags: "--size <pixels>",
+      flags: "--pixels <size>",
       description: `width x height (default: ${PICTURE_DEFAULTS.width}x${PICTURE_DEFAULTS.height})`,
     },
     { flags: "-m, --material <symbol>", description: "the alloy to show it in (default: the design's)" },
@@ -129,11 +133,13 @@ export const pictureCommand: Command<Options> = {
       description: "build the design this fine for the picture: polish shows facets (default: the design's)",
       number: true,
     },
+    ...DESIGN_OPTIONS,
+    { ...JSON_OPTION, description: "print what was written as JSON" },
   ],
   async run({ args: [path], options }, io) {
     const { output, size } = checkUsage(path, options);
     const names = frameNames(output, options.frames ?? 1);
-    const targets = await checkTargets(names, sourceOf(path, io));
+    const targets = await checkTargets(names, sourceOf(path, io), io.data);
     const { shoot, look } = await loadMesh(path, options, targets, io);
     const wanted: PictureOptions = {
       ...size,
@@ -152,22 +158,24 @@ export const pictureCommand: Command<Options> = {
         chunks: () => [encodePng(shoot({ ...wanted, ...frames[i] }))],
       })),
     );
-    for (const { path: name, size: bytes } of written) print(io, `written: ${name} (${showBytes(bytes)})`);
+    if (options.json) printWritten(io, written);
+    else tellWritten(io, written);
     return EXIT.done;
   },
 };
 
 /** The output's name and the picture's size; everything that is wrong is said at once. */
-function checkUsage(path: string, { output, size, frames, tolerance }: Options) {
+function checkUsage(path: string, { output, pixels, frames, tolerance }: Options) {
   const problems: Problem[] = [];
   if (output === undefined) {
     problems.push({ ...usage("Nothing is asked for."), hint: "name an output: -o ring.png" });
-  } else if (!output.toLowerCase().endsWith(".png")) {
-    problems.push({ ...usage("A picture is PNG."), value: output, allowed: "a file that ends in .png" });
+  } else if (output !== STDOUT && !output.toLowerCase().endsWith(".png")) {
+    const allowed = "a file that ends in .png, or - for standard output";
+    problems.push({ ...usage("A picture is PNG."), value: output, allowed });
   }
-  const sides = size === undefined ? undefined : /^(\d+)\s*[x×]\s*(\d+)$/i.exec(size);
+  const sides = pixels === undefined ? undefined : /^(\d+)\s*[x×]\s*(\d+)$/i.exec(pixels);
   if (sides === null) {
-    problems.push({ ...usage("--size is width x height."), value: size, allowed: "two whole numbers: 1600x1200" });
+    problems.push({ ...usage("--pixels is width x height."), value: pixels, allowed: "two whole numbers: 1600x1200" });
   }
   if (frames !== undefined && !(Number.isInteger(frames) && frames >= 1 && frames <= MOST_FRAMES)) {
     problems.push({ ...usage("--frames is a number of pictures."), value: frames, allowed: `1 to ${MOST_FRAMES}` });
@@ -218,14 +226,15 @@ function viewOf({ view = PICTURE_DEFAULTS.view, stance, azimuth, elevation }: Op
 }
 
 /** What takes pictures of a file's mesh or of the finished piece of a design, and how its material looks. */
-async function loadMesh(path: string, { tolerance, material }: Options, targets: readonly Target[], io: Io) {
+async function loadMesh(path: string, options: Options, targets: readonly Target[], io: Io) {
+  const { tolerance, material } = options;
   if (isMeshFile(path)) {
     const own = material === undefined ? undefined : lookOf(findAlloy(material));
     return { shoot: openStudio(await readMeshFile(path)), look: own };
   }
-  const text = await loadDesign(path, io);
-  keepFilesOf(text, path, targets);
-  const design = readDesign(text);
+  const document = await loadDesign(path, io, options);
+  keepFilesOf(document, path, targets);
+  const design = readDesign(document);
   const look = lookOf(findAlloy(material ?? design.material, { alloys: materialsOf(design) }));
   const progress = startProgress(io, false);
   try {

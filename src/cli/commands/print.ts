@@ -1,6 +1,7 @@
 /**
  * annulet print: how a ring lies for the printer, how high it is, what hangs over.
  */
+
 import {
   AnnuletError,
   build,
@@ -23,8 +24,8 @@ import {
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
+import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { EXIT } from "../exit.js";
-import { showBytes } from "../files.js";
 import { type Io, print, printJson, say } from "../io.js";
 import { keepFilesOf, sourceOf } from "../open-design.js";
 import { writeOutputs } from "../output-files.js";
@@ -32,11 +33,12 @@ import { isMeshFile, readMeshFile } from "../read-mesh-file.js";
 import { fixed, NOTHING } from "../show.js";
 import { startProgress } from "../show-progress.js";
 import { type Column, showTable } from "../table.js";
-import { checkTargets, type Target } from "../targets.js";
+import { checkTargets, STDOUT, type Target } from "../targets.js";
+import { tellWritten } from "../tell-written.js";
 import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 
-interface Options {
+interface Options extends DesignOptions {
   readonly stance?: PrintStance;
   readonly tilt?: number;
   readonly layer?: number;
@@ -55,6 +57,7 @@ const COMPARED = [15, 30, 45, 60, 75] as const;
 
 export const printCommand: Command<Options> = {
   name: "print",
+  each: true,
   details: [
     "Of a design the master is shown, with its casting allowances; the finger's axis of a mesh file is taken as z.",
     "The first row is the way that the design or the options name. Nothing is turned in a file: annulet make does that.",
@@ -67,7 +70,7 @@ export const printCommand: Command<Options> = {
     },
   ],
   args: [
-    { name: "<file>", description: `${DESIGN_ARGUMENT.description}; or a mesh file, ${readableEndings.join(", ")}` },
+    { name: "<file...>", description: `${DESIGN_ARGUMENT.description}; or a mesh file, ${readableEndings.join(", ")}` },
   ],
   options: [
     {
@@ -101,18 +104,16 @@ export const printCommand: Command<Options> = {
       description: `of the picture, over the ground (default: ${FROM.elevation}, from below)`,
       number: true,
     },
+    ...DESIGN_OPTIONS,
     JSON_OPTION,
   ],
   async run({ args: [path], options }, io) {
     const { output, azimuth = FROM.azimuth, elevation = FROM.elevation } = options;
-    if (output !== undefined && !output.toLowerCase().endsWith(".png")) {
-      throw new AnnuletError({
-        ...usage("A picture is PNG."),
-        value: output,
-        allowed: "a file that ends in .png",
-      });
+    if (output !== undefined && output !== STDOUT && !output.toLowerCase().endsWith(".png")) {
+      const allowed = "a file that ends in .png, or - for standard output";
+      throw new AnnuletError({ ...usage("A picture is PNG."), value: output, allowed });
     }
-    const targets = await checkTargets(output === undefined ? [] : [output], sourceOf(path, io));
+    const targets = await checkTargets(output === undefined ? [] : [output], sourceOf(path, io), io.data);
     const { mesh, settings } = await loadMesh(path, options, targets, io);
     const ways: readonly PrintSettings[] = [
       settings,
@@ -129,11 +130,7 @@ export const printCommand: Command<Options> = {
     const written = await writeOutputs(targets.map((target) => ({ target, chunks: shoot })));
     if (options.json) printJson(io, figures);
     else printTable(figures, io);
-    for (const file of written) {
-      const line = `written: ${file.path} (${showBytes(file.size)})`;
-      if (options.json) say(io, line);
-      else print(io, line);
-    }
+    tellWritten(io, written, options.json ? say : print);
     return EXIT.done;
   },
 };
@@ -145,9 +142,9 @@ async function loadMesh(path: string, options: Options, targets: readonly Target
     const settings = printSettings(given);
     return { mesh: await readMeshFile(path), settings };
   }
-  const text = await loadDesign(path, io);
-  keepFilesOf(text, path, targets);
-  const design = readDesign(text);
+  const document = await loadDesign(path, io, options);
+  keepFilesOf(document, path, targets);
+  const design = readDesign(document);
   const settings = printSettings(given, printSettings(design.print));
   const progress = startProgress(io, false);
   const { mesh, report } = await build(design, {

@@ -1,24 +1,28 @@
 /**
  * annulet sheet: the bench sheet of a design, to be printed.
  */
+
 import { AnnuletError, type BenchSheet, benchSheet, type Problem } from "../../index.js";
 import { BENCH_SHEET_DEFAULTS } from "../../toolbox/index.js";
-import type { Command } from "../command.js";
-import { DESIGN_ARGUMENT } from "../design-file.js";
+import { type Command, JSON_OPTION } from "../command.js";
+import { DESIGN_ARGUMENT, type DesignDocument } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
+import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { EXIT } from "../exit.js";
-import { showBytes } from "../files.js";
-import { type Io, print } from "../io.js";
+import type { Io } from "../io.js";
 import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { openDesign } from "../open-design.js";
 import { writeOutputs } from "../output-files.js";
 import { type Paper, printPdf, requireChromium } from "../print-pdf.js";
 import { startProgress } from "../show-progress.js";
+import { STDOUT } from "../targets.js";
+import { printWritten, tellWritten } from "../tell-written.js";
 import { usage } from "../usage.js";
 import { readVersion } from "../version.js";
 import { sayWarnings } from "../warnings.js";
 
-interface SheetOptions extends LimitOptions {
+interface SheetOptions extends LimitOptions, DesignOptions {
+  readonly json?: boolean;
   readonly output?: readonly string[];
   readonly paper?: Paper;
   readonly pictures?: number;
@@ -29,6 +33,7 @@ type Ending = (typeof ENDINGS)[number];
 
 export const sheetCommand: Command<SheetOptions> = {
   name: "sheet",
+  each: true,
   details: [
     ".html holds all of it in one file and prints on A4 and Letter; .pdf needs Chromium; .svg holds the drawings alone.",
     "Print at 100 %, not fitted to the page, and measure the bar of 20 mm.",
@@ -42,7 +47,7 @@ export const sheetCommand: Command<SheetOptions> = {
   options: [
     {
       flags: "-o, --output <file>",
-      description: "file to write: .html, .pdf or .svg; may be given several times",
+      description: "file to write: .html, .pdf or .svg; - is HTML on standard output; may be given several times",
       repeated: true,
     },
     { flags: "--paper <size>", description: "paper of a PDF (default: a4)", choices: ["a4", "letter"] },
@@ -51,18 +56,21 @@ export const sheetCommand: Command<SheetOptions> = {
       description: `width of each picture; 0 leaves them out (default: ${BENCH_SHEET_DEFAULTS.pictureWidth})`,
       number: true,
     },
+    ...DESIGN_OPTIONS,
     ...LIMIT_OPTIONS,
+    { ...JSON_OPTION, description: "print the report and what was written as JSON" },
   ],
   async run({ args: [path], options }, io) {
     const outputs = checkUsage(options);
     const names = outputs.map(({ name }) => name);
-    const { text, targets } = await openDesign(path, names, io);
-    const sheet = await makeSheet(text, path, options, io);
+    const { document, targets } = await openDesign(path, names, io, options);
+    const sheet = await makeSheet(document, path, options, io);
     sayWarnings(io, sheet.report.warnings);
     const contents: Uint8Array[] = [];
     for (const { ending } of outputs) contents.push(await contentOf(sheet, ending, options.paper ?? "a4"));
     const written = await writeOutputs(targets.map((target, i) => ({ target, chunks: () => [contents[i]] })));
-    for (const { path: name, size } of written) print(io, `written: ${name} (${showBytes(size)})`);
+    if (options.json) printWritten(io, written, { report: sheet.report });
+    else tellWritten(io, written);
     return EXIT.done;
   },
 };
@@ -71,7 +79,7 @@ export const sheetCommand: Command<SheetOptions> = {
 function checkUsage({ output = [], paper, pictures }: SheetOptions) {
   const problems: Problem[] = [];
   const outputs = output.flatMap((name) => {
-    const ending = ENDINGS.find((one) => name.toLowerCase().endsWith(one));
+    const ending = name === STDOUT ? ".html" : ENDINGS.find((one) => name.toLowerCase().endsWith(one));
     if (ending !== undefined) return [{ name, ending }];
     problems.push({ ...usage("The sheet is HTML, PDF or SVG."), value: name, allowed: ENDINGS.join(", ") });
     return [];
@@ -92,10 +100,10 @@ function checkUsage({ output = [], paper, pictures }: SheetOptions) {
 /** Widest picture, pixels: 1200 an inch. */
 const MOST_PIXELS = 2800;
 
-async function makeSheet(text: string, path: string, options: SheetOptions, io: Io): Promise<BenchSheet> {
+async function makeSheet(document: DesignDocument, path: string, options: SheetOptions, io: Io): Promise<BenchSheet> {
   const progress = startProgress(io, false);
   try {
-    return await benchSheet(text, {
+    return await benchSheet(document, {
       tool: `annulet ${readVersion()}`,
       pictureWidth: options.pictures,
       limits: limitsOf(options),

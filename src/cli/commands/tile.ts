@@ -1,21 +1,25 @@
 /**
  * annulet tile: the flat tile of a design as a drawing, or the chart of frieze groups.
  */
+
 import { AnnuletError, drawTile, flatTile, type Problem, type TilePart } from "../../index.js";
 import { drawFriezeGroups } from "../../toolbox/index.js";
-import type { Command } from "../command.js";
-import { DESIGN_ARGUMENT } from "../design-file.js";
+import { type Command, JSON_OPTION } from "../command.js";
+import { DESIGN_ARGUMENT, type DesignDocument } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
+import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { EXIT } from "../exit.js";
 import type { Io } from "../io.js";
 import { FLAT_LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { openDesign } from "../open-design.js";
 import { checkTargets } from "../targets.js";
+import { printWritten, tellWritten } from "../tell-written.js";
 import { notSvg, usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 import { writeSvg } from "../write-svg.js";
 
-interface TileOptions extends LimitOptions {
+interface TileOptions extends LimitOptions, DesignOptions {
+  readonly json?: boolean;
   readonly output?: string;
   readonly repeats?: number;
   readonly part?: string;
@@ -27,6 +31,7 @@ interface TileOptions extends LimitOptions {
 
 export const tileCommand: Command<TileOptions> = {
   name: "tile",
+  each: true,
   details: [
     "The drawing is SVG whose unit is a millimetre; print it at 100 % and check it by its scale bar.",
     "With --as-worn the tile is drawn as it measures at the relief's top: rows of a crowned band differ in length.",
@@ -38,7 +43,7 @@ export const tileCommand: Command<TileOptions> = {
     { line: "annulet tile ring.json -o top.svg --part medallion", does: "the medallion, or the ornament at the ends" },
     { line: "annulet tile --groups -o groups.svg", does: "the seven frieze groups" },
   ],
-  args: [{ ...DESIGN_ARGUMENT, name: "[design]" }],
+  args: [{ ...DESIGN_ARGUMENT, name: "[design...]" }],
   options: [
     { flags: "-o, --output <file>", description: "drawing to write, .svg" },
     { flags: "-n, --repeats <count>", description: "tiles side by side (default: one cycle of tiles)", number: true },
@@ -47,17 +52,20 @@ export const tileCommand: Command<TileOptions> = {
     { flags: "--as-worn", description: "draw the tile as it measures on the finished surface" },
     { flags: "--scale <factor>", description: "enlargement, 0.1 to 100 (default: 1, true size)", number: true },
     { flags: "--groups", description: "draw the chart of frieze groups; needs no design" },
+    ...DESIGN_OPTIONS,
     ...FLAT_LIMIT_OPTIONS,
+    { ...JSON_OPTION, description: "print what was written as JSON" },
   ],
   async run({ args: [path], options }, io) {
     const output = checkUsage(path, options);
+    const tell = options.json ? printWritten : tellWritten;
     if (path === undefined) {
-      const [target] = await checkTargets([output]);
-      await writeSvg(io, target, output, drawFriezeGroups());
+      const [target] = await checkTargets([output], undefined, io.data);
+      tell(io, await writeSvg(target, drawFriezeGroups()));
       return EXIT.done;
     }
-    const { text, targets } = await openDesign(path, [output], io);
-    await writeSvg(io, targets[0], output, await drawDesign(text, path, options, io));
+    const { document, targets } = await openDesign(path, [output], io, options);
+    tell(io, await writeSvg(targets[0], await drawDesign(document, path, options, io)));
     return EXIT.done;
   },
 };
@@ -97,9 +105,9 @@ function isPart(part: string): part is TilePart {
   return PARTS.some((name) => name === part);
 }
 
-async function drawDesign(text: string, path: string, options: TileOptions, io: Io): Promise<string> {
+async function drawDesign(document: DesignDocument, path: string, options: TileOptions, io: Io): Promise<string> {
   const { repeats, part, lane, asWorn, scale } = options;
-  const tile = await flatTile(text, {
+  const tile = await flatTile(document, {
     tiles: repeats,
     lane,
     part: part !== undefined && isPart(part) ? part : undefined,

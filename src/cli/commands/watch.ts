@@ -3,12 +3,12 @@
  */
 import { AnnuletError, formatForFile, formats, type Problem } from "../../index.js";
 import type { Command } from "../command.js";
-import { DESIGN_ARGUMENT } from "../design-file.js";
+import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { STDIN } from "../files.js";
 import { usage } from "../usage.js";
 import { isPicture, watchDesign } from "../watch-design.js";
 
-interface WatchOptions {
+interface WatchOptions extends DesignOptions {
   readonly output?: readonly string[];
   readonly draft?: boolean;
 }
@@ -24,18 +24,20 @@ export const watchCommand: Command<WatchOptions> = {
     { line: "annulet watch ring.json -o ring.png", does: "a picture beside your editor" },
     { line: "annulet watch ring.json -o ring.png -o ring.stl", does: "and the mesh with it" },
   ],
-  args: [{ name: DESIGN_ARGUMENT.name, description: "design document, JSON" }],
+  args: [{ name: "<design>", description: "design document, JSON" }],
   options: [
     {
       flags: "-o, --output <file>",
       description: `picture or mesh to write: ${[...new Set(ENDINGS)].join(", ")}; may be given several times`,
       repeated: true,
     },
+    ...DESIGN_OPTIONS,
     { flags: "--draft", description: "coarser meshes and pictures of the same ring, in a fraction of the time" },
   ],
-  async run({ args: [path], options: { output = [], draft = false } }, io) {
+  async run({ args: [path], options }, io) {
+    const { output = [], draft = false } = options;
     checkUsage(path, output);
-    return watchDesign({ path, outputs: output, draft }, io);
+    return watchDesign({ path, outputs: output, draft, changes: options }, io);
   },
 };
 

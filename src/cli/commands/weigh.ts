@@ -6,6 +6,7 @@ import { densitySpan, showGrams } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
+import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { EXIT } from "../exit.js";
 import { type Io, print, printJson } from "../io.js";
 import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
@@ -14,23 +15,24 @@ import { startProgress } from "../show-progress.js";
 import { type Column, showTable } from "../table.js";
 import { sayWarnings } from "../warnings.js";
 
-interface WeighOptions extends LimitOptions {
+interface WeighOptions extends LimitOptions, DesignOptions {
   readonly json?: boolean;
 }
 
 export const weighCommand: Command<WeighOptions> = {
   name: "weigh",
+  each: true,
   details: [
     "Prices, sprue and button stand in the design's costing, materials of your own in its alloys.",
     "All weights are estimates from the model and published densities: weigh the pattern, and prove it with a test casting.",
   ],
   examples: [{ line: "annulet weigh ring.json", does: "before you order metal" }],
   args: [DESIGN_ARGUMENT],
-  options: [...LIMIT_OPTIONS, JSON_OPTION],
+  options: [...DESIGN_OPTIONS, ...LIMIT_OPTIONS, JSON_OPTION],
   async run({ args: [path], options }, io) {
-    const text = await loadDesign(path, io);
+    const document = await loadDesign(path, io, options);
     const progress = startProgress(io, false);
-    const { report } = await build(text, {
+    const { report } = await build(document, {
       limits: limitsOf(options),
       files: filesBeside(path),
       onProgress: ({ stage, share }) => progress.update(stage, share),

@@ -10,7 +10,7 @@ import { takePicture } from "../../../src/output/picture/picture.js";
 import { torus } from "../../support/meshes.js";
 import { annulet, namesIn, PLAIN, put, tempFolder } from "../support.js";
 
-const SMALL = ["--size", "60x40"];
+const SMALL = ["--pixels", "60x40"];
 
 /** Sums of red, green and blue. */
 function colourOf(path: string): readonly number[] {
@@ -89,8 +89,8 @@ describe("annulet picture", () => {
   it.each([
     [["picture", "-"], /name an output: -o ring.png/],
     [["picture", "-", "-o", "ring.jpg"], /A picture is PNG/],
-    [["picture", "-", "-o", "ring.png", "--size", "big"], /two whole numbers/],
-    [["picture", "-", "-o", "ring.png", "--size", "0x40"], /1 to 8192/],
+    [["picture", "-", "-o", "ring.png", "--pixels", "big"], /two whole numbers/],
+    [["picture", "-", "-o", "ring.png", "--pixels", "0x40"], /1 to 8192/],
     [["picture", "-", "-o", "ring.png", "--frames", "0"], /1 to 720/],
     [["picture", "-", "-o", "ring.png", "--view", "inside"], /Allowed choices/],
     [["picture", "-", "-o", "ring.png", "--material", "tin"], /There is no material/],
