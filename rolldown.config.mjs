@@ -1,30 +1,49 @@
 /**
- * What ships as JavaScript: the library in few files, its dependencies imported as they are, and the program in few
- * files with most of them inside. Hundreds of files, one a source, take several times as long to load.
+ * What ships as JavaScript: the library in few files, the program in few files, and the two WebAssembly libraries in one
+ * file each. All that annulet is made of lies inside, but three, which programs that show a ring have already.
+ * Hundreds of files, one a source, take several times as long to load; packages of its own would bring theirs.
  */
-import { defineConfig } from "rolldown";
-
-/** Where tsc puts the modules that both are made of. */
-const BUILT = "build";
+import { bundledPackages } from "./tools/bundled-packages.mjs";
+import { SELF_LOADING, selfLoading } from "./tools/self-loading.mjs";
 
 /** Without comments and spaces, which are half of what has to be read at a start; names stay for who reads a stack. */
 const DENSE = { compress: false, mangle: false, codegen: { removeWhitespace: true } };
 
-/** What finds files beside itself, and so stays where it is installed. */
-const WITH_FILES = ["manifold-3d", "harfbuzzjs"];
+const SHARED = { resolve: { extensionAlias: { ".js": [".ts", ".js"] } }, logLevel: "warn" };
 
-export default defineConfig([
+/** The files of the two libraries, seen from a folder of dist. */
+const pathsFrom = (folder) => (id) => (SELF_LOADING[id] === undefined ? id : `${folder}/wasm/${SELF_LOADING[id]}.js`);
+
+const selfLoaded = (id) => SELF_LOADING[id] !== undefined;
+
+export default defineAll([
   {
-    input: { index: `${BUILT}/index.js` },
-    external: /^[^./]/,
-    output: { dir: "dist", format: "esm", minify: DENSE, chunkFileNames: "chunks/[name]-[hash].js" },
-    logLevel: "warn",
+    input: {
+      index: "src/index.ts",
+      sizes: "src/entries/sizes.ts",
+      three: "src/entries/three.ts",
+    },
+    external: (id) => id === "three" || id.startsWith("node:") || selfLoaded(id),
+    output: { dir: "dist", paths: pathsFrom("."), chunkFileNames: "[name]-[hash].js", sourcemap: true },
   },
   {
-    input: { main: `${BUILT}/cli/main.js` },
-    external: WITH_FILES,
+    input: { main: "src/cli/main.ts" },
+    external: selfLoaded,
     platform: "node",
-    output: { dir: "dist/bin", format: "esm", minify: DENSE },
-    logLevel: "warn",
+    output: { dir: "dist/bin", paths: pathsFrom("..") },
+  },
+  {
+    input: Object.fromEntries(Object.entries(SELF_LOADING).map(([name, file]) => [file, name])),
+    output: { dir: "dist/wasm", chunkFileNames: "[name].js" },
+    plugins: [selfLoading()],
   },
 ]);
+
+function defineAll(configs) {
+  return configs.map(({ output, plugins = [], ...rest }) => ({
+    ...SHARED,
+    ...rest,
+    plugins: [...plugins, bundledPackages()],
+    output: { format: "esm", minify: DENSE, ...output },
+  }));
+}

@@ -1,5 +1,5 @@
 /**
- * Embeds annulet: builds a ring from an object, follows the progress, takes the three BufferGeometry for a viewer.
+ * Embeds annulet: builds a ring from an object, follows the progress, takes buffers for a viewer.
  * Run by `npm run examples`. Scenario and numbers are invented for the demo.
  */
 import { AnnuletError, build, type DesignInput } from "annulet";
@@ -27,7 +27,7 @@ const { report, geometry } = await build(design, { geometry: true, onProgress: (
 console.log(`${report.name}: closed ${report.closed}, ${report.triangles} triangles`);
 console.log(`bore ${report.size.diameter.toFixed(2)} mm, band ${report.band.width.toFixed(2)} mm wide`);
 console.log(`weight ${report.mass["au585-yellow"].toFixed(2)} g`);
-console.log(`geometry for a viewer: ${geometry?.index?.count} indices; stages: ${stages.join(" → ")}`);
+console.log(`geometry for a viewer: ${geometry?.triangles.length} indices; stages: ${stages.join(" → ")}`);
 
 // What cannot be built says what would be possible.
 try {

@@ -1,6 +1,7 @@
 /**
  * Finds fonts that npm packages carry, by names such as `package:@scope/name/folder/font.ttf`: in the node_modules folders
- * above the design, then above annulet itself, as Node looks for packages. Nothing is ever fetched.
+ * above the design, then above annulet itself, as Node looks for packages; at last among the fonts that annulet ships.
+ * Nothing is ever fetched.
  */
 import { realpathSync } from "node:fs";
 import { dirname, join, resolve, sep } from "node:path";
@@ -12,6 +13,9 @@ const PREFIX = "package:";
 
 /** Package, with its scope where it has one, and the path in it. */
 const NAME = /^((?:@[\w.~-]+\/)?[\w~-][\w.~-]*)\/(.+)$/;
+
+/** Fonts that are built into dist, seen from the program there: each as its package has it. */
+const SHIPPED = "../fonts";
 
 /** The only files that are read from packages. */
 const FONT_ENDING = /\.(ttf|otf|woff)$/i;
@@ -33,6 +37,8 @@ export function findPackageFont(name: string, folder: string): string {
   const own = dirname(fileURLToPath(import.meta.url));
   const place = [resolve(folder), own].flatMap(above).find((one) => exists(join(one, "node_modules", packageName)));
   if (place === undefined) {
+    const shipped = join(own, SHIPPED, packageName, path);
+    if (!leaves(join(own, SHIPPED), shipped) && exists(shipped)) return shipped;
     throw new AnnuletError({
       code: "package-missing",
       message: `there is no package ${packageName} in the node_modules of the design's folders or of annulet's`,

@@ -21,6 +21,6 @@ export const BENCH_SHEET_DEFAULTS = { tool: RING_DEFAULTS.tool, pictureWidth: RI
  * console.log(Object.keys(sheet));
  */
 export async function benchSheet(document: unknown, options: BenchSheetOptions = {}): Promise<BenchSheet> {
-  const { files, kernel, maxBeads, decimate, limits, ...asking } = readQuestion("benchSheet", options);
-  return openRing(document, { files, kernel, maxBeads, decimate, limits }).sheet(asking);
+  const { files, kernel, wasm, maxBeads, decimate, limits, ...asking } = readQuestion("benchSheet", options);
+  return openRing(document, { files, kernel, wasm, maxBeads, decimate, limits }).sheet(asking);
 }

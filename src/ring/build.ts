@@ -3,11 +3,12 @@
  */
 import type { FileSource } from "../base/files.js";
 import { LIMITS, type Limits } from "../base/limits.js";
+import type { WasmPlaces } from "../base/wasm-places.js";
 import type { PieceTime } from "../casting/piece.js";
 import type { PrintSettings } from "../design/print-settings.js";
 import type { Design } from "../design/schema.js";
 import type { Mesh } from "../mesh/mesh.js";
-import type { BufferGeometry } from "../output/files/geometry.js";
+import { type Buffers, toBuffers } from "../output/files/buffers.js";
 import type { Report } from "../output/report/report.js";
 import type { Detail } from "../solids/detail.js";
 import type { KernelName } from "../union/kernels/catalogue.js";
@@ -22,6 +23,11 @@ export interface BuildOptions extends Asker {
    * kernel's result does not close.
    */
   readonly kernel?: Kernel | KernelName;
+  /**
+   * Where the WebAssembly files of uniting and lettering are, as addresses or bytes, where they do not lie beside the
+   * library. Each is loaded once a process. Default beside it.
+   */
+  readonly wasm?: WasmPlaces;
   /** Most beads that are built. Default 20 000. */
   readonly maxBeads?: number;
   /** The files that the design names, drawings and fonts: name → text or bytes, or a function that gives one. Default: none. */
@@ -42,7 +48,7 @@ export interface BuildOptions extends Asker {
    * `too-many-corners` names the part of the document. Default 1 800 s, 5 million triangles, 4 million corners.
    */
   readonly limits?: Partial<Limits>;
-  /** Whether the result carries a three BufferGeometry too. Default false. */
+  /** Whether the result carries the mesh as buffers for a viewer too, with normals. Default false. */
   readonly geometry?: boolean;
 }
 
@@ -66,7 +72,7 @@ export interface BuildResult {
   /** The document with its defaults filled in. */
   readonly design: Design;
   /** Only where asked for. */
-  readonly geometry?: BufferGeometry;
+  readonly geometry?: Buffers;
 }
 
 /**
@@ -82,14 +88,8 @@ export interface BuildResult {
  */
 export async function build(document: unknown, options: BuildOptions = {}): Promise<BuildResult> {
   const { geometry = BUILD_DEFAULTS.geometry, ...asked } = readQuestion("build", options);
-  const { files, kernel, maxBeads, decimate, limits, ...asking } = asked;
-  const made = await openRing(document, { files, kernel, maxBeads, decimate, limits }).make(asking);
+  const { files, kernel, wasm, maxBeads, decimate, limits, ...asking } = asked;
+  const made = await openRing(document, { files, kernel, wasm, maxBeads, decimate, limits }).make(asking);
   asking.onProgress?.({ stage: "done", share: 1 });
-  return geometry ? { ...made, geometry: await toGeometry(made.mesh) } : made;
-}
-
-/** Loads three only where a geometry is asked for. */
-async function toGeometry(mesh: Mesh): Promise<BufferGeometry> {
-  const { toBufferGeometry } = await import("../output/files/geometry.js");
-  return toBufferGeometry(mesh);
+  return geometry ? { ...made, geometry: toBuffers(made.mesh) } : made;
 }

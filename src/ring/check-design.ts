@@ -23,8 +23,8 @@ export interface CheckDesignOptions extends Omit<BuildOptions, "piece" | "geomet
  * for (const { rule, figure, limit } of findings) console.log(rule, figure, limit); // mm
  */
 export async function checkDesign(document: unknown, options: CheckDesignOptions = {}): Promise<DesignCheck> {
-  const { files, kernel, maxBeads, decimate, limits, ...asking } = readQuestion("check", options);
-  const check = await openRing(document, { files, kernel, maxBeads, decimate, limits }).check(asking);
+  const { files, kernel, wasm, maxBeads, decimate, limits, ...asking } = readQuestion("check", options);
+  const check = await openRing(document, { files, kernel, wasm, maxBeads, decimate, limits }).check(asking);
   asking.onProgress?.({ stage: "done", share: 1 });
   return check;
 }

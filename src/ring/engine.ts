@@ -5,6 +5,7 @@
 import { canonicalText } from "../base/canonical.js";
 import { fillLimits, type Limits } from "../base/limits.js";
 import { pause } from "../base/pause.js";
+import { tellWasm } from "../base/wasm-places.js";
 import { Work } from "../base/work.js";
 import { readDesign } from "../design/read.js";
 import type { Design } from "../design/schema.js";
@@ -44,7 +45,8 @@ export class Engine {
   constructor(document: unknown, defaults: RingOptions, store: AnswerStore, setup: EngineSetup) {
     this.#store = store;
     this.#optionText = optionTexts(store);
-    const { onStage, limits, ...told } = "value" in setup ? setup.value : {};
+    const { onStage, limits, wasm, ...told } = "value" in setup ? setup.value : {};
+    tellWasm(wasm);
     this.#onStage = onStage;
     this.#limits = fillLimits(limits);
     const start = performance.now();

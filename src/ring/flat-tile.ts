@@ -3,11 +3,14 @@
  */
 import type { FileSource } from "../base/files.js";
 import type { Limits } from "../base/limits.js";
+import type { WasmPlaces } from "../base/wasm-places.js";
 import { openRing } from "./open-ring.js";
 import { readQuestion } from "./options/questions.js";
 import type { FlatTile, TileQuestion } from "./steps/draw-tile.js";
 
 export interface FlatTileOptions extends TileQuestion {
+  /** Where the WebAssembly file of lettering is, as an address or bytes, where it does not lie beside the library. */
+  readonly wasm?: WasmPlaces;
   /** Most beads that are placed round the band. Default 20 000. */
   readonly maxBeads?: number;
   /** The files that the design names, SVG drawings: name → text, or a function that gives one. Default: none. */
@@ -30,6 +33,6 @@ export interface FlatTileOptions extends TileQuestion {
  * console.log(fit.tileWidth, fit.tileHeight); // mm
  */
 export async function flatTile(document: unknown, options: FlatTileOptions = {}): Promise<FlatTile> {
-  const { files, maxBeads, limits, ...question } = readQuestion("tile", options);
-  return openRing(document, { files, maxBeads, limits }).tile(question);
+  const { files, wasm, maxBeads, limits, ...question } = readQuestion("tile", options);
+  return openRing(document, { files, wasm, maxBeads, limits }).tile(question);
 }

@@ -7,6 +7,7 @@ import type { Profile } from "../band/profile/profile.js";
 import type { Warning } from "../base/errors.js";
 import type { FileSource } from "../base/files.js";
 import type { Limits } from "../base/limits.js";
+import type { WasmPlaces } from "../base/wasm-places.js";
 import type { BeadRunReport } from "../beads/bead-report.js";
 import { MAX_BEADS } from "../beads/place-runs.js";
 import type { SprueReport } from "../casting/add-sprue.js";
@@ -57,6 +58,11 @@ export interface RingSetup {
    * kernel's result does not close.
    */
   readonly kernel?: Kernel | KernelName | undefined;
+  /**
+   * Where the WebAssembly files of uniting and lettering are, as addresses or bytes, where they do not lie beside the
+   * library. Each is loaded once a process. Default beside it.
+   */
+  readonly wasm?: WasmPlaces | undefined;
   /** Most beads that are built. Default 20 000. */
   readonly maxBeads?: number | undefined;
   /** How far the surface may lie from what was built, mm, 0 or more, so that it takes fewer triangles. Default 0. */

@@ -4,12 +4,15 @@
 import type { Warn } from "../base/errors.js";
 import type { FileSource } from "../base/files.js";
 import type { Limits } from "../base/limits.js";
+import type { WasmPlaces } from "../base/wasm-places.js";
 import type { BeadRunReport } from "../beads/bead-report.js";
 import { openInside } from "./open-ring.js";
 import { readQuestion } from "./options/questions.js";
 
 /** What beads are placed with. */
 export interface PlanBeadsOptions {
+  /** Where the WebAssembly file of lettering is, as an address or bytes, where it does not lie beside the library. */
+  readonly wasm?: WasmPlaces;
   /** Most beads that are placed round the band. Default 20 000. */
   readonly maxBeads?: number;
   /** The files that the design names, SVG drawings: name → text, or a function that gives one. Default: none. */

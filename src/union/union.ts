@@ -25,6 +25,7 @@ import { dropSpecks, type Hollow } from "./specks.js";
 import { takeSteps } from "./take-steps.js";
 import { tidyMesh } from "./tidy-mesh.js";
 import { makeUnit } from "./unit.js";
+import { withoutFallback } from "./without-fallback.js";
 
 /** A ring before it is one. */
 export interface RingParts {
@@ -113,7 +114,9 @@ export async function uniteRing<Check extends { readonly closed: boolean }, Proo
         return settle(united, check);
       };
       const { result, error } = await attempt(run, signal);
-      if (error !== undefined && (isLast || isBeyond(error))) throw withFailure(error, failure);
+      if (error !== undefined && (isLast || isBeyond(error))) {
+        throw withFailure(by === kernel ? error : withoutFallback(error, kernel, fallback), failure);
+      }
       const proof = result && proofOf(result.mesh, result.check, result.units);
       if (result !== undefined && ((result.check.closed && proof?.agrees !== false) || isLast)) {
         const roadReason = [reason, ...failed].join("; ");

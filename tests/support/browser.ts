@@ -3,13 +3,14 @@
  */
 import { existsSync } from "node:fs";
 import { mkdir, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
-import { createServer, type Server } from "node:http";
+import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import { extname, join, normalize } from "node:path";
 import { fileURLToPath } from "node:url";
 import { chromium } from "playwright-core";
 import { build } from "vite";
+import { selfLoading } from "../../tools/self-loading.mjs";
 
 const CHROMIUM = "/usr/bin/chromium";
 
@@ -53,10 +54,9 @@ export async function runInBrowser(module: string): Promise<unknown> {
     await bundle(module, folder);
     const server = await serve(join(folder, "site"));
     try {
-      return await open(`http://127.0.0.1:${(server.address() as AddressInfo).port}/index.html`);
+      return await openPage(server.address);
     } finally {
-      server.closeAllConnections();
-      await new Promise((closed) => server.close(closed));
+      await server.close();
     }
   } finally {
     await rm(folder, { recursive: true, force: true });
@@ -80,8 +80,13 @@ async function bundle(module: string, folder: string): Promise<void> {
     base: "./",
     configFile: false,
     logLevel: "error",
-    resolve: { alias: { annulet: join(ROOT, "src/index.ts") } },
-    plugins: [installedHere()],
+    resolve: {
+      alias: [
+        { find: /^annulet$/, replacement: join(ROOT, "src/index.ts") },
+        { find: /^annulet\/(\w+)$/, replacement: join(ROOT, "src/entries/$1.ts") },
+      ],
+    },
+    plugins: [installedHere(), selfLoading()],
     build: { outDir: join(folder, "site"), emptyOutDir: true, target: "es2022", assetsInlineLimit: 0 },
   });
 }
@@ -103,12 +108,21 @@ function installedHere() {
   };
 }
 
-async function serve(folder: string): Promise<Server> {
+/** A folder that is served on this machine. */
+export interface Served {
+  /** Of its index.html. */
+  readonly address: string;
+  readonly close: () => Promise<void>;
+}
+
+/** Serves a folder, with headers beside the type. */
+export async function serve(folder: string, headers: Readonly<Record<string, string>> = {}): Promise<Served> {
   const server = createServer(async (request, response) => {
     const path = normalize(decodeURIComponent(new URL(request.url ?? "/", "http://localhost").pathname));
     try {
       const bytes = await readFile(join(folder, path));
-      response.writeHead(200, { "content-type": MEDIA_TYPES[extname(path)] ?? "application/octet-stream" }).end(bytes);
+      const type = MEDIA_TYPES[extname(path)] ?? "application/octet-stream";
+      response.writeHead(200, { "content-type": type, ...headers }).end(bytes);
     } catch {
       response.writeHead(404).end();
     }
@@ -117,10 +131,17 @@ async function serve(folder: string): Promise<Server> {
     server.once("error", failed);
     server.listen(0, "127.0.0.1", ready);
   });
-  return server;
+  return {
+    address: `http://127.0.0.1:${(server.address() as AddressInfo).port}/index.html`,
+    close: async () => {
+      server.closeAllConnections();
+      await new Promise((closed) => server.close(closed));
+    },
+  };
 }
 
-async function open(address: string): Promise<unknown> {
+/** What the page at an address puts into `globalThis.answer`, a promise too. Throws what it throws or logs as an error. */
+export async function openPage(address: string): Promise<unknown> {
   const browser = await chromium.launch({ executablePath: CHROMIUM, args: FLAGS });
   const complaints: string[] = [];
   try {

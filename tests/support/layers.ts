@@ -35,6 +35,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   output: ["flat half", "solid half", "ring (types)"],
   ring: ["flat half", "solid half", "output"],
   index: ["flat half", "solid half", "output", "ring"],
+  entries: ["flat half", "solid half", "output", "ring"],
   toolbox: ["flat half", "solid half", "output", "ring"],
   cli: ["index", "toolbox"],
 };
@@ -48,7 +49,7 @@ const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   "three-bvh-csg": ["union/kernels"],
   "clipper2-ts": ["flat/polygons"],
   "robust-predicates": ["base/math/turn-of", "base/math/side-of"],
-  harfbuzzjs: ["art/text/typeface"],
+  harfbuzzjs: ["art/text/typeface", "art/text/engine"],
   "@xmldom/xmldom": ["art/svg"],
   "fast-png": ["art/image", "output/picture/png"],
   fflate: ["art/svg", "output/files"],

@@ -1,11 +1,12 @@
 /**
- * A font in use. The one file that knows the shaping engine; the engine is loaded when the first font is opened.
+ * A font in use. The one file that knows what the shaping engine does.
  *
  * What the engine holds outside of JavaScript's memory it frees when the objects here are collected; it has no other way
  * to free it. A font's bytes are held once, for as long as the typeface is.
  */
 import type * as Engine from "harfbuzzjs";
 import type { Direction } from "./direction.js";
+import { loadEngine } from "./engine.js";
 import { brokenFont, checkSfnt, type FontFile, requireFontSize } from "./sfnt.js";
 import { isWoff, unpackWoff } from "./woff.js";
 
@@ -46,13 +47,13 @@ const USUAL_CAP = 0.7;
 /**
  * Opens a font file.
  *
- * @throws AnnuletError `font-too-large`, `font-kind-unknown`, `font-broken`
+ * @throws AnnuletError `font-too-large`, `font-kind-unknown`, `font-broken`, `text-engine-unavailable`
  */
 export async function openTypeface(file: FontFile): Promise<Typeface> {
   requireFontSize(file);
   const bytes = isWoff(file.bytes) ? await unpackWoff(file) : file.bytes;
   checkSfnt({ ...file, bytes });
-  const engine = await import("harfbuzzjs");
+  const engine = await loadEngine();
   const face = new engine.Face(new engine.Blob(bytes));
   const font = new engine.Font(face);
   if (face.collectUnicodes().length === 0) throw brokenFont(file, "it names no characters");

@@ -6,6 +6,7 @@ import { nearest } from "../../base/errors/nearest.js";
 import type { Warn } from "../../base/errors.js";
 import type { FileSource } from "../../base/files.js";
 import type { Limits } from "../../base/limits.js";
+import { isWasmPlace, type WasmPlace, type WasmPlaces } from "../../base/wasm-places.js";
 import type { PieceTime } from "../../casting/piece.js";
 import { functionField, isBytes, signalField } from "../../design/option-fields.js";
 import { PRINT_RANGES, PRINT_STANCES, type PrintSettings } from "../../design/print-settings.js";
@@ -56,6 +57,10 @@ const tile: z.ZodType<TileQuestion> = z.strictObject({
 
 const PIECES = ["master", "cast", "finished"] as const satisfies readonly PieceTime[];
 
+const place = z.unknown().transform(placeFrom).optional();
+
+const wasm: z.ZodType<WasmPlaces> = z.strictObject({ manifold: place, harfbuzz: place });
+
 export const FIELDS = {
   signal: signalField.optional(),
   onProgress: functionField<NonNullable<Asker["onProgress"]>>("is told how far the work has come").optional(),
@@ -63,6 +68,7 @@ export const FIELDS = {
   warn: functionField<Warn>("takes warnings").optional(),
   files: z.unknown().transform(filesFrom).optional(),
   kernel: z.unknown().transform(kernelFrom).optional(),
+  wasm: wasm.optional(),
   maxBeads: z
     .int()
     .min(0)
@@ -75,7 +81,7 @@ export const FIELDS = {
   piece: z.enum(PIECES).optional().describe("which piece the mesh is; default master"),
   print: print.optional(),
   rules: z.union([z.string(), ruleSetSchema]).optional().describe("a rule set by name, or your own"),
-  geometry: z.boolean().optional().describe("whether a BufferGeometry comes with it; default false"),
+  geometry: z.boolean().optional().describe("whether buffers for a viewer come with it; default false"),
   tile: tile.optional(),
   picture: pictureSchema.optional(),
   tool: z.string().max(200).optional().describe("program and version for the sheet's foot; default annulet"),
@@ -95,6 +101,14 @@ export const FIELDS = {
 
 function degreesIn([least, most]: readonly [number, number]) {
   return z.number().min(least).max(most);
+}
+
+/** A file of WebAssembly. */
+function placeFrom(given: unknown, context: z.RefinementCtx): WasmPlace {
+  if (isWasmPlace(given)) return given;
+  const allowed = "the file's address, as text or URL, or its bytes, as Uint8Array or ArrayBuffer";
+  context.addIssue({ code: "custom", message: "names no file", params: { allowed } });
+  return z.NEVER;
 }
 
 /** A kernel, or the built-in one of a name. */

@@ -7,10 +7,10 @@ import { AnnuletError } from "../../base/errors.js";
 import { readOptions } from "../../design/read-options.js";
 import { FIELDS } from "./fields.js";
 
-const { signal, onProgress, onStage, warn, files, kernel, maxBeads, decimate, limits } = FIELDS;
+const { signal, onProgress, onStage, warn, files, kernel, wasm, maxBeads, decimate, limits } = FIELDS;
 const { detail, piece, print, rules, geometry, tool, pictureWidth, part, lane, tiles } = FIELDS;
 
-const SETUP = { files, kernel, maxBeads, decimate, limits };
+const SETUP = { files, kernel, wasm, maxBeads, decimate, limits };
 
 const ASKER = { signal, onProgress };
 
@@ -31,8 +31,8 @@ const schemas = {
   check: z.strictObject({ ...SETUP, ...ASKING, rules }),
   benchSheet: z.strictObject({ ...SETUP, ...ASKING, tool, pictureWidth }),
   fit: z.strictObject({ warn, limits }),
-  beads: z.strictObject({ files, maxBeads, limits, warn }),
-  tile: z.strictObject({ files, maxBeads, limits, part, lane, tiles }),
+  beads: z.strictObject({ files, wasm, maxBeads, limits, warn }),
+  tile: z.strictObject({ files, wasm, maxBeads, limits, part, lane, tiles }),
 } as const;
 
 /** The options of a question, checked. */

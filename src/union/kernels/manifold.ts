@@ -6,6 +6,7 @@
 import type { Manifold, ManifoldToplevel } from "manifold-3d";
 import { AnnuletError } from "../../base/errors.js";
 import { pause } from "../../base/pause.js";
+import { mendWasm, type WasmStart, wasmStart } from "../../base/wasm-places.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { KeptSums } from "./kept-sums.js";
 import type { Kernel } from "./kernel.js";
@@ -35,7 +36,7 @@ function load(): Promise<ManifoldToplevel> {
       {
         code: "kernel-unavailable",
         message: "the manifold kernel could not be loaded: WebAssembly is missing or its file was not found",
-        hint: "use the bvh kernel, which is plain JavaScript",
+        hint: `${mendWasm("manifold")}; or take the bvh kernel, which is plain JavaScript`,
       },
       { cause: error },
     );
@@ -44,8 +45,9 @@ function load(): Promise<ManifoldToplevel> {
 }
 
 async function start(): Promise<ManifoldToplevel> {
+  if (typeof WebAssembly === "undefined") throw new Error("there is no WebAssembly here");
   const { default: loadManifold } = await import("manifold-3d");
-  const wasm = await loadManifold();
+  const wasm = await (loadManifold as (how: WasmStart) => Promise<ManifoldToplevel>)(wasmStart("manifold"));
   wasm.setup();
   return wasm;
 }

@@ -26,7 +26,7 @@ function pageOf(meshes: readonly Mesh[]): string {
   const data = meshes.map(({ positions, triangles }) => ({ positions: [...positions], triangles: [...triangles] }));
   return `
 import * as three from "three";
-import { toBufferGeometry } from "annulet";
+import { toBufferGeometry } from "annulet/three";
 import { studioLight } from ${JSON.stringify(STUDIO)};
 const [WIDTH, HEIGHT] = [${WIDTH}, ${HEIGHT}];
 const turn = (${azimuth} * Math.PI) / 180;

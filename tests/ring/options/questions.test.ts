@@ -91,6 +91,8 @@ describe("an option", () => {
     [{ kernel: "manifld" }, { path: "kernel", hint: 'did you mean "manifold"?' }],
     [{ kernel: { name: "mine", union: () => undefined } }, { path: "kernel", message: /subtract, cut is missing/ }],
     [{ kernel: 3 }, { path: "kernel", value: 3 }],
+    [{ wasm: { manifold: 7 } }, { path: "wasm.manifold", value: 7, allowed: expect.stringMatching(/address.*bytes/) }],
+    [{ wasm: { manifld: "a.wasm" } }, { code: "option-unknown", path: "wasm.manifld" }],
     [{ maxBeads: Number.NaN }, { path: "maxBeads" }],
     [{ maxBeads: "many" }, { path: "maxBeads" }],
     [{ decimate: -1 }, { path: "decimate", allowed: "a number of at least 0" }],

@@ -31,7 +31,7 @@ async function* write(mesh: Mesh, { name, material = PLAIN }: EncodeOptions): As
   if (mesh.triangles.length === 0) {
     throw new AnnuletError({ code: "mesh-malformed", message: "a GLB file holds no mesh without triangles" });
   }
-  const { Document, WebIO } = await import("@gltf-transform/core");
+  const { Document, WebIO } = await import("../gltf-library.js");
   const shaded = creasedNormals(mesh, DEFAULT_CREASE);
   const document = new Document();
   document.getRoot().getAsset().generator = "annulet";

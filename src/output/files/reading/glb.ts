@@ -2,10 +2,11 @@
  * Reads the triangles of GLB, placed as the scene's nodes say, from metres. Nothing is fetched: what refers to other files
  * or needs an extension that changes the geometry is refused.
  */
-import { type Document, type GLTF, type JSONDocument, type Node, type Primitive, WebIO } from "@gltf-transform/core";
+import type { Document, GLTF, JSONDocument, Node, Primitive } from "@gltf-transform/core";
 import type { ReadonlyMat4 } from "gl-matrix";
 import { remembered } from "../../../base/math/remembered.js";
 import type { Mesh } from "../../../mesh/mesh.js";
+import { WebIO } from "../gltf-library.js";
 import { type GltfLists, gltfLists } from "./gltf-lists.js";
 import { compose, MOST_PARTS, PlacedMeshes, scaleBy } from "./placed.js";
 import { type Broken, requireFewTriangles } from "./reader.js";

@@ -1,0 +1,123 @@
+// Across: the package as it is packed
+/**
+ * What an app gets with the package: few megabytes, one dependency, every licence. What is built is looked at where it has
+ * been: `npm run build`.
+ */
+import { execFileSync } from "node:child_process";
+import { existsSync, readdirSync, readFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { build } from "esbuild";
+import ts from "typescript";
+import { describe, expect, it } from "vitest";
+import { noticesOf } from "../../tools/notices.mjs";
+
+const ROOT = fileURLToPath(new URL("../../", import.meta.url));
+const DIST = join(ROOT, "dist");
+
+/** Most bytes that the package unpacks to. Chosen. */
+const MOST_UNPACKED = 20e6;
+
+/** Most bytes of `annulet/sizes` in a page. */
+const MOST_SIZES = 15_000;
+
+const described = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8"));
+
+/** What an app's bundle of some lines comes to: its bytes, and the files that lie in it. */
+async function bundle(lines: string): Promise<{ readonly bytes: number; readonly inputs: readonly string[] }> {
+  const plugins = [
+    {
+      name: "annulet",
+      setup: ({ onResolve }: import("esbuild").PluginBuild) =>
+        onResolve({ filter: /^annulet/ }, ({ path }) => {
+          const place = path.replace("annulet", ".");
+          return { path: join(ROOT, described.exports[place].default), sideEffects: described.sideEffects };
+        }),
+    },
+  ];
+  const result = await build({
+    stdin: { contents: lines, resolveDir: ROOT },
+    bundle: true,
+    minify: true,
+    format: "esm",
+    external: ["three"],
+    write: false,
+    metafile: true,
+    plugins,
+  });
+  return { bytes: result.outputFiles[0].contents.length, inputs: Object.keys(result.metafile.inputs) };
+}
+
+describe("the package's description", () => {
+  it("asks for three alone, which asks for nothing", () => {
+    expect(Object.keys(described.dependencies)).toEqual(["three"]);
+    expect(described.peerDependencies).toBeUndefined();
+    const three = JSON.parse(readFileSync(join(ROOT, "node_modules/three/package.json"), "utf8"));
+    expect(three.dependencies ?? {}).toEqual({});
+    expect(three.license).toBe("MIT");
+  });
+
+  it("tells what it is about, and no place that there is not", () => {
+    expect(described.keywords).toContain("ring");
+    for (const field of ["repository", "homepage", "bugs"]) expect(described[field]).toBeUndefined();
+  });
+});
+
+describe.skipIf(!existsSync(join(DIST, "index.js")))("what is built", () => {
+  it("is packed with licences, notices and WebAssembly, within a few megabytes", () => {
+    const words = ["pack", "--dry-run", "--json", "--ignore-scripts", "--loglevel=error"];
+    const [packed] = JSON.parse(execFileSync("npm", words, { cwd: ROOT, encoding: "utf8" }));
+    const paths: string[] = packed.files.map(({ path }: { readonly path: string }) => path);
+    expect(paths).toEqual(
+      expect.arrayContaining([
+        "LICENSE",
+        "THIRD-PARTY-NOTICES.md",
+        "dist/index.js.map",
+        "dist/wasm/manifold.wasm",
+        "dist/wasm/harfbuzz.wasm",
+        "dist/fonts/@expo-google-fonts/nunito/800ExtraBold/Nunito_800ExtraBold.ttf",
+      ]),
+    );
+    expect(packed.unpackedSize).toBeLessThan(MOST_UNPACKED);
+  });
+
+  it("is named in the notices with its licences, all permissive: npm run notices", () => {
+    expect(readFileSync(join(ROOT, "THIRD-PARTY-NOTICES.md"), "utf8")).toBe(noticesOf(ROOT));
+  });
+
+  it("has a place for each path that is published", () => {
+    const places = Object.values<string | Record<string, string>>(described.exports);
+    const files = places.flatMap((place) => (typeof place === "string" ? [place] : Object.values(place)));
+    expect(files.filter((file) => !existsSync(join(ROOT, file)))).toEqual([]);
+  });
+
+  it("imports nothing of Node, and waits for nothing when it is imported", () => {
+    for (const folder of [DIST, join(DIST, "wasm")]) {
+      for (const name of readdirSync(folder).filter((file) => file.endsWith(".js"))) {
+        const text = readFileSync(join(folder, name), "utf8");
+        const { importedFiles } = ts.preProcessFile(text);
+        const others = importedFiles.map(({ fileName }) => fileName).filter((file) => !file.startsWith("."));
+        expect(others.filter((file) => file !== "three")).toEqual([]);
+        expect(waits(ts.createSourceFile(name, text, ts.ScriptTarget.Latest)), `${name} waits`).toBe(false);
+      }
+    }
+  });
+
+  it("gives sizes alone in a few kilobytes, without the schema", async () => {
+    const { bytes, inputs } = await bundle(
+      'import { resolveSize, sizeTable, sizeSystems } from "annulet/sizes"; console.log(resolveSize, sizeTable, sizeSystems);',
+    );
+    expect(bytes).toBeGreaterThan(1000);
+    expect(bytes).toBeLessThan(MOST_SIZES);
+    expect(inputs.filter((path) => /schema|zod|index/.test(path))).toEqual([]);
+  });
+});
+
+/** Whether a module awaits something outside of functions. */
+function waits(source: ts.SourceFile): boolean {
+  const visit = (node: ts.Node): boolean => {
+    if (ts.isFunctionLike(node)) return false;
+    return ts.isAwaitExpression(node) || ts.forEachChild(node, (child) => visit(child) || undefined) === true;
+  };
+  return visit(source);
+}
