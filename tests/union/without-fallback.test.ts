@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, onTestFinished, vi } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
 import { checkSolid } from "../../src/judge/gate.js";
 import { placeStep } from "../../src/mesh/step.js";
@@ -30,7 +30,8 @@ describe("a kernel that would take over and cannot be loaded", () => {
   });
 
   it("is told so by the union, and by the kernel's own words where it was the one asked for", async () => {
-    const lost: Kernel = { ...manifoldKernel, name: "lost", union: () => Promise.reject(unavailable) };
+    const spy = vi.spyOn(manifoldKernel, "union").mockRejectedValue(unavailable);
+    onTestFinished(() => spy.mockRestore());
     const open: Kernel = {
       ...bvhKernel,
       name: "open",
@@ -38,8 +39,8 @@ describe("a kernel that would take over and cannot be loaded", () => {
     };
     const steps = ["one", "other"].map((name) => placeStep(name, "add", [box()]));
     const parts = { steps, symmetry: undefined };
-    const how = { fallback: lost, check: checkSolid };
+    const how = { fallback: manifoldKernel, check: checkSolid };
     await expect(uniteRing(parts, { kernel: open, ...how })).rejects.toThrow(/the open kernel made no solid/);
-    await expect(uniteRing(parts, { kernel: lost, ...how })).rejects.toBe(unavailable);
+    await expect(uniteRing(parts, { kernel: manifoldKernel, ...how })).rejects.toBe(unavailable);
   });
 });
