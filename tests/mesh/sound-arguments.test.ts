@@ -13,7 +13,7 @@ import {
   openStudio,
   readMesh,
   takePicture,
-  toBufferGeometry,
+  toBuffers,
 } from "annulet";
 import { describe, expect, it } from "vitest";
 import { box } from "../support/meshes.js";
@@ -27,7 +27,7 @@ const tools: Readonly<Record<string, (mesh: Mesh, options?: never) => unknown>> 
   measureMesh,
   openStudio,
   takePicture,
-  toBufferGeometry,
+  toBuffers,
   decimate: (mesh, options) => decimate(mesh, options === undefined ? { deviation: 0.01 } : options),
   encodeMesh: (mesh, options) => encodeMesh(formats[0], mesh, options === undefined ? { name: "box" } : options),
   layDown: (mesh) => layDown(mesh, { stance: "lying", tilt: 0 }),
