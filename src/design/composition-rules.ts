@@ -19,12 +19,16 @@ interface LaneFields {
 /** The fields that decide. */
 export interface CompositionFields extends LaneFields {
   readonly cover: number;
+  readonly plain?: "open" | "filled" | undefined;
   readonly lanes?: readonly (LaneFields & { readonly name?: string | undefined })[] | undefined;
 }
 
 /** Raises an issue where ends are described that are not there, where art stands beside lanes, and where lanes share a name. */
 export function checkComposition(pattern: CompositionFields, context: z.RefinementCtx): void {
-  const { cover, lanes } = pattern;
+  const { cover, plain, lanes } = pattern;
+  if (plain === "filled" && cover === FULL_COVER) {
+    context.addIssue({ code: "custom", path: ["plain"], message: "is filled, which needs a cover under 360" });
+  }
   checkEnds(pattern, cover, [], context);
   if (lanes === undefined) return;
   lanes.forEach((lane, i) => {

@@ -11,6 +11,7 @@ import { beadRunSchema } from "./pattern/bead-run.js";
 import { patternSchema } from "./pattern/pattern.js";
 import { printSchema } from "./print.js";
 import { profileSchema } from "./profile/profile.js";
+import { checkRuns } from "./run-rules.js";
 import { sizeSchema } from "./size.js";
 import { sprueSchema } from "./sprue.js";
 import { DESIGN_VERSION } from "./versions.js";
@@ -74,6 +75,7 @@ export const designSchema = z
     print: printSchema.optional().describe("stance and layers in a printer; default as built"),
     proud: z.boolean().default(DESIGN_DEFAULTS.proud).describe("relief may stand above the rails; default false"),
   })
+  .superRefine(checkRuns)
   .check(materialsRule);
 
 /** A design as the pipeline takes it: every default filled in. */

@@ -48,6 +48,8 @@ export interface FlatBody {
   readonly rise: Rise | undefined;
   /** Where it sinks into the seat; undefined where nowhere. */
   readonly fade: Fade | undefined;
+  /** Whether it fills the plain zone up to the rails, and so is part of the band and no relief. Default no. */
+  readonly filling?: boolean | undefined;
 }
 
 /** A stretch whose relief sinks into the seat at both ends. */
@@ -102,6 +104,7 @@ export function mapBody(body: FlatBody, { motion, lift }: BodyMap): FlatBody {
     height: body.height + lift,
     rise: body.rise && mapRise(body.rise, motion, lift),
     fade: body.fade && mapFade(body.fade, motion),
+    filling: body.filling,
   };
 }
 

@@ -40,6 +40,7 @@ import type { Facts } from "../output/report/report.js";
 import type { SheetPicture } from "../output/sheet/sheet.js";
 import type { Pattern } from "../pattern/laid-out.js";
 import type { TileRunList } from "../pattern/pattern.js";
+import type { FlatBody } from "../relief/flat-body.js";
 import type { ResolvedSize } from "../size/size.js";
 import type { Detail } from "../solids/detail.js";
 import type { Parts } from "../solids/parts.js";
@@ -107,6 +108,7 @@ export interface Answers {
   readonly bodyTolerance: number;
   /** As drawn, before finishing's share is laid on. */
   readonly drawnPattern: Pattern;
+  readonly filling: FlatBody | undefined;
   readonly pattern: Pattern;
   /** Whether something stands on the seat, which then must be smooth. */
   readonly seatCarries: boolean;

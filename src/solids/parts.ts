@@ -14,6 +14,7 @@ import type { Bead } from "../beads/bead.js";
 import { buildBeads } from "../beads/bead-bodies.js";
 import type { BeadRunReport } from "../beads/bead-report.js";
 import { MAX_BEADS, type PlacedRuns, type PlaceRunsOptions, placeRuns, type Run } from "../beads/place-runs.js";
+import { requireClearOfFilling } from "../marks/clear-of-filling.js";
 import type { Marks } from "../marks/marks.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Step } from "../mesh/step.js";
@@ -73,6 +74,11 @@ const NO_MARKS: Marks = { marks: [], field: undefined };
 export function* makeParts(options: PartsOptions): Pausing<Parts> {
   const { profile, pattern, warn } = options;
   const { marks, field } = options.marks ?? NO_MARKS;
+  requireClearOfFilling(
+    { marks, field },
+    pattern.bodies.find(({ filling }) => filling),
+    options.wrap,
+  );
   const placed = options.placed ?? placeRuns({ ...options, maxBeads: options.maxBeads ?? MAX_BEADS });
   requireFew(options, placed);
   yield undefined;
@@ -99,13 +105,12 @@ export function* makeParts(options: PartsOptions): Pausing<Parts> {
         return pierced.map((body) => buildHole(body, { ...bend(body), profile, reach }));
       },
     });
-  const drawn = patternSteps(likeness.bodies, {
-    profile,
-    bend,
-    clear,
-    keepClear: clearing?.body,
-    remember: options.remember,
-  });
+  const stepsOf = (filling: boolean) =>
+    patternSteps(
+      likeness.bodies.filter((body) => (body.filling === true) === filling),
+      { profile, bend, clear, keepClear: clearing?.body, remember: options.remember },
+    );
+  const [drawn, filled] = [stepsOf(false), stepsOf(true)];
   // What is kept clear at one place makes all units differ.
   const symmetry = clearing ? undefined : symmetryOf(likeness, { wrap: options.wrap, facets });
   // Worked out now, so that what is wrong with a body is said before any of them is united.
@@ -116,7 +121,7 @@ export function* makeParts(options: PartsOptions): Pausing<Parts> {
     if (op === "add") raised.push(...meshes);
   }
   return {
-    steps: [bandStep(options, frame), ...drawn, ...beadSteps(frame), ...marked.steps],
+    steps: [bandStep(options, frame), ...drawn, ...filled, ...beadSteps(frame), ...marked.steps],
     symmetry,
     runs: placed.reports,
     spheres: likeness.beads,

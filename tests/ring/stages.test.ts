@@ -72,9 +72,9 @@ const BUILT = `${SOLID} ${CAST} ${MASTER}`;
 /** What is drawn of the flat pattern. */
 const FLAT = "stretch unrolledBand tile laneTiles";
 const LAID = `pattern seatCarries beads ${ofCast("pattern seatCarries beads")}`;
-const BAND = `fit profile seat wrap marks ${ofCast("fit profile seat wrap marks")}`;
+const BAND = `fit profile seat filling wrap marks ${ofCast("fit profile seat filling wrap marks")}`;
 /** Looked at anew whenever the pattern changes, and then found to be the same. */
-const NAMED = "fitPattern keepsSize fontUses drawingUses imageUses cast.fontUses";
+const NAMED = "fitPattern keepsSize fontUses drawingUses imageUses filling cast.fontUses cast.filling";
 
 const cases: readonly (readonly [what: string, edit: (copy: Design) => void, works: string[]])[] = [
   ["the name", (d) => (d.name = "two"), list("facts tile laneTiles")],
@@ -133,7 +133,7 @@ const cases: readonly (readonly [what: string, edit: (copy: Design) => void, wor
     (d) => (d.casting.finishing = 0.06),
     list(
       "allowance patternMetal",
-      ofCast("size boreRadius fit width profile seat fontUses pattern seatCarries wrap marks beads"),
+      ofCast("size boreRadius fit width profile seat fontUses filling pattern seatCarries wrap marks beads"),
       CAST,
       MASTER,
     ),

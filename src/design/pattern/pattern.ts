@@ -29,6 +29,10 @@ export const patternSchema = z
       .max(360)
       .default(PATTERN_DEFAULTS.cover)
       .describe("degrees that carry the pattern, centred on the top, 5 to 360; default 360"),
+    plain: z
+      .enum(["open", "filled"])
+      .optional()
+      .describe("the plain zone of a channel: open (its floor lies bare) or filled up to the rails; default open"),
     shapes: z
       .record(z.string().min(1).max(200), shapeSchema)
       .optional()

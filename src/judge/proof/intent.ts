@@ -20,7 +20,7 @@ import type { Place, Stand } from "./columns.js";
 import { HeightIndex, type Heights } from "./height-index.js";
 import { added, cutOut, type Held, heldFor, type Stretch } from "./held.js";
 import { withLeaningHole } from "./leaning-hole.js";
-import { withUpright } from "./upright.js";
+import { footAt, withUpright } from "./upright.js";
 
 export interface IntentOptions {
   readonly band: Band;
@@ -133,6 +133,7 @@ export class Intent {
         if (holes || known.body.mode !== "pierced") held = this.#body(held, known, place, stand);
       }
     }
+    if (place.on === "rest") for (const known of this.#known) held = this.#besideSeat(held, known, place, stand);
     this.#beads.along(place.angle, stand, (from, to, open) => {
       const [low, high] = [Math.max(from, beads[0]), Math.min(to, beads[1])];
       if (high > low) held = added(held, [Math.min(low + open, high), Math.max(high - open, low)], [low, high]);
@@ -172,6 +173,19 @@ export class Intent {
     return withUpright(held, { mode: raised ? "raised" : "sunk", line, stand, stretch, heightsAt: heights });
   }
 
+  /** What fills the plain zone goes on over the rails' rounded edges. */
+  #besideSeat(held: Held, { body, index, period }: Known, { u, across, section }: Place, stand: Stand): Held {
+    if (body.filling !== true) return held;
+    const { line } = section;
+    const v = footAt(line, across);
+    const heights = heightsAt(index, period, u, v);
+    // In the rail's wall itself a column stands on neither side of it.
+    if (heights === undefined || Math.abs(v) < line.reach + ON_EDGE) return held;
+    const foot = line.point(v, 0)[1] - stand.point[1];
+    const [low, high] = [heights.low, heights.high].map((h) => foot + h / line.normal(v)[1]);
+    return added(held, [foot, low], [foot - this.#clear, high]);
+  }
+
   /** Holes go along the radius. */
   #hole(held: Held, { index, throat, period, reach }: Known, { u, across, section }: Place, stand: Stand): Held {
     const { way, band } = stand;
@@ -192,6 +206,9 @@ export class Intent {
 
 /** A column along the normal holds at most so many heights of an upright body (chosen: where it leans by 60° on a tight dome). */
 const LEANING = 1.5;
+
+/** Nearer to the seat's edge than this is on it, mm: rounding. */
+const ON_EDGE = 1e-6;
 
 /** Within so many mm of the seat's end or of a field's edge nothing is compared. */
 const BESIDE = 0.35;

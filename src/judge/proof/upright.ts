@@ -51,13 +51,21 @@ export function withUpright(held: Held, column: UprightColumn): Held {
 function withinAt({ mode, line, stand: { point, way }, heightsAt }: UprightColumn, t: number): Within {
   const beside = { t, surely: Number.NEGATIVE_INFINITY, maybe: Number.NEGATIVE_INFINITY };
   const [w, r] = [point[0] + t * way[0], point[1] + t * way[1]];
-  const { reach } = line;
-  if (w < line.point(-reach, 0)[0] || w > line.point(reach, 0)[0]) return beside;
-  const v = largestWhere(-reach, reach, (at) => line.point(at, 0)[0] <= w, FOOT);
+  const v = footAt(line, w);
   const heights = heightsAt(v);
   if (heights === undefined) return beside;
   const h = (r - line.point(v, 0)[1]) * line.normal(v)[1] * (mode === "raised" ? 1 : -1);
   return { t, surely: heights.low - h, maybe: heights.high - h };
+}
+
+/** v of the place at w, beyond the seat's ends as its line goes on straight: relief may reach in beneath a rail. */
+export function footAt(line: SurfaceLine, w: number): number {
+  const { reach } = line;
+  for (const side of [-1, 1]) {
+    const beyond = (w - line.point(side * reach, 0)[0]) * side;
+    if (beyond > 0) return side * (reach + beyond / line.normal(side * reach)[1]);
+  }
+  return largestWhere(-reach, reach, (at) => line.point(at, 0)[0] <= w, FOOT);
 }
 
 /** What of the way from one place to the next lies within; undefined where nothing does. At a wall all of it may. */

@@ -23,9 +23,11 @@ import { followsTile } from "../../beads/bead-lines.js";
 import { regionLists } from "../../design/areas.js";
 import type { PatternSpec } from "../../design/pattern/pattern.js";
 import { fontsOf, type Marks, makeMarks } from "../../marks/marks.js";
+import { fillPlain } from "../../pattern/fill-plain.js";
 import type { Pattern } from "../../pattern/laid-out.js";
 import { liftPattern } from "../../pattern/lift-pattern.js";
 import { completePattern, noPattern, type TileRunList } from "../../pattern/pattern.js";
+import type { FlatBody } from "../../relief/flat-body.js";
 import { type ResolvedSize, resolveSize } from "../../size/size.js";
 import { detailLevels } from "../../solids/detail.js";
 import { ACROSS_SHARE } from "../../solids/facet-counts.js";
@@ -164,8 +166,25 @@ export function drawnPattern(
   return tools.work.through(pausing);
 }
 
-export function pattern({ design, drawnPattern }: OfDesign<"lift"> & From<"drawnPattern">): Pattern {
-  return liftPattern(drawnPattern, design.lift);
+/** The plain zone as one body, where it is filled. */
+export function filling({
+  design,
+  bodyTolerance,
+  fit,
+  profile,
+}: OfDesign<"pattern"> & From<"bodyTolerance" | "fit" | "profile">): FlatBody | undefined {
+  const { pattern } = design;
+  return pattern && fit && fillPlain(pattern, fit, profile, bodyTolerance);
+}
+
+/** The relief lifted; the filling, which goes up to the rails, with them. */
+export function pattern({
+  design,
+  drawnPattern,
+  filling,
+}: OfDesign<"lift"> & From<"drawnPattern" | "filling">): Pattern {
+  const lifted = liftPattern(drawnPattern, design.lift);
+  return filling === undefined ? lifted : { ...lifted, bodies: [...lifted.bodies, filling] };
 }
 
 /** Whether something stands on the seat, or is cut into it. */

@@ -16,6 +16,7 @@ import type { Mesh } from "../../mesh/mesh.js";
 import { knownBand } from "../../output/picture/known/known-band.js";
 import { knownBeads } from "../../output/picture/known/known-beads.js";
 import { knownDomes } from "../../output/picture/known/known-domes.js";
+import { knownFilling } from "../../output/picture/known/known-filling.js";
 import { knownLevels } from "../../output/picture/known/known-levels.js";
 import { firstOf } from "../../output/picture/known/known-surface.js";
 import { openStudioOf, type Picture, type Studio } from "../../output/picture/picture.js";
@@ -103,7 +104,10 @@ export function studio({
 }: OfOption<"detail"> & From<"bodyTolerance" | "profile" | "pattern" | "wrap" | "parts" | "solid">): Studio {
   return openStudioOf(solid, [
     knownBand(profile, bodyTolerance),
-    firstOf(knownDomes(pattern, wrap, bodyTolerance), knownLevels(pattern, wrap, bodyTolerance)),
+    firstOf(
+      knownFilling(pattern, wrap, bodyTolerance),
+      firstOf(knownDomes(pattern, wrap, bodyTolerance), knownLevels(pattern, wrap, bodyTolerance)),
+    ),
     knownBeads(parts.spheres, detailLevels[option.detail].bead, bodyTolerance),
   ]);
 }
