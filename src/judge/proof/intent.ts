@@ -263,15 +263,15 @@ function markOn(held: Held, { surface, body, box }: Mark, index: HeightIndex, pl
   const line = wrap.lineAt(place.angle);
   const inBore = name === "bore";
   const end = inBore ? band[0] : band[band.length - 1];
-  const footAt = (t: number) => line.inverse(point[0] + t * way[0], point[1] + t * way[1])[0];
-  const v = footAt(end);
+  const vAt = (t: number) => line.inverse(point[0] + t * way[0], point[1] + t * way[1])[0];
+  const v = vAt(end);
   if (Math.abs(v) > line.reach) return held;
   const [nw, nr] = line.normal(v);
   const facing = (nw * way[0] + nr * way[1]) * (inBore ? -1 : 1);
   const out = inBore ? -1 : 1;
   const sunk = body.mode === "sunk";
   const others = [end, end + out * (sunk ? -1 : 1) * body.height].map((t) =>
-    heightsAt(index, wrap.round, home, footAt(t)),
+    heightsAt(index, wrap.round, home, vAt(t)),
   );
   if (others.every((heights) => heights === undefined)) return held;
   const low = facing < FACING ? 0 : Math.min(...others.map((heights) => heights?.low ?? 0)) / facing;
