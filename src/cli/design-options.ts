@@ -11,7 +11,7 @@ export interface DesignOptions {
   readonly size?: string;
 }
 
-export const SET_OPTION: OptionSpec = {
+const SET_OPTION: OptionSpec = {
   flags: "--set <path=value>",
   description:
     "put a value into the design first, by its path as errors show it: pattern.fit.repeats=11; JSON, or else text; may be given several times",

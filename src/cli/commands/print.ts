@@ -123,7 +123,7 @@ export const printCommand: Command<Options> = {
     const figures = ways.map((way) => printFigures(layDown(mesh, way), way));
     const shoot = () => {
       const turned = layDown(mesh, settings);
-      const { steep } = findUndersides(turned, settings);
+      const { steep } = findUndersides(turned, { support: settings.support });
       const view = { stance: "lying", azimuth, elevation } as const;
       return [encodePng(takePicture(turned, { view, marked: steep, finish: "satin" }))];
     };
