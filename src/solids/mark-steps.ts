@@ -12,7 +12,7 @@ import type { Mesh } from "../mesh/mesh.js";
 import { placeStep, type Step } from "../mesh/step.js";
 import { ACROSS_SHARE, mostChords } from "./facet-counts.js";
 import { requireFloorWall } from "./floor-wall.js";
-import { buildRelief, buildSunk } from "./relief.js";
+import { buildReliefs, buildSunk } from "./relief.js";
 
 /** Marks as steps: cut out of the whole, then laid on. */
 export interface MarkSteps {
@@ -41,8 +41,9 @@ export interface MarkStepsOptions {
  * @throws AnnuletError `depth-too-large`
  */
 export function markSteps(marks: readonly Mark[], options: MarkStepsOptions): MarkSteps {
-  const bodies = marks.map((mark) => ({ mark, mesh: buildMark(mark, marks, options) }));
-  const meshes = (which: (mark: Mark) => boolean) => bodies.filter(({ mark }) => which(mark)).map(({ mesh }) => mesh);
+  const bodies = marks.map((mark) => ({ mark, made: buildMark(mark, marks, options) }));
+  const meshes = (which: (mark: Mark) => boolean) =>
+    bodies.filter(({ mark }) => which(mark)).flatMap(({ made }) => made);
   const steps = [
     placeStep(
       "sunk marks",
@@ -61,7 +62,7 @@ export function markSteps(marks: readonly Mark[], options: MarkStepsOptions): Ma
   };
 }
 
-function buildMark(mark: Mark, marks: readonly Mark[], options: MarkStepsOptions): Mesh {
+function buildMark(mark: Mark, marks: readonly Mark[], options: MarkStepsOptions): Mesh[] {
   const { surface, body } = mark;
   const { profile, facets, tolerance, clear, patternDepth, standing } = options;
   const { wrap } = surface;
@@ -82,7 +83,7 @@ function buildMark(mark: Mark, marks: readonly Mark[], options: MarkStepsOptions
   if (isRaised) {
     const floor = deepest(sunk.filter((other) => other.surface.name === surface.name));
     const pits = surface.name === "seat" ? Math.max(floor, patternDepth) : floor;
-    return buildRelief(body, { ...bending, sink: Math.min(clear + pits, thinnest / 2) });
+    return buildReliefs(body, { ...bending, sink: Math.min(clear + pits, thinnest / 2) });
   }
   const other = deepest(sunk.filter((one) => (one.surface.name !== "bore") !== outside));
   const opposite = outside ? other : Math.max(other, patternDepth);

@@ -19,13 +19,16 @@ const TOLD = 1000;
  * @param path where the region stands in the document
  * @throws AnnuletError `height-too-large` with the most that fits there
  */
-export function requireOpenNormals({ positions }: Mesh, wrap: BandSurface, path: string): void {
+export function requireOpenNormals({ positions, triangles }: Mesh, wrap: BandSurface, path: string): void {
   let most = Number.POSITIVE_INFINITY;
   let highest = 0;
-  for (let i = 0; i < positions.length; i += 3) {
-    const h = positions[i + 2];
-    if (h <= 0) continue;
-    const limit = (1 - LEAST_SHARE) * wrap.lineAt(wrap.angleAt(positions[i])).hollowAt(positions[i + 1]);
+  // Sides are looked at in their middles: their ends may lie where a hollow begins, and whatever spans it has some within.
+  for (let i = 0; i < triangles.length; i++) {
+    const [a, b] = [3 * triangles[i], 3 * triangles[i % 3 === 2 ? i - 2 : i + 1]];
+    const h = (positions[a + 2] + positions[b + 2]) / 2;
+    if (a > b || h <= 0) continue;
+    const v = (positions[a + 1] + positions[b + 1]) / 2;
+    const limit = (1 - LEAST_SHARE) * wrap.lineAt(wrap.angleAt(positions[a])).hollowAt(v);
     if (h <= limit) continue;
     most = Math.min(most, limit);
     highest = Math.max(highest, h);

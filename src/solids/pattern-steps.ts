@@ -69,7 +69,7 @@ function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], 
     if (body.mode === "raised") {
       return buildReliefs(body, { ...bending, sink: floor + (foot - floor) * leastFacing(body, bending.wrap) });
     }
-    if (body.mode === "sunk") return [buildSunk(body, { ...bending, sink: reach })];
+    if (body.mode === "sunk") return buildSunk(body, { ...bending, sink: reach });
     return [buildHole(body, { ...bending, profile, reach })];
   };
   return {

@@ -22,6 +22,7 @@ import { flatMesh } from "./flat-mesh.js";
 import { requireOpenNormals } from "./open-normals.js";
 import { cutSector, flatSector } from "./sector.js";
 import { type FlatMirrors, flippedBody, loneTile, mirroredTile, plainTile, type Tile, tilesRound } from "./tile.js";
+import { unfolded } from "./unfolded.js";
 import { forwardOf } from "./upright-map.js";
 
 export interface BendOptions {
@@ -61,17 +62,20 @@ export function buildRelief(shape: FlatBody, { sink, ...options }: ReliefOptions
   });
 }
 
-/** The bodies of a raised region: one all the way round, or one in each place where it comes again. */
+/** The bodies of a raised region: all the way round, or in each place where it comes again. None crosses itself. */
 export function buildReliefs(shape: FlatBody, options: ReliefOptions): Mesh[] {
   const { period } = shape;
   if (period !== undefined && !options.wrap.revolved) {
-    return placesOf(shape, options).map((i) => buildRelief(moveBody(shape, { ...STAY, u: i * period }), options));
+    return placesOf(shape, options).flatMap((i) => {
+      const moved = moveBody(shape, { ...STAY, u: i * period });
+      return unfolded(buildRelief(moved, options), moved, options.wrap);
+    });
   }
-  const body = buildRelief(shape, options);
-  if (period === undefined) return body.triangles.length === 0 ? [] : [body];
-  return placesOf(shape, options).map((i) => {
+  const bodies = unfolded(buildRelief(shape, options), shape, options.wrap);
+  if (period === undefined) return bodies.filter(({ triangles }) => triangles.length > 0);
+  return placesOf(shape, options).flatMap((i) => {
     const [cos, sin] = [Math.cos((TURN * i) / options.repeats), Math.sin((TURN * i) / options.repeats)];
-    return transformMesh(body, [cos, sin, 0, 0, -sin, cos, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1]);
+    return bodies.map((body) => transformMesh(body, [cos, sin, 0, 0, -sin, cos, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1]));
   });
 }
 
@@ -84,14 +88,18 @@ function placesOf({ outline, period = 0 }: FlatBody, { repeats, sector, wrap }: 
   return Array.from({ length: Math.max(0, Math.floor((high - left) / period) - first + 1) }, (_, i) => first + i);
 }
 
-/** The body to be cut out for a sunk region: heights are depths. */
-export function buildSunk(shape: FlatBody, { sink, ...options }: ReliefOptions): Mesh {
+/** The bodies to be cut out for a sunk region, none of which crosses itself: heights are depths. */
+export function buildSunk(shape: FlatBody, { sink, ...options }: ReliefOptions): Mesh[] {
   const raised = fadeBody(flatMesh(shape, sink), shape, sink);
   const sunk = reverseMesh({
     ...raised,
     positions: raised.positions.map((value, i) => (i % 3 === 2 ? -value : value)),
   });
-  return bendBody(sunk, shape.seam, { ...options, forward: forwardOf(shape, options.wrap) });
+  return unfolded(
+    bendBody(sunk, shape.seam, { ...options, forward: forwardOf(shape, options.wrap) }),
+    shape,
+    options.wrap,
+  );
 }
 
 export interface BendBodyOptions extends BendOptions {

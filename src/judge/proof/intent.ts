@@ -7,6 +7,7 @@
  * last, at slopes between contours, beads' meshes, broken edges of holes.
  */
 import type { Band } from "../../band/band.js";
+import { type Meetings, meetings, normalsMeet } from "../../band/surface/normals-meet.js";
 import type { BandSurface } from "../../band/surface/surface.js";
 import { smoothStep } from "../../base/math/smooth-step.js";
 import type { Bead } from "../../beads/bead.js";
@@ -16,7 +17,7 @@ import type { Marks } from "../../marks/marks.js";
 import type { Pattern } from "../../pattern/laid-out.js";
 import type { FlatBody } from "../../relief/flat-body.js";
 import { BeadFinder } from "./bead-finder.js";
-import type { Place, Stand } from "./columns.js";
+import type { Place, Section, Stand } from "./columns.js";
 import { HeightIndex, type Heights } from "./height-index.js";
 import { added, cutOut, type Held, heldFor, type Stretch } from "./held.js";
 import { withLeaningHole } from "./leaning-hole.js";
@@ -41,6 +42,8 @@ interface Which {
   /** From where to where along the column beads are seen, mm. */
   readonly beads?: Stretch;
 }
+
+const NO_MEETINGS = { at: () => Number.POSITIVE_INFINITY };
 
 const EVERYWHERE: Stretch = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
 
@@ -73,6 +76,7 @@ export class Intent {
   readonly #marks: readonly { readonly mark: Mark; readonly index: HeightIndex }[];
   readonly #beads: BeadFinder;
   readonly #field: Field | undefined;
+  readonly #meetingsOf = new Map<Section, Pick<Meetings, "at">>();
   readonly #clear: number;
 
   constructor(options: IntentOptions) {
@@ -100,7 +104,10 @@ export class Intent {
     return Math.max(this.#options.pattern.height, 0) + this.#beads.largest;
   }
 
-  /** Whether a place is known: not beside the seat's end, where relief leans out or runs beneath a rail, nor at a field's edge. */
+  /**
+   * Whether a place is known: not beside the seat's end, where relief leans out or runs beneath a rail,
+   * nor over a valley where walls from both its sides meet, nor at a field's edge.
+   */
   knows(place: Place, stand: Stand): boolean {
     const { pattern, band } = this.#options;
     if (pattern.bodies.length === 0) return true;
@@ -109,6 +116,7 @@ export class Intent {
       const away = Math.min(...[-1, 1].map((side) => Math.abs(line.point(side * line.reach, 0)[0] - place.across)));
       return away > (band.rails === undefined ? pattern.height : 0) + BESIDE;
     }
+    if (this.#meetings(place.section).at(place.across) < this.tallest) return false;
     if (this.#field?.free === undefined) return true;
     return Math.abs(this.#toField(place, stand)) > BESIDE + pattern.height * Math.abs(stand.way[0]);
   }
@@ -143,6 +151,16 @@ export class Intent {
         if (mark.body.mode === op) held = markOn(held, mark, index, place, stand);
     }
     return held;
+  }
+
+  /** Where normals of a section meet; nowhere below the relief's top on nearly all bands. */
+  #meetings(section: Section): Pick<Meetings, "at"> {
+    const known = this.#meetingsOf.get(section);
+    if (known !== undefined) return known;
+    const { line } = section;
+    const found = normalsMeet(line, this.tallest) ? meetings(line, [-line.reach, line.reach], 1) : NO_MEETINGS;
+    this.#meetingsOf.set(section, found);
+    return found;
   }
 
   #toField({ angle }: Place, { point: [w, r] }: Stand): number {
