@@ -1,5 +1,5 @@
 // Across: the library in a browser
-import { build, type Report } from "annulet";
+import { build, type Report, type Timings } from "annulet";
 import { describe, expect, it } from "vitest";
 import { hasBrowser, runInBrowser } from "./support/browser.js";
 
@@ -22,13 +22,14 @@ const design = {
 const BUILD_PAGE = `
 import { AnnuletError, build, checkSolid } from "annulet";
 export async function run() {
-  const { mesh, report } = await build(${JSON.stringify(design)});
+  const { mesh, report, timings } = await build(${JSON.stringify(design)});
   const refused = await build({ annulet: 1 }).catch((error) => error);
   return {
     agent: navigator.userAgent,
     closed: checkSolid(mesh).closed,
     refused: refused instanceof AnnuletError ? refused.code : String(refused),
     report,
+    timings,
   };
 }`;
 
@@ -39,17 +40,19 @@ interface Answer {
   /** Code of the error that an empty design gives. */
   readonly refused: string;
   readonly report: Report;
+  readonly timings: Timings;
 }
 
 describe.skipIf(!hasBrowser())("in a browser", () => {
   it("builds the ring that Node builds", async () => {
-    const [answer, { report: here }] = await Promise.all([runInBrowser(BUILD_PAGE), build(design)]);
+    const [answer, { report: here, timings }] = await Promise.all([runInBrowser(BUILD_PAGE), build(design)]);
     const there = answer as Answer;
     expect(there.agent).toMatch(/Chrome/);
     expect(there.closed).toBe(true);
     expect(there.refused).toMatch(/^[a-z-]+$/);
-    const { timings, volume, area, bounds, ...rest } = there.report;
-    expect(Object.keys(timings)).toEqual(Object.keys(here.timings));
+    const { volume, area, bounds, ...rest } = there.report;
+    expect(rest.design).toEqual(here.design);
+    expect(Object.keys(there.timings)).toEqual(Object.keys(timings));
     expect(rest).toMatchObject({ closed: true, kernel: "manifold", genus: 1 });
     for (const key of ["triangles", "vertices", "genus", "components", "kernel", "road"] as const) {
       expect(rest[key]).toBe(here[key]);

@@ -16,6 +16,7 @@ import type { Kernel } from "../union/kernels/kernel.js";
 import type { Asker } from "./asker.js";
 import { openRing, RING_DEFAULTS } from "./open-ring.js";
 import { readQuestion } from "./options/questions.js";
+import type { Timings } from "./progress.js";
 
 export interface BuildOptions extends Asker {
   /**
@@ -67,8 +68,13 @@ export const BUILD_DEFAULTS = {
 export interface BuildResult {
   /** The ring: one closed solid, mm. Without casting allowances master, casting and finished piece are one. */
   readonly mesh: Mesh;
-  /** Of the finished piece; what the mesh measures is in its `allowances`. */
+  /**
+   * Of the finished piece; what the mesh measures is in its `allowances`. Equal designs and options give equal reports, to
+   * the byte as JSON.
+   */
   readonly report: Report;
+  /** Phase of the build → milliseconds. */
+  readonly timings: Timings;
   /** The document with its defaults filled in. */
   readonly design: Design;
   /** Only where asked for. */

@@ -13,6 +13,7 @@ import { MAX_BEADS } from "../beads/place-runs.js";
 import type { SprueReport } from "../casting/add-sprue.js";
 import type { Allowances } from "../casting/allowances/columns.js";
 import type { PieceTime } from "../casting/piece.js";
+import { digestOf } from "../design/digest.js";
 import type { PrintSettings } from "../design/print-settings.js";
 import type { RuleSet } from "../design/rules/rule-set.js";
 import type { Design } from "../design/schema.js";
@@ -41,6 +42,7 @@ import {
   readQuestion,
   readTileQuestion,
 } from "./options/questions.js";
+import type { Timings } from "./progress.js";
 import type { StageName } from "./stage.js";
 import type { FlatTile, TileQuestion } from "./steps/draw-tile.js";
 import { type BenchSheet, putSheet } from "./steps/put-sheet.js";
@@ -97,7 +99,10 @@ export interface PrintAsking extends PieceAsking {
 /** The piece as it is written, with its report. */
 export interface Made {
   readonly mesh: Mesh;
+  /** Equal designs and options give equal reports, to the byte as JSON. */
   readonly report: Report;
+  /** Phase → milliseconds, of the runs that made the answers. */
+  readonly timings: Timings;
   /** The document with its defaults filled in. */
   readonly design: Design;
 }
@@ -218,6 +223,8 @@ export class OpenRing implements Ring {
   readonly #engine: Engine;
   /** The document's text, for its digest; undefined where it cannot be read. */
   readonly #text: string | undefined;
+  /** Of the design, once it was asked for. */
+  #digest: string | undefined;
 
   constructor(document: unknown, setup: EngineSetup, store: AnswerStore) {
     this.store = store;
@@ -278,7 +285,8 @@ export class OpenRing implements Ring {
   async make(given?: PrintAsking): Promise<Made> {
     const asking = readQuestion("print", given);
     const told = await this.ask(["printed", ...REPORT, ...sprueOf(asking)], asking);
-    return { mesh: told.answers.printed, report: this.#report(told, asking), design: await this.design() };
+    const { answers, timings } = told;
+    return { mesh: answers.printed, report: this.#report(told, asking), timings, design: await this.design() };
   }
 
   async report(given?: PrintAsking): Promise<Report> {
@@ -336,13 +344,19 @@ export class OpenRing implements Ring {
     return new OpenRing(document, changed, this.store);
   }
 
-  #report(
-    { answers, warnings, timings }: Told<(typeof REPORT)[number]>,
-    { piece = RING_DEFAULTS.piece }: PieceAsking,
-  ): Report {
+  #report({ answers, warnings }: Told<(typeof REPORT)[number]>, { piece = RING_DEFAULTS.piece }: PieceAsking): Report {
     const { facts, allowances, weights, printFigures: print } = answers;
     const sprue = "sprue" in answers ? (answers.sprue as SprueReport | null) : null;
-    return { ...makeReport({ ...facts, warnings, timings }), piece, allowances, weights, print, sprue, warnings };
+    this.#digest ??= digestOf(this.#engine.design);
+    return {
+      ...makeReport({ ...facts, warnings, sha256: this.#digest }),
+      piece,
+      allowances,
+      weights,
+      print,
+      sprue,
+      warnings,
+    };
   }
 }
 

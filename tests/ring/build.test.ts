@@ -121,7 +121,7 @@ describe("the report", () => {
   it("has what design.md lists, as plain JSON", async () => {
     const { report, mesh } = await build({ ...patterned, name: "Salt reed", material: "au585-white" });
     const keys = [
-      "closed triangles vertices components genus volume area bounds size fit beads headroom mass warnings timings",
+      "closed triangles vertices components genus volume area bounds size fit beads headroom mass warnings $schema tool",
       "kernel",
     ].flatMap((line) => line.split(" "));
     for (const key of keys) expect(report).toHaveProperty(key);
@@ -144,10 +144,24 @@ describe("the report", () => {
   });
 
   it("times every stage", async () => {
-    const { report } = await build(patterned);
+    const { timings } = await build(patterned);
     const stages = "document size fit profile pattern wrap solids union checks measure".split(" ");
-    expect(Object.keys(report.timings)).toEqual(stages);
-    for (const time of Object.values(report.timings)) expect(time).toBeGreaterThanOrEqual(0);
+    expect(Object.keys(timings)).toEqual(stages);
+    for (const time of Object.values(timings)) expect(time).toBeGreaterThanOrEqual(0);
+  });
+
+  it("is the same to the byte for equal designs, however they are written and in which order", async () => {
+    const { annulet, ...others } = patterned;
+    const reports = [
+      patterned,
+      JSON.stringify({ ...others, $schema: "design.json", material: "ag925", annulet }, null, 2),
+      { ...patterned, tolerance: patterned.tolerance },
+    ].map(async (document) => JSON.stringify((await build(document)).report));
+    const [first, ...same] = await Promise.all(reports);
+    for (const report of same) expect(report).toBe(first);
+    const digestOf = (report: string) => JSON.parse(report).design.sha256;
+    const other = await build({ ...patterned, name: "another" });
+    expect(other.report.design.sha256).not.toBe(digestOf(first));
   });
 
   it("says where a plain band has nothing to say", async () => {

@@ -43,9 +43,7 @@ describe("an opened ring", () => {
   it("answers as the functions that answer one question", async () => {
     const ring = openRing(design);
     const built = await build(design);
-    const { timings: _, ...report } = await ring.report();
-    const { timings: __, ...theirs } = built.report;
-    expect(report).toEqual(theirs);
+    expect(JSON.stringify(await ring.report())).toBe(JSON.stringify(built.report));
     expect((await ring.make()).mesh).toEqual(built.mesh);
     expect(await ring.beads()).toEqual(await planBeads(design));
     expect(JSON.stringify(await ring.tile())).toBe(JSON.stringify(await flatTile(design)));

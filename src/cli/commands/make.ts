@@ -57,6 +57,7 @@ interface MakeOptions extends LimitOptions, DesignOptions {
   readonly tilt?: number;
   readonly decimate?: number;
   readonly draft?: boolean;
+  readonly timings?: boolean;
   readonly json?: boolean;
   readonly quiet?: boolean;
 }
@@ -131,6 +132,10 @@ export const makeCommand: Command<MakeOptions> = {
       flags: "--draft",
       description: "a coarser mesh of the same ring, closed too, in a fraction of the time: for looking at it",
     },
+    {
+      flags: "--timings",
+      description: "milliseconds of each phase at the report's end; without them equal designs give equal reports",
+    },
     { ...JSON_OPTION, description: "print the report as JSON instead of a summary" },
     { flags: "-q, --quiet", description: "no progress and no summary; warnings and errors stay" },
   ],
@@ -140,7 +145,7 @@ export const makeCommand: Command<MakeOptions> = {
     const { document, targets } = await openDesign(path, paths, io, options);
     const result = await buildRing(document, path, options, io);
     sayWarnings(io, result.report.warnings, "advice");
-    const contents = makeContents(result, meshFiles, options.report !== undefined);
+    const contents = makeContents(result, meshFiles, options);
     const outputs: Output[] = targets.map((target, i) => ({ target, chunks: contents[i] }));
     const written = await writeOutputs(outputs);
     tell(result, written, options, io);
@@ -198,27 +203,36 @@ async function buildRing(document: DesignDocument, path: string, options: MakeOp
 }
 
 /** What makes the bytes of each file, in the order of the targets: the meshes, then the report. */
-function makeContents(result: BuildResult, files: readonly MeshFile[], withReport: boolean) {
+function makeContents(result: BuildResult, files: readonly MeshFile[], options: MakeOptions) {
   const contents: Output["chunks"][] = files.map(
     ({ format }) =>
       () =>
         meshChunks(result, format),
   );
-  if (withReport) {
-    contents.push((written) => [new TextEncoder().encode(`${plainJson(withFiles(result.report, written))}\n`)]);
+  if (options.report !== undefined) {
+    contents.push((written) => [new TextEncoder().encode(`${plainJson(reportOf(result, written, options))}\n`)]);
   }
   return contents;
 }
 
 /** The report with the mesh files that it stands beside, so that others can be told from them. */
-function withFiles(report: Report, written: readonly WrittenFile[]): Report {
-  if (written.length === 0) return report;
-  return { ...report, files: written.map(({ path, sha256 }) => ({ name: basename(path), sha256 })) };
+function reportOf(
+  { report, timings }: BuildResult,
+  written: readonly WrittenFile[],
+  options: Pick<MakeOptions, "timings">,
+): Report {
+  const files = written.map(({ path, sha256 }) => ({ name: basename(path), sha256 }));
+  return {
+    ...report,
+    ...(files.length === 0 ? {} : { files }),
+    ...(options.timings === true ? { timings } : {}),
+  };
 }
 
-function tell({ report }: BuildResult, written: readonly WrittenFile[], options: MakeOptions, io: Io): void {
+function tell(result: BuildResult, written: readonly WrittenFile[], options: MakeOptions, io: Io): void {
+  const { report } = result;
   if (options.json) {
-    printJson(io, withFiles(report, written.slice(0, options.output?.length ?? 0)));
+    printJson(io, reportOf(result, written.slice(0, options.output?.length ?? 0), options));
     if (!options.quiet) tellWritten(io, written, say);
   } else if (!options.quiet) {
     print(io, describeRing(report, written));

@@ -5,9 +5,10 @@ import { z } from "zod";
 import type { JsonSchema } from "../../design/json-schema.js";
 import { shareParts } from "../../design/share-parts.js";
 import { reportSchema } from "./report-schema.js";
+import { REPORT_SCHEMA } from "./report-version.js";
 
 /**
- * The schema of the report that `make` writes; its version stands in the report's field `report`.
+ * The schema of the report that `make` writes; every report carries its name as `$schema`.
  *
  * @example
  * const { properties = {} } = reportJsonSchema();
@@ -15,5 +16,5 @@ import { reportSchema } from "./report-schema.js";
  */
 export function reportJsonSchema(): JsonSchema {
   const { $schema, ...rest } = z.toJSONSchema(reportSchema, { target: "draft-2020-12", io: "output" });
-  return { $schema, title: "annulet report", ...shareParts(rest) };
+  return { $schema, $id: REPORT_SCHEMA, title: "annulet report", ...shareParts(rest) };
 }

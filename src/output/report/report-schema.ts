@@ -5,7 +5,7 @@
  */
 import { z } from "zod";
 import type { Report } from "./report.js";
-import { REPORT_VERSION } from "./report-version.js";
+import { REPORT_SCHEMA, REPORT_VERSION } from "./report-version.js";
 import { bandFields, beadRun, fit } from "./schema-fields/band.js";
 import { mark } from "./schema-fields/mark.js";
 import { mm, point, range } from "./schema-fields/numbers.js";
@@ -51,7 +51,17 @@ const file = z.strictObject({
 
 export const reportSchema: z.ZodType<Report> = z
   .strictObject({
+    $schema: z.literal(REPORT_SCHEMA).describe("name of this schema"),
     report: z.literal(REPORT_VERSION).describe(`version of the report; ${REPORT_VERSION}`),
+    tool: z.string().describe("program and version that made it"),
+    design: z
+      .strictObject({
+        sha256: z
+          .string()
+          .length(SHA256_DIGITS)
+          .describe("SHA-256 of its canonical JSON (RFC 8785), defaults filled in, without $schema; hexadecimal"),
+      })
+      .describe("the design that it is of"),
     name: z.string().describe("name of the ring"),
     closed: z
       .boolean()
@@ -85,7 +95,6 @@ export const reportSchema: z.ZodType<Report> = z
     mass: z.record(z.string(), z.number()).describe("material → g, by the mesh's volume and the alloy's density"),
     mesh: mesh.describe("how fine the mesh is"),
     warnings: z.array(problem).describe("what the maker should know; nothing was stopped"),
-    timings: z.record(z.string(), z.number()).describe("phase of the build → milliseconds"),
     detail: z.enum(["full", "draft"]).describe("how coarse the mesh was let be"),
     kernel: z.string().describe("name of the kernel whose result it is; none where nothing was united"),
     road: z.enum(["plain", "mirror", "turn", "whole"]).describe("the road by which the ring was united"),
@@ -96,5 +105,9 @@ export const reportSchema: z.ZodType<Report> = z
     print: print.describe("how the mesh lies for the printer"),
     sprue: sprue.nullable().describe("the drawn sprue at the casting's size; null where the mesh carries none"),
     files: z.array(file).optional().describe("the mesh files written with the report; left out where there are none"),
+    timings: z
+      .record(z.string(), z.number())
+      .optional()
+      .describe("phase of the build → milliseconds; only where make --timings asks, as it differs each time"),
   })
   .describe("what annulet make measured; lengths in mm, masses in g");

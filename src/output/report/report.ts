@@ -7,6 +7,7 @@ import type { StretchReport } from "../../band/surface/stretch.js";
 import type { Warning } from "../../base/errors.js";
 import type { Point3 } from "../../base/math/point.js";
 import { degrees } from "../../base/units.js";
+import { VERSION } from "../../base/version.js";
 import type { BeadRunReport } from "../../beads/bead-report.js";
 import type { SprueReport } from "../../casting/add-sprue.js";
 import type { Allowances } from "../../casting/allowances/columns.js";
@@ -23,7 +24,7 @@ import type { Detail } from "../../solids/detail.js";
 import type { UnionResult } from "../../union/union.js";
 import type { PrintFigures } from "../print/figures.js";
 import type { BandSizes } from "./band-sizes.js";
-import { REPORT_VERSION } from "./report-version.js";
+import { REPORT_SCHEMA, REPORT_VERSION } from "./report-version.js";
 
 /** Everything measured on one ring. Lengths in mm, masses in g. */
 export interface Report extends FinishedReport {
@@ -39,6 +40,11 @@ export interface Report extends FinishedReport {
   readonly sprue: SprueReport | null;
   /** The mesh files that were written with it; left out where none were, and by the library, which writes no files. */
   readonly files?: readonly ReportedFile[];
+  /**
+   * Phase of the build → milliseconds, last of all: only where `make --timings` asks for it, since equal designs have equal
+   * reports otherwise. The library has them beside the report.
+   */
+  readonly timings?: Timings;
 }
 
 /** A file that a report stands beside. */
@@ -51,8 +57,17 @@ export interface ReportedFile {
 
 /** What is measured on the finished piece. */
 export interface FinishedReport {
+  /** Name of the schema that it holds to, `reportJsonSchema()`. */
+  readonly $schema: typeof REPORT_SCHEMA;
   /** Version of the report. */
   readonly report: typeof REPORT_VERSION;
+  /** Program and version that made it. */
+  readonly tool: string;
+  /** The design that it is of, its defaults filled in. */
+  readonly design: {
+    /** SHA-256 (FIPS 180-4) of its canonical JSON (RFC 8785) without `$schema`, 64 hexadecimal digits. */
+    readonly sha256: string;
+  };
   readonly name: string;
   /** Whether the mesh passed the gate, in double precision and as a float32 file holds it. */
   readonly closed: boolean;
@@ -90,8 +105,6 @@ export interface FinishedReport {
     readonly decimation: Decimation | null;
   };
   readonly warnings: readonly Warning[];
-  /** Stage → milliseconds. */
-  readonly timings: Timings;
   /** How coarse the mesh was let be. */
   readonly detail: Detail;
   /** The kernel whose result it is, the road that was taken (`plain`, `mirror`, `turn`, `whole`), and why. */
@@ -119,7 +132,8 @@ export interface FitReport extends Fit {
 /** What the stages of a build came to, with what was said of them. */
 export interface Findings extends Facts {
   readonly warnings: readonly Warning[];
-  readonly timings: Timings;
+  /** Of the design, as `FinishedReport.design`. */
+  readonly sha256: string;
 }
 
 /** What the stages of a build came to. */
@@ -144,7 +158,10 @@ export interface Facts {
 export function makeReport(found: Findings): FinishedReport {
   const { design, check, measure, fit } = found;
   return {
+    $schema: REPORT_SCHEMA,
     report: REPORT_VERSION,
+    tool: `annulet ${VERSION}`,
+    design: { sha256: found.sha256 },
     name: design.name,
     closed: check.closed,
     triangles: check.triangles,
@@ -170,7 +187,6 @@ export function makeReport(found: Findings): FinishedReport {
       decimation: found.decimation ?? null,
     },
     warnings: found.warnings,
-    timings: found.timings,
     detail: found.detail,
     kernel: found.union.kernel,
     road: found.union.road,

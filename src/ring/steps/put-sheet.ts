@@ -1,6 +1,7 @@
 /**
  * Puts the bench sheet together from what was worked out for it.
  */
+import { sha256 } from "../../base/sha256.js";
 import type { Design } from "../../design/schema.js";
 import { stackFigures } from "../../output/drawing/figure.js";
 import type { Report } from "../../output/report/report.js";
@@ -26,7 +27,7 @@ export interface SheetSource extends Pick<Answers, "profile" | "rules" | "judgem
   readonly tool: string;
 }
 
-export async function putSheet(source: SheetSource): Promise<BenchSheet> {
+export function putSheet(source: SheetSource): BenchSheet {
   const { report, design, tool, profile, rules, judgement, laneTiles, sheetPictures, text } = source;
   const content: SheetContent = {
     report,
@@ -37,12 +38,7 @@ export async function putSheet(source: SheetSource): Promise<BenchSheet> {
     tiles: laneTiles.flatMap(({ tile, others }) => [tile, ...others]),
     unrolled: laneTiles.map(({ unrolled }) => unrolled),
     pictures: sheetPictures,
-    digest: await sha256(text),
+    digest: sha256(text),
   };
   return { html: makeSheet(content), drawings: stackFigures(sheetFigures(content), report.name), report };
-}
-
-async function sha256(text: string): Promise<string> {
-  const digest = await crypto.subtle.digest("SHA-256", new TextEncoder().encode(text));
-  return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, "0")).join("");
 }

@@ -92,6 +92,24 @@ describe("annulet make", () => {
     expect((await annulet(words)).err).toBe("");
   });
 
+  it("writes the same report each time, and times only where they are asked for", async () => {
+    const design = put(tempFolder(), "ring.json", PLAIN);
+    const path = join(tempFolder(), "report.json");
+    const reports: string[] = [];
+    for (const more of [[], [], ["--timings"]]) {
+      expect((await annulet(["make", design, "--report", path, "-q", ...more])).code).toBe(0);
+      reports.push(readFileSync(path, "utf8"));
+    }
+    const [first, second, timed] = reports;
+    expect(second).toBe(first);
+    expect(first).not.toContain("timings");
+    const { timings, ...rest } = JSON.parse(timed);
+    expect(rest).toEqual(JSON.parse(first));
+    expect(Object.keys(JSON.parse(timed)).at(-1)).toBe("timings");
+    expect(timings.union).toBeGreaterThanOrEqual(0);
+    expect(JSON.parse((await annulet(["make", design, "--json", "--timings"])).out).timings).toBeDefined();
+  });
+
   it("takes triangles out when asked to, and says how many and how far", async () => {
     const words = ["make", put(tempFolder(), "ring.json", PLAIN), "--report", join(tempFolder(), "report.json")];
     const { code, out } = await annulet([...words, "--decimate", "0.05"]);
