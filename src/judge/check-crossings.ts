@@ -1,7 +1,7 @@
 /**
  * The gate's dearest question, asked where it can be afforded: whether the surface crosses itself.
  */
-import { type Crossings, findCrossings } from "../mesh/crossings.js";
+import { type Crossings, type CrossingsOptions, findCrossings } from "../mesh/crossings.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { countOf, type Fault } from "./faults.js";
 import { checkSolid, type SolidCheck, type SolidOptions } from "./gate.js";
@@ -27,9 +27,21 @@ export async function checkCrossings(
   mesh: Mesh,
   { signal, ...options }: SolidOptions & { readonly signal?: AbortSignal | undefined } = {},
 ): Promise<CrossingCheck> {
-  const check = checkSolid(mesh, options);
+  return withCrossings(mesh, checkSolid(mesh, options), { units: options.units, signal });
+}
+
+/**
+ * A check of a mesh, with what is found of crossings besides.
+ *
+ * @throws the signal's reason
+ */
+export async function withCrossings<Check extends SolidCheck>(
+  mesh: Mesh,
+  check: Check,
+  options: CrossingsOptions,
+): Promise<Check & CrossingCheck> {
   if (!check.closed) return { ...check, crossings: undefined };
-  const crossings = await findCrossings(mesh, { units: options.units, signal });
+  const crossings = await findCrossings(mesh, options);
   if (!(crossings.deepest > DEEPEST_CROSSING)) return { ...check, crossings };
   return { ...check, closed: false, faults: [...check.faults, crossingFault(crossings)], crossings };
 }

@@ -23,6 +23,7 @@ import type { PrintSettings } from "../design/print-settings.js";
 import type { RuleSet } from "../design/rules/rule-set.js";
 import type { Design } from "../design/schema.js";
 import type { Judgement } from "../judge/castability/judge.js";
+import type { CrossingCheck } from "../judge/check-crossings.js";
 import type { Decimation } from "../judge/decimate-solid.js";
 import type { UnrolledBand } from "../judge/details/unrolled-band.js";
 import type { SolidCheck } from "../judge/gate.js";
@@ -126,6 +127,7 @@ export interface Answers {
   readonly gate: SolidCheck & { readonly genus: number };
   /** The ring of this design, without any allowance. */
   readonly solid: Mesh;
+  readonly uncrossed: CrossingCheck;
   readonly measure: Measure;
   /** Farthest point of the solid from the finger axis, mm. */
   readonly outermost: number;

@@ -296,7 +296,7 @@ export class OpenRing implements Ring {
 
   async check(given?: Parameters<Ring["check"]>[0]): Promise<DesignCheck> {
     const asking = readQuestion("rules", given);
-    const { answers, warnings } = await this.ask(["facts", "rules", "judgement", "unrolledBand"], asking);
+    const { answers, warnings } = await this.ask(["facts", "uncrossed", "rules", "judgement", "unrolledBand"], asking);
     const { facts, rules, judgement, unrolledBand: band } = answers;
     const { name, summary } = rules;
     // Handles are a finding with their places.

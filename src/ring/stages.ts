@@ -55,6 +55,7 @@ export const stages: StageTable = {
   genus: slice("pattern parts", ({ pattern, parts }) => 1 + pattern.holes - parts.lostHoles),
   gate: work("checks", "design.tolerance genus parts thinned pattern wrap", solid.gate),
   solid: work(undefined, "gate thinned", ({ thinned }) => thinned.mesh),
+  uncrossed: work("checks", "gate solid pattern wrap", solid.uncrossed),
   measure: figure("measure", "solid", solid.measure),
   outermost: figure("measure", "solid", ({ solid }) => outermost(solid)),
   notices: figure(undefined, "size profile union", output.notices),

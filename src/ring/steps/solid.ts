@@ -5,10 +5,10 @@ import type { Point3 } from "../../base/math/point.js";
 import { degrees } from "../../base/units.js";
 import { type PlacedRuns, placeRuns } from "../../beads/place-runs.js";
 import type { Judgement } from "../../judge/castability/judge.js";
-import { checkCrossings } from "../../judge/check-crossings.js";
+import { type CrossingCheck, checkCrossings, withCrossings } from "../../judge/check-crossings.js";
 import { decimateSolid, requireDeviation } from "../../judge/decimate-solid.js";
 import { type UnrolledBand, unrollBand } from "../../judge/details/unrolled-band.js";
-import { checkSolid, type SolidCheck } from "../../judge/gate.js";
+import { checkSolid, requireClosed, type SolidCheck } from "../../judge/gate.js";
 import { checkHeadroom } from "../../judge/headroom.js";
 import { type Compare, type Proof, proofOf, requireDrawn } from "../../judge/proof/prove.js";
 import { regionsNear } from "../../judge/regions-near.js";
@@ -101,6 +101,15 @@ export function gate(
   const { tolerance } = design;
   const regionsAt = (places: readonly Point3[]) => regionsNear(places, pattern.bodies, wrap);
   return gateRing(thinned.mesh, thinned.check, { genus, balls: parts.spheres, tolerance, warn, regionsAt });
+}
+
+/** That the ring nowhere crosses itself: looked for where that was too dear for a build. */
+export async function uncrossed(
+  { gate: check, solid, pattern, wrap }: From<"gate" | "solid" | "pattern" | "wrap">,
+  { signal }: Tools,
+): Promise<CrossingCheck> {
+  const found = "crossings" in check ? (check as CrossingCheck) : await withCrossings(solid, check, { signal });
+  return requireClosed(found, (places) => regionsNear(places, pattern.bodies, wrap));
 }
 
 export function measure({ solid }: From<"solid">): Measure {
