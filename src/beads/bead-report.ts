@@ -33,6 +33,8 @@ export interface BeadRunReport {
   readonly choices: readonly BeadChoice[];
   /** Whether the beads stand on the rails rather than on the relief. */
   readonly onRail: boolean;
+  /** θ of its first and last bead, degrees, of a run that stops with the pattern; undefined of others. */
+  readonly span?: readonly [from: number, to: number] | undefined;
 }
 
 /** One number of beads that a run could have. */
@@ -64,7 +66,7 @@ const GAP_LIMIT = 0.25;
  * @param merged how many of its beads were met from another run or line
  */
 export function reportRun(
-  what: Pick<BeadRunReport, "run" | "path" | "onRail" | "diameter" | "diameterMin" | "diameterMax">,
+  what: Pick<BeadRunReport, "run" | "path" | "onRail" | "span" | "diameter" | "diameterMin" | "diameterMax">,
   lines: readonly PlacedLine[],
   merged: number,
 ): BeadRunReport {
@@ -100,6 +102,7 @@ export function reportRun(
         ? []
         : [...other(({ fewer }) => fewer), { count, spacing, ...ratios, made: true }, ...other(({ more }) => more)],
     onRail: what.onRail,
+    ...(what.span === undefined ? {} : { span: what.span }),
   };
 }
 

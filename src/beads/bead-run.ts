@@ -84,9 +84,9 @@ export function placeOnSeat(line: RunLine, wrap: BandSurface, options: BeadRunOp
 
 /** Places beads on a line round the finger axis. */
 export function placeRound(round: BeadRound, options: BeadRunOptions): PlacedRun {
-  const line: RunLine = { points: [], kind: "loop", even: false };
+  const line: RunLine = { points: [], kind: round.arc === undefined ? "loop" : "open", even: false };
   // Such a line has no corners.
-  if (!(round.revolved && beadSizes(options, line).constant)) {
+  if (round.arc !== undefined || !(round.revolved && beadSizes(options, line).constant)) {
     return placeOnTrack(roundTrack(round), line, { ...options, corners: "pass" });
   }
   const { startAngle } = round;

@@ -74,6 +74,8 @@ export interface BeadRound {
   readonly revolved: boolean;
   /** Angle of the first bead, radians. */
   readonly startAngle: number;
+  /** θ of its first and last bead, radians, where it does not go all the way round. Default: it does. */
+  readonly arc?: readonly [from: number, to: number] | undefined;
   /** Alike units of the pattern round the band, which get as many beads each where that changes little. Default 1. */
   readonly units?: number;
 }
@@ -88,11 +90,12 @@ export interface RoundPlace {
   readonly outward: Point2;
 }
 
-/** The track of a line round the finger axis. */
-export function roundTrack({ at: sectionAt, startAngle }: BeadRound): BeadTrack {
-  const last = Math.ceil((TURN * sectionAt(startAngle).radius) / MEASURE_STEP);
+/** The track of a line round the finger axis, or of its arc. */
+export function roundTrack({ at: sectionAt, startAngle, arc }: BeadRound): BeadTrack {
+  const [from, turn] = arc === undefined ? [startAngle, TURN] : [arc[0], arc[1] - arc[0]];
+  const last = Math.ceil((turn * sectionAt(from).radius) / MEASURE_STEP);
   const placeAt = (at: number, rise: number): BeadPlace => {
-    const angle = startAngle + (TURN * at) / last;
+    const angle = from + (turn * at) / last;
     const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
     const { w, radius, outward } = sectionAt(angle);
     const [nw, nr] = outward;

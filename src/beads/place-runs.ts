@@ -8,7 +8,7 @@ import type { BandSurface, SurfaceLine } from "../band/surface/surface.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import type { Point2 } from "../base/math/point.js";
 import { FORGET, type Remember } from "../base/memory.js";
-import { showLength, TOP, TURN } from "../base/units.js";
+import { degrees, showLength, TOP, TURN } from "../base/units.js";
 import type { BeadRunSpec } from "../design/pattern/bead-run.js";
 import type { RunLine } from "../flat/runs.js";
 import { startOnMiddle } from "../flat/start-on-middle.js";
@@ -26,6 +26,7 @@ import {
 import { placeOnSeat, placeRound, repeatBeads, requireAtMost } from "./bead-run.js";
 import { mergeRuns } from "./bead-set.js";
 import type { BeadRound, RoundPlace } from "./bead-track.js";
+import { coverArc } from "./cover-arc.js";
 import { inWall } from "./in-wall.js";
 import { findJunctions } from "./junctions.js";
 
@@ -39,7 +40,7 @@ export interface PlacedRuns {
 }
 
 /** One run: its beads before those shared with other runs are merged. */
-export interface Run extends Pick<BeadRunReport, "run" | "path" | "onRail"> {
+export interface Run extends Pick<BeadRunReport, "run" | "path" | "onRail" | "span"> {
   readonly beads: readonly Bead[];
   readonly bead: BeadSize;
 }
@@ -52,6 +53,8 @@ export interface PlaceRunsOptions {
     /** Equal units that make the whole round. */
     readonly repeats: number;
   };
+  /** mm from the pattern's ends to what runs on the seat keep clear of that stop with it; undefined where nothing is there. */
+  readonly coverStop?: number | undefined;
   /** The document's own runs; those along paths are in the pattern. */
   readonly beadRuns: readonly BeadRunSpec[];
   /** Largest number of beads that is placed. */
@@ -75,11 +78,11 @@ export function placeRuns(options: PlaceRunsOptions): PlacedRuns {
   const plans = alikeWhereShared([...patternPlans(options), ...documentPlans(options)], options);
   const junctions = junctionsOf(plans, options);
   const placed = plans.map((plan) => plan.lines.map((line) => placeLine(line, plan, junctions.get(line), options)));
-  const runs = plans.map(({ run, path, onRail, bead }, i): Run => {
+  const runs = plans.map(({ run, path, onRail, bead, span }, i): Run => {
     const count = placed[i].reduce((sum, line) => sum + line.copies * line.placed.beads.length, 0);
     requireAtMost(count, { most: maxBeads, path });
     const beads = placed[i].flatMap((line) => repeatBeads(line.placed.beads, line.copies));
-    return { run, path, onRail, bead, beads };
+    return { run, path, onRail, span, bead, beads };
   });
   const total = runs.reduce((sum, run) => sum + run.beads.length, 0);
   requireAtMost(total, { most: maxBeads, path: "beads" });
@@ -108,7 +111,7 @@ function sizesOf({
 }
 
 /** A run before its beads are placed. */
-interface Plan extends Pick<Run, "run" | "path" | "onRail" | "bead"> {
+interface Plan extends Pick<Run, "run" | "path" | "onRail" | "bead" | "span"> {
   /** mm above the seat of the surface that carries the beads. */
   readonly height: number;
   readonly lines: readonly PlannedLine[];
@@ -144,12 +147,17 @@ function documentPlans(options: PlaceRunsOptions): Plan[] {
   const copies = copiesOf(options);
   // From opposite the top on, so that a row lies alike on both sides of what is covered.
   const startAngle = TOP - TURN / 2;
-  const round = (at: BeadRound["at"]): BeadRound => ({ at, revolved, startAngle, units: copies });
   return beadRuns.flatMap((spec, i): Plan[] => {
     const { along, height } = spec;
     if (followsTile(along)) return [];
     const path = `beads[${i}]`;
     const bead = beadSize(spec, path);
+    const round = (at: BeadRound["at"]): BeadRound => {
+      const stop = along === "rail" ? undefined : options.coverStop;
+      const ends = { startAngle: wrap.startAngle, diameter: sizesOf(bead).diameterMax, stop, path };
+      const arc = spec.over === "cover" ? coverArc(at, ends) : undefined;
+      return { at, revolved, startAngle, units: copies, arc };
+    };
     const onSeat = (vAt: VAt): PlannedLine => {
       const at = (angle: number): RoundPlace => {
         const line = wrap.lineAt(angle);
@@ -170,20 +178,27 @@ function documentPlans(options: PlaceRunsOptions): Plan[] {
         };
         return { round: round(at), copies: 1 };
       });
-      return [{ run: "rail", path, onRail: true, bead, height, lines }];
+      return [{ run: "rail", path, onRail: true, span: spanOf(lines), bead, height, lines }];
     }
     if (along === "seat-edge") {
       const inset = spec.inset ?? EDGE_INSET * bead.diameter;
       const least = Math.min(...profile.looks.map((angle) => wrap.lineAt(angle).length));
       if (least / 2 < inset) throw pastMiddle(inset, least, path);
       const lines = (["start", "end"] as const).map((side) => onSeat((line) => line.inFrom(side, inset)));
-      return [{ run: "seat-edge", path, onRail: false, bead, height, lines }];
+      return [{ run: "seat-edge", path, onRail: false, span: spanOf(lines), bead, height, lines }];
     }
     const half = Math.min(...profile.looks.map((angle) => wrap.lineAt(angle).reach));
     if (Math.abs(along.v) > half) throw offSeat(along.v, half, path);
     warnInWall(along.v, { spec, path, bead }, options);
-    return [{ run: `v ${along.v}`, path, onRail: false, bead, height, lines: [onSeat(() => along.v)] }];
+    const lines = [onSeat(() => along.v)];
+    return [{ run: `v ${along.v}`, path, onRail: false, span: spanOf(lines), bead, height, lines }];
   });
+}
+
+/** θ of the first and last bead of lines that all stop, degrees. */
+function spanOf(lines: readonly PlannedLine[]): Plan["span"] {
+  const [arc] = lines.map(({ round }) => round?.arc);
+  return arc && [degrees(arc[0]), degrees(arc[1])];
 }
 
 /** Warns of beads of which the wall takes more than this share of the radius; those along a seat's edge lose a tenth. Chosen. */

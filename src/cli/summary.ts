@@ -21,9 +21,9 @@ export function describeRing(report: Report, files: readonly WrittenFile[]): str
       `${describeSizes(place)} at ${place.angle === BACK ? "the back" : `${fixed(place.angle, 1)}°`}`,
     ]),
     ...describePattern(report),
-    ...report.beads.map(({ run, count, spacing }): [string, string] => [
+    ...report.beads.map(({ run, count, spacing, span }): [string, string] => [
       "beads",
-      `${run}: ${count}, ${fixed(spacing)} mm apart`,
+      `${run}: ${count}, ${fixed(spacing)} mm apart${span === undefined ? "" : `, from ${fixed(span[0], 1)}° to ${fixed(span[1], 1)}°`}`,
     ]),
     ...report.marks.map((mark): [string, string] => ["mark", describeMark(mark)]),
     ["closed", report.closed ? "yes" : "no"],

@@ -3,7 +3,9 @@
  */
 import { AnnuletError } from "../base/errors.js";
 import { showLength } from "../base/units.js";
+import { lanesOf } from "../design/lanes.js";
 import type { EndsSpec } from "../design/pattern/area.js";
+import type { PatternSpec } from "../design/pattern/pattern.js";
 import { boxRing } from "../flat/box.js";
 import type { Strip, StripOptions } from "../flat/strip.js";
 import type { DrawnRegion } from "../relief/drawn-region.js";
@@ -13,6 +15,19 @@ import type { Fade } from "../relief/flat-body.js";
 export function endOptions(ends: EndsSpec | undefined): StripOptions {
   if (ends?.form === "line") return { inset: ends.width / 2, beadStop: ends.width / 2 };
   return ends?.form === "fade" ? { beadStop: ends.length } : {};
+}
+
+/**
+ * mm from the pattern's ends to what keeps clear that stops with it: a line, a fade, the wall of what is filled; undefined
+ * where nothing stands there.
+ */
+export function coverStop(spec: PatternSpec): number | undefined {
+  const stops = lanesOf(spec).flatMap(({ ends }) => {
+    if (ends?.form === "line") return [ends.width];
+    return ends?.form === "fade" ? [ends.length] : [];
+  });
+  if (spec.plain === "filled") stops.push(0);
+  return stops.length === 0 ? undefined : Math.max(...stops);
 }
 
 /** The lines across the seat at both ends, as a raised region; none for other forms. */

@@ -109,6 +109,8 @@ export interface Answers {
   readonly bodyTolerance: number;
   /** As drawn, before finishing's share is laid on. */
   readonly drawnPattern: Pattern;
+  /** As the function of the name. */
+  readonly coverStop: number | undefined;
   readonly filling: FlatBody | undefined;
   readonly pattern: Pattern;
   /** Whether something stands on the seat, which then must be smooth. */

@@ -5,6 +5,7 @@
  */
 
 import { outermost } from "../measure/outermost.js";
+import { coverStop } from "../pattern/ends.js";
 import { choice, compared, figure, type StageTable, slice, work } from "./stage.js";
 import * as casting from "./steps/casting.js";
 import { sameFiles } from "./steps/file-contents.js";
@@ -44,7 +45,8 @@ export const stages: StageTable = {
   seatCarries: slice("design.lettering design.hallmark pattern", flat.seatCarries),
   wrap: work("wrap", "profile fit seat seatCarries", flat.wrap),
   marks: work("wrap", "design.lettering design.hallmark design.tolerance profile fonts wrap", flat.marks),
-  beads: work("solids", "design.beads option.maxBeads profile pattern wrap", solid.beads),
+  coverStop: slice("design.pattern", ({ design }) => design.pattern && coverStop(design.pattern)),
+  beads: work("solids", "design.beads option.maxBeads coverStop profile pattern wrap", solid.beads),
   parts: work("solids", "design.beads design.tolerance option.detail profile pattern wrap marks beads", solid.parts),
   headroom: figure("solids", "design.proud profile parts", solid.headroom),
   prove: work("union", "design.tolerance option.detail profile pattern wrap marks beads", solid.prove),

@@ -74,7 +74,7 @@ const FLAT = "stretch unrolledBand tile laneTiles";
 const LAID = `pattern seatCarries beads ${ofCast("pattern seatCarries beads")}`;
 const BAND = `fit profile seat filling wrap marks ${ofCast("fit profile seat filling wrap marks")}`;
 /** Looked at anew whenever the pattern changes, and then found to be the same. */
-const NAMED = "fitPattern keepsSize fontUses drawingUses imageUses filling cast.fontUses cast.filling";
+const NAMED = "fitPattern keepsSize fontUses drawingUses imageUses filling coverStop cast.fontUses cast.filling";
 
 const cases: readonly (readonly [what: string, edit: (copy: Design) => void, works: string[]])[] = [
   ["the name", (d) => (d.name = "two"), list("facts tile laneTiles")],

@@ -34,6 +34,10 @@ export const beadRunSchema = z.strictObject({
       "rail (both tops), seat-edge (both edges), {v} (a circle round the band), {path} or {shape} in every tile",
     ),
   ...beadSize,
+  over: z
+    .enum(["band", "cover"])
+    .optional()
+    .describe("rail, seat-edge, {v}: all round the band, or over the pattern's cover alone; default band"),
   inset: z
     .number()
     .min(0)

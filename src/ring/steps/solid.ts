@@ -27,7 +27,11 @@ export function deviation({ option }: OfOption<"decimate">): number {
 }
 
 export function beads(
-  { design, option, ...laid }: OfDesign<"beads"> & OfOption<"maxBeads"> & From<"profile" | "pattern" | "wrap">,
+  {
+    design,
+    option,
+    ...laid
+  }: OfDesign<"beads"> & OfOption<"maxBeads"> & From<"coverStop" | "profile" | "pattern" | "wrap">,
   { warn, remember }: Tools,
 ): PlacedRuns {
   return placeRuns({ ...laid, beadRuns: design.beads, maxBeads: option.maxBeads, warn, remember });

@@ -115,4 +115,8 @@ export const beadRun = z.strictObject({
     )
     .describe("with a step fewer beads in each leg, as made, and with a step more"),
   onRail: z.boolean().describe("whether the beads stand on the rails rather than on the relief"),
+  span: z
+    .tuple([z.number(), z.number()])
+    .optional()
+    .describe("degrees from +x of its first and last bead; only of a run that stops with the pattern"),
 });
