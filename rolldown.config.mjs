@@ -22,6 +22,7 @@ export default defineAll([
       index: "src/index.ts",
       sizes: "src/entries/sizes.ts",
       three: "src/entries/three.ts",
+      node: "src/entries/node.ts",
     },
     external: (id) => id === "three" || id.startsWith("node:") || selfLoaded(id),
     output: { dir: "dist", paths: pathsFrom("."), chunkFileNames: "[name]-[hash].js", sourcemap: true },

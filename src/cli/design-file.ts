@@ -1,10 +1,12 @@
 /**
  * Reads a design document from a file or from standard input.
  */
+
+import { readFile } from "../disk/read-file.js";
 import { AnnuletError } from "../index.js";
 import { changeDocument, type PlainObject } from "../toolbox/index.js";
 import { changesOf, type DesignOptions } from "./design-options.js";
-import { readFile, readStdin, STDIN } from "./files.js";
+import { readStdin, STDIN } from "./files.js";
 import type { Io } from "./io.js";
 
 /** Largest document, bytes: far above any hand-made design, small enough to be read in a blink. */

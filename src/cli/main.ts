@@ -1,11 +1,11 @@
 #!/usr/bin/env node
+import { reasonOf } from "../disk/reason-of.js";
 /**
  * The program `annulet`.
  */
 // Only what loads nothing else: how the rest is loaded is set first.
 import { EXIT } from "./exit.js";
 import { startQuickly } from "./quick-start.js";
-import { reasonOf } from "./reason-of.js";
 
 startQuickly();
 

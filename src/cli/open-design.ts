@@ -4,7 +4,7 @@
 import { AnnuletError, readDesign } from "../index.js";
 import { namedFiles } from "../toolbox/index.js";
 import { type DesignDocument, loadDesign } from "./design-file.js";
-import { pathsOfFiles } from "./design-folder.js";
+import { pathsBeside } from "./design-folder.js";
 import type { DesignOptions } from "./design-options.js";
 import { STDIN } from "./files.js";
 import type { Io } from "./io.js";
@@ -46,7 +46,7 @@ export function sourceOf(path: string, io: Io): string | number | undefined {
  */
 export function keepFilesOf(document: DesignDocument, path: string, targets: readonly Target[]): void {
   if (targets.some((target) => isFile(target) && target.mode !== undefined))
-    keepFiles(targets, pathsOfFiles(namesIn(document), path));
+    keepFiles(targets, pathsBeside(namesIn(document), path));
 }
 
 /** The files that a document names. None for a document with errors: nothing is made of it, and its reader tells of them. */

@@ -1,8 +1,9 @@
 /**
  * Errors about files that cannot be written.
  */
+
+import { reasonOf } from "../disk/reason-of.js";
 import { AnnuletError } from "../index.js";
-import { reasonOf } from "./reason-of.js";
 
 /**
  * @param message a whole sentence, or one that the system's reason completes

@@ -6,8 +6,8 @@ import { accessSync, constants, mkdtempSync, readFileSync, rmSync, writeFileSync
 import { tmpdir } from "node:os";
 import { delimiter, join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { reasonOf } from "../disk/reason-of.js";
 import { AnnuletError } from "../index.js";
-import { reasonOf } from "./reason-of.js";
 import { holdSignals, Interrupted } from "./signals.js";
 
 /** Names that it goes by. */

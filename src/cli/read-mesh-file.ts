@@ -2,9 +2,9 @@
  * Reads a mesh file that a command names.
  */
 import { basename } from "node:path";
+import { readFile } from "../disk/read-file.js";
 import { type Mesh, readMesh } from "../index.js";
 import { readableEndings, requireReadable } from "../toolbox/index.js";
-import { readFile } from "./files.js";
 
 /** Largest mesh file, bytes: text of this size is near the longest string the engine holds. */
 const MAX_MESH_BYTES = 500e6;

@@ -2,8 +2,8 @@
  * Whether a mesh file is one that a report was written with: by the digest of its bytes, whatever it is called now.
  */
 import { createHash } from "node:crypto";
+import { readFile } from "../disk/read-file.js";
 import { AnnuletError, type Report } from "../index.js";
-import { readFile } from "./files.js";
 
 /** Largest report, bytes: far above any that `make` writes. */
 const MAX_REPORT_BYTES = 20e6;

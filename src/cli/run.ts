@@ -1,12 +1,13 @@
 /**
  * Runs one command line and says how it went.
  */
+
+import { reasonOf } from "../disk/reason-of.js";
 import { AnnuletError } from "../index.js";
 import { EXIT } from "./exit.js";
 import { exitCodeOfError } from "./exit-codes.js";
 import { type Io, printJson, say } from "./io.js";
 import { runCommand } from "./program.js";
-import { reasonOf } from "./reason-of.js";
 import { errorMark, sayProblems } from "./say-problems.js";
 import { Interrupted } from "./signals.js";
 

@@ -1,9 +1,10 @@
 /**
  * What `annulet make` says of a ring it has made.
  */
+
+import { showBytes } from "../disk/read-file.js";
 import type { Fit, Report } from "../index.js";
 import { densitySpan, fontOfMark, nameMark, nameStance, placeMark, showGrams, workOfMark } from "../toolbox/index.js";
-import { showBytes } from "./files.js";
 import type { WrittenFile } from "./output-files.js";
 import { fixed, showPairs, signedPercent } from "./show.js";
 

@@ -3,9 +3,9 @@
  */
 import { accessSync, closeSync, constants, lstatSync, openSync, realpathSync, rmSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
+import { isSameFile, statOf } from "../disk/same-file.js";
 import { AnnuletError, type Problem } from "../index.js";
 import { outputError } from "./output-errors.js";
-import { isSameFile, statOf } from "./same-file.js";
 import { holdSignals } from "./signals.js";
 import { removeLeftovers, temporaryBeside } from "./temporary-files.js";
 

@@ -1,7 +1,7 @@
 /**
  * Tells of the files that a command has written.
  */
-import { showBytes } from "./files.js";
+import { showBytes } from "../disk/read-file.js";
 import { type Io, print, printJson, type say } from "./io.js";
 import type { WrittenFile } from "./output-files.js";
 

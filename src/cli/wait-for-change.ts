@@ -3,7 +3,7 @@
  * not the same everywhere, and editors put a new file in the place of the old one.
  */
 import { setTimeout as sleep } from "node:timers/promises";
-import { statOf } from "./same-file.js";
+import { statOf } from "../disk/same-file.js";
 
 /** Between two looks, ms: a save shows at once, and looking costs nothing to speak of. */
 const LOOK_EVERY = 200;

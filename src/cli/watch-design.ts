@@ -1,6 +1,8 @@
 /**
  * Makes, pictures and checks a design again each time it or one of its files is saved.
  */
+
+import { showBytes } from "../disk/read-file.js";
 import {
   AnnuletError,
   type DesignCheck,
@@ -12,9 +14,8 @@ import {
   type Ring,
 } from "../index.js";
 import { densitySpan, showGrams } from "../toolbox/index.js";
-import { filesBeside, pathsOfFiles } from "./design-folder.js";
+import { filesBeside, pathsBeside } from "./design-folder.js";
 import type { DesignOptions } from "./design-options.js";
-import { showBytes } from "./files.js";
 import { type Io, print, say } from "./io.js";
 import { meshChunks } from "./mesh-chunks.js";
 import { namesIn, openDesign } from "./open-design.js";
@@ -49,7 +50,7 @@ export async function watchDesign(watched: Watched, io: Io, signal?: AbortSignal
     let seen = stampOf(paths);
     try {
       const { document, targets } = await openDesign(path, watched.outputs, io, watched.changes ?? {});
-      paths = [path, ...pathsOfFiles(namesIn(document), path).values()];
+      paths = [path, ...pathsBeside(namesIn(document), path).values()];
       seen = stampOf(paths);
       ring = ring?.change(document) ?? openRing(document, { files: filesBeside(path) });
       await makeOnce(ring, targets, watched, io, signal);

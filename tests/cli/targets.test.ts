@@ -1,4 +1,4 @@
-// Covers: src/cli/temporary-files.ts, src/cli/same-file.ts
+// Covers: src/cli/temporary-files.ts, src/disk/same-file.ts
 import { spawnSync } from "node:child_process";
 import { linkSync, mkdirSync, openSync, symlinkSync } from "node:fs";
 import { basename, join } from "node:path";

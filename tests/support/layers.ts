@@ -34,15 +34,16 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   casting: ["mesh", "measure", "judge", "solids", "union", "flat half"],
   output: ["flat half", "solid half", "ring (types)"],
   ring: ["flat half", "solid half", "output"],
+  disk: ["base", "design"],
   index: ["flat half", "solid half", "output", "ring"],
-  entries: ["flat half", "solid half", "output", "ring"],
+  entries: ["flat half", "solid half", "output", "ring", "disk"],
   toolbox: ["flat half", "solid half", "output", "ring"],
-  cli: ["index", "toolbox"],
+  cli: ["index", "toolbox", "disk"],
 };
 
 /** Library → the only places of src that may import it. Libraries without a row may be used anywhere. */
 const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
-  "node:*": ["cli"],
+  "node:*": ["disk", "cli"],
   three: ["output/files", "union/kernels", "judge/wall-rays"],
   "three-mesh-bvh": ["judge/wall-rays"],
   "manifold-3d": ["union/kernels"],

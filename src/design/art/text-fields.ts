@@ -13,7 +13,7 @@ const PACKAGE_FONT = "package:";
  * The font where none is named: an OFL font that annulet's own dependency carries. Of its weights this one
  * has the widest strokes but one: thin strokes are what small letters are cast badly for; common practice, no source.
  */
-const DEFAULT_FONT = `${PACKAGE_FONT}@expo-google-fonts/nunito/800ExtraBold/Nunito_800ExtraBold.ttf`;
+export const DEFAULT_FONT = `${PACKAGE_FONT}@expo-google-fonts/nunito/800ExtraBold/Nunito_800ExtraBold.ttf`;
 
 /** Defaults; spacing in mm. */
 const TEXT_DEFAULTS = { font: DEFAULT_FONT, spacing: 0 } as const;

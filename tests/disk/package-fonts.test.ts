@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { filesBeside } from "../../src/cli/design-folder.js";
-import { findPackageFont } from "../../src/cli/package-fonts.js";
+import { findPackageFont } from "../../src/disk/package-fonts.js";
 import { failureOf } from "../support/failure-of.js";
 import { nameOf, pathOf } from "../support/fonts.js";
 

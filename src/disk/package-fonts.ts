@@ -6,7 +6,7 @@
 import { realpathSync } from "node:fs";
 import { dirname, join, resolve, sep } from "node:path";
 import { fileURLToPath } from "node:url";
-import { AnnuletError } from "../index.js";
+import { AnnuletError } from "../base/errors.js";
 import { exists, leaves } from "./paths.js";
 
 const PREFIX = "package:";
@@ -14,8 +14,8 @@ const PREFIX = "package:";
 /** Package, with its scope where it has one, and the path in it. */
 const NAME = /^((?:@[\w.~-]+\/)?[\w~-][\w.~-]*)\/(.+)$/;
 
-/** Fonts that are built into dist, seen from the program there: each as its package has it. */
-const SHIPPED = "../fonts";
+/** Fonts that are built into dist, seen from the library and from the program there: each as its package has it. */
+const SHIPPED = ["fonts", "../fonts"] as const;
 
 /** The only files that are read from packages. */
 const FONT_ENDING = /\.(ttf|otf|woff)$/i;
@@ -37,8 +37,10 @@ export function findPackageFont(name: string, folder: string): string {
   const own = dirname(fileURLToPath(import.meta.url));
   const place = [resolve(folder), own].flatMap(above).find((one) => exists(join(one, "node_modules", packageName)));
   if (place === undefined) {
-    const shipped = join(own, SHIPPED, packageName, path);
-    if (!leaves(join(own, SHIPPED), shipped) && exists(shipped)) return shipped;
+    for (const folder of SHIPPED) {
+      const shipped = join(own, folder, packageName, path);
+      if (!leaves(join(own, folder), shipped) && exists(shipped)) return shipped;
+    }
     throw new AnnuletError({
       code: "package-missing",
       message: `there is no package ${packageName} in the node_modules of the design's folders or of annulet's`,

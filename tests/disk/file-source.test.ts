@@ -1,4 +1,4 @@
-// Covers: src/cli/paths.ts
+// Covers: src/disk/paths.ts, src/cli/design-folder.ts
 /** Files named by a design: beside it and below, nowhere else. */
 import { mkdirSync, mkdtempSync, rmSync, symlinkSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";

@@ -1,0 +1,71 @@
+/**
+ * Finds the files that a design names: beside the design, in its folder or below, and nowhere else, so that a design from
+ * someone else cannot make annulet read other files. Nothing is ever fetched.
+ */
+import { realpathSync } from "node:fs";
+import { isAbsolute, join } from "node:path";
+import { AnnuletError } from "../base/errors.js";
+import { findPackageFont, namesPackage } from "./package-fonts.js";
+import { exists, leaves } from "./paths.js";
+import { readFile } from "./read-file.js";
+
+/** Largest files by their endings, bytes: the library's own limits. All others are drawings. */
+const LIMITS: readonly { readonly ending: RegExp; readonly bytes: number }[] = [
+  { ending: /\.(ttf|otf|woff|woff2|ttc)$/i, bytes: 30e6 },
+  { ending: /\.png$/i, bytes: 10e6 },
+];
+const MAX_DRAWING_BYTES = 5e6;
+
+/**
+ * Reads files by the names that a design gives them, for `files` of every question. Names are relative to the folder, with /
+ * between; links are followed as far as they stay inside it. Fonts may come from npm packages too, and annulet's own are always
+ * found.
+ *
+ * @param folder of the design. Default the current one
+ * @throws AnnuletError when a file is asked for: `file-outside-folder`, `file-missing`, `file-is-folder`, `file-not-readable`,
+ * `file-too-large` (drawings over 5 MB, images over 10 MB, fonts over 30 MB), `package-font-invalid`, `package-missing`
+ *
+ * @example
+ * const text = await readFile("rings/samphire.json", "utf8");
+ * const { mesh } = await build(text, { files: fileSource("rings") });
+ */
+export function fileSource(folder = "."): (name: string) => Uint8Array {
+  return (name) => readFile(pathOf(name, folder), limitOf(name), "file");
+}
+
+/** Where the files of these names are: name → path. Names that lead to nothing, or out of the folder, are left out. */
+export function pathsOfFiles(names: readonly string[], folder: string): ReadonlyMap<string, string> {
+  const paths = new Map<string, string>();
+  for (const name of names) {
+    try {
+      paths.set(name, pathOf(name, folder));
+    } catch (error) {
+      if (!(error instanceof AnnuletError)) throw error;
+    }
+  }
+  return paths;
+}
+
+/** @throws AnnuletError `file-outside-folder`, and those of `findPackageFont` */
+function pathOf(name: string, folder: string): string {
+  if (namesPackage(name)) return findPackageFont(name, folder);
+  const path = join(folder, name);
+  if (isAbsolute(name) || leaves(folder, path)) throw outside(name);
+  // Links are followed only as far as they stay inside.
+  if (exists(path) && leaves(realpathSync(folder), realpathSync(path))) throw outside(name);
+  return path;
+}
+
+function limitOf(name: string): number {
+  return LIMITS.find(({ ending }) => ending.test(name))?.bytes ?? MAX_DRAWING_BYTES;
+}
+
+function outside(name: string): AnnuletError {
+  return new AnnuletError({
+    code: "file-outside-folder",
+    message: `the file ${name} lies outside the design's folder`,
+    value: name,
+    allowed: "a file in the design's folder or below, by a name relative to it",
+    hint: "copy the file beside the design",
+  });
+}
