@@ -9,7 +9,7 @@ import { NOTES } from "./bundled-packages.mjs";
 const COPIED = ["@expo-google-fonts/nunito"];
 
 /** Packages that bring no text of their licence: the file in tools/licences/ that has it. */
-const WITHOUT_TEXT = { "@humanwhocodes/momoa": "momoa.txt", saxes: "saxes.txt" };
+const WITHOUT_TEXT = { "@bomb.sh/tab": "tab.txt", "@humanwhocodes/momoa": "momoa.txt", saxes: "saxes.txt" };
 
 /** What is compiled into a package's WebAssembly and not named in its own text. */
 const COMPILED_IN = { harfbuzzjs: "harfbuzz.txt", "manifold-3d": "manifold-parts.txt" };
