@@ -102,7 +102,12 @@ describe("the checker of layers", () => {
     ],
     ["the command line past index", "cli/main.ts", 'import { build } from "../ring/build.js";', /cli may import index/],
     ["a file outside src", "cli/main.ts", 'import p from "../../package.json";', /outside src/],
-    ["the file system in a stage", "output/save.ts", 'import { writeFile } from "node:fs";', /which only disk, cli may/],
+    [
+      "the file system in a stage",
+      "output/save.ts",
+      'import { writeFile } from "node:fs";',
+      /which only disk, cli may/,
+    ],
     ["the file system in the command line", "cli/save.ts", 'import { writeFile } from "node:fs";', undefined],
     ["a boolean library beside the kernels", "union/unit.ts", 'import M from "manifold-3d";', /only union\/kernels/],
     ["a boolean library in a kernel", "union/kernels/wasm.ts", 'import M from "manifold-3d";', undefined],
