@@ -94,14 +94,14 @@ function useOf({ ribbon }: MotifEntry): string {
   return ribbon === undefined ? "filled" : `ribbon ${ribbon.share}`;
 }
 
-function showMotif({ name, summary, group, aspect, ribbon, parameters }: MotifEntry): string {
+function showMotif({ name, summary, group, woven, aspect, ribbon, parameters }: MotifEntry): string {
   const use =
     ribbon === undefined
       ? "filled"
       : `lines for a ribbon, about ${ribbon.share} of the tile's width (join ${ribbon.join}, ends ${ribbon.ends})`;
   const lines = [
     `${name}: ${summary}`,
-    `symmetry up to ${group}; aspect ${aspect.natural}, from ${aspect.least} to ${aspect.most}; ${use}`,
+    `symmetry up to ${group}${woven === undefined ? "" : `, woven up to ${woven}`}; aspect ${aspect.natural}, from ${aspect.least} to ${aspect.most}; ${use}`,
     "",
     ...parameters.map((one) => `  ${one.name}: ${one.description}`),
     "",

@@ -14,6 +14,7 @@ export const braidMotif = {
   name: "braid",
   summary: "waves that cross each other",
   group: "p2mg",
+  woven: "p2 with two strands, p11g with three",
   aspect: { natural: 0.7, least: 0.6, most: 1 },
   ribbon: { share: 0.12, join: "round", ends: "butt" },
   parameters,

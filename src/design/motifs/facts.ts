@@ -28,6 +28,8 @@ export interface MotifFacts {
   readonly summary: string;
   /** The frieze group of the finished strip: the richest for which it may be used. */
   readonly group: FriezeName;
+  /** Of lines that cross: the richest group under which they may be woven, in words by the parameters. No mirror can be. */
+  readonly woven?: string;
   readonly aspect: MotifAspects;
   /** What its lines are meant for; left out where the motif is filled. */
   readonly ribbon?: MotifRibbon;

@@ -27,6 +27,8 @@ export interface MotifEntry {
   readonly summary: string;
   /** The richest frieze group that a pattern of it alone may have. */
   readonly group: FriezeName;
+  /** Of lines that cross: the richest group under which they may be woven, in words; left out where none cross. */
+  readonly woven?: string;
   /** Heights of the tile over its width. */
   readonly aspect: MotifAspects;
   /** The ribbon that its lines are meant for; left out where it is filled. */
@@ -44,10 +46,11 @@ const facts: readonly MotifFacts[] = motifFacts;
  * console.log(name, parameters.map((one) => one.description));
  */
 export function listMotifs(): MotifEntry[] {
-  return facts.map(({ name, summary, group, aspect, ribbon, parameters }) => ({
+  return facts.map(({ name, summary, group, woven, aspect, ribbon, parameters }) => ({
     name,
     summary,
     group,
+    ...(woven === undefined ? {} : { woven }),
     aspect,
     ...(ribbon === undefined ? {} : { ribbon }),
     parameters: parametersOf(parameters),

@@ -7,7 +7,7 @@
  * it may have none.
  */
 import { AnnuletError } from "../../base/errors.js";
-import type { TileOperation } from "../../base/frieze/symmetry.js";
+import { friezeGroups, type TileOperation } from "../../base/frieze/symmetry.js";
 import { ParitySets } from "../../base/math/parity.js";
 import type { Point2 } from "../../base/math/point.js";
 import { showLength } from "../../base/units.js";
@@ -54,8 +54,9 @@ export function orderCrossings(
   const places = crossings.map((crossing) => place(strip, strands, classes, crossing, options.path));
   if (options.later) return places.map(({ kind, side }) => (laterSide(classes[kind], options) === side ? 0 : 1));
   const sets = new ParitySets(classes.length);
-  relateAlong(strands, { crossings, places, classes }, sets, options);
-  relateImages(strip, classes, sets, options);
+  const sorted = { crossings, places, classes };
+  relateAlong(strands, sorted, sets, options);
+  relateImages(strip, sorted, sets, { strands, options });
   const first = firstOfSets(strip, classes, sets);
   return places.map(({ kind, side }) => {
     const { root, differs } = sets.rootOf(kind);
@@ -201,24 +202,64 @@ function relateAlong(
   });
 }
 
-/** The order is as symmetric as the pattern: an image of what passes over passes over. */
-function relateImages(strip: Strip, classes: readonly CrossingClass[], sets: ParitySets, { path }: OrderOptions): void {
-  for (const operation of strip.group.operations) {
-    classes.forEach(({ at, angles }, kind) => {
+/**
+ * The order is as symmetric as the pattern: an image of what passes over passes over.
+ *
+ * In an alternating diagram all crossings are of one hand once its regions are shaded by turns. What turns the band over in
+ * its plane, a mirror or a glide, turns that hand, unless it brings shaded regions on to blank ones; a mirror across the band
+ * goes through some region and brings it on to itself, so under one no strands that cross can pass over and under by turns.
+ *
+ * @param sets knows already what the strands ask
+ */
+function relateImages(strip: Strip, sorted: SortedCrossings, sets: ParitySets, along: Along): void {
+  const { group } = strip;
+  const at = contradiction(strip, group.operations, sorted.classes, sets);
+  if (at === undefined) return;
+  const kept = friezeGroups.filter(({ operations }) => {
+    if (operations.length >= group.operations.length || !operations.every((one) => isAmong(one, group.operations))) {
+      return false;
+    }
+    const own = new ParitySets(sorted.classes.length);
+    relateAlong(along.strands, sorted, own, along.options);
+    return contradiction(strip, operations, sorted.classes, own) === undefined;
+  });
+  const names = kept.map(({ name }) => JSON.stringify(name));
+  throw new AnnuletError({
+    code: "weave-mirror",
+    message: `the pattern's symmetry ${group.name} exchanges what passes over and what passes under at ${showPlace(at)}`,
+    path: along.options.path,
+    value: group.name,
+    allowed: `a symmetry that leaves the order of the strands as it is: here ${names.join(" or ")}`,
+    hint: `say "symmetry": ${names[names.length - 1]} and draw what the other images completed (motifs are whole already); a mirror across the band turns every weave over`,
+  });
+}
+
+/** What strands ask by themselves. */
+interface Along {
+  readonly strands: readonly Strand[];
+  readonly options: OrderOptions;
+}
+
+function isAmong(one: TileOperation, operations: readonly TileOperation[]): boolean {
+  return operations.some((o) => o.flipX === one.flipX && o.flipY === one.flipY && o.shift === one.shift);
+}
+
+/** A crossing whose image under an operation would have it the other way about; undefined where there is none. */
+function contradiction(
+  strip: Strip,
+  operations: readonly TileOperation[],
+  classes: readonly CrossingClass[],
+  sets: ParitySets,
+): Point2 | undefined {
+  for (const operation of operations) {
+    for (const [kind, { at, angles }] of classes.entries()) {
       const { point, turned } = imageOf(strip, at, angles[0], operation);
       const image = classes.findIndex((other) => isAlike(strip, other.at, point));
       const side = image === -1 ? undefined : sideLike(classes[image].angles, turned);
-      if (side === undefined || sets.relate(kind, image, side === 1)) return;
-      throw new AnnuletError({
-        code: "weave-mirror",
-        message: `the pattern's symmetry ${strip.group.name} exchanges what passes over and what passes under at ${showPlace(at)}`,
-        path,
-        value: strip.group.name,
-        allowed: "a symmetry that leaves the order of the strands as it is",
-        hint: "draw the whole of it under p1, or half under p2 or p11g; mirrors turn a weave over",
-      });
-    });
+      if (side !== undefined && !sets.relate(kind, image, side === 1)) return at;
+    }
   }
+  return undefined;
 }
 
 /** A place and a line's angle under an operation about the nearest row's middle. */
