@@ -1,5 +1,5 @@
 /**
- * Work that may take long: it says where it is, gives way to a signal, and counts what it is about to make.
+ * Work that may take long: it says where it is and how far, gives way to a signal, and counts what it is about to make.
  */
 import { beyond, LIMITS, type Limits, tooLong } from "./limits.js";
 import { pause } from "./pause.js";
@@ -7,6 +7,12 @@ import type { Pausing } from "./pausing.js";
 
 /** Work gives way once so many milliseconds have gone by since it last did; a pause costs some 10 µs. Chosen. */
 const GIVE_WAY_MS = 40;
+
+/** Steps that work comes to where nothing else is expected. Chosen. */
+const FEW_STEPS = 8;
+
+/** Once as many steps are done as were expected, 1 − e⁻² of the work counts as done: 86 %. Chosen. */
+const STEEPNESS = 2;
 
 /** Remedies, by what there is too much of. */
 const HINTS = {
@@ -20,13 +26,32 @@ export class Work {
   readonly #limits: Limits;
   readonly #signal: AbortSignal | undefined;
   readonly #start = performance.now();
+  readonly #told: ((share: number) => void) | undefined;
   #since = this.#start;
   #corners = 0;
+  #steps = 0;
+  #expected = FEW_STEPS;
 
-  /** Default: stops for nothing, and within the default limits. */
-  constructor(limits: Limits = LIMITS, signal?: AbortSignal) {
+  /**
+   * Default: stops for nothing, and within the default limits.
+   *
+   * @param told hears what share of the work is done whenever that grows, 0 to below 1
+   */
+  constructor(limits: Limits = LIMITS, signal?: AbortSignal, told?: (share: number) => void) {
     this.#limits = limits;
     this.#signal = signal;
+    this.#told = told;
+  }
+
+  /** About how many steps the work comes to; more or fewer do no harm. */
+  expect(steps: number): void {
+    this.#expected = Math.max(steps, 1);
+  }
+
+  /** A step is done. The share that is told grows with each, by less and less, and never reaches the whole. */
+  step(): void {
+    this.#steps++;
+    this.#told?.(1 - Math.exp((-STEEPNESS * this.#steps) / this.#expected));
   }
 
   /**
@@ -39,6 +64,7 @@ export class Work {
       const step = pausing.next();
       if (step.done === true) return step.value;
       this.at = step.value ?? this.at;
+      this.step();
       if (performance.now() - this.#since < GIVE_WAY_MS) continue;
       await pause();
       this.#signal?.throwIfAborted();

@@ -18,6 +18,13 @@ export interface CrossingCheck extends SolidCheck {
   readonly crossings: Crossings | undefined;
 }
 
+/** Who stops it, and who hears of it. */
+export interface CrossingCheckOptions {
+  readonly signal?: AbortSignal | undefined;
+  /** Is called once the gate is passed and the search begins, so that progress can be told. */
+  readonly step?: (() => void) | undefined;
+}
+
 /**
  * Checks that a mesh is the surface of a solid, and that it nowhere crosses itself deeper than 1 µm.
  *
@@ -25,9 +32,9 @@ export interface CrossingCheck extends SolidCheck {
  */
 export async function checkCrossings(
   mesh: Mesh,
-  { signal, ...options }: SolidOptions & { readonly signal?: AbortSignal | undefined } = {},
+  { signal, step, ...options }: SolidOptions & CrossingCheckOptions = {},
 ): Promise<CrossingCheck> {
-  return withCrossings(mesh, checkSolid(mesh, options), { units: options.units, signal });
+  return withCrossings(mesh, checkSolid(mesh, options), { units: options.units, signal, step });
 }
 
 /**
@@ -38,9 +45,10 @@ export async function checkCrossings(
 export async function withCrossings<Check extends SolidCheck>(
   mesh: Mesh,
   check: Check,
-  options: CrossingsOptions,
+  { step, ...options }: CrossingsOptions & Pick<CrossingCheckOptions, "step">,
 ): Promise<Check & CrossingCheck> {
   if (!check.closed) return { ...check, crossings: undefined };
+  step?.();
   const crossings = await findCrossings(mesh, options);
   if (!(crossings.deepest > DEEPEST_CROSSING)) return { ...check, crossings };
   return { ...check, closed: false, faults: [...check.faults, crossingFault(crossings)], crossings };

@@ -112,7 +112,7 @@ export function* completeArea(area: Area, runs: readonly TileRun[], options: Are
   const lines = endLines(strip, ends, `${where}.ends`);
   const bodies: FlatBody[] = [];
   for (const { op, items } of workSteps([...drawn, ...lines], ({ spec }) => spec.mode)) {
-    const how = { fade, warn, remember: onStrip };
+    const how = { fade, warn, remember: onStrip, step: work && (() => work.step()) };
     bodies.push(
       ...(yield* op === "add"
         ? raiseAll(strip, items, { ...how, woven, rails, railFoot })

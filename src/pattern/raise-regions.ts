@@ -30,11 +30,13 @@ export interface RaiseOptions {
   readonly warn: Warn;
   /** Of work on the strip. */
   readonly remember: Remember;
+  /** Is called for each contour, so that progress can be told. */
+  readonly step: (() => void) | undefined;
 }
 
 /** Raises the regions. A drafted foot may go on beneath a rail, but not beyond the edge of a band without rails. */
 export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: RaiseOptions): Pausing<FlatBody[]> {
-  const { woven, rails, railFoot, fade, warn, remember } = options;
+  const { woven, rails, railFoot, fade, warn, remember, step } = options;
   const onSeat = (body: FlatBody, section: SectionSpec, path: string): FlatBody => {
     if (section.draft > 0 && rails.includes(false))
       requireOnSeat(strip, outlineRings(strip, body.outline), `${path}.draft`);
@@ -60,7 +62,7 @@ export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: 
         fillet: fillet && !goesOn,
       });
       const across = goesOn ? strip.halfSeat / strip.grid.scale + under : undefined;
-      const body = raiseRegion(strip, clean, { ...own, section, path, across, upright });
+      const body = raiseRegion(strip, clean, { ...own, section, path, across, upright, step });
       return body === undefined ? [] : [onSeat(body, section, path)];
     });
   });
@@ -75,7 +77,7 @@ export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: 
 export function* carveAll(
   strip: Strip,
   drawn: readonly DrawnRegion[],
-  { fade, warn, remember }: Pick<RaiseOptions, "fade" | "warn" | "remember">,
+  { fade, warn, remember, step }: Pick<RaiseOptions, "fade" | "warn" | "remember" | "step">,
 ): Pausing<FlatBody[]> {
   const [sunk, pierced] = (["sunk", "pierced"] as const).map((mode) => drawn.filter(({ spec }) => spec.mode === mode));
   const pits = yield* eachGroup(groupBy(sunk, sectionKey), (members) => {
@@ -91,6 +93,7 @@ export function* carveAll(
               section,
               path,
               upright: spec.upright,
+              step,
             })
           : raiseField(field, { ...own, upright: spec.upright, tolerance: strip.bodyTolerance });
       if (body === undefined) return [];

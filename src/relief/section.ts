@@ -51,6 +51,8 @@ export interface SectionOptions {
    * volume is then not that of what is left of the outline. Default: nothing is cut off.
    */
   readonly across?: number | undefined;
+  /** Is called for each contour, so that progress can be told. Default: nobody is told. */
+  readonly step?: (() => void) | undefined;
 }
 
 /**
@@ -66,12 +68,12 @@ export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOp
 
 function raiseOutline(strip: Strip, region: GridRegion, options: SectionOptions): FlatBody {
   const { section, mode, names, path, where, fade, across, upright = false } = options;
-  const line = sectionLine(strip, region, section, path);
+  const line = sectionLine(strip, region, section, path, options.step);
   const reach = Math.max(...line.map(([d]) => Math.abs(d)));
   const whole = () => lengthen(strip, region, steps(strip, reach));
   const near = strip.periodic && reach <= NEAR_ROUND * strip.tileWidth ? takePeriod(strip, region, 1) : whole();
   const flat = section.form === "flat";
-  const levels = flat ? plainContours(strip, near, line) : followedContours(strip, near, line);
+  const levels = flat ? plainContours(strip, near, line) : followedContours(strip, near, line, options.step);
   // Where the cut-off ends of `near` come apart, the whole region decides.
   if (flat && firstLoss(strip, near, levels) !== undefined) requireEdge(strip, whole(), line, section, path);
   const { bands, last, outline, seam } = stackLevels(
@@ -99,10 +101,16 @@ function raiseOutline(strip: Strip, region: GridRegion, options: SectionOptions)
 }
 
 /** The section's line for a region: its reach, where none is stated, ends in the middle of the region's widest place. */
-export function sectionLine(strip: Strip, region: GridRegion, section: SectionSpec, path: string): SectionLine {
+export function sectionLine(
+  strip: Strip,
+  region: GridRegion,
+  section: SectionSpec,
+  path: string,
+  step?: () => void,
+): SectionLine {
   const reach = () => {
     const tallest = Math.max(...region.map((ring) => ringHeight(ring)));
-    return widestInset(strip, lengthen(strip, region, tallest / 2));
+    return widestInset(strip, lengthen(strip, region, tallest / 2), step);
   };
   return drawSection(section, { reach, tolerance: strip.artTolerance, path });
 }

@@ -13,11 +13,12 @@ import type { Answer, AnswerStore } from "./answer-store.js";
 import type { RingOptions } from "./answers.js";
 import type { Asker, OnStage } from "./asker.js";
 import { attempt } from "./attempt.js";
+import { Heard } from "./heard.js";
 import { filesNow } from "./named-files.js";
 import type { EngineSetup } from "./options/questions.js";
 import { Pieces } from "./pieces.js";
 import type { Node } from "./plan.js";
-import { tellerOf } from "./progress.js";
+import { type Teller, tellerOf } from "./progress.js";
 import type { StageName, Tools } from "./stage.js";
 import { TimeLimit } from "./time-limit.js";
 import { type OptionText, type Told, Walk } from "./walk.js";
@@ -25,7 +26,7 @@ import { type OptionText, type Told, Walk } from "./walk.js";
 /** A question while it is worked. */
 interface Running {
   readonly limits: Limits;
-  readonly tell: (node: Node) => void;
+  readonly teller: Teller<Node>;
   /** Of the stage that works now, where this question began it. */
   work: Work | undefined;
 }
@@ -86,8 +87,8 @@ export class Engine {
     onProgress?.({ stage: "document", share: 0 });
     await pause();
     signal?.throwIfAborted();
-    const tell = tellerOf(walk.order, onProgress);
-    const running: Running = { limits, tell, work: undefined };
+    const heard = new Heard(onProgress, signal);
+    const running: Running = { limits, teller: tellerOf(walk.order, heard.hear), work: undefined };
     const time = new TimeLimit(limits.seconds, signal, () => running.work?.at);
     try {
       for (const node of walk.order) {
@@ -97,9 +98,11 @@ export class Engine {
           () => this.#remembered(walk, node) ?? this.#share(walk, node, time.signal, running),
         );
         walk.take(node, answer instanceof Promise ? await answer : answer);
+        heard.rethrow();
       }
     } finally {
       time.end();
+      heard.end();
     }
     return this.#told(walk);
   }
@@ -148,12 +151,12 @@ export class Engine {
     running: Running,
   ): Answer | Promise<Answer> {
     if (node.stage.kind === "slice") return this.#slice(walk, node);
-    running.tell(node);
+    running.teller.begin(node);
     running.work = undefined;
     const run = async (stopped: AbortSignal) => {
       await pause();
       stopped.throwIfAborted();
-      running.work = new Work(running.limits, stopped);
+      running.work = new Work(running.limits, stopped, (share) => running.teller.within(node, share));
       return this.#work(walk, node, { signal: stopped, work: running.work });
     };
     return this.#store.share({ stage: node.name, key: walk.key(node), by: running.limits }, run, signal);

@@ -4,11 +4,14 @@
 
 /** How far a build has come. */
 export interface Progress {
-  /** The phase that begins now; `done` at the end. */
+  /** The phase that works now; `done` at the end. */
   readonly stage: string;
-  /** Share of the whole, 0 to 1, by the phases' usual shares of the time. */
+  /** Share of the whole, 0 to 1, by the phases' usual shares of the time. It never falls. */
   readonly share: number;
 }
+
+/** Growth of the share that is told within a phase. Chosen: so many steps of a bar can be told apart. */
+const LEAST_GROWTH = 0.002;
 
 /**
  * The phases in order with their usual shares of the time: the mean over the examples at their own tolerances, rounded.
@@ -22,10 +25,11 @@ export const PHASES = {
   pattern: 0.145,
   wrap: 0.03,
   solids: 0.19,
-  union: 0.55,
+  union: 0.52,
   decimate: 0,
   checks: 0.01,
   measure: 0.03,
+  output: 0.03,
 } as const;
 
 /** Name of a part of the work that is timed. */
@@ -40,12 +44,20 @@ interface Step {
   readonly stage: { readonly phase: Phase | undefined };
 }
 
-/** Tells when a stage begins another phase of the work than the one before it. */
+/** Tells how far the work has come. */
+export interface Teller<One> {
+  /** A stage begins to work: told where it begins another phase than the one before it. */
+  readonly begin: (step: One) => void;
+  /** Of a stage that works this share is done, 0 to 1: told where it is worth telling. */
+  readonly within: (step: One, share: number) => void;
+}
+
+/** For one question, whose stages work in this order. */
 export function tellerOf<One extends Step>(
   order: readonly One[],
   onProgress: ((progress: Progress) => void) | undefined,
-): (step: One) => void {
-  if (onProgress === undefined) return () => undefined;
+): Teller<One> {
+  if (onProgress === undefined) return { begin: () => undefined, within: () => undefined };
   const before = new Map<string, number>();
   let sum: number = PHASES.document;
   for (const { piece, stage } of order) {
@@ -54,10 +66,21 @@ export function tellerOf<One extends Step>(
     sum += PHASES[stage.phase];
   }
   let last = "";
-  return ({ piece, stage }) => {
+  let reached = 0;
+  const tell = ({ piece, stage }: One, within: number, least: number) => {
     const id = `${piece} ${stage.phase}`;
-    if (stage.phase === undefined || id === last) return;
+    if (stage.phase === undefined) return;
+    const share = ((before.get(id) ?? 0) + within * PHASES[stage.phase]) / sum;
+    // Several stages of one phase each begin at its beginning.
+    if (id === last && share < reached + least) return;
     last = id;
-    onProgress({ stage: stage.phase, share: (before.get(id) ?? 0) / sum });
+    reached = Math.max(share, reached);
+    onProgress({ stage: stage.phase, share: reached });
+  };
+  return {
+    begin: (step) => {
+      if (`${step.piece} ${step.stage.phase}` !== last) tell(step, 0, 0);
+    },
+    within: (step, share) => tell(step, share, LEAST_GROWTH),
   };
 }

@@ -95,7 +95,7 @@ export const stages: StageTable = {
   masterPiece: work(undefined, "allowance castPiece", casting.masterPiece),
   piece: choice(({ piece }) => PIECES[piece]),
   printed: work(undefined, "printSettings piece", output.printed),
-  printFigures: work(undefined, "printSettings printed", output.printFigures),
+  printFigures: work("output", "printSettings printed", output.printFigures),
   studio: work(undefined, "option.detail bodyTolerance profile pattern wrap parts solid", output.studio),
   look: slice("metal", output.look),
   picture: work(undefined, "option.picture studio look", output.picture),

@@ -70,9 +70,13 @@ export interface PartsOptions extends Omit<PlaceRunsOptions, "maxBeads"> {
 
 const NO_MARKS: Marks = { marks: [], field: undefined };
 
+/** Steps that are told beside each body of the pattern. */
+const FEW_STEPS = 4;
+
 /** Makes the steps of the ring. */
 export function* makeParts(options: PartsOptions): Pausing<Parts> {
-  const { profile, pattern, warn } = options;
+  const { profile, pattern, warn, work } = options;
+  work?.expect(pattern.bodies.length + FEW_STEPS);
   const { marks, field } = options.marks ?? NO_MARKS;
   requireClearOfFilling(
     { marks, field },
@@ -108,7 +112,14 @@ export function* makeParts(options: PartsOptions): Pausing<Parts> {
   const stepsOf = (filling: boolean) =>
     patternSteps(
       likeness.bodies.filter((body) => (body.filling === true) === filling),
-      { profile, bend, clear, keepClear: clearing?.body, remember: options.remember },
+      {
+        profile,
+        bend,
+        clear,
+        keepClear: clearing?.body,
+        remember: options.remember,
+        onBody: work && (() => work.step()),
+      },
     );
   const [drawn, filled] = [stepsOf(false), stepsOf(true)];
   // What is kept clear at one place makes all units differ.

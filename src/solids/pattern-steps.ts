@@ -26,6 +26,8 @@ export interface PatternStepsOptions {
   readonly keepClear: Mesh | undefined;
   /** Takes over meshes of the same bodies. Default: makes all. */
   readonly remember?: Remember | undefined;
+  /** Is called for each body that is made, so that progress can be told. Default: nobody is told. */
+  readonly onBody?: (() => void) | undefined;
 }
 
 /**
@@ -48,7 +50,7 @@ export function patternSteps(bodies: readonly FlatBody[], options: PatternStepsO
  * @param before the bodies of all steps before it
  */
 function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], options: PatternStepsOptions): Step {
-  const { profile, bend, clear, keepClear, remember: recall = FORGET } = options;
+  const { profile, bend, clear, keepClear, remember: recall = FORGET, onBody } = options;
   for (const body of items) {
     const { wrap } = bend(body);
     requireEndsApart(body, wrap);
@@ -63,6 +65,7 @@ function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], 
     const bending = { ...bend(body), sector };
     const { wrap, mirrors, ...plain } = bending;
     const by = ["mesh", plain, mirrors, foot, reach];
+    onBody?.();
     return recall(by, [body, wrap, profile], () => named(body, () => make(body, bending)));
   };
   const make = (body: FlatBody, bending: BendOptions): Mesh[] => {

@@ -12,17 +12,20 @@ export interface StepsOptions {
   readonly onto?: Mesh;
   /** The sector of the round that matters. Default the whole of it. */
   readonly sector?: Sector | undefined;
+  /** Is called for each step whose bodies are made, so that progress can be told. Default: nobody is told. */
+  readonly onStep?: (() => void) | undefined;
 }
 
 /** The solid that the steps make. */
 export async function takeSteps(
   by: Kernel,
   steps: readonly Step[],
-  { onto, sector }: StepsOptions = {},
+  { onto, sector, onStep }: StepsOptions = {},
 ): Promise<Mesh> {
   let added: Mesh[] = onto === undefined ? [] : [onto];
   for (const step of steps) {
     const bodies = await clearedBodies(by, step, sector);
+    onStep?.();
     if (step.op === "add") {
       const groups = step.small ? groupDisjoint(bodies) : bodies;
       added.push(...(step.gathered === true && groups.length > 1 ? [await by.union(groups)] : groups));

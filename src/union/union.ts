@@ -50,8 +50,8 @@ export interface UnionOptions<Check extends { readonly closed: boolean }, Proof 
   /** Whether a sound solid is the one that was meant; `units` as above. Default: not asked. */
   readonly prove?: ((mesh: Mesh, check: Check, made: { readonly units: number }) => Proof) | undefined;
   readonly signal?: AbortSignal | undefined;
-  /** Counts the triangles of the ring before a unit is repeated. Default: no limit is held. */
-  readonly work?: Pick<Work, "requireTriangles"> | undefined;
+  /** Counts the triangles of the ring before a unit is repeated, and hears of steps. Default: no limit is held. */
+  readonly work?: Pick<Work, "requireTriangles" | "expect" | "step"> | undefined;
 }
 
 /** Whether a solid is the one that was meant. */
@@ -102,22 +102,25 @@ export async function uniteRing<Check extends { readonly closed: boolean }, Proo
   }
   const kernels = kernel === fallback ? [kernel] : [kernel, fallback];
   const roads = roadsOf(parts, work);
+  work?.expect(2 * parts.steps.length + STEPS_AFTER);
   const failed: string[] = [];
   let failure: AnnuletError | undefined;
   for (const by of kernels) {
     for (const [i, { road, reason, unite }] of roads.entries()) {
       const isLast = by === fallback && i === roads.length - 1;
       const run = async () => {
-        const united = await unite(stoppable(tellFailures(by), signal));
+        const united = await unite(stoppable(tellFailures(by), signal, () => work?.step()));
         await pause();
         signal?.throwIfAborted();
-        return settle(united, check);
+        work?.step();
+        return settle(united, check, work);
       };
       const { result, error } = await attempt(run, signal);
       if (error !== undefined && (isLast || isBeyond(error))) {
         throw withFailure(by === kernel ? error : withoutFallback(error, kernel, fallback), failure);
       }
       const proof = result && proofOf(result.mesh, result.check, result.units);
+      work?.step();
       if (result !== undefined && ((result.check.closed && proof?.agrees !== false) || isLast)) {
         const roadReason = [reason, ...failed].join("; ");
         const replaced = { rejected: kernel.name, ...(failure === undefined ? {} : { failure }) };
@@ -159,6 +162,9 @@ interface United {
   readonly onePiece: boolean;
 }
 
+/** Steps that are told once the kernel is done, beside two for each step of the ring: the unit, its images, what is tidied, what is checked, the proof. */
+const STEPS_AFTER = 5;
+
 /** What comes whole from a kernel. */
 const WORKED = { tidy: false, units: 1, onePiece: false } as const;
 
@@ -186,6 +192,7 @@ function unitRoad(
   work: UnionOptions<{ closed: boolean }>["work"],
 ): PossibleRoad {
   const { mirrored, units } = symmetry;
+  const onStep = work && (() => work.step());
   const mirrors = (mirrored ? 1 : 0) + (sector.upper === true ? 1 : 0);
   const share = ["", "half of ", "a quarter of "][mirrors];
   const ofRound = units === 1 ? "the ring" : `one of ${units} alike units`;
@@ -193,7 +200,10 @@ function unitRoad(
     road: mirrors > 0 ? "mirror" : "turn",
     reason: `${share}${ofRound}${mirrors > 0 ? ", mirrored" : ""}`,
     unite: async (by) => {
-      const part = makeUnit(await takeSteps(by, alike, { sector }), sector, symmetry);
+      const united = await takeSteps(by, alike, { sector, onStep });
+      work?.step();
+      const part = makeUnit(united, sector, symmetry);
+      work?.step();
       work?.requireTriangles(units * triangleCount(part.mesh), undefined);
       if (placed.length === 0) return { mesh: turnRound(part, units), tidy: true, units, onePiece: isOnePiece(part) };
       const few = await placeOnUnits(by, { part, units, from: sector.from }, placed);
@@ -212,10 +222,16 @@ function isOnePiece({ mesh, follows }: TurnPart): boolean {
 }
 
 /** Drops specks and tidies; where the result does not pass, parts points that single precision makes one. */
-async function settle<Check extends { readonly closed: boolean }>(united: United, check: UnionOptions<Check>["check"]) {
+async function settle<Check extends { readonly closed: boolean }>(
+  united: United,
+  check: UnionOptions<Check>["check"],
+  work: UnionOptions<Check>["work"],
+) {
   const { mesh: solid, hollows } = united.onePiece ? { mesh: united.mesh, hollows: [] } : dropSpecks(united.mesh);
   const tidied = usedVertices(united.tidy ? solid : tidyMesh(solid));
+  work?.step();
   const found = await check(tidied, { units: united.units });
+  work?.step();
   if (found.closed) return { mesh: tidied, check: found, hollows, units: united.units };
   const mesh = partCoincident(united.tidy ? tidyMesh(solid) : tidied);
   return { mesh, check: await check(mesh, { units: 1 }), hollows, units: 1 };

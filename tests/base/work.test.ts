@@ -42,6 +42,21 @@ describe("work in pieces", () => {
   });
 });
 
+describe("steps", () => {
+  it("tell a share that grows with each and never reaches the whole, more or fewer than were expected", async () => {
+    const told: number[] = [];
+    const work = new Work(LIMITS, undefined, (share) => told.push(share));
+    work.expect(5);
+    await work.through(counting(30, () => undefined));
+    work.step();
+    expect(told).toHaveLength(31);
+    expect(told).toEqual([...new Set(told)].sort((a, b) => a - b));
+    expect(told[4]).toBeCloseTo(1 - Math.exp(-2), 12);
+    expect(told[30]).toBeLessThan(1);
+    expect(() => new Work().step()).not.toThrow();
+  });
+});
+
 describe("counting", () => {
   it("adds corners up, and holds triangles one by one", () => {
     const work = new Work({ ...LIMITS, corners: 100, triangles: 50 });

@@ -6,8 +6,8 @@ const step = (phase: Phase | undefined, piece = "finished") => ({ piece, stage: 
 /** What is told of steps that work, of those that are needed. */
 function told(order: readonly ReturnType<typeof step>[], working = order): Progress[] {
   const all: Progress[] = [];
-  const tell = tellerOf(order, (progress) => all.push(progress));
-  for (const one of working) tell(one);
+  const teller = tellerOf(order, (progress) => all.push(progress));
+  for (const one of working) teller.begin(one);
   return all;
 }
 
@@ -43,11 +43,36 @@ describe("how far an answer has come", () => {
   it("leaps over what is remembered", () => {
     const order = [step("solids"), step("union")];
     expect(told(order, [order[1]])).toEqual([
-      { stage: "union", share: expect.closeTo((0.01 + 0.19) / (0.01 + 0.19 + 0.55), 12) },
+      { stage: "union", share: expect.closeTo((0.01 + PHASES.solids) / (0.01 + PHASES.solids + PHASES.union), 12) },
     ]);
   });
 
   it("is told to nobody where nobody listens", () => {
-    expect(() => tellerOf([step("size")], undefined)(step("size"))).not.toThrow();
+    const { begin, within } = tellerOf([step("size")], undefined);
+    expect(() => begin(step("size"))).not.toThrow();
+    expect(() => within(step("size"), 0.5)).not.toThrow();
+  });
+
+  it("moves within a phase, where it is worth telling, and never falls", () => {
+    const order = [step("solids"), step("union")];
+    const [solids, union] = order;
+    const all: Progress[] = [];
+    const { begin, within } = tellerOf(order, (progress) => all.push(progress));
+    begin(solids);
+    within(solids, 0.5);
+    within(solids, 0.5001);
+    // Another stage of the phase begins at its beginning.
+    within(solids, 0.1);
+    within(step(undefined), 0.9);
+    begin(union);
+    within(union, 0.99);
+    const sum = PHASES.document + PHASES.solids + PHASES.union;
+    const done = [0, PHASES.solids / 2, PHASES.solids, PHASES.solids + 0.99 * PHASES.union];
+    expect(all).toEqual(
+      done.map((share, i) => ({
+        stage: i < 2 ? "solids" : "union",
+        share: expect.closeTo((PHASES.document + share) / sum, 12),
+      })),
+    );
   });
 });

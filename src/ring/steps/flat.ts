@@ -143,6 +143,9 @@ export function bodyTolerance({ design, option }: OfDesign<"tolerance"> & OfOpti
   return Math.max(design.tolerance, detailLevels[option.detail].tolerance);
 }
 
+/** Steps that are told of a region while it is drawn and raised, about: 3 where its top is flat, 50 where it is a dome. */
+const STEPS_OF_REGION = 12;
+
 /** As drawn: its regions completed on the seat. */
 export function drawnPattern(
   from: OfDesign<"pattern" | "tolerance"> &
@@ -152,6 +155,8 @@ export function drawnPattern(
   const { design, bodyTolerance, fit, seat, fonts, images, tileRuns } = from;
   const { pattern, tolerance } = design;
   if (pattern === undefined || fit === undefined) return noPattern(tileRuns);
+  const regions = regionLists(pattern).reduce((sum, list) => sum + list.regions.length, 0);
+  tools.work.expect(STEPS_OF_REGION * Math.max(regions, 1));
   const drawings = new Map([...from.drawings, ...textDrawings(regionLists(pattern), fonts)]);
   const pausing = completePattern(pattern, tileRuns, fit, {
     profile: seat,

@@ -78,7 +78,7 @@ export async function union(
   // cost 15 to 25 %. A draft, which is built again at each change and never cast, is not searched.
   const search = (units: number) => units > 1 && option.detail !== "draft";
   const check = (mesh: Mesh, { units }: { readonly units: number }) =>
-    search(units) ? checkCrossings(mesh, { units, signal }) : checkSolid(mesh, { units });
+    search(units) ? checkCrossings(mesh, { units, signal, step: () => work.step() }) : checkSolid(mesh, { units });
   const how = { kernel: option.kernel, fallback: manifoldKernel, check, prove: compare, signal, work };
   const united = await uniteRing<SolidCheck, Proof>(parts, how);
   if (united.proof !== undefined) requireDrawn(united.proof);

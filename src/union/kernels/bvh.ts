@@ -13,13 +13,14 @@ import type { Kernel } from "./kernel.js";
  */
 export const bvhKernel: Kernel = {
   name: "bvh",
-  async union([first, ...others], signal) {
+  async union([first, ...others], signal, onPart) {
     const { add } = await load();
     let sum = first;
     for (const other of others) {
       await pause();
       signal?.throwIfAborted();
       sum = add(sum, other);
+      onPart?.();
     }
     return sum;
   },

@@ -8,8 +8,11 @@ import type { Mesh } from "../../mesh/mesh.js";
 export interface Kernel {
   /** Short name, told in reports. */
   readonly name: string;
-  /** The union of closed parts; a part may be several shells that do not touch. May stop at the signal, with its reason. */
-  readonly union: (parts: readonly Mesh[], signal?: AbortSignal) => Promise<Mesh>;
+  /**
+   * The union of closed parts; a part may be several shells that do not touch. May stop at the signal, with its reason, and
+   * may call `onPart` for each part that is in, so that progress can be told.
+   */
+  readonly union: (parts: readonly Mesh[], signal?: AbortSignal, onPart?: () => void) => Promise<Mesh>;
   /** What is in `body` and not in `tool`. */
   readonly subtract: (body: Mesh, tool: Mesh) => Promise<Mesh>;
   /** What of `body` lies in the half space, closed by a cap on its plane. */

@@ -19,7 +19,7 @@ import type { Kernel } from "./kernel.js";
  */
 export const manifoldKernel: Kernel = {
   name: "manifold",
-  union: (parts, signal) => unite(parts, signal),
+  union: (parts, signal, onPart) => unite(parts, signal, onPart),
   subtract: (body, tool) => run([body, tool], ([a, b], own) => own(a.subtract(b))),
   cut: (body, { normal: [x, y, z], offset }) => {
     return run([body], ([solid], own) => own(solid.trimByPlane([-x, -y, -z], -offset)));
@@ -86,7 +86,7 @@ const kept = new KeptSums<Manifold>(MOST_KEPT);
  * One after the other, giving way between: all at once takes as long, and cannot be stopped. Goes on from the sum of the
  * first parts where they were united before.
  */
-async function unite(parts: readonly Mesh[], signal?: AbortSignal): Promise<Mesh> {
+async function unite(parts: readonly Mesh[], signal?: AbortSignal, onPart?: () => void): Promise<Mesh> {
   const wasm = await load();
   const known = kept.take(parts);
   const sums: Manifold[] = known === undefined ? [] : [known.solid];
@@ -105,6 +105,7 @@ async function unite(parts: readonly Mesh[], signal?: AbortSignal): Promise<Mesh
       sums.push(sum);
       // The library puts the work off until something is asked of the result.
       requireSuccess(sum);
+      onPart?.();
     }
     return fromManifold(sums[sums.length - 1]);
   } finally {

@@ -27,7 +27,7 @@ export function tellFailures(kernel: Kernel): Kernel {
   };
   return {
     name,
-    union: (parts, signal) => told("union", () => kernel.union(parts, signal)),
+    union: (parts, signal, onPart) => told("union", () => kernel.union(parts, signal, onPart)),
     subtract: (body, tool) => told("subtract", () => kernel.subtract(body, tool)),
     cut: (body, keep) => told("cut", () => kernel.cut(body, keep)),
   };
