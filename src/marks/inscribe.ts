@@ -55,9 +55,9 @@ export function* inscribe(spec: LetteringSpec, options: InscribeOptions): Pausin
   const region = tidy(strip, laid, path, warn);
   yield path;
   const letterAt = (x: number) => letterNear(strip, drawing, region, sense, x);
-  if (round > 0) requireRound(strip, region, spec, { path, letterAt });
+  if (round > 0) yield* requireRound(strip, region, spec, { path, letterAt });
   yield path;
-  warnThinStrokes(strip, region, { mode, path, letterAt, warn });
+  yield* warnThinStrokes(strip, region, { mode, path, letterAt, warn });
   yield path;
   const { depth, relief } = MARK_DEFAULTS.lettering;
   return makeMark(region, {
@@ -102,13 +102,13 @@ function letterNear(strip: Strip, { shapes }: Drawing, region: GridRegion, sense
   return (before.at(-1) ?? shapes[0]).what;
 }
 
-function requireRound(
+function* requireRound(
   strip: Strip,
   region: GridRegion,
   { round }: LetteringSpec,
   { path, letterAt }: { readonly path: string; readonly letterAt: (x: number) => string },
-): void {
-  const narrow = narrowestStroke(strip, region, 2 * round);
+): Pausing<void> {
+  const narrow = yield* narrowestStroke(strip, region, 2 * round);
   if (narrow === undefined) return;
   throw new AnnuletError({
     code: "round-too-large",

@@ -2,7 +2,9 @@
  * Whether the strokes of a text are wide enough to be cast, and where they are narrowest.
  */
 import type { Warn } from "../base/errors.js";
+import type { Pausing } from "../base/pausing.js";
 import { showLength } from "../base/units.js";
+import { clustersOf } from "../flat/clusters.js";
 import { keepsParts } from "../flat/keeps-parts.js";
 import { narrowestPlace } from "../flat/narrowest.js";
 import { type GridRegion, shrink } from "../flat/polygons.js";
@@ -23,17 +25,32 @@ export interface Narrow {
   readonly x: number;
 }
 
-/** The narrowest stroke below `width` mm; undefined where there is none. A stroke that ends in a tip only ends sooner. */
-export function narrowestStroke(strip: Strip, region: GridRegion, width: number): Narrow | undefined {
-  const holds = (reach: number) => keepsParts(region, shrink(region, steps(strip, reach), strip.arcTolerance));
-  if (holds(width / 2)) return undefined;
-  let [good, bad] = [0, width / 2];
-  while (bad - good > PRECISION / 2) {
-    const middle = (good + bad) / 2;
-    if (holds(middle)) good = middle;
-    else bad = middle;
+/** Outlines that do not touch, to the grid step, shrink each by itself. */
+const APART = 1;
+
+/**
+ * The narrowest stroke below `width` mm; undefined where there is none. A stroke that ends in a tip only ends sooner.
+ *
+ * It is looked for letter by letter: of those that are as wide as the narrowest one so far, only that is asked.
+ */
+export function* narrowestStroke(strip: Strip, region: GridRegion, width: number): Pausing<Narrow | undefined> {
+  let narrowest: { readonly letter: GridRegion; readonly reach: number } | undefined;
+  for (const letter of clustersOf(region, APART)) {
+    yield undefined;
+    const holds = (reach: number) => keepsParts(letter, shrink(letter, steps(strip, reach), strip.arcTolerance));
+    if (holds(narrowest?.reach ?? width / 2)) continue;
+    let [good, bad] = [0, width / 2];
+    while (bad - good > PRECISION / 2) {
+      const middle = (good + bad) / 2;
+      if (holds(middle)) good = middle;
+      else bad = middle;
+    }
+    narrowest = { letter, reach: good };
   }
-  return { width: 2 * good, x: narrowestPlace(strip, region, good).x * strip.tileWidth };
+  if (narrowest === undefined) return undefined;
+  yield undefined;
+  const { letter, reach } = narrowest;
+  return { width: 2 * reach, x: narrowestPlace(strip, letter, reach).x * strip.tileWidth };
 }
 
 export interface StrokeNotice {
@@ -45,9 +62,13 @@ export interface StrokeNotice {
 }
 
 /** Warns `stroke-thin`. */
-export function warnThinStrokes(strip: Strip, region: GridRegion, { mode, path, letterAt, warn }: StrokeNotice): void {
+export function* warnThinStrokes(
+  strip: Strip,
+  region: GridRegion,
+  { mode, path, letterAt, warn }: StrokeNotice,
+): Pausing<void> {
   const least = LEAST_STROKE[mode];
-  const narrow = narrowestStroke(strip, region, least);
+  const narrow = yield* narrowestStroke(strip, region, least);
   if (narrow === undefined) return;
   const why = mode === "raised" ? "rises as a rib" : "is a gap in the pattern that the investment must fill";
   warn({

@@ -1,4 +1,4 @@
-// Covers: src/marks/inscribe.ts, src/marks/mark.ts, src/marks/marks.ts, src/marks/thin-strokes.ts
+// Covers: src/marks/inscribe.ts, src/marks/mark.ts, src/marks/marks.ts
 // Covers: src/design/marks.ts
 import { type BuildOptions, build, type DesignInput } from "annulet";
 import { describe, expect, it } from "vitest";
