@@ -4,7 +4,7 @@
 import { openRing, type Ring, type RingSetup } from "../src/ring/open-ring.js";
 import { large, text } from "./designs.js";
 import { atLeastFew, type Effort } from "./effort.js";
-import { median } from "./time-task.js";
+import { cpuOf, median } from "./time-task.js";
 
 export interface ChangeTiming {
   readonly what: string;
@@ -79,12 +79,12 @@ async function timeOne(
     const ring = openRing(copyOf(), setup);
     await ring.make({ detail: "draft" });
     worked.length = 0;
-    const cost = await cpu(() => ask(ring.change(document)));
+    const cost = await cpuOf(() => ask(ring.change(document)));
     const [again, united] = [
       worked.filter((stage) => GEOMETRY.test(stage)),
       worked.filter((stage) => stage === "union"),
     ];
-    const fresh = await cpu(() => ask(openRing(document)));
+    const fresh = await cpuOf(() => ask(openRing(document)));
     if (time === 0) continue;
     changed.push(cost);
     anew.push(fresh);
@@ -99,12 +99,4 @@ async function timeOne(
     geometry: Math.max(...geometry),
     unions: Math.max(...unions),
   };
-}
-
-/** CPU ms of all threads. */
-async function cpu(run: () => Promise<unknown>): Promise<number> {
-  const before = process.cpuUsage();
-  await run();
-  const { user, system } = process.cpuUsage(before);
-  return (user + system) / 1e3;
 }

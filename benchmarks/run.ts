@@ -1,11 +1,13 @@
 /**
  * The benchmark: `npm run bench`, with `-- --quick` for few calls a task, `-- --json` for the numbers unrounded. With
- * `-- --changes` only what changes of an opened ring cost is timed, with `-- --starts` only what starts cost. With `-- --examples` every example's union is timed instead, with `-- --examples=PART` those whose names have it in them.
+ * `-- --changes` only what changes of an opened ring cost is timed, with `-- --starts` only what starts cost, with `-- --drafts` only
+ * what drafts cost against full builds. With `-- --examples` every example's union is timed instead, with `-- --examples=PART` those whose names have it in them.
  * Results go to standard output, progress to standard error.
  */
 import { parseArgs } from "node:util";
 import { timeChanges } from "./changes.js";
 import { designs } from "./designs.js";
+import { timeDrafts } from "./drafts.js";
 import { FULL, QUICK } from "./effort.js";
 import { timeExamples } from "./examples.js";
 import { timeFlat } from "./flat.js";
@@ -16,6 +18,7 @@ import { timeReading } from "./reading.js";
 import { type Results, thisMachine } from "./results.js";
 import { showResults } from "./show.js";
 import { showChanges } from "./show-changes.js";
+import { showDrafts } from "./show-drafts.js";
 import { showExamples } from "./show-examples.js";
 import { showStarts } from "./show-starts.js";
 import { timeStarts } from "./starts.js";
@@ -25,7 +28,7 @@ import { timeWriting } from "./writing.js";
 
 // An option that may stand alone is not known to the parser: it gets its value here.
 const args = process.argv.slice(2).map((arg) => (arg === "--examples" ? "--examples=" : arg));
-const { quick, json, examples, changes, starts } = parseArgs({
+const { quick, json, examples, changes, starts, drafts } = parseArgs({
   args,
   options: {
     quick: { type: "boolean", default: false },
@@ -33,6 +36,7 @@ const { quick, json, examples, changes, starts } = parseArgs({
     examples: { type: "string" },
     changes: { type: "boolean", default: false },
     starts: { type: "boolean", default: false },
+    drafts: { type: "boolean", default: false },
   },
 }).values;
 const effort = quick ? QUICK : FULL;
@@ -41,6 +45,7 @@ process.stdout.write(`${await asked()}\n`);
 function asked(): string | Promise<string> {
   if (starts) return onlyStarts();
   if (changes) return onlyChanges();
+  if (drafts) return onlyDrafts();
   return examples === undefined ? everything() : unionOfExamples(examples);
 }
 
@@ -52,6 +57,11 @@ async function unionOfExamples(part: string): Promise<string> {
 async function onlyChanges(): Promise<string> {
   const rows = await timeChanges(effort);
   return json ? JSON.stringify(rows, null, 2) : showChanges(rows);
+}
+
+async function onlyDrafts(): Promise<string> {
+  const rows = await timeDrafts(effort, examples ?? "");
+  return json ? JSON.stringify(rows, null, 2) : showDrafts(rows);
 }
 
 function onlyStarts(): string {

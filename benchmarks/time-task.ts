@@ -58,6 +58,13 @@ export async function timeTask<Result>(
   return { timing: { name, median: p50, spread: mad, cpu: median(used), calls: samplesCount }, result };
 }
 
+/** What one call takes of all threads together on a processor, ms. */
+export async function cpuOf(run: () => Promise<unknown>): Promise<number> {
+  const before = process.cpuUsage();
+  await run();
+  return cpuTime(process.cpuUsage(before));
+}
+
 /** ms */
 function cpuTime({ user, system }: { readonly user: number; readonly system: number }): number {
   return (user + system) / 1e3;
