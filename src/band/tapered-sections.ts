@@ -188,9 +188,26 @@ function mixProfiles(
     seatLength: seat.reduce((sum, segment) => sum + segmentLength(segment), 0),
     seatSegments,
     rails: mixRails(near, weights),
+    ledges: mixLedges(near, weights),
     boreFace,
     symmetric,
   };
+}
+
+function mixLedges(near: readonly ExactProfile[], weights: Weights): ExactProfile["ledges"] {
+  const ledges = near.flatMap((section) => (section.ledges === undefined ? [] : [section.ledges]));
+  if (ledges.length < near.length) return undefined;
+  const mix = (side: 0 | 1) => ({
+    w: mixNumbers(
+      ledges.map((pair) => pair[side].w),
+      weights,
+    ),
+    radius: mixNumbers(
+      ledges.map((pair) => pair[side].radius),
+      weights,
+    ),
+  });
+  return [mix(0), mix(1)];
 }
 
 function mixRails(near: readonly ExactProfile[], weights: Weights): Rails | undefined {

@@ -31,7 +31,7 @@ export interface BeadRunReport {
   readonly ratioMax: number;
   /** With a step fewer beads in each leg, as made, and with a step more; those that cannot be are left out. */
   readonly choices: readonly BeadChoice[];
-  /** Whether the beads stand on the rails rather than on the relief. */
+  /** Whether the beads stand on the rails or in a step rather than on the relief. */
   readonly onRail: boolean;
   /** θ of its first and last bead, degrees, of a run that stops with the pattern; undefined of others. */
   readonly span?: readonly [from: number, to: number] | undefined;

@@ -46,7 +46,7 @@ export interface Run extends Pick<BeadRunReport, "run" | "path" | "onRail" | "sp
 }
 
 export interface PlaceRunsOptions {
-  readonly profile: Pick<Band, "rails" | "sectionAt" | "looks">;
+  readonly profile: Pick<Band, "rails" | "ledges" | "sectionAt" | "looks">;
   readonly wrap: BandSurface;
   readonly pattern: {
     readonly beadLines: readonly BeadLines[];
@@ -153,7 +153,7 @@ function documentPlans(options: PlaceRunsOptions): Plan[] {
     const path = `beads[${i}]`;
     const bead = beadSize(spec, path);
     const round = (at: BeadRound["at"]): BeadRound => {
-      const stop = along === "rail" ? undefined : options.coverStop;
+      const stop = along === "rail" || along === "step" ? undefined : options.coverStop;
       const ends = { startAngle: wrap.startAngle, diameter: sizesOf(bead).diameterMax, stop, path };
       const arc = spec.over === "cover" ? coverArc(at, ends) : undefined;
       return { at, revolved, startAngle, units: copies, arc };
@@ -179,6 +179,16 @@ function documentPlans(options: PlaceRunsOptions): Plan[] {
         return { round: round(at), copies: 1 };
       });
       return [{ run: "rail", path, onRail: true, span: spanOf(lines), bead, height, lines }];
+    }
+    if (along === "step") {
+      requireLedges(profile, path);
+      const lines = ([0, 1] as const).map((side): PlannedLine => {
+        const at = (angle: number): RoundPlace => {
+          return { ...requireLedges(profile.sectionAt(angle), path)[side], outward: [0, 1] };
+        };
+        return { round: round(at), copies: 1 };
+      });
+      return [{ run: "step", path, onRail: true, span: spanOf(lines), bead, height, lines }];
     }
     if (along === "seat-edge") {
       const inset = spec.inset ?? EDGE_INSET * bead.diameter;
@@ -300,6 +310,18 @@ function requireRails(profile: Pick<Profile, "rails">, path: string): NonNullabl
     value: "rail",
     allowed: '"seat-edge", {"v": …} or {"path": …}; "rail" on a channel band',
     hint: "choose a channel outside, or another line for the run",
+  });
+}
+
+function requireLedges(profile: Pick<Profile, "ledges">, path: string): NonNullable<Profile["ledges"]> {
+  if (profile.ledges !== undefined) return profile.ledges;
+  throw new AnnuletError({
+    code: "no-step",
+    message: "the band has no step along its edges for beads to stand in",
+    path: `${path}.along`,
+    value: "step",
+    allowed: '"rail", "seat-edge", {"v": …} or {"path": …}; "step" where profile.step is given',
+    hint: 'add "step": {} to the profile, or choose another line for the run',
   });
 }
 

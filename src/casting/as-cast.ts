@@ -31,7 +31,8 @@ export function asCast(design: Design, finishing: Finishing): Design {
     profile: grownProfile(profile, { bore, outside }),
     beads: beads.map((run) => {
       // Runs that follow the tile are lifted with the pattern.
-      const onRelief = pattern !== undefined && run.height > 0 && run.along !== "rail" && !followsTile(run.along);
+      const onBand = run.along === "rail" || run.along === "step";
+      const onRelief = pattern !== undefined && run.height > 0 && !onBand && !followsTile(run.along);
       return onRelief ? { ...run, height: run.height + relief } : run;
     }),
     lettering: lettering.map((text, i) => {

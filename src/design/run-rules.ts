@@ -24,7 +24,8 @@ export function checkRuns({ pattern, beads }: RunFields, context: z.RefinementCt
     if (over === "cover" && junctions === "share") {
       complain("junctions", "cannot be shared by a run that stops with the cover");
     }
-    const drowns = pattern?.plain === "filled" && over !== "cover" && !inTiles && along !== "rail";
-    if (drowns) complain("along", 'goes through the plain zone, which is filled: say "over": "cover"');
+    const onSeat = along === "seat-edge" || (typeof along === "object" && "v" in along);
+    if (onSeat && pattern?.plain === "filled" && over !== "cover")
+      complain("along", 'goes through the plain zone, which is filled: say "over": "cover"');
   });
 }

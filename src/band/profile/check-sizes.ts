@@ -13,8 +13,8 @@ export function checkSizes(spec: ProfileSpec, boreRadius: number, tolerance: num
   for (const [path, value] of Object.entries(sizes)) {
     if (!(value > 0 && value <= LARGEST_SIZE)) throw notALength(path, value, `above 0, at most ${LARGEST_SIZE} mm`);
   }
-  for (const part of ["bore", "outside"] as const) {
-    for (const [name, value] of Object.entries(spec[part])) {
+  for (const part of ["bore", "outside", "step"] as const) {
+    for (const [name, value] of Object.entries(spec[part] ?? {})) {
       if (typeof value !== "number" || (Number.isFinite(value) && value >= 0)) continue;
       throw notALength(`profile.${part}.${name}`, value, "0 mm or more");
     }

@@ -28,7 +28,8 @@ export function checkWall(spec: ProfileSpec, bore: BoreSketch, outside: OutsideS
   }
   const sizeOf = (part: "outside" | "bore", name: string | undefined) =>
     name === undefined ? [] : [{ field: `${part}.${name}`, value: Number(Reflect.get(spec[part], name)) }];
-  const fields = [...sizeOf("outside", outside.thins), ...sizeOf("bore", bore.thins)]
+  const stepped = spec.step === undefined ? [] : [{ field: "step.depth", value: spec.step.depth }];
+  const fields = [...sizeOf("outside", outside.thins), ...sizeOf("bore", bore.thins), ...stepped]
     .sort((a, b) => b.value - a.value)
     .map(({ field }) => field);
   if (outside.drawnAs !== undefined) {

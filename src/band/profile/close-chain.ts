@@ -11,21 +11,23 @@ import { Misfit } from "./misfit.js";
 export type ChainLink = OutsideLink & { readonly field: string };
 
 /** The closed chain right wall, outside, left wall, bore. A wall without height is left out. */
-export function closeChain(bore: BoreSketch, { links, edge }: OutsideSketch): ChainLink[] {
+export function closeChain(bore: BoreSketch, { links, edge, edgeField = "outside.edge" }: OutsideSketch): ChainLink[] {
   const [left, right] = [segmentStart(bore.link.segment), segmentEnd(bore.link.segment)];
   const last = links[links.length - 1];
   const [start, end] = [segmentStart(links[0].segment), segmentEnd(last.segment)];
   const inner = { round: bore.link.round, field: "bore.edge" };
-  const outer = { round: edge, field: "outside.edge" };
+  const outer = { round: edge, field: edgeField };
   const hasRight = isApart(right, start);
   const hasLeft = isApart(end, left);
   if (edge > 0 && !(hasRight && hasLeft)) {
     const message = "where the outside meets the bore without a side wall, the only edge is the bore's";
-    throw new Misfit("fillet-too-large", message, ["outside.edge"]);
+    throw new Misfit("fillet-too-large", message, [edgeField]);
   }
   const chain: ChainLink[] = [];
   if (hasRight) chain.push({ segment: { kind: "line", from: right, to: start }, ...outer });
-  for (const link of links.slice(0, -1)) chain.push({ ...link, field: `outside.${link.field ?? "edge"}` });
+  for (const link of links.slice(0, -1)) {
+    chain.push({ ...link, field: link.cornerOf === "step" ? "step.edge" : `outside.${link.field ?? "edge"}` });
+  }
   chain.push({ ...last, ...(hasLeft ? outer : inner) });
   if (hasLeft) chain.push({ segment: { kind: "line", from: end, to: left }, ...inner });
   chain.push({ segment: bore.link.segment, ...inner });

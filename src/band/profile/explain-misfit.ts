@@ -14,6 +14,8 @@ const STEP = 0.001;
 /** What a field is called when it alone is too large. */
 const CODES: Readonly<Record<string, string>> = {
   "bore.rise": "bore-larger-than-outside",
+  "step.width": "step-too-wide",
+  "step.depth": "step-too-deep",
   edge: "fillet-too-large",
   root: "fillet-too-large",
   ridge: "fillet-too-large",
@@ -150,23 +152,28 @@ function codeOf(field: string): string | undefined {
   return CODES[field] ?? CODES[field.slice(field.indexOf(".") + 1)];
 }
 
-/** Every length in the two forms, by path. */
+/** The parts of a profile whose lengths may be too large. */
+const PARTS = ["outside", "bore", "step"] as const;
+
+type Part = (typeof PARTS)[number];
+
+/** Every length in the two forms and the step, by path. */
 function lengthFields(spec: ProfileSpec): string[] {
-  const of = (part: "outside" | "bore") =>
-    Object.entries(spec[part])
+  return PARTS.flatMap((part) =>
+    Object.entries(spec[part] ?? {})
       .filter(([, value]) => typeof value === "number")
-      .map(([name]) => `${part}.${name}`);
-  return [...of("outside"), ...of("bore")];
+      .map(([name]) => `${part}.${name}`),
+  );
 }
 
 function fieldValue(spec: ProfileSpec, field: string): number | undefined {
-  const [part, name] = field.split(".");
-  if (part !== "outside" && part !== "bore") return undefined;
-  const value = (spec[part] as Readonly<Record<string, unknown>>)[name];
+  const [name, key] = field.split(".");
+  const part = PARTS.find((one) => one === name);
+  const value = part && (spec[part] as Readonly<Record<string, unknown>> | undefined)?.[key];
   return typeof value === "number" ? value : undefined;
 }
 
 function withField(spec: ProfileSpec, field: string, value: number): ProfileSpec {
-  const [part, name] = field.split(".") as ["outside" | "bore", string];
+  const [part, name] = field.split(".") as [Part, string];
   return { ...spec, [part]: { ...spec[part], [name]: value } };
 }

@@ -23,6 +23,10 @@ export interface OutsideLink extends Link {
   readonly seat?: boolean;
   /** Whether it is the flat top of a rail. */
   readonly rail?: boolean;
+  /** Whether it is the ledge of a step. */
+  readonly ledge?: boolean;
+  /** What has the corner's radius, where it is not the form: a step, in its `edge`. */
+  readonly cornerOf?: "step";
 }
 
 /** The outside from its right end (+w) to its left end (−w). The last link's radius is not used: `edge` holds it. */
@@ -30,6 +34,8 @@ export interface OutsideSketch {
   readonly links: readonly OutsideLink[];
   /** mm, radius of the corners between the outside and the side walls. */
   readonly edge: number;
+  /** The field that holds it. Default `outside.edge`. */
+  readonly edgeField?: string;
   /** The field that takes metal away where it grows, if any; blamed when the wall gets too thin. */
   readonly thins?: string;
   /** For an outside that is drawn point by point: the field with the drawing. It may run down to the bore at its ends. */

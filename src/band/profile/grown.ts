@@ -9,9 +9,11 @@ import { grownOutside } from "./outsides/index.js";
 
 /** A cross-section with more metal in the bore and on the outside; the bore's radius is smaller by `by.bore` beside that. */
 export function grownProfile(profile: ProfileSpec, by: Growth): ProfileSpec {
-  const { taper } = profile;
+  const { taper, step } = profile;
   const grown = {
     ...profile,
+    // Its ledge is not finished: it keeps its radius.
+    ...(step === undefined ? {} : { step: { ...step, depth: step.depth + by.outside } }),
     thickness: profile.thickness + by.bore + by.outside,
     bore: grownBore(profile.bore, by),
     outside: grownOutside(profile.outside, by),

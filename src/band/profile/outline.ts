@@ -17,6 +17,7 @@ import { sketchBore } from "./bores/index.js";
 import { checkSizes } from "./check-sizes.js";
 import { checkWall } from "./check-wall.js";
 import { closeChain, isApart } from "./close-chain.js";
+import { cutSteps } from "./cut-steps.js";
 import { explainMisfit } from "./explain-misfit.js";
 import type { Frame } from "./form.js";
 import { LEAST_SEAT, SAME_POINT } from "./least-sizes.js";
@@ -32,8 +33,14 @@ export interface Rails {
   readonly faces: readonly [low: readonly [number, number], high: readonly [number, number]];
   /** From the seat's edge, straight on, to the rail's wall, mm: the width of the fillet between them; 0 without one. */
   readonly root: number;
-  /** From there to the band's side, mm. */
+  /** From there to the band's side, or to the wall of a step cut along it, mm. */
   readonly width: number;
+}
+
+/** A ledge: the middle of its whole width, and its radius, mm. */
+export interface Ledge {
+  readonly w: number;
+  readonly radius: number;
 }
 
 /** A cross-section as exact lines and arcs, in (w, r), mm. */
@@ -54,6 +61,8 @@ export interface ExactProfile {
   /** Indices into `outline`: the seat, reversed, is outline.slice(first, end). */
   readonly seatSegments: readonly [first: number, end: number];
   readonly rails: Rails | undefined;
+  /** The ledges of a step along its edges, that at low w first; undefined where there is none. */
+  readonly ledges: readonly [low: Ledge, high: Ledge] | undefined;
   /** What the rounded edges leave of the bore, from low w to high w; empty where they leave nothing. */
   readonly boreFace: readonly Segment[];
   /** Whether w → −w leaves it as it is. */
@@ -91,7 +100,8 @@ export function buildOutline(spec: ProfileSpec, boreRadius: number, tolerance: n
 function drawOutline(spec: ProfileSpec, boreRadius: number, tolerance: number): ExactProfile {
   const frame: Frame = { halfWidth: spec.width / 2, boreRadius, top: boreRadius + spec.thickness, tolerance };
   const bore = sketchBore(spec.bore, frame);
-  const outside = sketchOutside(spec.outside, frame);
+  const form = sketchOutside(spec.outside, frame);
+  const outside = spec.step === undefined ? form : cutSteps(form, spec.step, frame);
   checkWall(spec, bore, outside);
   const chain = closeChain(bore, outside);
   const rounding = roundCorners(chain);
@@ -103,6 +113,7 @@ function drawOutline(spec: ProfileSpec, boreRadius: number, tolerance: number): 
   const outline: Segment[] = [];
   let [first, end] = [-1, -1];
   const faces: [number, number][] = [];
+  const ledges: Ledge[] = [];
   chain.forEach((link, i) => {
     const { body, fillet, filletTo } = rounding.links[i];
     const isSeat = [link.seat && body !== undefined, link.seat && fillet !== undefined && chain[filletTo].seat];
@@ -112,6 +123,7 @@ function drawOutline(spec: ProfileSpec, boreRadius: number, tolerance: number): 
       if (isSeat[k]) end = outline.length;
     });
     if (link.rail) faces.push(faceOf(link.segment, rounding.links[i]));
+    if (link.ledge) ledges.push(ledgeOf(link.segment));
   });
   // The chain closes with the bore.
   const boreFace = rounding.links[chain.length - 1].body;
@@ -126,6 +138,7 @@ function drawOutline(spec: ProfileSpec, boreRadius: number, tolerance: number): 
         : ["seat-too-narrow", "the band leaves no room for a pattern"];
     throw new Misfit(code, why, [...new Set(rounded), "width"]);
   }
+  const step = spec.step?.width ?? 0;
   return {
     width: spec.width,
     thickness: spec.thickness,
@@ -136,22 +149,33 @@ function drawOutline(spec: ProfileSpec, boreRadius: number, tolerance: number): 
     seat,
     seatLength,
     seatSegments: [first, end],
-    rails: faces.length === 2 ? railsOf(faces[1], faces[0], { frame, seat, after: outline[end] }) : undefined,
+    rails: faces.length === 2 ? railsOf(faces[1], faces[0], { frame, seat, after: outline[end], step }) : undefined,
+    ledges: ledges.length === 2 ? [ledges[1], ledges[0]] : undefined,
     boreFace: boreFace === undefined ? [] : [boreFace],
     symmetric: isSymmetric(outside.links.map((link) => link.segment)),
   };
 }
 
+function ledgeOf(segment: Segment): Ledge {
+  const [[from, radius], [to]] = [segmentStart(segment), segmentEnd(segment)];
+  return { w: (from + to) / 2, radius };
+}
+
 function railsOf(
   low: readonly [number, number],
   high: readonly [number, number],
-  { frame, seat, after }: { readonly frame: Frame; readonly seat: readonly Segment[]; readonly after: Segment },
+  {
+    frame,
+    seat,
+    after,
+    step,
+  }: { readonly frame: Frame; readonly seat: readonly Segment[]; readonly after: Segment; readonly step: number },
 ): Rails {
   // Against the outline, the seat begins where what follows it begins: a fillet that ends on the wall, or the wall.
   const [wall] = segmentEnd(after);
   const [along] = tangentAt(seat[0], 0);
   const root = (segmentStart(seat[0])[0] - wall) / along;
-  return { top: frame.top, faces: [low, high], root, width: frame.halfWidth + wall };
+  return { top: frame.top, faces: [low, high], root, width: frame.halfWidth - step + wall };
 }
 
 /** w-range of what the fillets leave of a rail's top, low w first. */

@@ -1,5 +1,5 @@
 /**
- * A bead run of its own: along a rail, a seat edge, a circle at v, or a path or shape in the tile.
+ * A bead run of its own: along a rail, a seat edge, a step, a circle at v, or a path or shape in the tile.
  */
 import { z } from "zod";
 import { tilesSchema } from "../cycle.js";
@@ -14,7 +14,7 @@ const runLane = z.string().max(200).optional().describe("lane it is drawn in; de
 export const beadRunSchema = z.strictObject({
   along: z
     .union([
-      z.enum(["rail", "seat-edge"]),
+      z.enum(["rail", "seat-edge", "step"]),
       z.strictObject({
         v: z
           .number()
@@ -31,13 +31,13 @@ export const beadRunSchema = z.strictObject({
       }),
     ])
     .describe(
-      "rail (both tops), seat-edge (both edges), {v} (a circle round the band), {path} or {shape} in every tile",
+      "rail (both tops), seat-edge (both edges), step (both ledges), {v} (a circle round the band), {path} or {shape} in every tile",
     ),
   ...beadSize,
   over: z
     .enum(["band", "cover"])
     .optional()
-    .describe("rail, seat-edge, {v}: all round the band, or over the pattern's cover alone; default band"),
+    .describe("rail, seat-edge, step, {v}: all round the band, or over the pattern's cover alone; default band"),
   inset: z
     .number()
     .min(0)

@@ -5,6 +5,7 @@ import { z } from "zod";
 import { boreSchema } from "./bore.js";
 import { LARGEST_SIZE } from "./limits.js";
 import { outsideSchema } from "./outside.js";
+import { stepSchema } from "./step.js";
 import { taperSchema } from "./taper.js";
 
 export const profileSchema = z
@@ -23,6 +24,7 @@ export const profileSchema = z
       .describe("From the bore's narrowest circle to the highest point, mm, above 0 and at most 1000; no default."),
     bore: boreSchema,
     outside: outsideSchema,
+    step: stepSchema.optional(),
     taper: taperSchema.optional(),
   })
   .describe("The cross-section.");

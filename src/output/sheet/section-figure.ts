@@ -286,6 +286,10 @@ function leaders(profile: ExactProfile, options: SectionFigureOptions, put: Put)
   const at = (w: number, r: number): Point2 => [w, r];
   const upper = [
     ...marks.filter((mark) => mark.at[1] > high),
+    ...(profile.ledges ?? []).slice(1).map(({ w, radius }) => ({
+      at: at(w, radius),
+      text: `2× step ${(width - 2 * w).toFixed(3)}, ⌀ ${(2 * radius).toFixed(3)}`,
+    })),
     { at: highest(profile, top), text: `⌀ ${(2 * outsideRadius).toFixed(3)}` },
   ];
   const lower = [

@@ -114,7 +114,7 @@ export const beadRun = z.strictObject({
       }),
     )
     .describe("with a step fewer beads in each leg, as made, and with a step more"),
-  onRail: z.boolean().describe("whether the beads stand on the rails rather than on the relief"),
+  onRail: z.boolean().describe("whether the beads stand on the rails or in a step rather than on the relief"),
   span: z
     .tuple([z.number(), z.number()])
     .optional()
