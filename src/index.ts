@@ -8,7 +8,14 @@ export { type RevolvedOptions, revolvedSurface } from "./band/surface/revolved.j
 export type { StretchRange, StretchReport } from "./band/surface/stretch.js";
 export type { BandSurface, LocalStretch, SurfaceLine } from "./band/surface/surface.js";
 export type { PlainError } from "./base/errors/plain-error.js";
-export { AnnuletError, type AnnuletErrorOptions, type Problem, type Warn, type Warning } from "./base/errors.js";
+export {
+  AnnuletError,
+  type AnnuletErrorOptions,
+  type Problem,
+  type ProblemCode,
+  type Warn,
+  type Warning,
+} from "./base/errors.js";
 export type { FileContent, FileSource } from "./base/files.js";
 export type { FriezeGroup, TileOperation } from "./base/frieze/symmetry.js";
 export type { Limits } from "./base/limits.js";
@@ -22,7 +29,23 @@ export type { AxisScale, Finishing } from "./casting/allowances/allowance.js";
 export type { AllowanceColumn, Allowances, PieceSizes } from "./casting/allowances/columns.js";
 export type { PieceTime } from "./casting/piece.js";
 export type { CastingSpec, FinishingSpec, Shrinkage } from "./design/casting-spec.js";
-export { designJsonSchema } from "./design/json-schema.js";
+export type {
+  EdgeInput,
+  EndsInput,
+  MaterialName,
+  MedallionInput,
+  MotifInput,
+  MotifName,
+  PlaceInput,
+  RegionInput,
+  RibbonInput,
+  SectionInput,
+  ShapeInput,
+  ShrinkageInput,
+  TakeInput,
+  TextureInput,
+} from "./design/design-input.js";
+export { designJsonSchema, type JsonSchema } from "./design/json-schema.js";
 export type { MotifAspects, MotifRibbon } from "./design/motifs/facts.js";
 export { listMotifs, type MotifEntry, type MotifParameterEntry } from "./design/motifs/list.js";
 export type { MotifSpec } from "./design/motifs/motif.js";
@@ -108,6 +131,7 @@ export { type Scale, scaleSystem } from "./size/scale.js";
 export { type ResolvedSize, resolveSize, type SizeSpec } from "./size/size.js";
 export type { SizeSystem } from "./size/size-system.js";
 export { type SizeRow, sizeTable } from "./size/size-table.js";
+export type { SizeSystemName } from "./size/system-names.js";
 export type { Detail, DetailLevel } from "./solids/detail.js";
 export { bvhKernel } from "./union/kernels/bvh.js";
 export type { KernelName } from "./union/kernels/catalogue.js";

@@ -1,9 +1,13 @@
 /**
- * Writes the reference of the design document to examples/reference/, from the library as it is built: `npm run reference`.
+ * Writes the reference of the design document to examples/reference/, and its type with comments to src/, from the library
+ * as it is built: `npm run reference`.
  */
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
 import { referenceSchema } from "../build/design/json-schema.js";
 import { referencePages } from "../build/output/reference/pages.js";
+import { designInputText } from "./design-input.mjs";
+import { errorCodesText } from "./error-codes.mjs";
 
 const examples = new URL("../examples/", import.meta.url);
 const folder = new URL("reference/", examples);
@@ -17,3 +21,6 @@ mkdirSync(folder);
 for (const [name, text] of Object.entries(referencePages({ schema: referenceSchema(), designs }))) {
   writeFileSync(new URL(name, folder), text);
 }
+writeFileSync(new URL("../src/design/design-input.ts", import.meta.url), designInputText(referenceSchema()));
+const root = new URL("../", import.meta.url);
+writeFileSync(new URL("src/base/errors/problem-code.ts", root), errorCodesText(fileURLToPath(root)));

@@ -6,9 +6,11 @@
  */
 import { isPlainError, type PlainError, toPlain } from "./errors/plain-error.js";
 import { describeProblem, type Problem, type Warning } from "./errors/problem.js";
+import type { ProblemCode } from "./errors/problem-code.js";
 import { safeText } from "./errors/safe-text.js";
 
 export { describeProblem, type Problem, type Warning } from "./errors/problem.js";
+export type { ProblemCode } from "./errors/problem-code.js";
 
 /** Takes warnings while a stage works. */
 export type Warn = (warning: Warning) => void;
@@ -16,7 +18,7 @@ export type Warn = (warning: Warning) => void;
 /** What an error is made from beside its problems. */
 export interface AnnuletErrorOptions extends ErrorOptions {
   /** What had been noticed before the failure. Default nothing. */
-  readonly warnings?: readonly Warning[];
+  readonly warnings?: readonly Warning[] | undefined;
 }
 
 /**
@@ -32,7 +34,7 @@ export interface AnnuletErrorOptions extends ErrorOptions {
  */
 export class AnnuletError extends Error {
   override readonly name = "AnnuletError";
-  readonly code: string;
+  readonly code: ProblemCode | (string & {});
   readonly path: string | undefined;
   readonly value: unknown;
   readonly allowed: string | undefined;

@@ -8,8 +8,18 @@ import { designSchema } from "./schema.js";
 import { type SchemaPart, shareParts } from "./share-parts.js";
 import { liftFromChoices, sayKindsOnce, terseDescription } from "./terse.js";
 
-/** A JSON Schema as a plain object. */
-export type JsonSchema = z.core.JSONSchema.BaseSchema;
+/** A JSON Schema as a plain object: the keywords that are asked for here, and any other. */
+export interface JsonSchema {
+  readonly $schema?: string;
+  readonly $ref?: string;
+  readonly $defs?: Readonly<Record<string, JsonSchema>>;
+  readonly title?: string;
+  readonly description?: string;
+  readonly type?: string | readonly string[];
+  readonly properties?: Readonly<Record<string, JsonSchema | boolean>>;
+  readonly required?: readonly string[];
+  readonly [keyword: string]: unknown;
+}
 
 /**
  * The schema of what is written: fields with a default may be left out. Descriptions leave out ranges and defaults that
@@ -41,8 +51,11 @@ export function referenceSchema(): JsonSchema {
   );
 }
 
+/** A part while it is made. */
+type OpenPart = z.core.JSONSchema.BaseSchema;
+
 /** As zod writes it, each part changed by `describe`. */
-function convert(describe: (part: JsonSchema) => void): SchemaPart {
+function convert(describe: (part: OpenPart) => void): SchemaPart {
   return z.toJSONSchema(designSchema, {
     target: "draft-2020-12",
     io: "input",
@@ -59,7 +72,7 @@ function finish({ $schema: _, ...rest }: SchemaPart): JsonSchema {
 }
 
 /** What a constant says, to be shown beside the choices. */
-function describeConstant(property: JsonSchema): void {
+function describeConstant(property: OpenPart): void {
   if (property.const === undefined || property.description !== undefined) return;
   property.description = `always ${JSON.stringify(property.const)}`;
 }

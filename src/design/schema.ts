@@ -81,5 +81,4 @@ export const designSchema = z
 /** A design as the pipeline takes it: every default filled in. */
 export type Design = z.output<typeof designSchema>;
 
-/** A design as it is written: fields with a default may be left out. */
-export type DesignInput = z.input<typeof designSchema>;
+export type { DesignInput } from "./design-input.js";

@@ -8,3 +8,4 @@ export { type Scale, scaleSystem } from "../size/scale.js";
 export { type ResolvedSize, resolveSize, type SizeSpec } from "../size/size.js";
 export type { SizeSystem } from "../size/size-system.js";
 export { type SizeRow, sizeTable } from "../size/size-table.js";
+export type { SizeSystemName } from "../size/system-names.js";

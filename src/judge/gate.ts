@@ -15,13 +15,13 @@ import { readTurnedTopology } from "./turned-topology.js";
 /** What the gate expects. */
 export interface SolidOptions {
   /** How many shells the mesh should have, sealed voids among them. 1 or more, whole. Default 1. */
-  readonly components?: number;
+  readonly components?: number | undefined;
   /**
    * Of how many turned images of one unit the mesh is made, its numbers of vertices unit after unit: what holds of one unit
    * by index then holds of all. It is looked at, not trusted: a mesh that is not so is checked as any other. 1 or more,
    * whole. Default 1.
    */
-  readonly units?: number;
+  readonly units?: number | undefined;
 }
 
 /** The exact mesh's check, and the rounded one's beside it. */

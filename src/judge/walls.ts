@@ -15,13 +15,13 @@ export type { Wall } from "./wall-rays.js";
 /** How walls are looked for. */
 export interface WallOptions {
   /** Rays that are sent through the solid, spread evenly over its surface; whole, 100 to 10 million. Default 30 000. */
-  readonly rays?: number;
+  readonly rays?: number | undefined;
   /** Faces that lean towards each other by more than this are an edge, degrees, 0 to 89. Default 30. */
-  readonly lean?: number;
+  readonly lean?: number | undefined;
   /** Thinnest places that are told, whole, 1 to 1000. Default 10. */
-  readonly places?: number;
+  readonly places?: number | undefined;
   /** Places nearer to each other than this are one, mm, 0.1 to 100. Default 1. */
-  readonly apart?: number;
+  readonly apart?: number | undefined;
 }
 
 /** Defaults of the search for thin walls. The lean is chosen: petals' tips are sharper than walls ever are. */

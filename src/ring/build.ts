@@ -23,34 +23,34 @@ export interface BuildOptions extends Asker {
    * Boolean library: a built-in one by its name, or your own. Default manifold. It is also the fallback where another
    * kernel's result does not close.
    */
-  readonly kernel?: Kernel | KernelName;
+  readonly kernel?: Kernel | KernelName | undefined;
   /**
    * Where the WebAssembly files of uniting and lettering are, as addresses or bytes, where they do not lie beside the
    * library. Each is loaded once a process. Default beside it.
    */
-  readonly wasm?: WasmPlaces;
+  readonly wasm?: WasmPlaces | undefined;
   /** Most beads that are built. Default 20 000. */
-  readonly maxBeads?: number;
+  readonly maxBeads?: number | undefined;
   /** The files that the design names, drawings and fonts: name → text or bytes, or a function that gives one. Default: none. */
-  readonly files?: FileSource;
+  readonly files?: FileSource | undefined;
   /** Which piece the mesh is: the master with all casting allowances, the casting, or the finished piece. Default master. */
-  readonly piece?: PieceTime;
+  readonly piece?: PieceTime | undefined;
   /**
    * How far the surface may lie from what was built, mm, 0 or more, so that it takes fewer triangles. Default 0: it stays
    * as it was built.
    */
-  readonly decimate?: number;
+  readonly decimate?: number | undefined;
   /** `draft` for looking at a design while it changes: a coarser mesh of the same ring, closed too. Default full. */
-  readonly detail?: Detail;
+  readonly detail?: Detail | undefined;
   /** How the mesh is turned for the printer, and what it is judged by, in place of the document's `print`. Default: that. */
-  readonly print?: Partial<PrintSettings>;
+  readonly print?: Partial<PrintSettings> | undefined;
   /**
    * What the build may cost: seconds, triangles, corners; beyond it AnnuletError `too-long`, `too-many-triangles` or
    * `too-many-corners` names the part of the document. Default 1 800 s, 5 million triangles, 4 million corners.
    */
-  readonly limits?: Partial<Limits>;
+  readonly limits?: Partial<Limits> | undefined;
   /** Whether the result carries the mesh as buffers for a viewer too, with normals. Default false. */
-  readonly geometry?: boolean;
+  readonly geometry?: boolean | undefined;
 }
 
 /** Defaults of a build. */
@@ -78,7 +78,7 @@ export interface BuildResult {
   /** The document with its defaults filled in. */
   readonly design: Design;
   /** Only where asked for. */
-  readonly geometry?: Buffers;
+  readonly geometry?: Buffers | undefined;
 }
 
 /**

@@ -9,7 +9,7 @@ import { readQuestion } from "./options/questions.js";
 /** How a design is judged. */
 export interface CheckDesignOptions extends Omit<BuildOptions, "piece" | "geometry" | "print"> {
   /** The rule set: one of the built-in ones by name, or any value of its shape. Default what the design says. */
-  readonly rules?: string | RuleSet;
+  readonly rules?: string | RuleSet | undefined;
 }
 
 /**

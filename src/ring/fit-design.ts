@@ -10,9 +10,9 @@ import { readQuestion } from "./options/questions.js";
 /** Who hears of warnings. */
 export interface FitDesignOptions {
   /** Takes the warnings of the fit. Default: they are dropped. */
-  readonly warn?: Warn;
+  readonly warn?: Warn | undefined;
   /** What the fit may cost; of a fit only its seconds count, beyond which AnnuletError `too-long`. Default 1 800 s. */
-  readonly limits?: Partial<Limits>;
+  readonly limits?: Partial<Limits> | undefined;
 }
 
 /**

@@ -10,16 +10,16 @@ import type { FlatTile, TileQuestion } from "./steps/draw-tile.js";
 
 export interface FlatTileOptions extends TileQuestion {
   /** Where the WebAssembly file of lettering is, as an address or bytes, where it does not lie beside the library. */
-  readonly wasm?: WasmPlaces;
+  readonly wasm?: WasmPlaces | undefined;
   /** Most beads that are placed round the band. Default 20 000. */
-  readonly maxBeads?: number;
+  readonly maxBeads?: number | undefined;
   /** The files that the design names, SVG drawings: name → text, or a function that gives one. Default: none. */
-  readonly files?: FileSource;
+  readonly files?: FileSource | undefined;
   /**
    * What it may cost: seconds and corners, beyond which AnnuletError `too-long` or `too-many-corners` names the part of the
    * document. Default 1 800 s, 4 million corners.
    */
-  readonly limits?: Partial<Limits>;
+  readonly limits?: Partial<Limits> | undefined;
 }
 
 /**

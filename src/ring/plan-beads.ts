@@ -12,18 +12,18 @@ import { readQuestion } from "./options/questions.js";
 /** What beads are placed with. */
 export interface PlanBeadsOptions {
   /** Where the WebAssembly file of lettering is, as an address or bytes, where it does not lie beside the library. */
-  readonly wasm?: WasmPlaces;
+  readonly wasm?: WasmPlaces | undefined;
   /** Most beads that are placed round the band. Default 20 000. */
-  readonly maxBeads?: number;
+  readonly maxBeads?: number | undefined;
   /** The files that the design names, SVG drawings: name → text, or a function that gives one. Default: none. */
-  readonly files?: FileSource;
+  readonly files?: FileSource | undefined;
   /**
    * What it may cost: seconds and corners, beyond which AnnuletError `too-long` or `too-many-corners` names the part of the
    * document. Default 1 800 s, 4 million corners.
    */
-  readonly limits?: Partial<Limits>;
+  readonly limits?: Partial<Limits> | undefined;
   /** Takes the warnings of the pattern and the beads. Default: they are dropped. */
-  readonly warn?: Warn;
+  readonly warn?: Warn | undefined;
 }
 
 /**

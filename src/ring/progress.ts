@@ -5,7 +5,7 @@
 /** How far a build has come. */
 export interface Progress {
   /** The phase that works now; `done` at the end. */
-  readonly stage: string;
+  readonly stage: Phase | "done";
   /** Share of the whole, 0 to 1, by the phases' usual shares of the time. It never falls. */
   readonly share: number;
 }

@@ -33,7 +33,7 @@ export const sizeSystems: readonly SizeSystem[] = [
 /** The systems to choose from. */
 export interface SizeSystemOptions {
   /** The systems to choose from; default the built-in ones. */
-  readonly systems?: readonly SizeSystem[];
+  readonly systems?: readonly SizeSystem[] | undefined;
 }
 
 /**

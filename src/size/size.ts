@@ -4,10 +4,11 @@
 import { AnnuletError } from "../base/errors.js";
 import { BORE_CIRCUMFERENCE, BORE_DIAMETER, requireBore } from "./bore-range.js";
 import { findSizeSystem, type SizeSystemOptions } from "./catalogue.js";
+import type { SizeSystemName } from "./system-names.js";
 
 /** A size as a document gives it: a label in a size system, or the inner diameter or circumference, mm. */
 export type SizeSpec =
-  | { readonly system: string; readonly value: string | number }
+  | { readonly system: SizeSystemName | (string & {}); readonly value: string | number }
   | { readonly diameter: number }
   | { readonly circumference: number };
 

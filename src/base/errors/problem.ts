@@ -1,12 +1,13 @@
 /**
  * One problem or warning, and its words.
  */
+import type { ProblemCode } from "./problem-code.js";
 import { safeText } from "./safe-text.js";
 
 /** One thing that is wrong or worth knowing. */
 export interface Problem {
   /** Stable, kebab-case name of the kind of problem, e.g. `fillet-too-large`. */
-  readonly code: string;
+  readonly code: ProblemCode | (string & {});
   /** One sentence that a maker understands; lengths in mm. */
   readonly message: string;
   /** Where in the design document, e.g. `profile.outside.edge` or `pattern.regions[2].path`. */

@@ -30,7 +30,7 @@ export interface Bore {
 /** What helps to find the bore. */
 export interface BoreOptions {
   /** Moments of inertia of the solid, to find a bore that lies askew. Default: only x, y and z are tried. */
-  readonly inertia?: readonly [Point3, Point3, Point3];
+  readonly inertia?: readonly [Point3, Point3, Point3] | undefined;
 }
 
 const RULES: OptionRules<BoreOptions> = { inertia: { holds: isMatrix, allowed: "three rows of three numbers" } };

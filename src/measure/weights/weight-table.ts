@@ -20,13 +20,13 @@ export interface WeightOptions {
   /** What the master is made of. */
   readonly pattern: Alloy;
   /** Sprue, % of the casting's weight, 0 or more. Default 10. */
-  readonly sprue?: number;
+  readonly sprue?: number | undefined;
   /** Button left in the cup, g, 0 or more. Default 0. */
-  readonly button?: number;
+  readonly button?: number | undefined;
   /** Price of a gram by the material's symbol, 0 or more. Default none: no cost is told. */
-  readonly prices?: Readonly<Record<string, number>>;
+  readonly prices?: Readonly<Record<string, number>> | undefined;
   /** What prices are in, as text. Default none. */
-  readonly currency?: string;
+  readonly currency?: string | undefined;
 }
 
 /** mm³ of the piece at its times. */

@@ -24,9 +24,9 @@ import { type TilePlace, tilePlace } from "./tile-place.js";
 /** How a tile is drawn. */
 export interface TileDrawingOptions {
   /** Draws the tiles as they measure on the finished surface. Default false. */
-  readonly asWorn?: boolean;
+  readonly asWorn?: boolean | undefined;
   /** Enlargement: mm on paper over mm, 0.1 to 100. Default 1, true size. */
-  readonly scale?: number;
+  readonly scale?: number | undefined;
 }
 
 const RULES: OptionRules<TileDrawingOptions> = { asWorn: YES_OR_NO, scale: A_NUMBER };

@@ -12,9 +12,9 @@ export interface EncodeOptions {
   /** The design's name, written where the format has room for one. Control characters become spaces. */
   readonly name: string;
   /** What it is made of, for formats that show it. Default none is named; previews then show plain silver grey. */
-  readonly material?: FileMaterial;
+  readonly material?: FileMaterial | undefined;
   /** A picture for formats that carry one, as the bytes of a PNG. Default none. */
-  readonly thumbnail?: Uint8Array;
+  readonly thumbnail?: Uint8Array | undefined;
 }
 
 const RULES: OptionRules<EncodeOptions> = {
@@ -49,7 +49,7 @@ export interface Format {
   /** How a reader of the file learns the unit, in words. */
   readonly unit: string;
   /** Whether it carries a picture, so that it is worth taking one. Default false. */
-  readonly carriesPicture?: boolean;
+  readonly carriesPicture?: boolean | undefined;
   /**
    * The file's bytes in chunks: the same mesh and options give the same bytes.
    *

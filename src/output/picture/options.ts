@@ -3,6 +3,7 @@
  */
 import { nearest } from "../../base/errors/nearest.js";
 import { AnnuletError, type Problem } from "../../base/errors.js";
+import type { MaterialName } from "../../design/design-input.js";
 import { readOptions } from "../../design/read-options.js";
 import { findAlloy } from "../../measure/alloys/catalogue.js";
 import { type Look, lookOf } from "../../measure/alloys/look.js";
@@ -14,31 +15,31 @@ import { type ViewName, views } from "./views.js";
 /** What a picture is asked for with. */
 export interface PictureOptions {
   /** Pixels, 1 to 8192. Default 1600. */
-  readonly width?: number;
+  readonly width?: number | undefined;
   /** Pixels, 1 to 8192. Default 1200. */
-  readonly height?: number;
+  readonly height?: number | undefined;
   /** Where to look from: a name or a place of your own. Default three-quarter, or facing what is looked at. */
-  readonly view?: ViewName | View;
+  readonly view?: ViewName | View | undefined;
   /** The place of a ring that is in the middle of the picture. Default: the middle of the mesh is. */
-  readonly lookAt?: LookAt;
+  readonly lookAt?: LookAt | undefined;
   /** Enlargement about what is in the middle, above 0; at 1 (default) the whole mesh is seen, from inside the bore's width. */
-  readonly zoom?: number;
+  readonly zoom?: number | undefined;
   /** Symbol of a built-in material, or the look of one of your own. Default ag925. */
-  readonly material?: string | Look;
+  readonly material?: MaterialName | (string & {}) | Look | undefined;
   /** Surface of metal. Default polished. */
-  readonly finish?: Finish;
+  readonly finish?: Finish | undefined;
   /** Paper with the ring's shadow (default), paper without, or nothing at all behind the ring. */
-  readonly ground?: PictureGround;
+  readonly ground?: PictureGround | undefined;
   /** Factor on all light, above 0. Default 1. */
-  readonly exposure?: number;
+  readonly exposure?: number | undefined;
   /** Samples along each side of a pixel, 1 to 4. Default 2. */
-  readonly supersample?: number;
+  readonly supersample?: number | undefined;
   /** Edges where the surface turns by more than this stay sharp, degrees, 0 to 180. Default 42. */
-  readonly crease?: number;
+  readonly crease?: number | undefined;
   /** What is seen of triangles from behind, as through a hole: nothing (default), or magenta, so that none is missed. */
-  readonly backs?: "hidden" | "magenta";
+  readonly backs?: "hidden" | "magenta" | undefined;
   /** One entry for each triangle of the mesh: those with 1 are painted red, shaded as the others are. Default none. */
-  readonly marked?: Uint8Array;
+  readonly marked?: Uint8Array | undefined;
 }
 
 /** Surface of the metal in pictures. */

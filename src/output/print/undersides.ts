@@ -16,7 +16,7 @@ const RULES: OptionRules<UndersideOptions> = { support: numberFrom(...PRINT_RANG
 /** From where on an underside is steep. */
 export interface UndersideOptions {
   /** Undersides that lean further from the upright than this are steep, degrees, 0 to 89. Default 45. */
-  readonly support?: number;
+  readonly support?: number | undefined;
 }
 
 /** Steep triangles that hang together by their corners. */
