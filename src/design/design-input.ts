@@ -870,6 +870,8 @@ export interface DesignInput {
     readonly cornerAngle?: number | undefined;
     /** where it meets another that shares: leave, or share one bead; default leave */
     readonly junctions?: "leave" | "share" | undefined;
+    /** rail, seat-edge, {v}: all round the band, or over the pattern's cover alone; default band */
+    readonly over?: "band" | "cover" | undefined;
     /** seat-edge: mm from it to the beads' centres; default 0.45 diameters */
     readonly inset?: number | undefined;
     /** height under the beads, mm above the seat; default 0 */

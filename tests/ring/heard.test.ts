@@ -2,7 +2,7 @@ import { build, openRing } from "annulet";
 import { describe, expect, it } from "vitest";
 import { Heard } from "../../src/ring/heard.js";
 
-const progress = { stage: "union", share: 0.5 };
+const progress = { stage: "union", share: 0.5 } as const;
 
 const design = {
   annulet: 1,
