@@ -3,6 +3,7 @@
  * then with ever more units of the same tile on a larger ring. A unit's union, with what makes it one of a ring, and its
  * copies are timed apart.
  */
+import { finish } from "../src/base/pausing.js";
 import { turnRound } from "../src/mesh/turn-round.js";
 import { manifoldKernel } from "../src/union/kernels/manifold.js";
 import { takeSteps } from "../src/union/take-steps.js";
@@ -49,7 +50,7 @@ async function timeOne({ name, document }: TimedDesign, effort: Effort): Promise
   const { units } = symmetry;
   const uniting = {
     name: `${name}, a unit`,
-    run: async () => makeUnit(await takeSteps(manifoldKernel, parts.steps, { sector }), sector, symmetry),
+    run: async () => finish(makeUnit(await takeSteps(manifoldKernel, parts.steps, { sector }), sector, symmetry)),
   };
   const { timing: unite, result: part } = await timeTask(uniting, atLeastFew(effort));
   const { timing: copy, result: ring } = await timeTask(

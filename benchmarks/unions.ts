@@ -5,6 +5,7 @@
 
 import type { BandSurface } from "../src/band/surface/surface.js";
 import type { RoundSymmetry, Sector } from "../src/base/math/round.js";
+import { finish } from "../src/base/pausing.js";
 import { TURN } from "../src/base/units.js";
 import type { Mesh } from "../src/mesh/mesh.js";
 import { turnRound } from "../src/mesh/turn-round.js";
@@ -103,7 +104,10 @@ function unitTask(parts: Parts, { name, sector, symmetry, wanted }: UnitRoad): U
     wanted,
     bodies: unit.length,
     run: async () =>
-      turnRound(makeUnit(await takeSteps(manifoldKernel, parts.steps, { sector }), sector, symmetry), symmetry.units),
+      turnRound(
+        finish(makeUnit(await takeSteps(manifoldKernel, parts.steps, { sector }), sector, symmetry)),
+        symmetry.units,
+      ),
   };
 }
 

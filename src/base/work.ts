@@ -65,11 +65,32 @@ export class Work {
       if (step.done === true) return step.value;
       this.at = step.value ?? this.at;
       this.step();
-      if (performance.now() - this.#since < GIVE_WAY_MS) continue;
-      await pause();
-      this.#signal?.throwIfAborted();
-      this.#since = performance.now();
+      if (this.#isLong()) await this.rest();
     }
+  }
+
+  #isLong(): boolean {
+    return performance.now() - this.#since >= GIVE_WAY_MS;
+  }
+
+  /**
+   * Gives way, if it has worked for long.
+   *
+   * @throws the signal's reason
+   */
+  async mayRest(): Promise<void> {
+    if (this.#isLong()) await this.rest();
+  }
+
+  /**
+   * Gives way.
+   *
+   * @throws the signal's reason
+   */
+  async rest(): Promise<void> {
+    await pause();
+    this.#signal?.throwIfAborted();
+    this.#since = performance.now();
   }
 
   /**

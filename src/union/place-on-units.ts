@@ -4,6 +4,7 @@
  */
 import { after, before, type HalfSpace } from "../base/math/half-space.js";
 import { TURN } from "../base/units.js";
+import type { Work } from "../base/work.js";
 import { capMesh } from "../mesh/cap.js";
 import type { Clipped } from "../mesh/clip.js";
 import { concatMeshes, type Mesh } from "../mesh/mesh.js";
@@ -12,7 +13,7 @@ import { END, START, type TurnPart, turnChain } from "../mesh/turn-round.js";
 import type { Kernel } from "./kernels/kernel.js";
 import { joinSeam } from "./seam.js";
 import { takeSteps } from "./take-steps.js";
-import { tidyOpen } from "./tidy-mesh.js";
+import { tidyingOpen } from "./tidy-mesh.js";
 import { openSector } from "./unit.js";
 
 /** Units of a ring: the first begins at an angle, radians. */
@@ -35,7 +36,12 @@ const ROOM = TURN / 360;
  * @returns undefined where they touch too much of the round
  * @throws AnnuletError `border-tangled`, `seam-mismatch`, `triangulation-failed`
  */
-export async function placeOnUnits(by: Kernel, ring: RingUnits, steps: readonly Step[]): Promise<Mesh | undefined> {
+export async function placeOnUnits(
+  by: Kernel,
+  ring: RingUnits,
+  steps: readonly Step[],
+  work: Pick<Work, "through">,
+): Promise<Mesh | undefined> {
   const { part, units, from } = ring;
   const { first, count } = touchedUnits(
     steps.flatMap(({ bodies }) => bodies()),
@@ -45,7 +51,8 @@ export async function placeOnUnits(by: Kernel, ring: RingUnits, steps: readonly 
   const step = TURN / units;
   const sector = { from: from + first * step, to: from + (first + count) * step };
   const closed = closeEnds(turnChain(part, units, first, count), sector);
-  const worked = tidyOpen(openSector(await takeSteps(by, steps, { onto: closed }), sector));
+  const solid = await takeSteps(by, steps, { onto: closed });
+  const worked = await work.through(tidyingOpen(await work.through(openSector(solid, sector))));
   const rest = turnChain(part, units, first + count, units - count);
   return joinRound(worked, rest);
 }

@@ -10,6 +10,7 @@
  * 1e-5 of the volume, and the roads differ.
  */
 import { vec3 } from "gl-matrix";
+import { finish, type Pausing } from "../base/pausing.js";
 import type { Clipped } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { CrossingWatch } from "./crossing-watch.js";
@@ -39,18 +40,29 @@ const NO_HEIGHT = 1e-12;
 /** Passes after which what is left is left to the gate: each pass lets neighbours of the last one's changes settle. */
 const MAX_PASSES = 8;
 
+/** Edges and triangles that are looked at between two places where the work may be interrupted: under a millisecond. */
+const AT_ONCE = 64;
+
 /** Tidies a closed mesh. */
 export function tidyMesh(mesh: Mesh): Mesh {
-  return tidyOpen({ mesh, marks: new Uint8Array(mesh.positions.length / 3) }).mesh;
+  return finish(tidyingMesh(mesh));
 }
 
-/** Tidies a mesh that is open at planes; its marks say, a bit for each plane, which vertices lie on them. */
-export function tidyOpen({ mesh, marks }: Clipped): Clipped {
+/** The same in pieces. */
+export function* tidyingMesh(mesh: Mesh): Pausing<Mesh> {
+  return (yield* tidyingOpen({ mesh, marks: new Uint8Array(mesh.positions.length / 3) })).mesh;
+}
+
+/** Tidies a mesh that is open at planes, in pieces; its marks say, a bit for each plane, which vertices lie on them. */
+export function* tidyingOpen({ mesh, marks }: Clipped): Pausing<Clipped> {
   const work = new Work(mesh, marks);
   for (let pass = 1; pass <= MAX_PASSES; pass++) {
-    if (work.collapseShort() + work.flipFlat() === 0) break;
+    yield undefined;
+    if ((yield* work.collapseShort()) + (yield* work.flipFlat()) === 0) break;
   }
+  yield undefined;
   work.flipCollapsed();
+  yield undefined;
   return work.result();
 }
 
@@ -77,7 +89,7 @@ class Work {
     this.#watch = new CrossingWatch({ positions: this.#positions, triangles: this.#triangles }, this.#gone);
   }
 
-  collapseShort(): number {
+  *collapseShort(): Pausing<number> {
     const short: { a: number; b: number; length: number }[] = [];
     for (let t = 0; t < this.#gone.length; t++) {
       if (this.#gone[t] === 1) continue;
@@ -90,13 +102,19 @@ class Work {
       }
     }
     short.sort((p, q) => p.length - q.length || p.a - q.a || p.b - q.b);
-    return short.filter(({ a, b }) => this.#collapse(a, b) || this.#collapse(b, a)).length;
+    let collapsed = 0;
+    for (const [i, { a, b }] of short.entries()) {
+      if (i % AT_ONCE === 0) yield undefined;
+      if (this.#collapse(a, b) || this.#collapse(b, a)) collapsed++;
+    }
+    return collapsed;
   }
 
   /** How many flat triangles were flipped away. */
-  flipFlat(): number {
+  *flipFlat(): Pausing<number> {
     let flipped = 0;
     for (let t = 0; t < this.#gone.length; t++) {
+      if (t % (AT_ONCE * AT_ONCE) === 0) yield undefined;
       if (this.#gone[t] === 0 && this.#height(t) <= FLAT_HEIGHT && this.#flip(t)) flipped++;
     }
     return flipped;

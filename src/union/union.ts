@@ -9,8 +9,7 @@
 import { AnnuletError } from "../base/errors.js";
 import { isBeyond } from "../base/limits.js";
 import type { RoundSymmetry, Sector } from "../base/math/round.js";
-import { pause } from "../base/pause.js";
-import type { Work } from "../base/work.js";
+import { Work } from "../base/work.js";
 import { type Mesh, triangleCount } from "../mesh/mesh.js";
 import { vertexShells } from "../mesh/shells.js";
 import type { Step } from "../mesh/step.js";
@@ -23,7 +22,7 @@ import { partCoincident } from "./part-coincident.js";
 import { placeOnUnits } from "./place-on-units.js";
 import { dropSpecks, type Hollow } from "./specks.js";
 import { takeSteps } from "./take-steps.js";
-import { tidyMesh } from "./tidy-mesh.js";
+import { tidyingMesh } from "./tidy-mesh.js";
 import { makeUnit } from "./unit.js";
 import { withoutFallback } from "./without-fallback.js";
 
@@ -101,7 +100,8 @@ export async function uniteRing<Check extends { readonly closed: boolean }, Proo
     };
   }
   const kernels = kernel === fallback ? [kernel] : [kernel, fallback];
-  const roads = roadsOf(parts, work);
+  const pace = new Work(undefined, signal);
+  const roads = roadsOf(parts, work, pace);
   work?.expect(2 * parts.steps.length + STEPS_AFTER);
   const failed: string[] = [];
   let failure: AnnuletError | undefined;
@@ -110,10 +110,9 @@ export async function uniteRing<Check extends { readonly closed: boolean }, Proo
       const isLast = by === fallback && i === roads.length - 1;
       const run = async () => {
         const united = await unite(stoppable(tellFailures(by), signal, () => work?.step()));
-        await pause();
-        signal?.throwIfAborted();
+        await pace.rest();
         work?.step();
-        return settle(united, check, work);
+        return settle(united, check, work, pace);
       };
       const { result, error } = await attempt(run, signal);
       if (error !== undefined && (isLast || isBeyond(error))) {
@@ -169,7 +168,11 @@ const STEPS_AFTER = 5;
 const WORKED = { tidy: false, units: 1, onePiece: false } as const;
 
 /** The roads that lead to a ring, the shortest first. */
-function roadsOf({ steps, symmetry }: RingParts, work: UnionOptions<{ closed: boolean }>["work"]): PossibleRoad[] {
+function roadsOf(
+  { steps, symmetry }: RingParts,
+  work: UnionOptions<{ closed: boolean }>["work"],
+  pace: Work,
+): PossibleRoad[] {
   const first = steps.findIndex(({ scope }, i) => scope === "place" && i > 0);
   const [alike, placed] = first === -1 ? [steps, []] : [steps.slice(0, first), steps.slice(first)];
   // What comes again cannot be worked on a unit once something stands at one place of it.
@@ -181,7 +184,7 @@ function roadsOf({ steps, symmetry }: RingParts, work: UnionOptions<{ closed: bo
     unite: async (by) => ({ mesh: await takeSteps(by, placed, { onto: await takeSteps(by, alike) }), ...WORKED }),
   };
   if (symmetry === undefined || !inOrder) return [whole];
-  return [...symmetry.sectors.map((sector) => unitRoad([alike, placed], symmetry, sector, work)), whole];
+  return [...symmetry.sectors.map((sector) => unitRoad([alike, placed], symmetry, sector, work, pace)), whole];
 }
 
 /** One unit made of the steps that come again, repeated; then the others on the few units that they touch. */
@@ -190,6 +193,7 @@ function unitRoad(
   symmetry: RoundSymmetry,
   sector: Sector,
   work: UnionOptions<{ closed: boolean }>["work"],
+  pace: Work,
 ): PossibleRoad {
   const { mirrored, units } = symmetry;
   const onStep = work && (() => work.step());
@@ -202,11 +206,12 @@ function unitRoad(
     unite: async (by) => {
       const united = await takeSteps(by, alike, { sector, onStep });
       work?.step();
-      const part = makeUnit(united, sector, symmetry);
+      const part = await pace.through(makeUnit(united, sector, symmetry));
       work?.step();
+      await pace.rest();
       work?.requireTriangles(units * triangleCount(part.mesh), undefined);
       if (placed.length === 0) return { mesh: turnRound(part, units), tidy: true, units, onePiece: isOnePiece(part) };
-      const few = await placeOnUnits(by, { part, units, from: sector.from }, placed);
+      const few = await placeOnUnits(by, { part, units, from: sector.from }, placed, pace);
       if (few !== undefined) return { ...WORKED, mesh: few, tidy: true };
       return { mesh: await takeSteps(by, placed, { onto: turnRound(part, units) }), ...WORKED };
     },
@@ -226,14 +231,17 @@ async function settle<Check extends { readonly closed: boolean }>(
   united: United,
   check: UnionOptions<Check>["check"],
   work: UnionOptions<Check>["work"],
+  pace: Work,
 ) {
   const { mesh: solid, hollows } = united.onePiece ? { mesh: united.mesh, hollows: [] } : dropSpecks(united.mesh);
-  const tidied = usedVertices(united.tidy ? solid : tidyMesh(solid));
+  const tidied = usedVertices(united.tidy ? solid : await pace.through(tidyingMesh(solid)));
   work?.step();
+  await pace.rest();
   const found = await check(tidied, { units: united.units });
   work?.step();
+  await pace.rest();
   if (found.closed) return { mesh: tidied, check: found, hollows, units: united.units };
-  const mesh = partCoincident(united.tidy ? tidyMesh(solid) : tidied);
+  const mesh = partCoincident(united.tidy ? await pace.through(tidyingMesh(solid)) : tidied);
   return { mesh, check: await check(mesh, { units: 1 }), hollows, units: 1 };
 }
 

@@ -3,13 +3,14 @@
  */
 import { after, before, type HalfSpace } from "../base/math/half-space.js";
 import { isHalfTurn, isWholeRound, type RoundSymmetry, type Sector } from "../base/math/round.js";
+import type { Pausing } from "../base/pausing.js";
 import { type Clipped, clipMesh } from "../mesh/clip.js";
 import { buildEdgeTable, nextEdge } from "../mesh/edges.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { END, START, type TurnPart } from "../mesh/turn-round.js";
 import { MIDDLE, mirrorEnd, mirrorMiddle } from "./complete.js";
 import { joinSeam } from "./seam.js";
-import { tidyOpen } from "./tidy-mesh.js";
+import { tidyingOpen } from "./tidy-mesh.js";
 
 /** Points this near to a plane of the unit are put on it, mm: a few thousand steps of single precision. */
 const ON_PLANE = 5e-4;
@@ -20,15 +21,17 @@ const ON_PLANE = 5e-4;
  * @param united the bodies of the sector, united; it goes on beyond the sector's ends
  * @throws AnnuletError `border-tangled`, `seam-mismatch`
  */
-export function makeUnit(united: Mesh, sector: Sector, { mirrored }: RoundSymmetry): TurnPart {
-  const open = tidyOpen(openSector(united, sector));
+export function* makeUnit(united: Mesh, sector: Sector, { mirrored }: RoundSymmetry): Pausing<TurnPart> {
+  const open = yield* tidyingOpen(yield* openSector(united, sector));
+  yield undefined;
   const whole = sector.upper === true ? mirrorMiddle(open) : open;
+  yield undefined;
   if (isWholeRound(sector)) return { mesh: whole.mesh, follows: new Int32Array(whole.marks.length).fill(-1) };
   return mirrored ? mirrorEnd(whole, sector.to) : joinSeam(whole, sector.to - sector.from);
 }
 
 /** What of a mesh lies in a sector, open at its ends. */
-export function openSector(united: Mesh, sector: Sector): Clipped {
+export function* openSector(united: Mesh, sector: Sector): Pausing<Clipped> {
   const { from, to, upper = false } = sector;
   const above: HalfSpace = { normal: [0, 0, -1], offset: 0 };
   const round = isWholeRound(sector);
@@ -38,11 +41,11 @@ export function openSector(united: Mesh, sector: Sector): Clipped {
   if (!round) planes.push([after(from), START]);
   if (!round && !half) planes.push([before(to), END]);
   if (upper) planes.push([above, MIDDLE]);
-  const open = planes.reduce(
-    (part: Clipped, [plane, bit]) =>
-      letGo(clipMesh(part.mesh, plane, { reach: ON_PLANE, marks: part.marks, bit }), plane, bit),
-    { mesh: united, marks: new Uint8Array(united.positions.length / 3) },
-  );
+  let open: Clipped = { mesh: united, marks: new Uint8Array(united.positions.length / 3) };
+  for (const [plane, bit] of planes) {
+    yield undefined;
+    open = letGo(clipMesh(open.mesh, plane, { reach: ON_PLANE, marks: open.marks, bit }), plane, bit);
+  }
   return half ? markFarEnd(open, from) : open;
 }
 

@@ -1,6 +1,7 @@
 /** The roads by which a design's parts become one, for tests of each by itself. */
 
 import type { Sector } from "../../src/base/math/round.js";
+import { finish } from "../../src/base/pausing.js";
 import { checkSolid } from "../../src/judge/gate.js";
 import { turnRound } from "../../src/mesh/turn-round.js";
 import { openInside } from "../../src/ring/open-ring.js";
@@ -36,7 +37,7 @@ export async function failureOn(parts: Parts, sector: Sector): Promise<string | 
   const alike = parts.steps.filter(({ scope }) => scope === "unit");
   try {
     const united = await takeSteps(manifoldKernel, alike, { sector });
-    const { mesh } = dropSpecks(turnRound(makeUnit(united, sector, parts.symmetry), parts.symmetry.units));
+    const { mesh } = dropSpecks(turnRound(finish(makeUnit(united, sector, parts.symmetry)), parts.symmetry.units));
     const tried = [mesh, partCoincident(tidyMesh(mesh))].map((one) => checkSolid(one));
     if (tried.some(({ closed }) => closed)) return undefined;
     const [{ faults, float32 }] = tried;

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { RoundSymmetry, Sector } from "../../src/base/math/round.js";
+import { finish } from "../../src/base/pausing.js";
 import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { transformMesh } from "../../src/mesh/transform.js";
@@ -34,7 +35,7 @@ function expectSame(
   sector: Sector,
   { units, mirrored }: Pick<RoundSymmetry, "units" | "mirrored">,
 ): void {
-  const ring = turnRound(makeUnit(united, sector, { units, mirrored, sectors: [sector] }), units);
+  const ring = turnRound(finish(makeUnit(united, sector, { units, mirrored, sectors: [sector] })), units);
   expect(checkSolid(ring)).toMatchObject({ closed: true, genus: 1 });
   expect(Math.abs(signedVolume(ring) / signedVolume(united) - 1)).toBeLessThan(SAME_VOLUME);
   expect(Math.max(farthest(ring, united, 1), farthest(united, ring, 1))).toBeLessThan(1e-3);
@@ -82,7 +83,7 @@ describe("what is cut open", () => {
     );
 
   it("lets go of a plane that it only touches in a point", () => {
-    const { mesh, marks } = openSector(touching(0), { from: 0, to: 1 });
+    const { mesh, marks } = finish(openSector(touching(0), { from: 0, to: 1 }));
     expect([...marks]).toEqual([0, 0, 0, 0]);
     expect(mesh.positions[1]).toBeGreaterThan(0);
     expect(mesh.positions[1]).toBeLessThan(1e-3);
@@ -90,12 +91,12 @@ describe("what is cut open", () => {
   });
 
   it("has marks where it is cut", () => {
-    const { marks } = openSector(touching(-1), { from: 0, to: 1 });
+    const { marks } = finish(openSector(touching(-1), { from: 0, to: 1 }));
     expect(marks.filter((mark) => mark === 1)).toHaveLength(3);
   });
 
   it("of half a turn is at the start before the axis, at the end beyond it", () => {
-    const { mesh, marks } = openSector(torus(6, 1, 20, 8), { from: 0.2, to: 0.2 + Math.PI });
+    const { mesh, marks } = finish(openSector(torus(6, 1, 20, 8), { from: 0.2, to: 0.2 + Math.PI }));
     marks.forEach((mark, v) => {
       const along = mesh.positions[3 * v] * Math.cos(0.2) + mesh.positions[3 * v + 1] * Math.sin(0.2);
       if (mark !== 0) expect(mark).toBe(along > 0 ? 1 : 2);

@@ -5,8 +5,8 @@
  */
 import type { Manifold, ManifoldToplevel } from "manifold-3d";
 import { AnnuletError } from "../../base/errors.js";
-import { pause } from "../../base/pause.js";
 import { mendWasm, type WasmStart, wasmStart } from "../../base/wasm-places.js";
+import { Work } from "../../base/work.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { KeptSums } from "./kept-sums.js";
 import type { Kernel } from "./kernel.js";
@@ -95,11 +95,14 @@ async function unite(parts: readonly Mesh[], signal?: AbortSignal, onPart?: () =
   try {
     // All before the sums: triangles come out in the order in which their parts came in.
     if (known === undefined) sums.push(toManifold(wasm, parts[0]));
-    for (const part of parts.slice(first)) others.push(toManifold(wasm, part));
+    const pace = new Work(undefined, signal);
+    for (const part of parts.slice(first)) {
+      others.push(toManifold(wasm, part));
+      await pace.mayRest();
+    }
     for (const [i, other] of others.entries()) {
       if (i > 0) {
-        await pause();
-        signal?.throwIfAborted();
+        await pace.rest();
       }
       const sum = sums[sums.length - 1].add(other);
       sums.push(sum);
@@ -107,6 +110,7 @@ async function unite(parts: readonly Mesh[], signal?: AbortSignal, onPart?: () =
       requireSuccess(sum);
       onPart?.();
     }
+    await pace.rest();
     return fromManifold(sums[sums.length - 1]);
   } finally {
     for (const solid of others) solid.delete();
