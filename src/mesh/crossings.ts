@@ -3,7 +3,7 @@
  * share. Told by exact predicates, so that what is found is so and nothing is missed; how deep is in plain arithmetic.
  */
 import type { Point3 } from "../base/math/point.js";
-import { pause } from "../base/pause.js";
+import { Work } from "../base/work.js";
 import { BoxTree, boxOf } from "./box-tree.js";
 import { halveByMirrors } from "./halve-by-mirrors.js";
 import type { Mesh } from "./mesh.js";
@@ -33,8 +33,8 @@ const PLACES_SHOWN = 10;
 /** Pairs looked at for each triangle, on the mean, before it is given up: rings have 7 to 20 (measured). */
 const PAIRS_EACH = 1000;
 
-/** Leaves of the tree, or triangles beside it, between two pauses: a few milliseconds. */
-const STEPS_AT_ONCE = 512;
+/** Leaves of the tree, or triangles beside it, after which the clock is looked at: under a millisecond. */
+const STEPS_AT_ONCE = 64;
 
 /**
  * Looks at every pair of triangles whose boxes meet; the time grows with n log n on any surface. Where the triangles of a
@@ -66,12 +66,11 @@ export async function findCrossings(mesh: Mesh, { units = 1, signal }: Crossings
   const beside = alike === 1 ? [] : besideFirst(mesh, looked);
   const box = new Float64Array(6);
   const steps = tree.leaves + beside.length;
+  const pace = new Work(undefined, signal);
+  await pace.rest();
   let step = 0;
   for (; step < steps && pairs <= PAIRS_EACH * looked; step++) {
-    if (step % STEPS_AT_ONCE === STEPS_AT_ONCE - 1) {
-      await pause();
-      signal?.throwIfAborted();
-    }
+    if (step % STEPS_AT_ONCE === 0) await pace.mayRest();
     if (step < tree.leaves) tree.pairsFrom(step, visit);
     else {
       const image = beside[step - tree.leaves];

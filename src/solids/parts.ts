@@ -126,9 +126,8 @@ export function* makeParts(options: PartsOptions): Pausing<Parts> {
   const symmetry = clearing ? undefined : symmetryOf(likeness, { wrap: options.wrap, facets });
   // Worked out now, so that what is wrong with a body is said before any of them is united.
   const raised: Mesh[] = [];
-  for (const { op, bodies } of drawn) {
-    yield undefined;
-    const meshes = bodies(symmetry?.sectors[0]);
+  for (const { op, making } of drawn) {
+    const meshes = yield* making(symmetry?.sectors[0]);
     if (op === "add") raised.push(...meshes);
   }
   return {

@@ -5,6 +5,7 @@ import type { Band } from "../band/band.js";
 import { AnnuletError } from "../base/errors.js";
 import type { Sector } from "../base/math/round.js";
 import { FORGET, type Remember } from "../base/memory.js";
+import { finish, type Pausing } from "../base/pausing.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Step } from "../mesh/step.js";
 import { type WorkStep, workSteps } from "../pattern/work-steps.js";
@@ -13,7 +14,7 @@ import { buildHole } from "./build-hole.js";
 import { requireEndsApart } from "./ends-apart.js";
 import { requireFloorWall } from "./floor-wall.js";
 import { type BendOptions, buildReliefs, buildSunk } from "./relief.js";
-import { remember } from "./remember.js";
+import { rememberMaking } from "./remember.js";
 import { leastFacing, requireFacing } from "./upright-map.js";
 
 export interface PatternStepsOptions {
@@ -30,12 +31,17 @@ export interface PatternStepsOptions {
   readonly onBody?: (() => void) | undefined;
 }
 
+/** A step whose bodies may be made in pieces, one after the other; they are then there when they are asked for. */
+export interface PatternStep extends Step {
+  readonly making: (sector?: Sector) => Pausing<readonly Mesh[]>;
+}
+
 /**
  * The pattern's bodies as steps.
  *
  * @throws AnnuletError `ends-meet`, `depth-too-large`; the steps' bodies `seat-too-steep`, `broken-too-large`
  */
-export function patternSteps(bodies: readonly FlatBody[], options: PatternStepsOptions): Step[] {
+export function patternSteps(bodies: readonly FlatBody[], options: PatternStepsOptions): PatternStep[] {
   let before: readonly FlatBody[] = [];
   return workSteps(bodies, ({ mode }) => mode).map((step) => {
     const own = stepOf(step, before, options);
@@ -49,7 +55,11 @@ export function patternSteps(bodies: readonly FlatBody[], options: PatternStepsO
  *
  * @param before the bodies of all steps before it
  */
-function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], options: PatternStepsOptions): Step {
+function stepOf(
+  { op, items }: WorkStep<FlatBody>,
+  before: readonly FlatBody[],
+  options: PatternStepsOptions,
+): PatternStep {
   const { profile, bend, clear, keepClear, remember: recall = FORGET, onBody } = options;
   for (const body of items) {
     const { wrap } = bend(body);
@@ -75,12 +85,20 @@ function stepOf({ op, items }: WorkStep<FlatBody>, before: readonly FlatBody[], 
     if (body.mode === "sunk") return buildSunk(body, { ...bending, sink: reach });
     return [buildHole(body, { ...bending, profile, reach })];
   };
+  const makeAll = function* (sector?: Sector): Pausing<readonly Mesh[]> {
+    const meshes: Mesh[] = [];
+    for (const body of items) {
+      yield body.path;
+      for (const mesh of build(body, sector)) if (mesh.triangles.length > 0) meshes.push(mesh);
+    }
+    return meshes;
+  };
+  const making = rememberMaking(makeAll);
   return {
     name: op === "add" ? "relief" : "cuts",
     op,
-    bodies: remember((sector?: Sector) =>
-      items.flatMap((body) => build(body, sector)).filter(({ triangles }) => triangles.length > 0),
-    ),
+    bodies: (sector) => finish(making(sector)),
+    making,
     scope: "unit",
     keepClear,
     small: false,

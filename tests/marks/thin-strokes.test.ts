@@ -30,6 +30,11 @@ describe("the narrowest stroke", () => {
     expect(found?.width).toBe(2 * good);
   });
 
+  it("is looked for letter by letter, so that a signal is heard between any two", () => {
+    const letters = Array.from({ length: 9 }, (_, i) => bar(0.02 + 0.1 * i, 0.04)).join(" ");
+    expect([...narrowestStroke(strip, of(letters), 0.3)].length).toBeGreaterThanOrEqual(9);
+  });
+
   it("is the wall of a frame, and none where all are wide enough", () => {
     expect(finish(narrowestStroke(strip, of(`${bar(0.1, 0.04)} ${FRAME}`), 0.3))?.width).toBeCloseTo(0.18, 2);
     expect(finish(narrowestStroke(strip, of(bar(0.1, 0.06)), 0.3))).toBeUndefined();

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
-import { remember } from "../../src/solids/remember.js";
+import { finish, type Pausing } from "../../src/base/pausing.js";
+import { remember, rememberMaking } from "../../src/solids/remember.js";
 
 it("works a key out once while nothing else is asked for, and anew after something else was", () => {
   const asked: (string | undefined)[] = [];
@@ -34,4 +35,25 @@ it("compares keys by being the same, not by their values", () => {
   sum(key);
   sum({ from: 0 });
   expect(runs).toBe(2);
+});
+
+it("takes over what was made in pieces, and makes nothing of it again at once", () => {
+  let pieces = 0;
+  const making = rememberMaking(function* (key?: string): Pausing<{ readonly key: string | undefined }> {
+    for (let i = 0; i < 3; i++) {
+      yield `piece ${i}`;
+      pieces++;
+    }
+    return { key };
+  });
+  const places = [...making("a")];
+  expect(places).toEqual(["piece 0", "piece 1", "piece 2"]);
+  const made = finish(making("a"));
+  expect(made).toEqual({ key: "a" });
+  expect(finish(making("a"))).toBe(made);
+  expect(pieces).toBe(3);
+  // What was left in the middle is not there.
+  making("b").next();
+  expect(finish(making("b"))).toEqual({ key: "b" });
+  expect(pieces).toBe(6);
 });
