@@ -22,6 +22,7 @@ export type { Limits } from "./base/limits.js";
 export type { Arc, Line, Segment } from "./base/math/curve.js";
 export type { HalfSpace } from "./base/math/half-space.js";
 export type { Point2, Point3 } from "./base/math/point.js";
+export type { Phase, Timings } from "./base/phases.js";
 export type { WasmPlace, WasmPlaces } from "./base/wasm-places.js";
 export type { BeadChoice, BeadRunReport } from "./beads/bead-report.js";
 export type { SprueReport } from "./casting/add-sprue.js";
@@ -77,6 +78,7 @@ export type { PieceVolumes, WeightOptions, WeightRow, WeightTable } from "./meas
 export type { Bounds } from "./mesh/bounds.js";
 export { type Decimated, type DecimateOptions, decimate } from "./mesh/decimate.js";
 export type { Mesh } from "./mesh/mesh.js";
+export type { DrawnTile, FlatBead, FlatRegion, FlatTile, TilePart, TileQuestion } from "./output/drawing/drawn-tile.js";
 export { drawTile, type TileDrawingOptions } from "./output/drawing/tile-drawing.js";
 export { type Buffers, type ShadingOptions, toBuffers } from "./output/files/buffers.js";
 export { formatForFile, formats } from "./output/files/catalogue.js";
@@ -120,8 +122,7 @@ export {
 } from "./ring/open-ring.js";
 export type { Piece } from "./ring/plan.js";
 export { type PlanBeadsOptions, planBeads } from "./ring/plan-beads.js";
-export type { Phase, Progress, Timings } from "./ring/progress.js";
-export type { DrawnTile, FlatBead, FlatRegion, FlatTile, TilePart, TileQuestion } from "./ring/steps/draw-tile.js";
+export type { Progress } from "./ring/progress.js";
 export type { BenchSheet } from "./ring/steps/put-sheet.js";
 export type { SizeSystemOptions } from "./size/catalogue.js";
 export { sizeSystems } from "./size/catalogue.js";

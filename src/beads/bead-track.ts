@@ -27,7 +27,7 @@ export interface BeadTrack {
   readonly nodeOf: (at: number) => number;
 }
 
-/** Longest stretch of a flat line that is taken as straight in space, mm: its chord is short by under 1e-5 of it. */
+/** Longest span of a flat line that is taken as straight in space, mm: its chord is short by under 1e-5 of it. */
 const MEASURE_STEP = 0.1;
 
 /** The track of a flat line on the seat, `height` mm above it. */

@@ -245,7 +245,7 @@ type VAt = (line: SurfaceLine) => number;
 /** Places at which a run once round the finger is laid flat where it does not lie straight. */
 const FLAT_PLACES = 360;
 
-/** The stretch of a run round the finger that lies in the first of so many tiles, laid flat. */
+/** The span of a run round the finger that lies in the first of so many tiles, laid flat. */
 function flatLine(vAt: VAt, wrap: BandSurface, copies: number): RunLine {
   const end = wrap.round / copies;
   const steps = wrap.revolved ? 1 : FLAT_PLACES;

@@ -96,7 +96,7 @@ function moveUnder(ring: GridPath, i: number, limit: number, beyond: number): Gr
   const neighbours = [ring[(i + ring.length - 1) % ring.length], ring[(i + 1) % ring.length]];
   const [mate] = neighbours.filter(onEdge);
   const [inner] = neighbours.filter((other) => !onEdge(other));
-  // A tip, or the middle of a stretch of the edge, goes straight across.
+  // A tip, or the middle of a span of the edge, goes straight across.
   if (mate === undefined || inner === undefined) return { x: point.x, y: side * beyond };
   const across = beyond - point.y * side;
   const lean = ((point.x - inner.x) / ((point.y - inner.y) * side)) * across;

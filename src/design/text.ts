@@ -109,7 +109,7 @@ const LAST_TOKEN = /^(?:"[^"]*"|[{[,:-]|[\d.eE+-]+|true|false|null)?\s*$/;
 /** Longest last token that is looked at, in characters. */
 const LONGEST_TOKEN = 1000;
 
-/** Longest stretch of an unexpected word that a message shows, in characters. */
+/** Longest span of an unexpected word that a message shows, in characters. */
 const SHOWN_WORD_LENGTH = 20;
 
 const COMMON_SLIPS = "a missing comma, colon or bracket before this is the usual reason";

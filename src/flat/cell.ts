@@ -139,7 +139,7 @@ function judgeCut(rings: readonly LevelRing[], left: number, width: number) {
   return { crossings, clearance };
 }
 
-/** The stretches of a ring between the sides, each from a point on a side to a point on a side. */
+/** The spans of a ring between the sides, each from a point on a side to a point on a side. */
 function cutRing(ring: LevelRing, left: number, right: number): LevelPoint[][] {
   const outside = ring.findIndex(({ x }) => x < left || x > right);
   const pieces: LevelPoint[][] = [];

@@ -32,7 +32,7 @@ export function joinLines(lines: readonly GridPath[], reach: number): Chain[] {
   return dropSameLoops(withoutOverlaps(chains, reach), reach);
 }
 
-/** Open lines that run over each other for a stretch are one line. */
+/** Open lines that run over each other for a span are one line. */
 function withoutOverlaps(chains: readonly Chain[], reach: number): readonly Chain[] {
   const open = chains.filter(({ closed }) => !closed).map(({ points }) => points);
   const apart = joinOverlaps(open, reach);

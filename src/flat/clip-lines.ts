@@ -1,10 +1,10 @@
 /**
- * Clips lines to a stretch of the strip, for patterns that stop.
+ * Clips lines to a span of the strip, for patterns that stop.
  */
 import type { Chain } from "./chains.js";
 import type { GridPath, GridPoint } from "./grid.js";
 
-/** The stretches of lines between two x, grid steps. A loop that is cut becomes open lines; what only touches is left out. */
+/** The spans of lines between two x, grid steps. A loop that is cut becomes open lines; what only touches is left out. */
 export function clipLines(chains: readonly Chain[], low: number, high: number): Chain[] {
   const inside = ({ x }: GridPoint) => x >= low && x <= high;
   return chains.flatMap((chain) => {

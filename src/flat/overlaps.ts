@@ -1,12 +1,12 @@
 /**
- * Makes one line of two that run over each other for a stretch, each going on beyond the other at one end: a line and its
+ * Makes one line of two that run over each other for a span, each going on beyond the other at one end: a line and its
  * image under a symmetry that leaves the endless line as it is, but begins it elsewhere.
  */
 import { type GridBox, ringBox } from "./box.js";
 import { liesOn } from "./coincide.js";
 import type { GridPath, GridPoint } from "./grid.js";
 
-/** A stretch this many reaches long is more than ends that meet. */
+/** A span this many reaches long is more than ends that meet. */
 const LEAST_STRETCH = 10;
 
 /** Open lines with all that overlap joined; those that lie wholly on another one are left out. */

@@ -1,5 +1,5 @@
 /**
- * Where a periodic region may be cut so that the cut itself makes no thin slices: midway in the widest stretch along the
+ * Where a periodic region may be cut so that the cut itself makes no thin slices: midway in the widest span along the
  * strip in which no outline turns back.
  */
 import type { GridPath } from "./grid.js";
@@ -8,7 +8,7 @@ import type { Strip } from "./strip.js";
 
 /**
  * The part of a region that matters: in a periodic strip one period from a quiet place in tile 0, and `margin` tiles
- * more on either side; in one that stops the stretch covered.
+ * more on either side; in one that stops the span covered.
  */
 export function takePeriod(strip: Strip, region: GridRegion, margin = 0): GridRegion {
   if (region.length === 0) return region;

@@ -174,7 +174,7 @@ function distinctStrands(strip: Strip, chains: readonly Chain[]): RunLine[] {
   );
 }
 
-/** A stretch of an endless line, one period long. */
+/** A span of an endless line, one period long. */
 interface Strand {
   readonly path: GridPath;
   /** Whether it ends where it began, one period on. */

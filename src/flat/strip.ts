@@ -21,7 +21,7 @@ export interface Strip {
   readonly tileHeight: number;
   /** Aspect of the tile as the art sees it: the path's y runs over ± half of it. */
   readonly aspect: number;
-  /** Tiles round the band, or over the stretch covered. */
+  /** Tiles round the band, or over the span covered. */
   readonly repeats: number;
   /** Tiles after which what is drawn comes again. */
   readonly drawnCycle: number;
@@ -80,7 +80,7 @@ export interface StripOptions {
   readonly outline?: SeatOutline | undefined;
 }
 
-/** Rounds beyond the complete stretch on either side to which the seat's edge is known. */
+/** Rounds beyond the complete span on either side to which the seat's edge is known. */
 const EDGE_ROUNDS = 0.5;
 
 /** The strip for a fit. `seatLength` and `tolerance` in mm. */
@@ -144,7 +144,7 @@ export interface ImagesOptions {
 }
 
 /**
- * All images of drawn paths that reach the strip's complete stretch: every operation of the group, every row, every tile.
+ * All images of drawn paths that reach the strip's complete span: every operation of the group, every row, every tile.
  *
  * Where only some tiles carry them, an operation acts within each of these: the image's middle stands in the same tile as
  * the middle of what is drawn.
@@ -255,7 +255,7 @@ export function steps(strip: Strip, mm: number): number {
   return mm * strip.grid.scale;
 }
 
-/** Whether a ring or line reaches into the strip's clear stretch. */
+/** Whether a ring or line reaches into the strip's clear span. */
 export function clearRing({ clear: [first, last] }: Strip, path: GridPath): boolean {
   const [low, high] = spanOf(path);
   return high > first && low < last;

@@ -74,7 +74,7 @@ export function tidy(strip: Strip, region: GridRegion, where: string, warn: Warn
 
 /**
  * Of a strip that comes again the clusters of one period, each a group; what is too long for that is one group. Of another
- * those in the stretch covered. The rest is looked at no further.
+ * those in the span covered. The rest is looked at no further.
  */
 function groupsOf(strip: Strip, clusters: readonly GridPath[][]): { groups: Group[]; rest: GridPath[] } {
   if (!strip.periodic) {
@@ -92,7 +92,7 @@ function groupsOf(strip: Strip, clusters: readonly GridPath[][]): { groups: Grou
   return { groups, rest: [] };
 }
 
-/** The rings as far as they lie in the stretch covered. */
+/** The rings as far as they lie in the span covered. */
 function withinStretch(strip: Strip, rings: readonly GridPath[]): GridRegion {
   const [low, high] = strip.stretch;
   const inside = rings.every((ring) => ring.every(({ x }) => x >= low && x <= high));

@@ -1,5 +1,5 @@
 /**
- * How a pattern that stops ends: what it asks of the strip, the line across the seat, and the stretch that fades.
+ * How a pattern that stops ends: what it asks of the strip, the line across the seat, and the span that fades.
  */
 import { AnnuletError } from "../base/errors.js";
 import { showLength } from "../base/units.js";

@@ -195,7 +195,7 @@ function needOf(section: SectionSpec): number {
   return edges === 0 ? 0 : edges + NEED_MORE;
 }
 
-/** The regions as one, cleaned, over the stretch that matters, and cut off at the seat's edge or led on beneath its rails. */
+/** The regions as one, cleaned, over the span that matters, and cut off at the seat's edge or led on beneath its rails. */
 function together(
   strip: Strip,
   members: readonly DrawnRegion[],

@@ -52,7 +52,7 @@ export interface FlatBody {
   readonly filling?: boolean | undefined;
 }
 
-/** A stretch whose relief sinks into the seat at both ends. */
+/** A span whose relief sinks into the seat at both ends. */
 export interface Fade {
   /** u of the ends, mm. */
   readonly ends: readonly [low: number, high: number];

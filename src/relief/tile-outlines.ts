@@ -1,6 +1,6 @@
 /**
- * The outlines of raised and cut bodies over a stretch of tiles: the periods of each put side by side and united, so that
- * no seam shows, and cut at the stretch's ends and the seat's edges.
+ * The outlines of raised and cut bodies over a span of tiles: the periods of each put side by side and united, so that
+ * no seam shows, and cut at the span's ends and the seat's edges.
  */
 import type { Point2 } from "../base/math/point.js";
 import { ringBox } from "../flat/box.js";

@@ -34,6 +34,7 @@ import type { Look } from "../measure/alloys/look.js";
 import type { Measure } from "../measure/measure.js";
 import type { WeightTable } from "../measure/weights/weight-table.js";
 import type { Mesh } from "../mesh/mesh.js";
+import type { DrawnTile, LaneTiles, TileQuestion } from "../output/drawing/drawn-tile.js";
 import type { PictureOptions } from "../output/picture/options.js";
 import type { Picture, Studio } from "../output/picture/picture.js";
 import type { PrintFigures } from "../output/print/figures.js";
@@ -47,7 +48,6 @@ import type { Detail } from "../solids/detail.js";
 import type { Parts } from "../solids/parts.js";
 import type { Kernel } from "../union/kernels/kernel.js";
 import type { UnionResult } from "../union/union.js";
-import type { DrawnTile, LaneTiles, TileQuestion } from "./steps/draw-tile.js";
 import type { FileContents } from "./steps/file-contents.js";
 
 /** A piece as it is built: the design, with what its relief is lifted by beyond the design's heights, mm. */

@@ -3,6 +3,7 @@
  */
 import type { FileSource } from "../base/files.js";
 import { LIMITS, type Limits } from "../base/limits.js";
+import type { Timings } from "../base/phases.js";
 import type { WasmPlaces } from "../base/wasm-places.js";
 import type { PieceTime } from "../casting/piece.js";
 import type { PrintSettings } from "../design/print-settings.js";
@@ -16,7 +17,6 @@ import type { Kernel } from "../union/kernels/kernel.js";
 import type { Asker } from "./asker.js";
 import { openRing, RING_DEFAULTS } from "./open-ring.js";
 import { readQuestion } from "./options/questions.js";
-import type { Timings } from "./progress.js";
 
 export interface BuildOptions extends Asker {
   /**

@@ -4,9 +4,9 @@
 import type { FileSource } from "../base/files.js";
 import type { Limits } from "../base/limits.js";
 import type { WasmPlaces } from "../base/wasm-places.js";
+import type { FlatTile, TileQuestion } from "../output/drawing/drawn-tile.js";
 import { openRing } from "./open-ring.js";
 import { readQuestion } from "./options/questions.js";
-import type { FlatTile, TileQuestion } from "./steps/draw-tile.js";
 
 export interface FlatTileOptions extends TileQuestion {
   /** Where the WebAssembly file of lettering is, as an address or bytes, where it does not lie beside the library. */

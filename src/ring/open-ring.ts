@@ -7,6 +7,7 @@ import type { Profile } from "../band/profile/profile.js";
 import type { Warning } from "../base/errors.js";
 import type { FileSource } from "../base/files.js";
 import type { Limits } from "../base/limits.js";
+import type { Timings } from "../base/phases.js";
 import type { WasmPlaces } from "../base/wasm-places.js";
 import type { BeadRunReport } from "../beads/bead-report.js";
 import { MAX_BEADS } from "../beads/place-runs.js";
@@ -21,6 +22,7 @@ import type { Judgement } from "../judge/castability/judge.js";
 import type { UnrolledBand } from "../judge/details/unrolled-band.js";
 import type { WeightTable } from "../measure/weights/weight-table.js";
 import type { Mesh } from "../mesh/mesh.js";
+import type { FlatTile, TileQuestion } from "../output/drawing/drawn-tile.js";
 import type { PictureOptions } from "../output/picture/options.js";
 import type { Picture, Studio } from "../output/picture/picture.js";
 import type { PrintFigures } from "../output/print/figures.js";
@@ -42,9 +44,7 @@ import {
   readQuestion,
   readTileQuestion,
 } from "./options/questions.js";
-import type { Timings } from "./progress.js";
 import type { StageName } from "./stage.js";
-import type { FlatTile, TileQuestion } from "./steps/draw-tile.js";
 import { type BenchSheet, putSheet } from "./steps/put-sheet.js";
 import type { Told } from "./walk.js";
 

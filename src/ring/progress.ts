@@ -1,6 +1,7 @@
 /**
  * How far the answer to a question has come: the phases of a build with their usual shares of the time.
  */
+import { PHASES, type Phase } from "../base/phases.js";
 
 /** How far a build has come. */
 export interface Progress {
@@ -12,31 +13,6 @@ export interface Progress {
 
 /** Growth of the share that is told within a phase. Chosen: so many steps of a bar can be told apart. */
 const LEAST_GROWTH = 0.002;
-
-/**
- * The phases in order with their usual shares of the time: the mean over the examples at their own tolerances, rounded.
- * Decimation is off as a rule.
- */
-export const PHASES = {
-  document: 0.01,
-  size: 0.005,
-  fit: 0.02,
-  profile: 0.01,
-  pattern: 0.145,
-  wrap: 0.03,
-  solids: 0.19,
-  union: 0.52,
-  decimate: 0,
-  checks: 0.01,
-  measure: 0.03,
-  output: 0.03,
-} as const;
-
-/** Name of a part of the work that is timed. */
-export type Phase = keyof typeof PHASES;
-
-/** Milliseconds of each phase. */
-export type Timings = Readonly<Partial<Record<Phase, number>>>;
 
 /** A stage of one of the two pieces, as far as progress is told of it. */
 interface Step {

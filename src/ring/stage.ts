@@ -6,9 +6,9 @@
  */
 import type { Warn } from "../base/errors.js";
 import type { Remember } from "../base/memory.js";
+import type { Phase } from "../base/phases.js";
 import type { Work } from "../base/work.js";
 import type { Answers, PieceDesign, RingOptions } from "./answers.js";
-import type { Phase } from "./progress.js";
 
 export type StageName = keyof Answers;
 

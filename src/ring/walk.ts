@@ -4,12 +4,12 @@
 
 import { canonicalText } from "../base/canonical.js";
 import { AnnuletError, type Warning } from "../base/errors.js";
+import type { Phase, Timings } from "../base/phases.js";
 import { saidOfCasting } from "../casting/piece.js";
 import type { Answer } from "./answer-store.js";
 import type { Answers, PieceDesign, RingOptions } from "./answers.js";
 import type { Pieces } from "./pieces.js";
 import { type Node, type Piece, Plan } from "./plan.js";
-import type { Phase, Timings } from "./progress.js";
 import type { Given, StageName } from "./stage.js";
 
 /** Answers with what was said while they were worked out. */

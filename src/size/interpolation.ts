@@ -5,7 +5,7 @@
 /** A table's entry: place on the scale, and the published value in mm. */
 export type ChartEntry = readonly [place: number, value: number];
 
-/** The value at a place; beyond the table's ends the outermost stretch goes on. Entries rise in both columns. */
+/** The value at a place; beyond the table's ends the outermost span goes on. Entries rise in both columns. */
 export function valueAt(entries: readonly ChartEntry[], place: number): number {
   return interpolate(entries, place, 0, 1);
 }

@@ -39,7 +39,7 @@ export function requireEndsApart(body: Pick<FlatBody, "outline" | "seam">, { rou
   });
 }
 
-/** v from the lowest to the highest place of all sides that reach into a stretch along the band, mm. */
+/** v from the lowest to the highest place of all sides that reach into a span along the band, mm. */
 function acrossIn(outline: FlatBody["outline"], [from, to]: readonly [number, number]): readonly [number, number] {
   return extent(
     outline.flat().flatMap((ring) =>

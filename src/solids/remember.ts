@@ -1,5 +1,5 @@
 /**
- * Keeps the last result of a function: one stretch is asked for by several, one after the other.
+ * Keeps the last result of a function: one span is asked for by several, one after the other.
  */
 
 import type { Pausing } from "../base/pausing.js";

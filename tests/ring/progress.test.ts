@@ -1,5 +1,7 @@
+// Covers: src/base/phases.ts
 import { describe, expect, it } from "vitest";
-import { PHASES, type Phase, type Progress, tellerOf } from "../../src/ring/progress.js";
+import { PHASES, type Phase } from "../../src/base/phases.js";
+import { type Progress, tellerOf } from "../../src/ring/progress.js";
 
 const step = (phase: Phase | undefined, piece = "finished") => ({ piece, stage: { phase } });
 

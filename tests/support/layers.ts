@@ -13,7 +13,7 @@ const GROUPS: Readonly<Record<string, readonly string[]>> = {
 
 /**
  * Room of src → the other rooms it may import. A room is a folder directly in src; `folder/inner` allows that inner
- * folder alone; `… (types)` allows types alone; a group allows its rooms. A room may always import itself.
+ * folder alone; a group allows its rooms. A room may always import itself.
  */
 export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   base: [],
@@ -32,7 +32,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   union: ["base", "mesh"],
   judge: ["mesh", "measure", "flat half"],
   casting: ["mesh", "measure", "judge", "solids", "union", "flat half"],
-  output: ["flat half", "solid half", "ring (types)"],
+  output: ["flat half", "solid half"],
   ring: ["flat half", "solid half", "output"],
   disk: ["base", "design"],
   index: ["flat half", "solid half", "output", "ring"],
@@ -159,11 +159,7 @@ function judgeImport(path: string, specifier: string, typesOnly: boolean): strin
   const allowed = MAY_IMPORT[from];
   if (allowed === undefined) return `belongs to ${from}, which has no row in the table`;
   const rooms = allowed.flatMap((entry) => GROUPS[entry] ?? [entry]);
-  const fits = rooms.some((entry) => {
-    const types = entry.endsWith(" (types)");
-    return isWithin(target, types ? entry.slice(0, -" (types)".length) : entry) && (typesOnly || !types);
-  });
-  return fits
+  return rooms.some((entry) => isWithin(target, entry))
     ? undefined
     : `imports ${typesOnly ? "types of " : ""}${target}; ${from} may import ${allowed.join(", ")}`;
 }

@@ -1,5 +1,5 @@
 /**
- * Weights by which pixels become samples: where samples are coarser, the mean over each sample's stretch; where they are
+ * Weights by which pixels become samples: where samples are coarser, the mean over each sample's span; where they are
  * finer, the cubic through four pixels (Catmull and Rom, 1974: C1 and through every pixel), kept between the four so that
  * it does not overshoot at a cliff.
  */

@@ -1,5 +1,5 @@
 /**
- * Dashes of a stroke: the stretches of a line that are painted. SVG 1.1 (Second Edition), 11.4; where a closed line's last
+ * Dashes of a stroke: the spans of a line that are painted. SVG 1.1 (Second Edition), 11.4; where a closed line's last
  * dash meets its first they are one, as in SVG 2, 13.5.6.
  */
 import type { GridPath, GridPoint } from "../../flat/grid.js";
@@ -19,7 +19,7 @@ export interface DashPattern {
   readonly offset: number;
 }
 
-/** A line and the stretches of it that are painted. */
+/** A line and the spans of it that are painted. */
 export interface DashedLine {
   readonly pieces: readonly FlatLine[];
   /** Whether the whole line is painted, so that nothing is to be cut. */

@@ -5,7 +5,7 @@
  * left to right: rules W1 to W7, N1, N2, I1 and L2 leave numbers at one level above all that lies round them.
  */
 
-/** A stretch of a text that runs one way. */
+/** A span of a text that runs one way. */
 export interface TextRun {
   readonly text: string;
   /** Where in the text it begins, UTF-16 units. */

@@ -1,5 +1,5 @@
 /**
- * What a form of bore or outside gives: its stretch of the cross-section with sharp corners, and the radii for them.
+ * What a form of bore or outside gives: its span of the cross-section with sharp corners, and the radii for them.
  */
 import type { Link } from "../../base/math/round-corners.js";
 

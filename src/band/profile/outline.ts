@@ -55,7 +55,7 @@ export interface ExactProfile {
   readonly bore: "flat" | "comfort";
   /** Closed, counter-clockwise; begins at the bore's right end and closes with the bore. */
   readonly outline: readonly Segment[];
-  /** The stretch of the outside that carries the pattern, from low w to high w: reversed against the outline. */
+  /** The span of the outside that carries the pattern, from low w to high w: reversed against the outline. */
   readonly seat: readonly Segment[];
   readonly seatLength: number;
   /** Indices into `outline`: the seat, reversed, is outline.slice(first, end). */

@@ -7,7 +7,7 @@ import type { ExactProfile } from "./profile.js";
 /** Places along each curve of the seat where it is measured; between them an arc of the seat bends by next to nothing. */
 const PLACES = 256;
 
-/** mm; over the stretch of the bore that its rounded edges leave, all of the seat where they leave nothing. */
+/** mm; over the span of the bore that its rounded edges leave, all of the seat where they leave nothing. */
 export function seatWall({
   seat,
   boreFace,

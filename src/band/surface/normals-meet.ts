@@ -28,7 +28,7 @@ export interface Meetings {
   readonly at: (v: number) => number;
 }
 
-/** Where the normals over a stretch of a line, from v to v, meet each other. */
+/** Where the normals over a span of a line, from v to v, meet each other. */
 export function meetings(line: SurfaceLine, [low, high]: readonly [number, number], side: 1 | -1): Meetings {
   const rays = Array.from({ length: NORMALS + 1 }, (_, i) => {
     const v = low + ((high - low) * i) / NORMALS;

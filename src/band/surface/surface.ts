@@ -5,7 +5,7 @@
  *
  * u runs along the band, mm at the reference radius, v across it along the surface's line, 0 at the line's middle and
  * growing towards its end, h along the line's normal. Beyond its ends the line goes on straight. A point never leaves the
- * half plane of its angle, so that mirrors through the axis and the ends of a stretch are the same flat and bent.
+ * half plane of its angle, so that mirrors through the axis and the ends of a span are the same flat and bent.
  */
 import type { Point2, Point3 } from "../../base/math/point.js";
 

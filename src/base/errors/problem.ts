@@ -42,7 +42,7 @@ export function describeProblem(problem: Problem): string {
   return lines.join("\n");
 }
 
-/** Longest stretch of a value that is shown in a message, in characters. */
+/** Longest span of a value that is shown in a message, in characters. */
 const SHOWN_VALUE_LENGTH = 120;
 
 function showValue(value: unknown): string {

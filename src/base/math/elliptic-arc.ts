@@ -7,7 +7,7 @@ import { TURN } from "../units.js";
 import type { Arc } from "./curve.js";
 import type { Point2 } from "./point.js";
 
-/** A stretch of an ellipse, by the parameter angle: the point at angle a is centre + turned (rx cos a, ry sin a). */
+/** A span of an ellipse, by the parameter angle: the point at angle a is centre + turned (rx cos a, ry sin a). */
 export interface EllipticArc {
   readonly kind: "ellipse";
   readonly centre: Point2;

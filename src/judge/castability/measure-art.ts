@@ -92,7 +92,7 @@ function besides({ grid, length, halfSeat }: FlatArt, region: GridRegion, railed
   return offset(offset(subtract([seat], region), -hairline, "miter", hairline), hairline, "miter", hairline);
 }
 
-/** The smallest part that stands alone and lies whole within the stretch. */
+/** The smallest part that stands alone and lies whole within the span. */
 function smallestIsland(art: FlatArt): Measured | undefined {
   const whole = islandsOf(art, art.raised);
   if (whole.length === 0) return undefined;
@@ -119,7 +119,7 @@ interface Island {
   readonly across: number;
 }
 
-/** The parts of a region that lie whole within the stretch, each once, smallest first. */
+/** The parts of a region that lie whole within the span, each once, smallest first. */
 function islandsOf({ grid: { scale }, core, length }: FlatArt, region: GridRegion): Island[] {
   return region
     .filter((ring) => ringArea(ring) > 0)

@@ -68,7 +68,7 @@ function sidesOf({ polyline }: Profile): Found[] {
   return [Math.min(...widths) + SIDE_IN, Math.max(...widths) - SIDE_IN].flatMap((w) => chordsAt(polyline, w));
 }
 
-/** How far the section reaches along a line straight out from the axis, for each stretch of it that lies inside, lowest first. */
+/** How far the section reaches along a line straight out from the axis, for each span of it that lies inside, lowest first. */
 export function chordsAt(polyline: readonly Point2[], w: number): Found[] {
   const crossings = polyline
     .flatMap(([w1, r1], i) => {

@@ -9,16 +9,16 @@ import { workSteps } from "../../pattern/work-steps.js";
 import type { FlatBody } from "../../relief/flat-body.js";
 import { tileOutlines } from "../../relief/tile-outlines.js";
 
-/** Regions of one unit and some of its neighbours, on a grid; u from the stretch's left end. */
+/** Regions of one unit and some of its neighbours, on a grid; u from the span's left end. */
 export interface FlatArt {
   readonly grid: Grid;
   /** Where the unit itself lies, from u to u, mm. */
   readonly core: readonly [low: number, high: number];
   /** Half the seat's length, mm. */
   readonly halfSeat: number;
-  /** Length of the stretch, mm. */
+  /** Length of the span, mm. */
   readonly length: number;
-  /** u of the whole band at which the stretch begins, mm. */
+  /** u of the whole band at which the span begins, mm. */
   readonly start: number;
   /** All that is raised, after what was cut out of it. Height maps, whose outline fades, are left out here and below. */
   readonly raised: GridRegion;

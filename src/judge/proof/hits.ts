@@ -17,7 +17,7 @@ export interface HalfPlaneLine {
 }
 
 /**
- * The stretches of each line that lie in the solid; undefined of a line that meets an edge or a corner so exactly that ways
+ * The spans of each line that lie in the solid; undefined of a line that meets an edge or a corner so exactly that ways
  * in and out do not take turns.
  */
 export function insideAlong(mesh: Mesh, lines: readonly HalfPlaneLine[]): (Intervals | undefined)[] {

@@ -79,7 +79,7 @@ function stretchOf(a: Within, b: Within, which: "surely" | "maybe"): Stretch | u
   return one > 0 ? [a.t, root] : [root, b.t];
 }
 
-/** The same for sure; where it is nothing, an empty stretch at the end that lies within, if one does. */
+/** The same for sure; where it is nothing, an empty span at the end that lies within, if one does. */
 function surelyIn(a: Within, b: Within, maybe: Stretch): Stretch {
   const surely = stretchOf(a, b, "surely");
   if (surely !== undefined) return surely;

@@ -1,5 +1,5 @@
 /**
- * A stretch of the unrolled band, enlarged: its seat with what is raised and cut, degrees beneath it, and rings about places.
+ * A span of the unrolled band, enlarged: its seat with what is raised and cut, degrees beneath it, and rings about places.
  */
 import type { Point2 } from "../../base/math/point.js";
 import type { UnrolledBand } from "../../judge/details/unrolled-band.js";
@@ -20,7 +20,7 @@ export interface RingedPlace {
 }
 
 export interface BandRow {
-  /** Which stretch, from u to u, mm. */
+  /** Which span, from u to u, mm. */
   readonly from: number;
   readonly to: number;
   /** How many times as large it is drawn. */

@@ -4,7 +4,7 @@
 
 import type { Point2 } from "../../base/math/point.js";
 import type { MotifEntry } from "../../design/motifs/list.js";
-import type { DrawnTile } from "../../ring/steps/draw-tile.js";
+import type { DrawnTile } from "./drawn-tile.js";
 import { PENS } from "./pens.js";
 import { drawRegions } from "./region-drawing.js";
 import { element, group, pathData, svgDocument } from "./svg.js";

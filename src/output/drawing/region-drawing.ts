@@ -1,7 +1,7 @@
 /**
  * The regions of a flat tile as filled outlines.
  */
-import type { DrawnTile } from "../../ring/steps/draw-tile.js";
+import type { DrawnTile } from "./drawn-tile.js";
 import { PENS } from "./pens.js";
 import { element, pathData } from "./svg.js";
 import { kindOf, regionKinds } from "./tile-fills.js";

@@ -14,7 +14,7 @@ const LENS = { long: 0.6, wide: 0.28 } as const;
 /** Axes stand out beyond the tile by this, mm on paper. */
 export const AXIS_OVERHANG = 1.5;
 
-/** Where a stretch of tiles lies on the drawing. */
+/** Where a span of tiles lies on the drawing. */
 export interface TileFrame {
   /** Tiles along and rows across. */
   readonly tiles: number;

@@ -8,8 +8,8 @@
 import { AnnuletError } from "../../base/errors.js";
 import type { Point2 } from "../../base/math/point.js";
 import { A_NUMBER, type OptionRules, requireOptions, YES_OR_NO } from "../../base/options.js";
-import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { DIMENSION_DEPTH, DIMENSION_WIDTH, levelDimension, uprightDimension } from "./dimension.js";
+import type { DrawnTile } from "./drawn-tile.js";
 import { legendColumn, legendHeight } from "./legend.js";
 import { PENS } from "./pens.js";
 import { drawRegions } from "./region-drawing.js";

@@ -1,7 +1,7 @@
 /**
  * The kinds of a tile's regions that a drawing tells apart by their fill: each height, each depth, and what goes through.
  */
-import type { FlatRegion } from "../../ring/steps/draw-tile.js";
+import type { FlatRegion } from "./drawn-tile.js";
 import { COLOURS, rampFill } from "./pens.js";
 
 /** Regions of one mode and height. */

@@ -3,7 +3,7 @@
  */
 
 import { type SymmetryElements, symmetryElements } from "../../base/frieze/symmetry-elements.js";
-import type { DrawnTile } from "../../ring/steps/draw-tile.js";
+import type { DrawnTile } from "./drawn-tile.js";
 import { fillSample, type LegendBlock, type LegendLine, SYMMETRY_LINES } from "./legend.js";
 import { regionKinds } from "./tile-fills.js";
 

@@ -1,9 +1,9 @@
 /**
- * Where flat points of a stretch of tiles lie on the sheet: as drawn, or as worn.
+ * Where flat points of a span of tiles lie on the sheet: as drawn, or as worn.
  */
 
 import type { Point2 } from "../../base/math/point.js";
-import type { DrawnTile } from "../../ring/steps/draw-tile.js";
+import type { DrawnTile } from "./drawn-tile.js";
 import type { TileFrame } from "./symmetry-marks.js";
 
 export interface TilePlace {
@@ -18,7 +18,7 @@ export interface TilePlace {
   readonly height: number;
 }
 
-/** Longest stretch of a line that is drawn straight where rows stretch, mm. */
+/** Longest span of a line that is drawn straight where rows stretch, mm. */
 const STEP = 0.1;
 
 /**

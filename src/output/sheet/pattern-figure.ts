@@ -1,8 +1,9 @@
 /**
  * The pattern unrolled at true size, to be cut out and laid round the mandrel, with a bar to check the print by.
  */
-import type { DrawnTile } from "../../ring/steps/draw-tile.js";
+
 import { DIMENSION_DEPTH, DIMENSION_WIDTH, levelDimension, uprightDimension } from "../drawing/dimension.js";
+import type { DrawnTile } from "../drawing/drawn-tile.js";
 import type { Figure } from "../drawing/figure.js";
 import { SCALE_BAR, scaleBar } from "../drawing/scale-bar.js";
 import { SIZES, textAt } from "../drawing/svg-text.js";

@@ -7,7 +7,7 @@ import { describeProblem } from "../../base/errors.js";
 import { radians } from "../../base/units.js";
 import type { Design } from "../../design/schema.js";
 import type { Finding, RuleResult } from "../../judge/finding.js";
-import type { DrawnTile } from "../../ring/steps/draw-tile.js";
+import type { DrawnTile } from "../drawing/drawn-tile.js";
 import { type Figure, figureElement, fitted } from "../drawing/figure.js";
 import { escapeText } from "../drawing/svg.js";
 import { cautions } from "../report/cautions.js";

@@ -3,8 +3,8 @@
  */
 
 import type { Point2 } from "../../base/math/point.js";
-import type { DrawnTile } from "../../ring/steps/draw-tile.js";
 import { DIMENSION_DEPTH, DIMENSION_WIDTH, levelDimension, uprightDimension } from "../drawing/dimension.js";
+import type { DrawnTile } from "../drawing/drawn-tile.js";
 import type { Figure } from "../drawing/figure.js";
 import { scaleFor, showScale } from "../drawing/scales.js";
 import { AXIS_OVERHANG } from "../drawing/symmetry-marks.js";

@@ -51,7 +51,7 @@ export function treatEdge(strip: Strip, region: GridRegion, edge: EdgeSpec, wher
   return edge.side === "out" ? unite([...region, ...everywhere]) : subtract(region, unite(everywhere));
 }
 
-/** A stretch of an outline from corner to corner, or all of it. */
+/** A span of an outline from corner to corner, or all of it. */
 interface Part {
   readonly walk: Walk;
   /** mm along the outline; the end may lie past its length. */

@@ -112,7 +112,7 @@ function stretch(a: Station, b: Station): GridPath {
   return [side(a, 1), { x: a.x, y: a.y }, side(a, -1), side(b, -1), { x: b.x, y: b.y }, side(b, 1)];
 }
 
-/** The outer side of the corner between two stretches. */
+/** The outer side of the corner between two spans. */
 function wedge(before: GridPoint, at: Station, after: GridPoint, arcTolerance: number): GridPath {
   const [ax, ay, bx, by] = [at.x - before.x, at.y - before.y, after.x - at.x, after.y - at.y];
   const turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);

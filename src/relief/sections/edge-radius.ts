@@ -64,5 +64,5 @@ export function roundEdge(
   return line.filter(([d], i) => i === 0 || d > line[i - 1][0] + NOTHING);
 }
 
-/** Shorter stretches are none, mm: far below the grid on which contours are worked. */
+/** Shorter spans are none, mm: far below the grid on which contours are worked. */
 const NOTHING = 1e-9;

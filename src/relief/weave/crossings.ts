@@ -78,7 +78,7 @@ interface Side {
   readonly high: number;
 }
 
-/** Sides within the stretch by their left ends; a hair larger than they are, so that those that meet in a vertex overlap. */
+/** Sides within the span by their left ends; a hair larger than they are, so that those that meet in a vertex overlap. */
 function sidesOf(strands: readonly Strand[], low: number, high: number): Side[] {
   const hair = SAME_PLACE / 10;
   return strands

@@ -20,7 +20,7 @@ export interface Rise {
   readonly tolerance: number;
 }
 
-/** A stretch of a centre line that is lifted. */
+/** A span of a centre line that is lifted. */
 export interface LiftedLine {
   readonly walk: Walk;
   /** From where to where along it, mm; on a closed one the end may lie past its length. */

@@ -11,12 +11,12 @@ import type { PieceTime } from "../../casting/piece.js";
 import { functionField, isBytes, signalField } from "../../design/option-fields.js";
 import { PRINT_RANGES, PRINT_STANCES, type PrintSettings } from "../../design/print-settings.js";
 import { ruleSetSchema } from "../../design/rule-set-schema.js";
+import type { TilePart, TileQuestion } from "../../output/drawing/drawn-tile.js";
 import { pictureSchema } from "../../output/picture/picture-schema.js";
 import { type Detail, detailLevels } from "../../solids/detail.js";
 import { KERNEL_NAMES, kernelNamed, missingInKernel } from "../../union/kernels/catalogue.js";
 import type { Kernel } from "../../union/kernels/kernel.js";
 import type { Asker, OnStage } from "../asker.js";
-import type { TilePart, TileQuestion } from "../steps/draw-tile.js";
 
 /** Most beads that may be asked for. Chosen: a hundred times the default, far above any ring. */
 const MOST_BEADS = 2_000_000;

@@ -13,6 +13,7 @@ import { findAlloy } from "../../measure/alloys/catalogue.js";
 import { type Look, lookOf } from "../../measure/alloys/look.js";
 import { massOf } from "../../measure/mass.js";
 import type { Mesh } from "../../mesh/mesh.js";
+import { type DrawnTile, drawFlatTile, drawLanes, type LaneTiles } from "../../output/drawing/drawn-tile.js";
 import { knownBand } from "../../output/picture/known/known-band.js";
 import { knownBeads } from "../../output/picture/known/known-beads.js";
 import { knownDomes } from "../../output/picture/known/known-domes.js";
@@ -30,7 +31,6 @@ import type { SheetPicture } from "../../output/sheet/sheet.js";
 import { detailLevels } from "../../solids/detail.js";
 import type { From, OfDesign, OfOption } from "../answers.js";
 import type { Tools } from "../stage.js";
-import { type DrawnTile, drawFlatTile, drawLanes, type LaneTiles } from "./draw-tile.js";
 import { takeSheetPictures } from "./sheet-pictures.js";
 
 export function printSettings({ design, option }: OfDesign<"print"> & OfOption<"print">): PrintSettings {

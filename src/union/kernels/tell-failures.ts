@@ -7,7 +7,7 @@ import { requireSound } from "../../mesh/sound.js";
 import { kernelNamed } from "./catalogue.js";
 import type { Kernel } from "./kernel.js";
 
-/** Longest stretch of another program's message that is passed on, characters. */
+/** Longest span of another program's message that is passed on, characters. */
 const LONGEST_MESSAGE = 300;
 
 /** The same kernel; its operations reject with AnnuletError `kernel-failed`, whose cause is what it threw. */

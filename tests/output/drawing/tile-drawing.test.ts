@@ -1,6 +1,6 @@
 // Covers: src/output/drawing/legend.ts, src/output/drawing/pens.ts, src/output/drawing/region-drawing.ts
 // Covers: src/output/drawing/tile-fills.ts, src/output/drawing/tile-notes.ts
-// Covers: src/output/drawing/tile-place.ts, src/ring/steps/draw-tile.ts
+// Covers: src/output/drawing/tile-place.ts, src/output/drawing/drawn-tile.ts
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { drawTile } from "../../../src/output/drawing/tile-drawing.js";

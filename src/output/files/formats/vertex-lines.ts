@@ -1,5 +1,5 @@
 /**
- * The lines of vertices in a text STL. A closed mesh names a vertex six times on average, mostly within a short stretch,
+ * The lines of vertices in a text STL. A closed mesh names a vertex six times on average, mostly within a short span,
  * so lines are kept for a while: each vertex has a slot that the next vertex of the same slot takes over.
  */
 

@@ -125,7 +125,7 @@ function insetOf(points: readonly Point3[], grid: SideGrid): number {
   return distances[distances.length >> 1] ?? 0;
 }
 
-/** u within a body's own stretch that stand for u on the ring. */
+/** u within a body's own span that stand for u on the ring. */
 function placesOf({ low, high, period }: Dome, u: number, round: number): number[] {
   const step = period > 0 ? period : round;
   const first = u - step * Math.floor((u - low) / step + CUT);
