@@ -1,6 +1,8 @@
 /**
  * Work that may take long: it says where it is and how far, gives way to a signal, and counts what it is about to make.
  */
+import { whileTimed } from "./clock.js";
+import { AnnuletError } from "./errors.js";
 import { beyond, LIMITS, type Limits, tooLong } from "./limits.js";
 import { pause } from "./pause.js";
 import type { Pausing } from "./pausing.js";
@@ -61,11 +63,24 @@ export class Work {
    */
   async through<Result>(pausing: Pausing<Result>): Promise<Result> {
     for (;;) {
-      const step = pausing.next();
+      const step = this.#next(pausing);
       if (step.done === true) return step.value;
       this.at = step.value ?? this.at;
       this.step();
       if (this.#isLong()) await this.rest();
+    }
+  }
+
+  /** The next piece. Deep inside it may be asked whether its time is over; what is too tangled there gets its place here. */
+  #next<Result>(pausing: Pausing<Result>): ReturnType<Pausing<Result>["next"]> {
+    try {
+      return whileTimed(
+        () => this.requireTime(this.at),
+        () => pausing.next(),
+      );
+    } catch (error) {
+      if (!(error instanceof AnnuletError) || error.code !== "art-too-tangled" || this.at === undefined) throw error;
+      throw new AnnuletError({ ...error.problems[0], path: error.path ?? this.at }, { cause: error });
     }
   }
 
@@ -98,7 +113,7 @@ export class Work {
    *
    * @throws AnnuletError `too-long`
    */
-  requireTime(path: string): void {
+  requireTime(path: string | undefined): void {
     const { seconds: most } = this.#limits;
     if (performance.now() - this.#start > 1000 * most) throw tooLong(most, path);
   }

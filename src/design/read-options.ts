@@ -44,12 +44,13 @@ function fieldsOf(given: unknown): Readonly<Record<string, unknown>> {
   if (typeof given !== "object" || given === null || Array.isArray(given)) {
     throw noObject(`must be an object {…}, not ${kindOf(given)}`, given);
   }
-  const fields: Record<string, unknown> = {};
+  const fields: [string, unknown][] = [];
   for (const name in given) {
     const value: unknown = Reflect.get(given, name);
-    if (value !== undefined) fields[name] = value;
+    if (value !== undefined) fields.push([name, value]);
   }
-  return fields;
+  // So that a field named __proto__ is one.
+  return Object.fromEntries(fields);
 }
 
 function noObject(message: string, value: unknown, cause?: unknown): AnnuletError {

@@ -6,6 +6,7 @@
 import { Clipper, Clipper64, ClipperOffset, ClipType, EndType, FillRule, JoinType } from "clipper2-ts";
 import { polygonsOf } from "../base/math/polygon.js";
 import { boxRing, type GridBox, ringBox } from "./box.js";
+import { limitCrossings } from "./crossing-limit.js";
 import type { GridPath, GridPoint } from "./grid.js";
 import { dropSpikes } from "./spikes.js";
 import { sweepAlong } from "./sweep-along.js";
@@ -28,9 +29,14 @@ const FILLS = { nonzero: FillRule.NonZero, evenodd: FillRule.EvenOdd } as const;
 const JOINS = { miter: JoinType.Miter, round: JoinType.Round } as const;
 const ENDS = { butt: EndType.Butt, round: EndType.Round, square: EndType.Square } as const;
 
+/** One operation, within bounds, swept the way that is shorter. */
+function sweep(...how: Parameters<typeof sweepAlong>): GridRegion {
+  return limitCrossings(() => sweepAlong(...how));
+}
+
 /** Everything covered by the rings under the fill rule. */
 export function unite(rings: GridRegion, fill: keyof typeof FILLS = "nonzero"): GridRegion {
-  return sweepAlong([rings.map(dropSpikes).filter((ring) => ring.length > 2)], ([subject]) => {
+  return sweep([rings.map(dropSpikes).filter((ring) => ring.length > 2)], ([subject]) => {
     const clipper = new Clipper64();
     clipper.addSubject(subject as GridPath[]);
     const result: GridPath[] = [];
@@ -41,14 +47,14 @@ export function unite(rings: GridRegion, fill: keyof typeof FILLS = "nonzero"): 
 
 /** What is in `region` and not in `hole`. */
 export function subtract(region: GridRegion, hole: GridRegion): GridRegion {
-  return sweepAlong([region, hole], ([from, what]) =>
+  return sweep([region, hole], ([from, what]) =>
     Clipper.difference(from as GridPath[], what as GridPath[], FillRule.NonZero),
   );
 }
 
 /** What is in both regions. */
 export function intersect(region: GridRegion, other: GridRegion): GridRegion {
-  return sweepAlong([region, other], ([a, b]) => Clipper.intersect(a as GridPath[], b as GridPath[], FillRule.NonZero));
+  return sweep([region, other], ([a, b]) => Clipper.intersect(a as GridPath[], b as GridPath[], FillRule.NonZero));
 }
 
 /** The parts of open lines inside a region, or outside it. */
@@ -60,7 +66,7 @@ export function clipLinesTo(lines: GridRegion, region: GridRegion, side: "inside
   const closed: GridPath[] = [];
   const open: GridPath[] = [];
   const type = side === "inside" ? ClipType.Intersection : ClipType.Difference;
-  clipper.execute(type, FillRule.NonZero, closed, open);
+  limitCrossings(() => clipper.execute(type, FillRule.NonZero, closed, open));
   return open.map((line) => line.map(({ x, y }) => ({ x, y })));
 }
 
@@ -168,7 +174,7 @@ const MITERED = { join: JoinType.Miter, ends: EndType.Polygon } as const;
 function inflate(paths: GridRegion, distance: number, inflation: Inflation): GridRegion {
   const { join, ends, miterLimit = MITER_LIMIT, arcTolerance } = inflation;
   if (paths.length === 0) return [];
-  return sweepAlong([paths], ([own]) => {
+  return sweep([paths], ([own]) => {
     const offsetter = new ClipperOffset(miterLimit, arcTolerance);
     offsetter.addPaths(own as GridPath[], join, ends);
     const result: GridPath[] = [];

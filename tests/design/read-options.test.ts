@@ -35,6 +35,13 @@ describe("options", () => {
     expect(read.inner).not.toBe(given.inner);
   });
 
+  it("are refused by the name of every object's kin", () => {
+    expect(problemsOf(JSON.parse('{"__proto__": {"mode": "fast"}}'))).toEqual([
+      ["option-unknown", "__proto__", undefined],
+    ]);
+    expect(problemsOf({ constructor: 1, toString: 2 }).map(([code]) => code)).toEqual(Array(2).fill("option-unknown"));
+  });
+
   it("may be inherited", () => {
     expect(readOptions(schema, Object.create({ mode: "fast" }))).toEqual({ mode: "fast" });
     expect(problemsOf(Object.create({ mood: "fast" }))).toEqual([["option-unknown", "mood", 'did you mean "mode"?']]);

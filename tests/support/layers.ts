@@ -48,7 +48,7 @@ const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   "three-mesh-bvh": ["judge/wall-rays"],
   "manifold-3d": ["union/kernels"],
   "three-bvh-csg": ["union/kernels"],
-  "clipper2-ts": ["flat/polygons"],
+  "clipper2-ts": ["flat/polygons", "flat/crossing-limit"],
   "robust-predicates": ["base/math/turn-of", "base/math/side-of"],
   harfbuzzjs: ["art/text/typeface", "art/text/engine"],
   "@xmldom/xmldom": ["art/svg"],
