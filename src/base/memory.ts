@@ -3,6 +3,7 @@
  * is taken over.
  */
 import { canonicalText } from "./canonical.js";
+import type { Pausing } from "./pausing.js";
 
 /**
  * What was made of the same, or what is made of it now.
@@ -65,4 +66,29 @@ export class Memory {
 export function about(remember: Remember, by: readonly unknown[], of: readonly object[] = []): Remember {
   const text = canonicalText(by);
   return (more, others, make) => remember([text, ...more], [...of, ...others], make);
+}
+
+/** Thrown by what is not to be made. */
+const UNKNOWN = new Error("not remembered");
+
+/**
+ * What was made of the same, or what is made of it now, in pieces.
+ *
+ * @param said how much was said so far: what is made while something is said is not kept, so that it is said again
+ */
+export function* rememberPausing<Result>(
+  remember: Remember,
+  { by, of, said }: { readonly by: readonly unknown[]; readonly of: readonly object[]; readonly said: () => number },
+  make: () => Pausing<Result>,
+): Pausing<Result> {
+  try {
+    return remember<Result>(by, of, () => {
+      throw UNKNOWN;
+    });
+  } catch (error) {
+    if (error !== UNKNOWN) throw error;
+  }
+  const before = said();
+  const result = yield* make();
+  return said() === before ? remember(by, of, () => result) : result;
 }

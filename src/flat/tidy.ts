@@ -5,6 +5,7 @@
  * It is done cluster by cluster: where nothing nearly touches, nothing moves, and the work grows as the number of parts.
  */
 import { AnnuletError, type Warn } from "../base/errors.js";
+import { finish, type Pausing } from "../base/pausing.js";
 import { showLength } from "../base/units.js";
 import { clustersOf } from "./clusters.js";
 import type { GridPath } from "./grid.js";
@@ -42,19 +43,27 @@ interface Group {
  * @throws AnnuletError `region-vanishes` where nothing is left
  */
 export function tidy(strip: Strip, region: GridRegion, where: string, warn: Warn): GridRegion {
+  return finish(tidying(strip, region, where, warn));
+}
+
+/** The same in pieces, cluster by cluster. */
+export function* tidying(strip: Strip, region: GridRegion, where: string, warn: Warn): Pausing<GridRegion> {
   if (region.length === 0) return region;
   const plain = simplify(region, steps(strip, SIMPLIFY_REACH)).filter((ring) => ring.length > 2);
   const specks = plain.length === region.length ? [] : region.filter((ring) => isSpeck(strip, ring));
+  yield undefined;
   const { groups, rest } = groupsOf(strip, clustersOf(plain, steps(strip, APART_REACHES * CLEAN_REACH)));
   let worst: Hairline | undefined;
   const lost: GridPath[] = [...specks];
-  const cleaned = groups.flatMap(({ rings, sample, copied }) => {
+  const cleaned: GridPath[] = [];
+  for (const { rings, sample, copied } of groups) {
+    yield undefined;
     const found = findHairline(strip, sample, CLEAN_REACH, worst);
     worst = found ?? worst;
     const clean = found === undefined ? rings : cleanRegion(rings, steps(strip, CLEAN_REACH));
     if (found !== undefined) lost.push(...withoutRounding(subtract(sample, clean)));
-    return copied ? clean.flatMap((ring) => copiesAlong(strip, ring)) : clean;
-  });
+    for (const ring of clean) cleaned.push(...(copied ? copiesAlong(strip, ring) : [ring]));
+  }
   if (cleaned.length === 0 && rest.length === 0) throw vanishes(where);
   const loss = lossOf(
     strip,

@@ -16,7 +16,7 @@ import { type LetteringSpec, MARK_DEFAULTS } from "../design/marks.js";
 import { shiftPath } from "../flat/grid.js";
 import type { GridRegion } from "../flat/polygons.js";
 import { type Strip, steps } from "../flat/strip.js";
-import { tidy } from "../flat/tidy.js";
+import { tidying } from "../flat/tidy.js";
 import { boxOf, type Mark, makeMark, surfaceStrip } from "./mark.js";
 import { surfaceAt } from "./mark-surface.js";
 import { narrowestStroke, warnThinStrokes } from "./thin-strokes.js";
@@ -52,7 +52,7 @@ export function* inscribe(spec: LetteringSpec, options: InscribeOptions): Pausin
   const v = surface.turned ? -spec.v : spec.v;
   const laid = layText(strip, drawing, { sense, v, height, where });
   yield path;
-  const region = tidy(strip, laid, path, warn);
+  const region = yield* tidying(strip, laid, path, warn);
   yield path;
   const letterAt = (x: number) => letterNear(strip, drawing, region, sense, x);
   if (round > 0) yield* requireRound(strip, region, spec, { path, letterAt });

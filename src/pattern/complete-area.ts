@@ -188,7 +188,7 @@ function* drawRegions(
       drawn.push({ spec: region, path, name, art: NO_ART, field });
       continue;
     }
-    const art = all.art(i);
+    const art = yield* all.making(i);
     if (region.beneath !== true) requireOnSeat(strip, art.region, path);
     else if (rails.includes(false)) throw noRails(`${path}.beneath`);
     drawn.push({ spec: region, path, name, art });

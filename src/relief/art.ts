@@ -7,6 +7,7 @@ import { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import { drawingKey } from "../art/svg/drawing-key.js";
 import { drawingOf, readSvgArt, readTextArt } from "../art/svg-art.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
+import { finish, type Pausing } from "../base/pausing.js";
 import { Work } from "../base/work.js";
 import { artField } from "../design/art-rules.js";
 import { type StandsOn, standsOn, type TilesSpec } from "../design/cycle.js";
@@ -19,7 +20,7 @@ import type { GridPath } from "../flat/grid.js";
 import { partAtEdges } from "../flat/part-at-edges.js";
 import { type GridRegion, ringArea, unite } from "../flat/polygons.js";
 import { clearRing, imagesOf, mostImages, type Strip, steps } from "../flat/strip.js";
-import { tidy } from "../flat/tidy.js";
+import { tidying } from "../flat/tidy.js";
 import { composeRegion, cutLines, isComposed, type OtherRegion } from "./compose-region.js";
 import { treatEdge } from "./edges/treat-edge.js";
 import { taperAlong } from "./ribbons/taper-along.js";
@@ -65,10 +66,22 @@ export interface ArtSources {
  *   `path-outside-tile`, `ribbon-too-wide`, and as `flattenPath`, `readSvgArt`, `composeRegion`
  */
 export function completeArt(strip: Strip, spec: ArtSpec, where: string, warn: Warn, sources: ArtSources = {}): Art {
+  return finish(completingArt(strip, spec, where, warn, sources));
+}
+
+/** The same in pieces. */
+export function* completingArt(
+  strip: Strip,
+  spec: ArtSpec,
+  where: string,
+  warn: Warn,
+  sources: ArtSources = {},
+): Pausing<Art> {
   const { drawer = new ShapeDrawer(strip, { warn }), other = noOther, work = new Work() } = sources;
   const on = standsOn(spec.tiles, strip.drawnCycle, `${where}.tiles`);
   const read = readRegion(strip, spec, drawer, where, warn);
   work.addCorners((cornersOf(read.closed) + cornersOf(read.open)) * mostImages(strip), `${where}.${artField(spec)}`);
+  yield where;
   const { closed, open } = spec.ribbon?.weave === undefined ? read : asLines(read);
   const ribbonReach = reachOf(strip, spec);
   const chains = joinLines(
@@ -78,20 +91,24 @@ export function completeArt(strip: Strip, spec: ArtSpec, where: string, warn: Wa
   if (takesSides(spec.ribbon) && chains.some((chain) => !chain.closed && clearRing(strip, chain.points))) {
     throw openPathError(spec, where);
   }
-  const shape = fillShape(strip, spec, { closed, chains, on }, where, { warn, work });
-  const compose = (region: GridRegion) => {
+  yield where;
+  const shape = yield* fillShape(strip, spec, { closed, chains, on }, where, { warn, work });
+  yield where;
+  const compose = function* (region: GridRegion) {
     const composed = isComposed(spec) ? composeRegion(strip, spec, region, other, where) : region;
     const edged = spec.edge === undefined ? composed : treatEdge(strip, composed, spec.edge, `${where}.edge`, warn);
-    return { composed, tidied: tidy(strip, edged, where, warn) };
+    yield where;
+    return { composed, tidied: yield* tidying(strip, edged, where, warn) };
   };
   if (spec.ribbon === undefined) {
-    const { composed, tidied } = compose(shape);
+    const { composed, tidied } = yield* compose(shape);
     return { region: tidied, border: composed, centre: [] };
   }
   const lines = takesSides(spec.ribbon) ? [] : chains;
   const tapered = taperAlong(strip, spec.ribbon, { closed, open, border: shape, chains: lines, on }, where);
   const { region, centre } = tapered ?? takeRibbon(strip, spec.ribbon, shape, lines, where);
-  const { composed, tidied } = compose(region);
+  yield where;
+  const { composed, tidied } = yield* compose(region);
   if (composed === region) return { region: tidied, border: shape, centre };
   return { region: tidied, border: [], centre: cutLines(strip, centre, composed) };
 }
@@ -166,7 +183,7 @@ function reachOf(strip: Strip, { ribbon, offset = 0 }: ArtSpec): number {
 }
 
 /** The filled region of the closed subpaths and of the open ones whose images join into loops. */
-function fillShape(
+function* fillShape(
   strip: Strip,
   spec: ArtSpec,
   {
@@ -176,14 +193,16 @@ function fillShape(
   }: { readonly closed: readonly GridPath[]; readonly chains: readonly Chain[]; readonly on: StandsOn | undefined },
   where: string,
   { warn, work }: { readonly warn: Warn; readonly work: Work },
-): GridRegion {
+): Pausing<GridRegion> {
   const field = `${where}.${artField(spec)}`;
   const drawn = fillPath(closed, spec.fill, field, warn);
   // Where it crosses itself it has more corners now.
   work.addCorners(Math.max(0, cornersOf(drawn) - cornersOf(closed)) * mostImages(strip), field);
+  yield where;
   const images = imagesOf(strip, drawn, { reach: reachOf(strip, spec), on }).map(({ path, flipped }) =>
     flipped ? [...path].reverse() : path,
   );
+  yield where;
   const loops = takesSides(spec.ribbon) ? chains.filter((chain) => chain.closed).map(({ points }) => points) : [];
   return unite([...images, ...loops.map((loop) => (ringArea(loop) < 0 ? [...loop].reverse() : loop))]);
 }

@@ -5,12 +5,13 @@
 import type { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import { nearest } from "../base/errors/nearest.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
-import { FORGET, type Remember } from "../base/memory.js";
+import { FORGET, type Remember, rememberPausing } from "../base/memory.js";
+import { finish, type Pausing } from "../base/pausing.js";
 import { Work } from "../base/work.js";
 import type { RegionsOf } from "../design/areas.js";
 import { hasHeights } from "../design/art/height-rules.js";
 import type { RegionSpec } from "../design/pattern/region.js";
-import { type Art, type ArtSpec, completeArt } from "./art.js";
+import { type Art, type ArtSpec, completingArt } from "./art.js";
 import { isComposed, othersOf } from "./compose-region.js";
 
 export interface RegionsOptions {
@@ -24,6 +25,7 @@ export class Regions {
   readonly #where: string;
   readonly #drawer: ShapeDrawer;
   readonly #warn: Warn;
+  #said = 0;
   readonly #remember: Remember;
   readonly #work: Work;
   readonly #arts = new Map<number, Art>();
@@ -38,24 +40,32 @@ export class Regions {
     this.#specs = regions;
     this.#where = where;
     this.#drawer = drawer;
-    this.#warn = warn;
+    this.#warn = (warning) => {
+      this.#said++;
+      warn(warning);
+    };
     this.#remember = how.remember ?? FORGET;
     this.#work = how.work ?? new Work();
   }
 
   /** @throws AnnuletError as `completeArt`; `region-unknown`, `region-ambiguous`, `region-cycle` */
   art(index: number): Art {
+    return finish(this.making(index));
+  }
+
+  /** The same in pieces. */
+  *making(index: number): Pausing<Art> {
     const known = this.#arts.get(index);
     if (known !== undefined) return known;
     this.#open.push(index);
     const where = `${this.#where}.regions[${index}]`;
-    const art = this.#complete(this.#specs[index], where);
+    const art = yield* this.#complete(this.#specs[index], where);
     this.#open.pop();
     this.#arts.set(index, art);
     return art;
   }
 
-  #complete(spec: RegionSpec, where: string): Art {
+  *#complete(spec: RegionSpec, where: string): Pausing<Art> {
     const other = (name: string, place: string) => {
       const found = this.#find(name, place);
       if (this.#open.includes(found)) throw this.#cycle(found, place);
@@ -63,10 +73,11 @@ export class Regions {
       return this.art(found).region;
     };
     const make = () =>
-      completeArt(this.#drawer.strip, spec, where, this.#warn, { drawer: this.#drawer, other, work: this.#work });
+      completingArt(this.#drawer.strip, spec, where, this.#warn, { drawer: this.#drawer, other, work: this.#work });
     // What the drawer draws counts against the pattern's budget each time; composed regions depend on others.
-    if (spec.shape !== undefined || spec.motif !== undefined || isComposed(spec)) return make();
-    return this.#remember(["art", artSpecOf(spec), where], [], make);
+    if (spec.shape !== undefined || spec.motif !== undefined || isComposed(spec)) return yield* make();
+    const what = { by: ["art", artSpecOf(spec), where], of: [], said: () => this.#said };
+    return yield* rememberPausing(this.#remember, what, make);
   }
 
   /** Whether a region, or one that it is composed with, stands on some tiles only. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { about, FORGET, Memory } from "../../src/base/memory.js";
+import { about, FORGET, Memory, rememberPausing } from "../../src/base/memory.js";
+import { finish, type Pausing } from "../../src/base/pausing.js";
 
 /** Begins a run of a memory in which nothing is said. */
 const quiet = (memory: Memory) => memory.begin(() => 0);
@@ -75,5 +76,44 @@ describe("what is remembered about something", () => {
 
   it("is nothing where all is worked out", () => {
     expect(FORGET(["x"], [], () => ({}))).not.toBe(FORGET(["x"], [], () => ({})));
+  });
+});
+
+describe("work in pieces", () => {
+  const begun = () => {
+    const memory = new Memory();
+    let said = 0;
+    return { memory, said: () => said, say: () => said++, run: () => memory.begin(() => said) };
+  };
+  const work = function* (what: string, log: string[], say?: () => void): Pausing<string[]> {
+    yield what;
+    log.push(what);
+    say?.();
+    return [what];
+  };
+
+  it("is done once, and taken over by the next run", () => {
+    const { said, run } = begun();
+    const log: string[] = [];
+    const ask = () => finish(rememberPausing(run(), { by: ["a"], of: [], said }, () => work("a", log)));
+    const first = ask();
+    expect(ask()).toBe(first);
+    expect(log).toEqual(["a"]);
+    expect(finish(rememberPausing(FORGET, { by: ["a"], of: [], said }, () => work("a", log)))).toEqual(first);
+    expect(log).toEqual(["a", "a"]);
+  });
+
+  it("that says something is done again, so that it is said again; what it throws is thrown", () => {
+    const { said, say, run } = begun();
+    const log: string[] = [];
+    for (let i = 0; i < 2; i++) {
+      finish(rememberPausing(run(), { by: ["a"], of: [], said }, () => work("a", log, say)));
+    }
+    expect(log).toEqual(["a", "a"]);
+    const broken = function* (): Pausing<string> {
+      yield undefined;
+      throw new Error("broken");
+    };
+    expect(() => finish(rememberPausing(run(), { by: ["b"], of: [], said }, broken))).toThrow("broken");
   });
 });
