@@ -2,7 +2,7 @@
  * Finds where a region nearly touches itself: a vertex that outlines share, a neck or part that a hair's shrinking loses,
  * a gap or hole that a hair's growing closes.
  */
-import { largestWhere } from "../base/math/largest.js";
+import type { Pausing } from "../base/pausing.js";
 import { boxRing, ringBox } from "./box.js";
 import type { GridPoint } from "./grid.js";
 import { keepsParts } from "./keeps-parts.js";
@@ -35,7 +35,12 @@ const RANKS = { touch: 0, neck: 1, gap: 2 } as const;
  * @param known one of another region: it is the answer where this region's own is no worse, and that costs less to find.
  *   Default none
  */
-export function findHairline(strip: Strip, sample: GridRegion, reach: number, known?: Hairline): Hairline | undefined {
+export function* findHairline(
+  strip: Strip,
+  sample: GridRegion,
+  reach: number,
+  known?: Hairline,
+): Pausing<Hairline | undefined> {
   const touch = sharedVertex(sample);
   if (touch !== undefined) {
     if (known?.kind === "touch") return known;
@@ -53,13 +58,23 @@ export function findHairline(strip: Strip, sample: GridRegion, reach: number, kn
     },
   ] as const;
   // Sharp corners meet sooner than round ones: these find, those measure.
-  const way = ways.find(({ keeps }) => !keeps(reach, "miter"));
-  if (way === undefined) return undefined;
-  const { kind, keeps, within } = way;
-  if (known !== undefined && RANKS[known.kind] < RANKS[kind]) return known;
-  if (known?.kind === kind && keeps(known.width / 2, "round")) return known;
-  const half = largestWhere(0, FARTHER * reach, (mm) => keeps(mm, "round"), SOUGHT);
-  return { kind, ...narrowestPlace(strip, within(), half), width: 2 * half };
+  for (const { kind, keeps, within } of ways) {
+    yield undefined;
+    if (keeps(reach, "miter")) continue;
+    if (known !== undefined && RANKS[known.kind] < RANKS[kind]) return known;
+    if (known?.kind === kind && keeps(known.width / 2, "round")) return known;
+    let [good, bad] = [0, FARTHER * reach];
+    if (keeps(bad, "round")) good = bad;
+    while (bad - good > SOUGHT) {
+      yield undefined;
+      const middle = (good + bad) / 2;
+      if (keeps(middle, "round")) good = middle;
+      else bad = middle;
+    }
+    yield undefined;
+    return { kind, ...narrowestPlace(strip, within(), good), width: 2 * good };
+  }
+  return undefined;
 }
 
 /** A corner's miter is at most so many distances long. */

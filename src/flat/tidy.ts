@@ -58,7 +58,7 @@ export function* tidying(strip: Strip, region: GridRegion, where: string, warn: 
   const cleaned: GridPath[] = [];
   for (const { rings, sample, copied } of groups) {
     yield undefined;
-    const found = findHairline(strip, sample, CLEAN_REACH, worst);
+    const found = yield* findHairline(strip, sample, CLEAN_REACH, worst);
     worst = found ?? worst;
     const clean = found === undefined ? rings : cleanRegion(rings, steps(strip, CLEAN_REACH));
     if (found !== undefined) lost.push(...withoutRounding(subtract(sample, clean)));
