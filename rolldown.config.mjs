@@ -21,6 +21,7 @@ export default defineAll([
     input: {
       index: "src/index.ts",
       sizes: "src/entries/sizes.ts",
+      fit: "src/entries/fit.ts",
       three: "src/entries/three.ts",
       node: "src/entries/node.ts",
     },

@@ -107,19 +107,6 @@ export class Engine {
     return this.#told(walk);
   }
 
-  /** The same at once, of stages that wait for nothing. */
-  askNow<Name extends StageName>(names: readonly Name[], chosen: Partial<RingOptions> = {}): Told<Name> {
-    const walk = this.#walk(names, chosen);
-    const how = { signal: AT_ONCE.signal, work: new Work(this.#limits) };
-    for (const node of walk.order) {
-      const answer = this.#try(walk, node, () => this.#remembered(walk, node) ?? this.#work(walk, node, how));
-      if (answer instanceof Promise) throw new Error(`${node.name} has to be waited for`);
-      this.#store.keep(node.name, walk.key(node), answer);
-      walk.take(node, answer);
-    }
-    return this.#told(walk);
-  }
-
   #walk<Name extends StageName>(names: readonly Name[], chosen: Partial<RingOptions>): Walk<Name> {
     if ("error" in this.#read) throw this.#read.error;
     const option: RingOptions = { ...this.#option, ...definedOf(chosen) };

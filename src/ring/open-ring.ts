@@ -241,11 +241,6 @@ export class OpenRing implements Ring {
     return this.#engine.ask(names, chosen, { signal, onProgress });
   }
 
-  /** The fit and its warnings, at once. */
-  fitNow(): Told<"fit"> {
-    return this.#engine.askNow(["fit"]);
-  }
-
   async design(): Promise<Design> {
     return structuredClone(this.#engine.design);
   }

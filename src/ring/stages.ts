@@ -9,6 +9,7 @@ import { coverStop } from "../pattern/ends.js";
 import { choice, compared, figure, type StageTable, slice, work } from "./stage.js";
 import * as casting from "./steps/casting.js";
 import { sameFiles } from "./steps/file-contents.js";
+import * as fitting from "./steps/fit.js";
 import * as flat from "./steps/flat.js";
 import * as output from "./steps/output.js";
 import * as solid from "./steps/solid.js";
@@ -16,10 +17,10 @@ import * as solid from "./steps/solid.js";
 export const stages: StageTable = {
   deviation: slice("option.decimate", solid.deviation),
   printSettings: slice("design.print option.print", output.printSettings),
-  size: figure("size", "design.size", flat.size),
+  size: figure("size", "design.size", fitting.size),
   boreRadius: slice("size", ({ size }) => size.diameter / 2),
-  fitPattern: slice("design.pattern", flat.fitPattern),
-  fit: figure("fit", "design.profile design.tolerance boreRadius fitPattern", flat.fit),
+  fitPattern: slice("design.pattern", fitting.fitPattern),
+  fit: figure("fit", "design.profile design.tolerance boreRadius fitPattern", fitting.fit),
   width: slice("design.profile fit", ({ design, fit }) => fit?.bandWidth ?? design.profile.width),
   profile: work("profile", "design.profile design.tolerance boreRadius width", flat.profile),
   keepsSize: slice("design.pattern", ({ design }) => design.pattern?.fit.taper === "keep"),

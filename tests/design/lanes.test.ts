@@ -1,4 +1,4 @@
-// Covers: src/band/fit/fit-lanes.ts, src/ring/fit-design.ts, src/design/composition-rules.ts
+// Covers: src/band/fit/fit-lanes.ts, src/design/composition-rules.ts
 // Covers: src/design/pattern/lane-name.ts
 import { describe, expect, it } from "vitest";
 import { solveLanes } from "../../src/band/fit/fit-lanes.js";

@@ -21,6 +21,9 @@ const MOST_UNPACKED = 20e6;
 /** Most bytes of `annulet/sizes` in a page. */
 const MOST_SIZES = 15_000;
 
+/** Most bytes of `annulet/fit`: a third of all. Measured 293 000, of which zod and the schema take most. */
+const MOST_FIT = 340_000;
+
 const described = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8"));
 
 /** What an app's bundle of some lines comes to: its bytes, and the files that lie in it. */
@@ -42,10 +45,37 @@ async function bundle(lines: string): Promise<{ readonly bytes: number; readonly
     format: "esm",
     external: ["three"],
     write: false,
+    // What is loaded when needed does not count.
+    splitting: true,
+    outdir: "page",
     metafile: true,
+    absWorkingDir: ROOT,
     plugins,
   });
-  return { bytes: result.outputFiles[0].contents.length, inputs: Object.keys(result.metafile.inputs) };
+  return loadedAtOnce(result.metafile.outputs);
+}
+
+/** What a page loads at once, of files that import each other. */
+function loadedAtOnce(outputs: import("esbuild").Metafile["outputs"]) {
+  const open = Object.keys(outputs).filter((path) => outputs[path].entryPoint === "<stdin>");
+  const all = new Set(open);
+  for (const path of all) {
+    for (const { kind, path: other } of outputs[path].imports) {
+      if (kind === "import-statement" && outputs[other] !== undefined) all.add(other);
+    }
+  }
+  const files = [...all].map((path) => outputs[path]);
+  return {
+    bytes: files.reduce((sum, { bytes }) => sum + bytes, 0),
+    inputs: files.flatMap(({ inputs }) => Object.keys(inputs)),
+  };
+}
+
+/** The sources of files in dist, by their maps. */
+function sourcesOf(inputs: readonly string[]): string[] {
+  const maps = inputs.map((path) => join(ROOT, `${path}.map`)).filter((path) => existsSync(path));
+  expect(maps).not.toEqual([]);
+  return maps.flatMap((path) => JSON.parse(readFileSync(path, "utf8")).sources as string[]);
 }
 
 describe("the package's description", () => {
@@ -111,7 +141,17 @@ describe.skipIf(!existsSync(join(DIST, "index.js")))("what is built", () => {
     );
     expect(bytes).toBeGreaterThan(1000);
     expect(bytes).toBeLessThan(MOST_SIZES);
-    expect(inputs.filter((path) => /schema|zod|index/.test(path))).toEqual([]);
+    expect(sourcesOf(inputs).filter((path) => /schema|zod|index/.test(path))).toEqual([]);
+  });
+
+  it("gives fits alone without readers of art, kernels and three", async () => {
+    const { bytes, inputs } = await bundle('import { fitDesign } from "annulet/fit"; console.log(fitDesign);');
+    expect(bytes).toBeLessThan(MOST_FIT);
+    const sources = sourcesOf(inputs);
+    expect(sources).toEqual(expect.arrayContaining([expect.stringContaining("band/fit/")]));
+    const others =
+      /src\/(art|flat|relief|solids|judge|output\/files)\/|fast-png|fflate|xmldom|clipper2|three|gltf|saxes/;
+    expect(sources.filter((path) => others.test(path))).toEqual([]);
   });
 });
 

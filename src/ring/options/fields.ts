@@ -3,9 +3,7 @@
  */
 import { z } from "zod";
 import { nearest } from "../../base/errors/nearest.js";
-import type { Warn } from "../../base/errors.js";
 import type { FileSource } from "../../base/files.js";
-import type { Limits } from "../../base/limits.js";
 import { isWasmPlace, type WasmPlace, type WasmPlaces } from "../../base/wasm-places.js";
 import type { PieceTime } from "../../casting/piece.js";
 import { functionField, isBytes, signalField } from "../../design/option-fields.js";
@@ -17,6 +15,7 @@ import { type Detail, detailLevels } from "../../solids/detail.js";
 import { KERNEL_NAMES, kernelNamed, missingInKernel } from "../../union/kernels/catalogue.js";
 import type { Kernel } from "../../union/kernels/kernel.js";
 import type { Asker, OnStage } from "../asker.js";
+import { FIT_FIELDS } from "./fit-fields.js";
 
 /** Most beads that may be asked for. Chosen: a hundred times the default, far above any ring. */
 const MOST_BEADS = 2_000_000;
@@ -24,17 +23,9 @@ const MOST_BEADS = 2_000_000;
 /** Widest picture of a sheet, pixels: that of any picture. */
 const WIDEST_PICTURE = 8192;
 
-const aboveNone = z.number().positive();
-
 const [TILE, ...OTHER_PARTS] = ["tile", "medallion", "ornament"] as const satisfies readonly TilePart[];
 
 const DETAILS = Object.keys(detailLevels) as [Detail, ...Detail[]];
-
-const limits: z.ZodType<Partial<Limits>> = z.strictObject({
-  seconds: aboveNone.optional().describe("seconds by the clock, above 0; default 1800"),
-  triangles: aboveNone.optional().describe("triangles of the ring, above 0; default 5 million"),
-  corners: aboveNone.optional().describe("corners of all drawn art in all its copies, above 0; default 4 million"),
-});
 
 const print: z.ZodType<Partial<PrintSettings>> = z.strictObject({
   stance: z.enum(PRINT_STANCES).optional().describe("how it lies in a printer; default the design's"),
@@ -62,10 +53,10 @@ const place = z.unknown().transform(placeFrom).optional();
 const wasm: z.ZodType<WasmPlaces> = z.strictObject({ manifold: place, harfbuzz: place });
 
 export const FIELDS = {
+  ...FIT_FIELDS,
   signal: signalField.optional(),
   onProgress: functionField<NonNullable<Asker["onProgress"]>>("is told how far the work has come").optional(),
   onStage: functionField<OnStage>("is told of each stage that works").optional(),
-  warn: functionField<Warn>("takes warnings").optional(),
   files: z.unknown().transform(filesFrom).optional(),
   kernel: z.unknown().transform(kernelFrom).optional(),
   wasm: wasm.optional(),
@@ -76,7 +67,6 @@ export const FIELDS = {
     .optional()
     .describe(`most beads that are built, whole, 0 to ${MOST_BEADS}; default 20 000`),
   decimate: z.number().min(0).optional().describe("how far the surface may lie from what was built, mm; default 0"),
-  limits: limits.optional(),
   detail: z.enum(DETAILS).optional().describe("draft: coarser, for looking at a design while it changes; default full"),
   piece: z.enum(PIECES).optional().describe("which piece the mesh is; default master"),
   print: print.optional(),

@@ -30,7 +30,6 @@ const schemas = {
   build: z.strictObject({ ...SETUP, ...PIECE, print, geometry }),
   check: z.strictObject({ ...SETUP, ...ASKING, rules }),
   benchSheet: z.strictObject({ ...SETUP, ...ASKING, tool, pictureWidth }),
-  fit: z.strictObject({ warn, limits }),
   beads: z.strictObject({ files, wasm, maxBeads, limits, warn }),
   tile: z.strictObject({ files, wasm, maxBeads, limits, part, lane, tiles }),
 } as const;

@@ -1,5 +1,5 @@
 /**
- * The flat half: size → fit → profile → pattern → wrap → marks, stage by stage.
+ * The flat half: profile → pattern → wrap → marks, stage by stage.
  */
 import { drawingNames } from "../../art/drawing-names.js";
 import { type ImageRegions, loadImages } from "../../art/image/load-images.js";
@@ -11,8 +11,6 @@ import { type FontUse, loadFonts } from "../../art/text/load-fonts.js";
 import { textDrawings, textFonts } from "../../art/text/text-art.js";
 import type { Typeface } from "../../art/text/typeface.js";
 import type { Band } from "../../band/band.js";
-import type { Fit } from "../../band/fit/fit.js";
-import { type FitPattern, fitBand } from "../../band/fit/fit-band.js";
 import { makeBand } from "../../band/make-band.js";
 import { seatLengths } from "../../band/seat-lengths.js";
 import { measureStretch, type StretchReport } from "../../band/surface/stretch.js";
@@ -21,45 +19,17 @@ import { wrapSeat } from "../../band/surface/wrap-seat.js";
 import { about } from "../../base/memory.js";
 import { followsTile } from "../../beads/bead-lines.js";
 import { regionLists } from "../../design/areas.js";
-import type { PatternSpec } from "../../design/pattern/pattern.js";
 import { fontsOf, type Marks, makeMarks } from "../../marks/marks.js";
 import { fillPlain } from "../../pattern/fill-plain.js";
 import type { Pattern } from "../../pattern/laid-out.js";
 import { liftPattern } from "../../pattern/lift-pattern.js";
 import { completePattern, noPattern, type TileRunList } from "../../pattern/pattern.js";
 import type { FlatBody } from "../../relief/flat-body.js";
-import { type ResolvedSize, resolveSize } from "../../size/size.js";
 import { detailLevels } from "../../solids/detail.js";
 import { ACROSS_SHARE } from "../../solids/facet-counts.js";
 import type { From, OfDesign, OfOption, SeatFacts } from "../answers.js";
 import type { Tools } from "../stage.js";
 import { type FileContents, takeFiles } from "./file-contents.js";
-
-export function size({ design }: OfDesign<"size">): ResolvedSize {
-  return resolveSize(design.size);
-}
-
-/** What of a pattern its fit depends on: no art. */
-export function fitPattern({ design: { pattern } }: OfDesign<"pattern">): FitPattern | undefined {
-  if (pattern === undefined) return undefined;
-  const { fit, cover, cycle, gap, lanes } = pattern;
-  const bare = (medallion: PatternSpec["medallion"]) => medallion && { ...medallion, regions: [] };
-  return {
-    fit,
-    cover,
-    cycle,
-    gap,
-    medallion: bare(pattern.medallion),
-    lanes: lanes?.map((lane) => ({ ...lane, regions: [], medallion: bare(lane.medallion), ends: undefined })),
-  };
-}
-
-export function fit(
-  { design, boreRadius, fitPattern }: OfDesign<"profile" | "tolerance"> & From<"boreRadius" | "fitPattern">,
-  { warn, work }: Tools,
-): Fit | undefined {
-  return fitBand(fitPattern, { profile: design.profile, tolerance: design.tolerance, boreRadius, warn, work });
-}
 
 export function profile({
   design,
