@@ -158,14 +158,14 @@ function noRails(path: string): AnnuletError {
 }
 
 /** The heights of a region whose art they are: an image, or a texture. */
-function fieldOf(
+function* fieldOf(
   region: RegionSpec,
   images: AreaOptions["images"],
   options: ReadFieldOptions,
-): HeightField | undefined {
+): Pausing<HeightField | undefined> {
   const { image, texture } = region;
   if (image !== undefined) return readField(region, imageOf(image, images, options.path), options);
-  return texture && readTexture(region, texture, options);
+  return texture && (yield* readTexture(region, texture, options));
 }
 
 const NO_ART = { region: [], border: [], centre: [] } as const;
@@ -183,7 +183,7 @@ function* drawRegions(
     const path = `${where}.regions[${i}]`;
     const name = region.name ?? `${label} ${i + 1}`;
     yield path;
-    const field = fieldOf(region, images, { strip, tolerance, underRail, path, warn });
+    const field = yield* fieldOf(region, images, { strip, tolerance, underRail, path, warn });
     if (field !== undefined) {
       drawn.push({ spec: region, path, name, art: NO_ART, field });
       continue;

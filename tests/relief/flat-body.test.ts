@@ -57,6 +57,7 @@ function bodyOf({ at, reaches, high, kind, seam }: Drawn): FlatBody {
     height: high,
     rise: { at: (u, v) => 0.3 + 0.02 * (u - at[0]) + 0.05 * (v - at[1]), from: 0.5, step: 0.5, tolerance: 0.01 },
     fade: { ends: [at[0] - 2, at[0] + 5], length: 2.5, tolerance: 0.01 },
+    filling: true,
   };
 }
 

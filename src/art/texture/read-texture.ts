@@ -5,6 +5,7 @@
  * laid out so, no image is laid over another. Over the band it comes again once round, without symmetry, as an image does.
  */
 import type { TileOperation } from "../../base/frieze/symmetry.js";
+import type { Pausing } from "../../base/pausing.js";
 import { MAP_DEFAULTS, type MapSpec } from "../../design/art/image-map.js";
 import { type TextureSpec, textureUnits } from "../../design/art/texture.js";
 import type { RegionSpec } from "../../design/pattern/region.js";
@@ -26,14 +27,14 @@ import { requireRoom, requireSteps, tooLow } from "./texture-limits.js";
  *
  * @throws AnnuletError `resolution-too-fine`; `texture-too-fine`, `texture-too-coarse`, `texture-too-low`
  */
-export function readTexture(spec: RegionSpec, texture: TextureSpec, options: ReadFieldOptions): HeightField {
+export function* readTexture(spec: RegionSpec, texture: TextureSpec, options: ReadFieldOptions): Pausing<HeightField> {
   const { strip, path } = options;
   const map: MapSpec = spec.map ?? MAP_DEFAULTS;
   const frame = frameOf(spec, map, options);
   requireSteps(texture, frame, path);
   const sunk = spec.mode === "sunk";
   const span = (sunk ? spec.depth : spec.height) ?? 0;
-  const tile = spread(softened(drawn(texture, frame, strip, path), frame), { span, map, sunk });
+  const tile = spread(softened(yield* drawn(texture, frame, strip, path), frame), { span, map, sunk });
   const heights = frame.tiles === undefined ? tile : withFirst(withoutLast(tile), frame.tiles);
   const { step: _, tiles: _tiles, on: _on, ...place } = frame;
   const field = settle({ ...place, heights: fallAtEdges(heights, spec, map, frame, options.underRail).data });
@@ -54,8 +55,11 @@ function unitOf({ tiles, right }: Frame, { tileWidth, tileHeight, group, grid, h
  */
 const FINENESS = 2 ** -24;
 
+/** Rows from one pause to the next: of the finest texture they take some 50 ms. */
+const PAUSE_ROWS = 8;
+
 /** The texture at the samples of one tile, or of all that the pattern covers; its scale is its own. */
-function drawn(texture: TextureSpec, frame: Frame, strip: Strip, path: string): NumberGrid {
+function* drawn(texture: TextureSpec, frame: Frame, strip: Strip, path: string): Pausing<NumberGrid> {
   const { tiles, columns, rows, low, right, repeats, step } = frame;
   const unit = unitOf(frame, strip);
   const wanted = textureUnits(texture);
@@ -71,6 +75,7 @@ function drawn(texture: TextureSpec, frame: Frame, strip: Strip, path: string): 
   const grid = emptyGrid(count + 1, rows + 1);
   const along = (tiles === undefined ? right : unit.width) / count;
   for (let y = 0; y <= rows; y++) {
+    if (y % PAUSE_ROWS === 0) yield path;
     for (let x = 0; x <= count; x++) {
       const sample = height(near(x * along, low + y * step[1] + middle));
       grid.data[y * grid.width + x] = FINENESS * Math.round(sample / FINENESS);

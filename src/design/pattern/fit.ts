@@ -24,7 +24,7 @@ export const fitSchema = z.strictObject({
     .enum(["narrow", "keep"])
     .default(PATTERN_DEFAULTS.fit.taper)
     .describe(
-      "where the band tapers, tiles narrow or keep their size: art is cut off at the seat's edge, with slivers too narrow for its edges; not with lanes, weaves, images; default narrow",
+      "where the band tapers, tiles narrow or keep their size: art is cut off at the seat's edge, with slivers too narrow for its edges; not with lanes, weaves, images, textures; default narrow",
     ),
 });
 

@@ -8,6 +8,7 @@ import { nearbyIn } from "../../../src/art/texture/nearby.js";
 import { readTexture } from "../../../src/art/texture/read-texture.js";
 import { ROW, type SeedLattice, seedLattice } from "../../../src/art/texture/seed-lattice.js";
 import { friezeGroup, friezeGroups } from "../../../src/base/frieze/symmetry.js";
+import { finish } from "../../../src/base/pausing.js";
 import { GRAIN_LENGTHS, type TextureName } from "../../../src/design/art/texture.js";
 import { collector, failureOf, region, type StripInput, stripOf } from "../../flat/strips.js";
 
@@ -26,7 +27,7 @@ function fieldOf(texture: Spec, spec: Spec = {}, strip: StripInput = {}, underRa
   const full = region({ texture: { size: 0.8, length: 1.6, ...texture }, ...spec });
   if (full.texture === undefined) throw new Error("no texture");
   const { warn } = collector();
-  return readTexture(full, full.texture, { strip: stripOf(strip), tolerance, underRail, path: "r", warn });
+  return finish(readTexture(full, full.texture, { strip: stripOf(strip), tolerance, underRail, path: "r", warn }));
 }
 
 /** Of textures without a grain no length is said. */
