@@ -76,7 +76,11 @@ export class AnnuletError extends Error {
     if (thrown instanceof AnnuletError) return thrown;
     if (isPlainError(thrown)) {
       const { problems, warnings, cause } = thrown;
-      return new AnnuletError(problems, { warnings, ...(cause === undefined ? {} : { cause: causeFrom(cause) }) });
+      const own = cause === undefined ? {} : { cause: causeFrom(cause) };
+      const again = new AnnuletError(problems, { warnings, ...own });
+      // Long values were cut, so their words would be others.
+      again.message = thrown.message;
+      return again;
     }
     const message = thrown instanceof Error ? `${thrown.name}: ${thrown.message}` : safeText(thrown);
     return new AnnuletError({ code: "internal", message }, { cause: thrown });

@@ -18,7 +18,7 @@ export interface PlainError {
   readonly cause?: { readonly name: string; readonly message: string };
 }
 
-/** Longest value that is passed on whole, characters of JSON. Chosen. */
+/** Longest text that is passed on, characters; and longest JSON of other values, which are told as text beyond. Chosen. */
 const LONGEST_VALUE = 2000;
 
 /** An error with what was noticed before it. */
@@ -64,8 +64,14 @@ function plainProblem({ value, ...words }: Problem): Problem {
 }
 
 function plainValue(value: unknown): unknown {
+  if (typeof value === "string") return cut(value);
   const text = safeText(value);
-  return text.length > LONGEST_VALUE ? `${text.slice(0, LONGEST_VALUE)}…` : JSON.parse(text);
+  return text.length > LONGEST_VALUE ? cut(text) : JSON.parse(text);
+}
+
+/** What was cut once stays as it is. */
+function cut(text: string): string {
+  return text.length > LONGEST_VALUE ? `${text.slice(0, LONGEST_VALUE - 1)}…` : text;
 }
 
 function plainCause(cause: unknown): PlainError["cause"] {
