@@ -103,6 +103,7 @@ export class Work {
    * @throws the signal's reason
    */
   async rest(): Promise<void> {
+    this.step();
     await pause();
     this.#signal?.throwIfAborted();
     this.#since = performance.now();
