@@ -1,6 +1,6 @@
 // Covers: src/marks/clear-of-filling.ts, src/design/run-rules.ts
 /** Plain zones filled up to the rails: held against hand formulas, looked at in the mesh, and refused where they cannot be. */
-import { build, openRing, readDesign } from "annulet";
+import { build, flatTile, openRing, readDesign } from "annulet";
 import { describe, expect, it } from "vitest";
 import { openInside } from "../../src/ring/open-ring.js";
 import { failureOf } from "../support/failure-of.js";
@@ -109,6 +109,11 @@ describe("what is filled", () => {
     const { report } = await build(document);
     expect(report).toMatchObject({ closed: true, components: 1 });
     expect(report.headroom).toBe((await build(withoutFilling(document))).report.headroom);
+  });
+
+  it("is not drawn on the tiles, which it laps at the ends", async () => {
+    const { regions } = await flatTile(design(), { tiles: 9 });
+    expect(regions.map(({ names }) => names)).toEqual([["lozenge"]]);
   });
 
   it("begins beyond the ornaments", async () => {

@@ -174,7 +174,9 @@ export interface LaneTiles {
 
 /** The pattern's bodies from step to step of its work: what is raised in a step the lowest first. */
 function flatRegions({ bodies }: Pattern, stretch: TileOutlinesOptions): FlatRegion[] {
-  const steps = workSteps(bodies, ({ mode }) => mode).map(({ op, items }) => {
+  // Of a plain zone that is filled nothing is drawn: it only laps the tiles at the ends.
+  const drawn = bodies.filter(({ filling }) => filling !== true);
+  const steps = workSteps(drawn, ({ mode }) => mode).map(({ op, items }) => {
     const regions = items.flatMap((body) => regionsOf(body, stretch));
     return op === "add" ? regions.sort((a, b) => (a.height ?? 0) - (b.height ?? 0)) : regions;
   });
