@@ -731,6 +731,15 @@ export interface DesignInput {
       /** Radius at the side walls, mm, 0 or more; default 0. */
       readonly edge?: number | undefined;
     };
+    /** A step cut along both edges, for beads "along": "step". Default: none. */
+    readonly step?: {
+      /** Width of each ledge, mm, above 0, within the outside's first curve; default 0.45. */
+      readonly width?: number | undefined;
+      /** From the outside there, or the band's side where that is lower, down to the ledge, mm; default 0.3. */
+      readonly depth?: number | undefined;
+      /** Radius of its three corners, mm; at the sides it stands for the outside's edge; default 0.13. */
+      readonly edge?: number | undefined;
+    } | undefined;
     /**
      * How the band narrows and thins from the top to the back, smoothly; the bore stays. Default: the same all
      * round.
@@ -819,8 +828,11 @@ export interface DesignInput {
   } | undefined;
   /** bead runs, at most 200; default none */
   readonly beads?: readonly ({
-    /** rail (both tops), seat-edge (both edges), {v} (a circle round the band), {path} or {shape} in every tile */
-    readonly along: "rail" | "seat-edge" | {
+    /**
+     * rail (both tops), seat-edge (both edges), step (both ledges), {v} (a circle round the band), {path} or
+     * {shape} in every tile
+     */
+    readonly along: "rail" | "seat-edge" | "step" | {
       /** mm from the seat's middle along its section, arc length and not w; + towards +z */
       readonly v: number;
     } | {
@@ -870,7 +882,7 @@ export interface DesignInput {
     readonly cornerAngle?: number | undefined;
     /** where it meets another that shares: leave, or share one bead; default leave */
     readonly junctions?: "leave" | "share" | undefined;
-    /** rail, seat-edge, {v}: all round the band, or over the pattern's cover alone; default band */
+    /** rail, seat-edge, step, {v}: all round the band, or over the pattern's cover alone; default band */
     readonly over?: "band" | "cover" | undefined;
     /** seat-edge: mm from it to the beads' centres; default 0.45 diameters */
     readonly inset?: number | undefined;

@@ -4,7 +4,7 @@
 import { AnnuletError } from "../../base/errors.js";
 import { type FileSource, loadFile } from "../../base/files.js";
 import { brokenImage } from "./image-limits.js";
-import { type Picture, readPicture } from "./read-picture.js";
+import type { Picture } from "./read-picture.js";
 
 /** What regions say of their images, and where their owner stands in the document. */
 export interface ImageRegions {
@@ -33,6 +33,8 @@ export async function loadImages(
       if (typeof content === "string") throw brokenImage("was handed over as text, not as bytes", where);
       return content;
     });
+    // Few designs have images, and their decoder takes time to load.
+    const { readPicture } = await import("./read-picture.js");
     pictures.set(name, await readPicture(bytes, name, where));
   }
   return pictures;
