@@ -64,9 +64,16 @@ export function checkModeFields(region: ModeFields, context: z.RefinementCtx): v
   if (region.upright === true) {
     if (mode === "pierced")
       complain("upright", "does not belong to a pierced region, whose walls stand along the radius");
-    if (region.ribbon?.weave !== undefined) complain("upright", "does not belong to a woven ribbon");
+    if (region.ribbon?.weave !== undefined)
+      complain(
+        "upright",
+        "does not belong to a woven ribbon, which bridges others along the surface's normal: leave it out",
+      );
     if (region.beads !== undefined)
-      complain("upright", "does not belong to a region that carries beads, which stand along the surface's normal");
+      complain(
+        "upright",
+        "does not belong to a region that carries beads, which stand along the surface's normal: put them in the design's beads, along the same path",
+      );
   }
   if (mode === "pierced") {
     if (section !== undefined) complain("section", "does not belong to a pierced region");
