@@ -33,7 +33,8 @@ export function massOf(volume: number, alloy: Pick<Alloy, "density">): number {
       hint: "A negative volume comes from a mesh that is turned inside out.",
     });
   }
-  const { density } = alloy;
+  // A caller in JavaScript may pass anything.
+  const { density } = Object(alloy) as typeof alloy;
   if (!(density > 0 && Number.isFinite(density))) {
     throw new AnnuletError({
       code: "mass-density",

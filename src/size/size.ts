@@ -63,7 +63,8 @@ export function resolveSize(size: SizeSpec, options: SizeSystemOptions = {}): Re
 }
 
 function requireOneWay(size: SizeSpec): void {
-  const ways = ["system", "diameter", "circumference"].filter((way) => way in size);
+  const given = Object(size) as object;
+  const ways = ["system", "diameter", "circumference"].filter((way) => way in given);
   if (ways.length === 1) return;
   throw new AnnuletError({
     code: "size-unclear",

@@ -5,7 +5,7 @@
 import fc from "fast-check";
 
 /** Values that fit nowhere, or just not. */
-export const nonsense: fc.Arbitrary<unknown> = fc.oneof(
+const nonsense: fc.Arbitrary<unknown> = fc.oneof(
   {
     weight: 4,
     arbitrary: fc.constantFrom<unknown>(

@@ -1,6 +1,7 @@
 /**
  * The reference of the design document, field by field, made from its JSON Schema.
  */
+import { AnnuletError } from "../../base/errors.js";
 import { referenceSchema } from "../json-schema.js";
 import { describeField } from "./describe-field.js";
 import type { FieldReference } from "./field-reference.js";
@@ -20,6 +21,11 @@ import type { SchemaNode } from "./schema-node.js";
  * explainField("profile.outside.rail")[0].default // 0.9
  */
 export function explainField(path: string, schema: object = referenceSchema()): FieldReference[] {
+  const asked: unknown = path;
+  if (typeof asked !== "string") {
+    const allowed = "text, e.g. profile.outside; empty for the whole document";
+    throw new AnnuletError({ code: "field-unknown", message: "a field is named by a text", value: asked, allowed });
+  }
   const root = schema as SchemaNode;
   return findField(path, root).map(({ node, required, of }) => describeField(node, root, { path, required, of }));
 }

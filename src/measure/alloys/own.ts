@@ -44,7 +44,9 @@ export interface OwnAlloy {
  * console.log(marshGold.density); // 13.33 g/cm³
  */
 export function ownAlloy(own: OwnAlloy, path = "alloys"): Alloy {
-  const { symbol, name = symbol, density, mix, range, fineness, kind = "other", source } = own;
+  // A caller in JavaScript may pass anything.
+  const given = Object(own) as OwnAlloy;
+  const { symbol, name = symbol, density, mix, range, fineness, kind = "other", source } = given;
   if (alloys.some((alloy) => alloy.symbol === symbol)) {
     throw new AnnuletError({
       code: "alloy-known",

@@ -29,7 +29,7 @@ export const formats: readonly Format[] = [stlBinary, stlAscii, obj, threemf, gl
  * formatForFile("ring.stl", "stl-ascii").name; // stl-ascii
  */
 export function formatForFile(fileName: string, choice?: string, from: readonly Format[] = formats): Format {
-  const lower = fileName.toLowerCase();
+  const lower = String(fileName).toLowerCase();
   const fitting = from.filter((format) => format.extensions.some((extension) => lower.endsWith(extension)));
   if (fitting.length === 0) {
     throw new AnnuletError({

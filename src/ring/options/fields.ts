@@ -10,7 +10,7 @@ import { functionField, isBytes, signalField } from "../../design/option-fields.
 import { PRINT_RANGES, PRINT_STANCES, type PrintSettings } from "../../design/print-settings.js";
 import { ruleSetSchema } from "../../design/rule-set-schema.js";
 import type { TilePart, TileQuestion } from "../../output/drawing/drawn-tile.js";
-import { pictureSchema } from "../../output/picture/picture-schema.js";
+import { LONGEST_SIDE, pictureSchema } from "../../output/picture/picture-schema.js";
 import { type Detail, detailLevels } from "../../solids/detail.js";
 import { KERNEL_NAMES, kernelNamed, missingInKernel } from "../../union/kernels/catalogue.js";
 import type { Kernel } from "../../union/kernels/kernel.js";
@@ -19,9 +19,6 @@ import { FIT_FIELDS } from "./fit-fields.js";
 
 /** Most beads that may be asked for. Chosen: a hundred times the default, far above any ring. */
 const MOST_BEADS = 2_000_000;
-
-/** Widest picture of a sheet, pixels: that of any picture. */
-const WIDEST_PICTURE = 8192;
 
 const [TILE, ...OTHER_PARTS] = ["tile", "medallion", "ornament"] as const satisfies readonly TilePart[];
 
@@ -78,9 +75,9 @@ export const FIELDS = {
   pictureWidth: z
     .int()
     .min(0)
-    .max(WIDEST_PICTURE)
+    .max(LONGEST_SIDE)
     .optional()
-    .describe(`width of each picture, pixels, 0 to ${WIDEST_PICTURE}; 0 leaves them out; default 640`),
+    .describe(`width of each picture, pixels, 0 to ${LONGEST_SIDE}; 0 leaves them out; default 640`),
   part: z
     .enum([TILE, ...OTHER_PARTS])
     .optional()
