@@ -774,7 +774,7 @@ export interface DesignInput {
       readonly hold?: "tile" | "band" | undefined;
       /**
        * where the band tapers, tiles narrow or keep their size: art is cut off at the seat's edge, with slivers
-       * too narrow for its edges; not with lanes, weaves, images; default narrow
+       * too narrow for its edges; not with lanes, weaves, images, textures; default narrow
        */
       readonly taper?: "narrow" | "keep" | undefined;
     } | undefined;

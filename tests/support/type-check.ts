@@ -27,6 +27,8 @@ export function problemsIn(text: string, { folder, resolution, libraries }: Type
     noEmit: true,
     exactOptionalPropertyTypes: true,
     skipLibCheck: libraries !== true,
+    // Those of the language itself are not ours.
+    skipDefaultLibCheck: true,
     target: ts.ScriptTarget.ES2022,
     lib: ["lib.es2022.d.ts", "lib.dom.d.ts"],
     types: [],
