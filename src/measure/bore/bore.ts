@@ -27,7 +27,7 @@ export interface Bore {
   readonly circumference: number;
 }
 
-/** What helps to find the bore. */
+/** What helps to find the bore: what `measureMesh` gives will do. */
 export interface BoreOptions {
   /** Moments of inertia of the solid, to find a bore that lies askew. Default: only x, y and z are tried. */
   readonly inertia?: readonly [Point3, Point3, Point3] | undefined;
@@ -63,9 +63,10 @@ const ROUNDING = 1e-12;
  * console.log(bore?.diameter); // mm
  */
 export function findBore(mesh: Mesh, options: BoreOptions = {}): Bore | undefined {
-  requireOptions(options, RULES);
+  // A measured mesh may be handed over whole: what else is in it is not asked for.
+  const { inertia } = Object(options) as BoreOptions;
+  requireOptions(typeof options === "object" && options !== null ? { inertia } : options, RULES);
   requireSound(mesh);
-  const { inertia } = options;
   const lone = inertia === undefined ? undefined : loneAxis(inertia);
   const axes = [...FILE_AXES, ...(lone === undefined ? [] : [lone])].map((axis) => acrossAxis(mesh, axis));
   let best: Shadow | undefined;
