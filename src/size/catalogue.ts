@@ -3,6 +3,7 @@
  */
 import { closest } from "fastest-levenshtein";
 import { AnnuletError } from "../base/errors.js";
+import { requireOptions } from "../base/options.js";
 import { germanSizes } from "./german.js";
 import { indiaSizes } from "./india.js";
 import { isoSizes } from "./iso.js";
@@ -36,13 +37,33 @@ export interface SizeSystemOptions {
   readonly systems?: readonly SizeSystem[] | undefined;
 }
 
+const SYSTEMS = {
+  holds: (value: unknown) => Array.isArray(value) && value.every(isSystem),
+  allowed: "a list of size systems, such as sizeSystems and what scaleSystem makes",
+};
+
+function isSystem(value: unknown): boolean {
+  const { name, circumferenceOf, labelOf } = Object(value) as Partial<SizeSystem>;
+  return typeof name === "string" && typeof circumferenceOf === "function" && typeof labelOf === "function";
+}
+
+/**
+ * The systems to choose from.
+ *
+ * @throws AnnuletError `option-unknown`, `option-invalid`
+ */
+export function systemsOf(options: SizeSystemOptions): readonly SizeSystem[] {
+  requireOptions(options, { systems: SYSTEMS });
+  return options.systems ?? sizeSystems;
+}
+
 /**
  * The size system of a name.
  *
- * @throws AnnuletError `size-system-unknown`, naming the nearest
+ * @throws AnnuletError `size-system-unknown`, naming the nearest, and those of `systemsOf`
  */
 export function findSizeSystem(name: string, options: SizeSystemOptions = {}): SizeSystem {
-  const systems = options.systems ?? sizeSystems;
+  const systems = systemsOf(options);
   const found = systems.find((system) => system.name === name);
   if (found) return found;
   const names = systems.map((system) => system.name);

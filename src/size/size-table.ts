@@ -2,7 +2,7 @@
  * One bore in every size system, side by side.
  */
 import { BORE_CIRCUMFERENCE, requireBore } from "./bore-range.js";
-import { type SizeSystemOptions, sizeSystems } from "./catalogue.js";
+import { type SizeSystemOptions, systemsOf } from "./catalogue.js";
 
 /** The nearest label of one system. Where the system does not reach the bore, all that follows `title` is undefined. */
 export interface SizeRow {
@@ -24,14 +24,14 @@ export interface SizeRow {
  * The nearest label of every system.
  *
  * @param circumference mm, 15.71 to 188.5
- * @throws AnnuletError `size-out-of-range`
+ * @throws AnnuletError `size-out-of-range`, `option-unknown`, `option-invalid`
  *
  * @example
  * for (const row of sizeTable(54)) console.log(row);
  */
 export function sizeTable(circumference: number, options: SizeSystemOptions = {}): SizeRow[] {
   const bore = requireBore(circumference, BORE_CIRCUMFERENCE, "size.circumference");
-  return (options.systems ?? sizeSystems).map((system) => {
+  return systemsOf(options).map((system) => {
     const label = system.labelOf(bore);
     const nearest = label === undefined ? undefined : system.circumferenceOf(label);
     return {

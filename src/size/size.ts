@@ -3,7 +3,7 @@
  */
 import { AnnuletError } from "../base/errors.js";
 import { BORE_CIRCUMFERENCE, BORE_DIAMETER, requireBore } from "./bore-range.js";
-import { findSizeSystem, type SizeSystemOptions } from "./catalogue.js";
+import { findSizeSystem, type SizeSystemOptions, systemsOf } from "./catalogue.js";
 import type { SizeSystemName } from "./system-names.js";
 
 /** A size as a document gives it: a label in a size system, or the inner diameter or circumference, mm. */
@@ -32,13 +32,14 @@ const SAME_LABEL = 1e-6;
 /**
  * The bore that a size means.
  *
- * @throws AnnuletError `size-unknown`, `size-system-unknown`, `size-out-of-range`, or `size-unclear` where it is not
- * given in exactly one of the three ways
+ * @throws AnnuletError `size-unknown`, `size-system-unknown`, `size-out-of-range`, `option-unknown`, `option-invalid`, or
+ * `size-unclear` where it is not given in exactly one of the three ways
  *
  * @example
  * resolveSize({ system: "uk", value: "N" }).circumference; // 53.75 mm
  */
 export function resolveSize(size: SizeSpec, options: SizeSystemOptions = {}): ResolvedSize {
+  systemsOf(options);
   requireOneWay(size);
   if ("diameter" in size) {
     const diameter = requireBore(size.diameter, BORE_DIAMETER, "size.diameter");

@@ -3,8 +3,11 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { z } from "zod";
 import { sizeSchema } from "../../src/design/size.js";
+import type { SizeSystemOptions } from "../../src/size/catalogue.js";
 import { resolveSize, type SizeSpec } from "../../src/size/size.js";
 import type { SizeSystem } from "../../src/size/size-system.js";
+import { sizeTable } from "../../src/size/size-table.js";
+import { failureOf } from "../support/failure-of.js";
 
 const SEED = 20261125;
 
@@ -110,6 +113,24 @@ describe("sizeSchema", () => {
     for (const way of json.anyOf) {
       expect(way.additionalProperties).toBe(false);
       for (const field of Object.values(way.properties)) expect(field.description).toMatch(/mm|iso/);
+    }
+  });
+});
+
+describe("options of sizes", () => {
+  it.each<[string, unknown, string]>([
+    ["null", null, "option-invalid"],
+    ["a misspelt name", { system: [] }, "option-unknown"],
+    ["no list", { systems: 3 }, "option-invalid"],
+    ["a list of something else", { systems: ["iso"] }, "option-invalid"],
+  ])("that are %s are refused", (_, options, code) => {
+    const given = options as SizeSystemOptions;
+    for (const ask of [
+      () => resolveSize({ system: "iso", value: 54 }, given),
+      () => resolveSize({ diameter: 17 }, given),
+      () => sizeTable(54, given),
+    ]) {
+      expect(failureOf(ask).code).toBe(code);
     }
   });
 });

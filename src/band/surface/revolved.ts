@@ -3,6 +3,7 @@
  */
 import type { Segment } from "../../base/math/curve.js";
 import type { Point3 } from "../../base/math/point.js";
+import { A_NUMBER, numberAbove0, requireOptions } from "../../base/options.js";
 import { TURN } from "../../base/units.js";
 import { makeLine } from "./line.js";
 import type { BandSurface } from "./surface.js";
@@ -17,9 +18,21 @@ export interface RevolvedOptions {
   readonly startAngle: number;
 }
 
+const RULES = {
+  line: {
+    holds: (value: unknown) => Array.isArray(value) && value.length > 0,
+    allowed: "lines and arcs in (w, r), at least one",
+    needed: true,
+  },
+  referenceRadius: { ...numberAbove0("mm"), needed: true },
+  startAngle: { ...A_NUMBER, needed: true },
+};
+
 /**
  * The surface of a line that is the same all round: the map between flat art (u, v, h) and space, with its inverse. Lengths in
  * mm, angles in radians.
+ *
+ * @throws AnnuletError `option-invalid`, `option-missing`, `option-unknown`
  *
  * @example
  * const surface = revolvedSurface({
@@ -29,7 +42,9 @@ export interface RevolvedOptions {
  * });
  * const [x, y, z] = surface.forward(5, 1, 0.2); // 5 mm along, 1 mm across, 0.2 mm above
  */
-export function revolvedSurface({ line: chain, referenceRadius, startAngle }: RevolvedOptions): BandSurface {
+export function revolvedSurface(options: RevolvedOptions): BandSurface {
+  requireOptions(options, RULES);
+  const { line: chain, referenceRadius, startAngle } = options;
   const line = makeLine(chain);
   const angleAt = (u: number) => startAngle + u / referenceRadius;
   const lineAt = () => line;

@@ -143,6 +143,7 @@ export type ProblemCode =
   | "path-too-tangled"
   | "pdf-not-printed"
   | "pdf-printer-missing"
+  | "picture-invalid"
   | "profile-crosses-itself"
   | "profile-not-finite"
   | "rail-too-wide"

@@ -259,3 +259,15 @@ describe("encodePng", () => {
     }
   });
 });
+
+describe("the bytes of a PNG", () => {
+  it.each<[string, unknown]>([
+    ["nothing", undefined],
+    ["no pixels", { width: 2, height: 1 }],
+    ["too few", { width: 2, height: 1, pixels: new Uint8Array(4) }],
+    ["half a pixel", { width: 0.5, height: 2, pixels: new Uint8Array(4) }],
+    ["a list", { width: 1, height: 1, pixels: [0, 0, 0, 0] }],
+  ])("are not made of %s", (_, picture) => {
+    expect(failureOf(() => encodePng(picture as never)).code).toBe("picture-invalid");
+  });
+});
