@@ -136,8 +136,12 @@ describe("a surface of revolution", () => {
     ["nothing", undefined, "option-invalid"],
     ["no line", { referenceRadius: 9, startAngle: 0 }, "option-missing"],
     ["an empty line", { line: [], referenceRadius: 9, startAngle: 0 }, "option-invalid"],
-    ["a radius of 0", { line: profileOf("domed").seat, referenceRadius: 0, startAngle: 0 }, "option-invalid"],
-    ["a misspelt angle", { line: profileOf("domed").seat, referenceRadius: 9, startAngel: 0 }, "option-missing"],
+    ["a radius of 0", { line: profileOf(SMOOTH_FORMS[0]).seat, referenceRadius: 0, startAngle: 0 }, "option-invalid"],
+    [
+      "a misspelt angle",
+      { line: profileOf(SMOOTH_FORMS[0]).seat, referenceRadius: 9, startAngel: 0 },
+      "option-missing",
+    ],
   ])("is not made of %s", (_, options, code) => {
     expect(failureOf(() => revolvedSurface(options as never)).code).toBe(code);
   });
