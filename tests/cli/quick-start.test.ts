@@ -25,13 +25,13 @@ describe("budgetFlag", () => {
 describe("the program's first module", () => {
   it("loads nothing before the settings but what loads nothing itself", () => {
     const importsOf = (name: string) => {
-      const source = readFileSync(new URL(`../../src/cli/${name}`, import.meta.url), "utf8");
+      const source = readFileSync(new URL(name, new URL("../../src/cli/", import.meta.url)), "utf8");
       return [...source.matchAll(/^import .*"(.+)";$/gm)].map(([, from]) => from);
     };
     const own = importsOf("main.ts");
     expect(own).toContain("./quick-start.js");
     for (const from of own) {
-      const others = importsOf(from.replace("./", "").replace(/\.js$/, ".ts"));
+      const others = importsOf(from.replace(/\.js$/, ".ts"));
       expect(
         others.filter((other) => !other.startsWith("node:")),
         from,

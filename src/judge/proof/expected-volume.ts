@@ -39,6 +39,9 @@ export function addedVolume(columns: readonly Holding[], pattern: Pattern, inten
     let volume = held.likely === stand.band ? 0 : of(held.likely) - of(stand.band);
     if (isCut) volume += deepVolume(column, floor, intent);
     if (held.maybe !== held.surely) open += (of(held.maybe) - of(held.surely)) / 2;
+    const filled = of(overFillet(column, intent));
+    open += filled / 2;
+    volume += filled;
     sum += volume;
     groups[(i + NEXT_LINE * column.line) % GROUPS] += volume;
   }
@@ -69,6 +72,24 @@ function overSeat({ place, stand, held }: Holding, intent: Intent): Held {
   const ends = [-1, 1].map((side) => (line.point(side * line.reach, 0)[0] - point[0]) / way[0]);
   const beads = [Math.min(...ends), Math.max(...ends)] as const;
   return beads[1] > intent.tallest ? held : intent.at(place, stand, { beads });
+}
+
+/** How far inside the seat's edge it is asked what reaches the edge, mm: clear of the art's rounding (chosen). */
+const INSIDE = 0.02;
+
+/** Beads beside the edge are counted where they are. */
+const NO_BEADS = [0, 0] as const;
+
+/** What relief that reaches the seat's edge adds over the fillet at a rail's root, where it runs on to the rail's wall. */
+function overFillet({ place, stand }: Holding, intent: Intent): Intervals {
+  if (place.on !== "rest" || !intent.hasRails || intent.knows(place, stand)) return [];
+  const { line } = place.section;
+  const across = Math.sign(place.across) * (line.reach - INSIDE);
+  const edge = { ...place, on: "seat" as const, across };
+  const foot = columnAt(edge);
+  const top = intent.at(edge, foot, { beads: NO_BEADS }).likely.at(-1) ?? 0;
+  const [low, high] = [stand.band.at(-1) ?? 0, foot.point[1] + top * foot.way[1] - stand.point[1]];
+  return high > low ? [low, high] : [];
 }
 
 /** What lies deeper than a floor: marks in the bore by columns that pass no hole, holes along the radius. */

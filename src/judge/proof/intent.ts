@@ -121,6 +121,10 @@ export class Intent {
     return Math.abs(this.#toField(place, stand)) > BESIDE + pattern.height * Math.abs(stand.way[0]);
   }
 
+  get hasRails(): boolean {
+    return this.#options.band.rails !== undefined;
+  }
+
   get hasMarks(): boolean {
     return this.#marks.length > 0;
   }
