@@ -1,7 +1,7 @@
 /** annulet's public names. */
 
 export type { Fit, FitCandidate, LaneFit } from "./band/fit/fit.js";
-export type { Rails } from "./band/profile/outline.js";
+export type { Ledge, Rails } from "./band/profile/outline.js";
 export { buildProfile, type Profile } from "./band/profile/profile.js";
 export type { Develop } from "./band/surface/develop.js";
 export { type RevolvedOptions, revolvedSurface } from "./band/surface/revolved.js";
