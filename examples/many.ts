@@ -2,18 +2,11 @@
  * Makes many variants on all cores: one band in a run of sizes and widths. Run by `npm run examples`; the number of variants
  * follows the name: `node examples/dist/many.js 1000`. Scenario and numbers are invented for the demo.
  */
-import { availableParallelism } from "node:os";
-import { Tinypool } from "tinypool";
+import { startPool, threads } from "./ring-pool.js";
 import type { RingAnswer, RingTask } from "./ring-worker.js";
 
 const wanted = Number(process.argv[2] ?? 8);
-const threads = availableParallelism();
-const pool = new Tinypool({
-  filename: new URL("./ring-worker.js", import.meta.url).href,
-  runtime: "worker_threads",
-  minThreads: 1,
-  maxThreads: threads,
-});
+const pool = startPool();
 
 /** The design of a number: as many sizes as there are, at four widths. */
 function variant(number: number): string {

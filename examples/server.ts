@@ -3,8 +3,7 @@
  * of those who wait are bounded; a worker that does not end is ended. Run: `node examples/dist/server.js 8080`.
  */
 import { createServer, type IncomingMessage, type ServerResponse } from "node:http";
-import { availableParallelism } from "node:os";
-import { Tinypool } from "tinypool";
+import { startPool, threads } from "./ring-pool.js";
 import type { RingAnswer, RingTask } from "./ring-worker.js";
 
 /** Bytes of a design, far above any that is drawn by hand. */
@@ -15,13 +14,7 @@ const MOST_WAITING = 16;
 const LIMITS = { seconds: Number(process.env.RING_SECONDS ?? 10), triangles: 1_000_000, corners: 1_000_000 };
 const GRACE = 2000;
 
-const threads = availableParallelism();
-const pool = new Tinypool({
-  filename: new URL("./ring-worker.js", import.meta.url).href,
-  runtime: "worker_threads",
-  minThreads: 1,
-  maxThreads: threads,
-});
+const pool = startPool();
 
 /** Designs that are worked or wait. */
 let inside = 0;

@@ -41,7 +41,7 @@ describe.skipIf(!existsSync(join(ROOT, "dist/node.js")))("the examples", () => {
     // Inside the package's folder, so that `annulet` is the package itself.
     mkdirSync(join(ROOT, "build"), { recursive: true });
     folder = mkdtempSync(join(ROOT, "build/examples-"));
-    const entryPoints = ["server", "many", "ring-worker"].map((name) => join(ROOT, `examples/${name}.ts`));
+    const entryPoints = ["server", "many", "ring-pool", "ring-worker"].map((name) => join(ROOT, `examples/${name}.ts`));
     await build({ entryPoints, outdir: folder, format: "esm", platform: "node" });
     const env = { ...process.env, RING_SECONDS: "3" };
     server = spawn(process.execPath, [join(folder, "server.js")], { env, stdio: ["ignore", "pipe", "inherit"] });

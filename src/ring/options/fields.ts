@@ -34,14 +34,16 @@ const print: z.ZodType<Partial<PrintSettings>> = z.strictObject({
 });
 
 /** The stage that draws says which lanes, parts and numbers of tiles a design has. */
-const tile: z.ZodType<TileQuestion> = z.strictObject({
+const TILE_FIELDS = {
   part: z
     .enum([TILE, ...OTHER_PARTS])
     .optional()
     .describe("what is shown; default the tile"),
   lane: z.string().optional().describe("name of the lane; default the first"),
   tiles: z.number().optional().describe("tiles side by side, a whole number; default one cycle"),
-});
+} as const;
+
+const tile: z.ZodType<TileQuestion> = z.strictObject(TILE_FIELDS);
 
 const PIECES = ["master", "cast", "finished"] as const satisfies readonly PieceTime[];
 
@@ -78,12 +80,7 @@ export const FIELDS = {
     .max(LONGEST_SIDE)
     .optional()
     .describe(`width of each picture, pixels, 0 to ${LONGEST_SIDE}; 0 leaves them out; default 640`),
-  part: z
-    .enum([TILE, ...OTHER_PARTS])
-    .optional()
-    .describe("what is shown; default the tile"),
-  lane: z.string().optional().describe("name of the lane; default the first"),
-  tiles: z.number().optional().describe("tiles side by side, a whole number; default one cycle"),
+  ...TILE_FIELDS,
 } as const;
 
 function degreesIn([least, most]: readonly [number, number]) {
