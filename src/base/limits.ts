@@ -1,6 +1,7 @@
 /**
  * Bounds on work, so that a design made to stall, by design or by mistake, ends with a clear error.
  */
+import { definedOf } from "./defined-of.js";
 import { AnnuletError } from "./errors.js";
 
 /** What one question may cost. */
@@ -51,8 +52,4 @@ export function tooLong(seconds: number, path: string | undefined): AnnuletError
 /** Whether an error says that a limit was met: with other limits it may go well. */
 export function isBeyond(error: unknown): boolean {
   return error instanceof AnnuletError && Object.values<string>(CODES).includes(error.code);
-}
-
-function definedOf<Fields extends object>(fields: Fields): Fields {
-  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as Fields;
 }

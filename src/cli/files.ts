@@ -1,7 +1,8 @@
 /**
  * Reads standard input.
  */
-import { joinChunks, tooLarge } from "../disk/read-file.js";
+import { tooLarge } from "../disk/read-file.js";
+import { joinChunks } from "../toolbox/index.js";
 import type { Io } from "./io.js";
 
 /** Name that stands for standard input. */
@@ -21,5 +22,5 @@ export async function readStdin(io: Io, limit: number): Promise<Uint8Array> {
     if (total > limit) throw tooLarge("standard input", limit);
     chunks.push(bytes);
   }
-  return joinChunks(chunks, total);
+  return joinChunks(chunks);
 }

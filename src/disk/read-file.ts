@@ -3,6 +3,7 @@
  */
 import { closeSync, fstatSync, openSync, readSync } from "node:fs";
 import { AnnuletError } from "../base/errors.js";
+import { joinChunks } from "../base/join-chunks.js";
 import { reasonOf } from "./reason-of.js";
 import { statOf } from "./same-file.js";
 
@@ -55,22 +56,11 @@ function readAll(file: number, path: string, limit: number, expected: number): U
   for (;;) {
     const chunk = new Uint8Array(Math.max(CHUNK, expected - total));
     const length = readSync(file, chunk);
-    if (length === 0) return joinChunks(chunks, total);
+    if (length === 0) return joinChunks(chunks);
     total += length;
     if (total > limit) throw tooLarge(path, limit);
     chunks.push(chunk.subarray(0, length));
   }
-}
-
-/** One array of its own: a Buffer may share its memory with others, which readers of bytes need not expect. */
-export function joinChunks(chunks: readonly Uint8Array[], total: number): Uint8Array {
-  const all = new Uint8Array(total);
-  let at = 0;
-  for (const chunk of chunks) {
-    all.set(chunk, at);
-    at += chunk.length;
-  }
-  return all;
 }
 
 /** A size in words: `84 B`, `1.2 kB`, `31.5 MB`. */

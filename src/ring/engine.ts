@@ -1,8 +1,8 @@
 /**
  * Answers questions about one design: takes what is remembered and lets stages work out the rest.
  */
-
 import { canonicalText } from "../base/canonical.js";
+import { definedOf } from "../base/defined-of.js";
 import { fillLimits, type Limits } from "../base/limits.js";
 import { pause } from "../base/pause.js";
 import { tellWasm } from "../base/wasm-places.js";
@@ -181,13 +181,6 @@ function readAll(document: unknown, setup: EngineSetup): { pieces: Pieces; desig
     return { error };
   }
 }
-
-/** The fields that are not undefined. */
-function definedOf<Fields extends object>(fields: Fields): DefinedIn<Fields> {
-  return Object.fromEntries(Object.entries(fields).filter(([, value]) => value !== undefined)) as DefinedIn<Fields>;
-}
-
-type DefinedIn<Fields> = { [Name in keyof Fields]?: Exclude<Fields[Name], undefined> };
 
 /** For what is over at once. */
 const AT_ONCE = { signal: new AbortController().signal, work: new Work() } as const;

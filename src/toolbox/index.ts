@@ -2,6 +2,7 @@
 
 export { sampleDesign } from "../art/motifs/sample.js";
 export { describeProblem } from "../base/errors.js";
+export { joinChunks } from "../base/join-chunks.js";
 export { changeDocument, type DocumentChange } from "../design/change-document.js";
 export { materialsOf } from "../design/materials.js";
 export type { PlainObject } from "../design/plain.js";

@@ -3,10 +3,10 @@
  * hole and out of it through the hole's walls, so it is asked place by place, each by its own foot on the seat.
  */
 import type { SurfaceLine } from "../../band/surface/surface.js";
-import { largestWhere } from "../../base/math/largest.js";
 import type { Stand } from "./columns.js";
 import { cutOut, type Held } from "./held.js";
 import { lessOne } from "./intervals.js";
+import { footAt } from "./upright.js";
 
 /** Beside the hole, over its broken edges alone, or within what is pierced through. */
 export type Pierced = "no" | "edge" | "through";
@@ -24,8 +24,7 @@ export interface LeaningHole {
 const APART = 0.08;
 const MOST_PLACES = 24;
 
-/** Feet are found to this, mm: a tenth of the finest tolerance. Halving a step so often finds walls as well. */
-const FOOT = 1e-4;
+/** Halving a step so often finds walls to a tenth of the finest tolerance. */
 const HALVINGS = 10;
 
 /** A column with a hole cut out of it. */
@@ -66,5 +65,5 @@ function kindAt({ line, stand: { point, way }, piercedAt }: LeaningHole, t: numb
   const w = point[0] + t * way[0];
   const { reach } = line;
   if (w < line.point(-reach, 0)[0] || w > line.point(reach, 0)[0]) return "no";
-  return piercedAt(largestWhere(-reach, reach, (v) => line.point(v, 0)[0] <= w, FOOT));
+  return piercedAt(footAt(line, w));
 }

@@ -2,6 +2,7 @@
  * What a file format is: a plain value, so that users can add their own beside the built-in ones.
  */
 import { AnnuletError } from "../../base/errors.js";
+import { joinChunks } from "../../base/join-chunks.js";
 import type { Point3 } from "../../base/math/point.js";
 import { BYTES, type OptionRules, requireOptions, TEXT } from "../../base/options.js";
 import type { Mesh } from "../../mesh/mesh.js";
@@ -98,14 +99,4 @@ function requireFormat(format: unknown): void {
     value: format,
     allowed: "one of `formats`, what `formatForFile` gives, or any value of the Format interface",
   });
-}
-
-function joinChunks(chunks: readonly Uint8Array[]): Uint8Array {
-  const all = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
-  let at = 0;
-  for (const chunk of chunks) {
-    all.set(chunk, at);
-    at += chunk.length;
-  }
-  return all;
 }

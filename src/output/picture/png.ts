@@ -3,6 +3,7 @@
  */
 import { encode } from "fast-png";
 import { AnnuletError } from "../../base/errors.js";
+import { BYTES } from "../../base/options.js";
 import type { Picture } from "./picture.js";
 
 /**
@@ -23,7 +24,8 @@ export function encodePng(picture: Picture): Uint8Array {
 function requirePicture(picture: Picture): Picture {
   const { width, height, pixels } = Object(picture) as Partial<Picture>;
   const sides = [width, height].every((side) => Number.isInteger(side) && Number(side) > 0);
-  if (sides && pixels instanceof Uint8Array && pixels.length === 4 * Number(width) * Number(height)) return picture;
+  if (sides && pixels !== undefined && BYTES.holds(pixels) && pixels.length === 4 * Number(width) * Number(height))
+    return picture;
   throw new AnnuletError({
     code: "picture-invalid",
     message: "the picture has not four bytes for each pixel",

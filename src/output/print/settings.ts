@@ -1,6 +1,7 @@
 /**
  * How a ring is printed: how it stands, how thick the layers are, from which lean on an underside counts as steep.
  */
+import { definedOf } from "../../base/defined-of.js";
 import { AnnuletError, type Problem } from "../../base/errors.js";
 import {
   PRINT_DEFAULTS,
@@ -19,8 +20,7 @@ const UNITS = { tilt: "degrees", layer: "mm", support: "degrees" } as const;
  * @throws AnnuletError `option-invalid` with everything that is wrong
  */
 export function printSettings(given: Partial<PrintSettings> = {}, base: PrintSettings = PRINT_DEFAULTS): PrintSettings {
-  const told = Object.fromEntries(Object.entries(given).filter(([, value]) => value !== undefined));
-  const all: PrintSettings = { ...base, ...told };
+  const all: PrintSettings = { ...base, ...definedOf(given) };
   const problems: Problem[] = [];
   const complain = (name: keyof PrintSettings, allowed: string) => {
     const message = `the print's ${name} is off`;
