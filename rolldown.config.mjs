@@ -24,6 +24,7 @@ export default defineAll([
       fit: "src/entries/fit.ts",
       three: "src/entries/three.ts",
       node: "src/entries/node.ts",
+      worker: "src/entries/worker.ts",
     },
     external: (id) => id === "three" || id.startsWith("node:") || selfLoaded(id),
     output: { dir: "dist", paths: pathsFrom("."), chunkFileNames: "[name]-[hash].js", sourcemap: true },

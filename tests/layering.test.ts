@@ -10,7 +10,7 @@ const DEVELOPERS = new URL("DEVELOPERS.md", ROOT);
 
 const sources = readdirSync(new URL("src/", ROOT), { recursive: true, encoding: "utf8" })
   .map((path) => path.replaceAll("\\", "/"))
-  .filter((path) => path.endsWith(".ts"))
+  .filter((path) => /\.tsx?$/.test(path))
   .sort();
 
 function read(path: string): string {
@@ -39,7 +39,7 @@ describe("layers of src", () => {
   });
 
   it("has no circle of files, not even of types", () => {
-    const imports = new Map(sources.map((path) => [path, filesImported(path, read(path))]));
+    const imports = new Map(sources.map((path) => [path.replace(/x$/, ""), filesImported(path, read(path))]));
     for (const [path, others] of imports) {
       expect(
         others.filter((other) => !imports.has(other)),

@@ -13,11 +13,10 @@ import {
   type Report,
   type Ring,
 } from "../index.js";
-import { densitySpan, showGrams } from "../toolbox/index.js";
+import { densitySpan, fileOptionsOf, showGrams } from "../toolbox/index.js";
 import { filesBeside, pathsBeside } from "./design-folder.js";
 import type { DesignOptions } from "./design-options.js";
 import { type Io, print, say } from "./io.js";
-import { meshChunks } from "./mesh-chunks.js";
 import { namesIn, openDesign } from "./open-design.js";
 import { type Output, writeOutputs } from "./output-files.js";
 import { sayProblems } from "./say-problems.js";
@@ -85,7 +84,8 @@ async function makeOnce(ring: Ring, targets: Targets, watched: Watched, io: Io, 
     progress.stop();
     const outputs = targets.map((target): Output => {
       if (picture !== undefined && isPicture(target.path)) return { target, chunks: () => [encodePng(picture)] };
-      return { target, chunks: () => meshChunks(made, formatForFile(target.path)) };
+      const format = formatForFile(target.path);
+      return { target, chunks: () => format.write(made.mesh, fileOptionsOf(made, format)) };
     });
     const written = await writeOutputs(outputs);
     sayWarnings(io, made.report.warnings);

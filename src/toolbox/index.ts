@@ -27,5 +27,6 @@ export { nameStance } from "../output/report/name-stance.js";
 export { densitySpan, showGrams } from "../output/report/show-grams.js";
 export { BENCH_SHEET_DEFAULTS } from "../ring/bench-sheet.js";
 export { BUILD_DEFAULTS } from "../ring/build.js";
+export { fileOptionsOf } from "../ring/made-file.js";
 export { namedFiles } from "../ring/named-files.js";
 export { KERNEL_NAMES } from "../union/kernels/catalogue.js";

@@ -1,4 +1,4 @@
-// Covers: src/cli/commands/watch.ts, src/cli/mesh-chunks.ts
+// Covers: src/cli/commands/watch.ts, src/ring/made-file.ts
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { Readable, Writable } from "node:stream";

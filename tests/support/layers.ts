@@ -36,7 +36,10 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   ring: ["flat half", "solid half", "output"],
   disk: ["base", "design"],
   index: ["flat half", "solid half", "output", "ring"],
-  entries: ["flat half", "solid half", "output", "ring", "disk"],
+  worker: ["flat half", "solid half", "output", "ring"],
+  view: ["base", "mesh", "output", "judge"],
+  entries: ["flat half", "solid half", "output", "ring", "disk", "worker", "view"],
+  workbench: ["index", "entries", "toolbox"],
   toolbox: ["flat half", "solid half", "output", "ring"],
   cli: ["index", "toolbox", "disk"],
 };
@@ -44,7 +47,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
 /** Library → the only places of src that may import it. Libraries without a row may be used anywhere. */
 const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   "node:*": ["disk", "cli"],
-  three: ["output/files", "union/kernels", "judge/wall-rays"],
+  three: ["output/files", "union/kernels", "judge/wall-rays", "view", "workbench/ring"],
   "three-mesh-bvh": ["judge/wall-rays"],
   "manifold-3d": ["union/kernels"],
   "three-bvh-csg": ["union/kernels"],
@@ -59,6 +62,12 @@ const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   commander: ["cli"],
   "cli-progress": ["cli"],
   "cli-table3": ["cli"],
+  comlink: ["worker", "workbench/engine"],
+  preact: ["workbench"],
+  "@preact/signals": ["workbench"],
+  codemirror: ["workbench/text"],
+  "idb-keyval": ["workbench/keep"],
+  "jsonc-parser": ["workbench/state", "workbench/text"],
 };
 
 /** All three tables as the rows of markdown that DEVELOPERS.md holds: names of several rooms, rooms, libraries. */
@@ -189,7 +198,7 @@ function isWithin(path: string, part: string): boolean {
 }
 
 function stem(path: string): string {
-  return path.replace(/\.(js|ts)$/, "");
+  return path.replace(/\.(js|tsx?)$/, "");
 }
 
 function exportsDefault(node: ts.Node): boolean {

@@ -17,8 +17,12 @@ export interface Head {
   readonly across: string | undefined;
 }
 
-/** The name under which tests import the library, and the file that it stands for. */
-const LIBRARY = { name: "annulet", file: "src/index.ts" };
+/** The file that one of the package's own names stands for; undefined for any other name. */
+function packageFile(specifier: string): string | undefined {
+  if (specifier === "annulet") return "src/index.ts";
+  const [, entry] = /^annulet\/(\w+)$/.exec(specifier) ?? [];
+  return entry === undefined ? undefined : `src/entries/${entry}.ts`;
+}
 
 /** Everything that is wrong between files of src and their tests, one sentence each; nothing where all is well. */
 export function findUnmirrored(files: Files): string[] {
@@ -86,8 +90,7 @@ export function valuesImported(path: string, text: string, files: { has(path: st
   const visit = (node: ts.Node): void => {
     const specifier = valueSpecifier(node);
     if (specifier !== undefined) {
-      const target =
-        specifier === LIBRARY.name ? LIBRARY.file : posix.join(posix.dirname(path), specifier).replace(/\.js$/, ".ts");
+      const target = packageFile(specifier) ?? posix.join(posix.dirname(path), specifier).replace(/\.js$/, ".ts");
       if (files.has(target)) found.add(target);
     }
     ts.forEachChild(node, visit);

@@ -146,6 +146,7 @@ export type ProblemCode =
   | "picture-invalid"
   | "profile-crosses-itself"
   | "profile-not-finite"
+  | "question-unknown"
   | "rail-too-wide"
   | "region-ambiguous"
   | "region-cycle"
@@ -157,6 +158,7 @@ export type ProblemCode =
   | "report-without-files"
   | "resolution-too-fine"
   | "ribbon-too-wide"
+  | "ring-closed"
   | "rise-too-large"
   | "round-too-large"
   | "rules-unknown"
@@ -246,4 +248,5 @@ export type ProblemCode =
   | "weave-too-tight"
   | "weave-triple"
   | "wider-than-band"
-  | "width-fitted";
+  | "width-fitted"
+  | "worker-lost";

@@ -15,7 +15,7 @@ import {
   type Problem,
   type Report,
 } from "../../index.js";
-import { BUILD_DEFAULTS, KERNEL_NAMES, PRINT_DEFAULTS, PRINT_STANCES } from "../../toolbox/index.js";
+import { BUILD_DEFAULTS, fileOptionsOf, KERNEL_NAMES, PRINT_DEFAULTS, PRINT_STANCES } from "../../toolbox/index.js";
 import { describeAllowances } from "../allowances.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, type DesignDocument } from "../design-file.js";
@@ -24,7 +24,6 @@ import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { EXIT } from "../exit.js";
 import { type Io, print, printJson, say } from "../io.js";
 import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
-import { meshChunks } from "../mesh-chunks.js";
 import { openDesign } from "../open-design.js";
 import { type Output, type WrittenFile, writeOutputs } from "../output-files.js";
 import { plainJson } from "../plain-text.js";
@@ -207,7 +206,7 @@ function makeContents(result: BuildResult, files: readonly MeshFile[], options: 
   const contents: Output["chunks"][] = files.map(
     ({ format }) =>
       () =>
-        meshChunks(result, format),
+        format.write(result.mesh, fileOptionsOf(result, format)),
   );
   if (options.report !== undefined) {
     contents.push((written) => [new TextEncoder().encode(`${plainJson(reportOf(result, written, options))}\n`)]);
