@@ -10,7 +10,7 @@ const DEVELOPERS = new URL("DEVELOPERS.md", ROOT);
 
 const sources = readdirSync(new URL("src/", ROOT), { recursive: true, encoding: "utf8" })
   .map((path) => path.replaceAll("\\", "/"))
-  .filter((path) => /\.tsx?$/.test(path))
+  .filter((path) => /\.tsx?$/.test(path) && !path.endsWith(".d.ts"))
   .sort();
 
 function read(path: string): string {

@@ -7,7 +7,7 @@ const ROOT = new URL("../", import.meta.url);
 
 function filesUnder(folder: string): [string, string][] {
   return readdirSync(new URL(`${folder}/`, ROOT), { recursive: true, encoding: "utf8" })
-    .filter((path) => path.endsWith(".ts"))
+    .filter((path) => path.endsWith(".ts") && !path.endsWith(".d.ts"))
     .map((path) => `${folder}/${path.replaceAll("\\", "/")}`)
     .sort()
     .map((path) => [path, readFileSync(new URL(path, ROOT), "utf8")]);

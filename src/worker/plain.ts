@@ -7,6 +7,8 @@ export type Plain<Value> = Value extends (...given: never[]) => unknown
   ? never
   : Value extends ArrayBufferView | ArrayBuffer | string | number | boolean | bigint | null | undefined
     ? Value
+    : Value extends readonly unknown[]
+      ? { readonly [Index in keyof Value]: Plain<Value[Index]> }
     : Value extends object
       ? {
           readonly [Key in keyof Value as Value[Key] extends (...given: never[]) => unknown ? never : Key]: Plain<

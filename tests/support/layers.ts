@@ -99,13 +99,24 @@ export function findViolations(path: string, text: string): string[] {
   return found;
 }
 
+/** Whether an import is of code; styles and what a bundler makes of other files are not. */
+function isCode(specifier: string): boolean {
+  return withoutQuery(specifier).endsWith(".js");
+}
+
+/** `./worker.js?worker&inline` → `./worker.js`: what stands behind it tells a bundler how to take the file. */
+function withoutQuery(specifier: string): string {
+  return specifier.replace(/\?.*$/, "");
+}
+
 /** The files of src that one of them imports, types among them, relative to src: `mesh/weld.ts`. */
 export function filesImported(path: string, text: string): string[] {
   const source = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
   const found: string[] = [];
   const visit = (node: ts.Node): void => {
     for (const { specifier } of importsOf(node)) {
-      if (specifier?.startsWith(".")) found.push(`${stem(posix.join(posix.dirname(path), specifier))}.ts`);
+      if (specifier?.startsWith(".") && isCode(specifier))
+        found.push(`${stem(posix.join(posix.dirname(path), specifier))}.ts`);
     }
     ts.forEachChild(node, visit);
   };
@@ -198,7 +209,7 @@ function isWithin(path: string, part: string): boolean {
 }
 
 function stem(path: string): string {
-  return path.replace(/\.(js|tsx?)$/, "");
+  return withoutQuery(path).replace(/\.(js|tsx?)$/, "");
 }
 
 function exportsDefault(node: ts.Node): boolean {

@@ -1,0 +1,193 @@
+/**
+ * What is known of the ring that the document describes: asked of the worker after each change, at draft at once and in full
+ * after a pause. A newer change ends what is being worked out for an older one.
+ */
+import { batch, type ReadonlySignal, type Signal, signal } from "@preact/signals";
+import { AnnuletError, type Rings, type Warning, type WorkerRing, type WorkerSetup } from "../../entries/worker.js";
+import type { Problem, Progress } from "../../index.js";
+
+/** Each answer: what it is worked out by. */
+const QUESTIONS = {
+  size: (ring: WorkerRing, { signal }: Asking) => ring.size({ signal }),
+  fit: (ring: WorkerRing, { signal }: Asking) => ring.fit({ signal }),
+  profile: (ring: WorkerRing, { signal }: Asking) => ring.profile({ signal }),
+  tile: (ring: WorkerRing, { signal }: Asking) => ring.tile({}, { signal }).catch(noneWithoutPattern),
+  beads: (ring: WorkerRing, { signal }: Asking) => ring.beads({ signal }),
+  buffers: (ring: WorkerRing, asking: Asking) => ring.buffers(asking),
+  report: (ring: WorkerRing, asking: Asking) => ring.report({ ...asking, piece: "finished" }),
+  weights: (ring: WorkerRing, asking: Asking) => ring.weights(asking),
+  check: (ring: WorkerRing, asking: Asking) => ring.check(asking),
+} as const;
+
+interface Asking {
+  readonly signal: AbortSignal;
+  readonly detail: "draft" | "full";
+  readonly onProgress?: ((progress: Progress) => void) | undefined;
+}
+
+/** A plain band has no tile: that is nothing wrong. @throws anything else */
+function noneWithoutPattern(error: unknown): undefined {
+  if (!(error instanceof AnnuletError) || error.code !== "no-pattern") throw error;
+  return undefined;
+}
+
+/** The name of an answer. */
+export type AnswerName = keyof typeof QUESTIONS;
+
+/** What an answer is. */
+export type AnswerOf<Name extends AnswerName> = Awaited<ReturnType<(typeof QUESTIONS)[Name]>>;
+
+/** An answer with the text that it belongs to and how fine it is. */
+export interface Answer<Value> {
+  readonly value: Value;
+  readonly text: string;
+  readonly detail: "draft" | "full";
+}
+
+/** What is being worked out. */
+export interface Working {
+  readonly detail: "draft" | "full";
+  readonly stage: string;
+  /** 0 to 1. */
+  readonly share: number;
+  /** When it began, `performance.now()`. */
+  readonly since: number;
+}
+
+/** At draft, while the document changes: what the views show first. */
+const AT_ONCE = ["buffers", "tile", "profile", "fit", "size", "beads", "report"] as const;
+
+/** In full, once nothing changes. */
+const IN_FULL = ["buffers", "report", "weights", "check"] as const;
+
+/** How long nothing may change before the ring is worked out in full, ms. Chosen. */
+const PAUSE = 600;
+
+type Signals = { readonly [Name in AnswerName]: Signal<Answer<AnswerOf<Name>> | undefined> };
+
+export class Answers {
+  /** The newest of each; older than the document while `working`. */
+  readonly of: { readonly [Name in AnswerName]: ReadonlySignal<Answer<AnswerOf<Name>> | undefined> };
+  /** What is wrong with the document, from the newest questions. */
+  readonly problems: ReadonlySignal<readonly Problem[]>;
+  readonly warnings: ReadonlySignal<readonly Warning[]>;
+  readonly working: ReadonlySignal<Working | undefined>;
+  /** Whether the maker stopped the work that the newest document asked for. */
+  readonly stopped: ReadonlySignal<boolean>;
+  readonly #signals: Signals;
+  readonly #problems = signal<readonly Problem[]>([]);
+  readonly #warnings = signal<readonly Warning[]>([]);
+  readonly #working = signal<Working | undefined>(undefined);
+  readonly #stopped = signal(false);
+  #rings: Rings;
+  #setup: WorkerSetup;
+  #ring: WorkerRing | undefined;
+  #text = "";
+  #stop = new AbortController();
+
+  constructor(rings: Rings, setup: WorkerSetup = {}) {
+    this.#rings = rings;
+    this.#setup = setup;
+    this.#signals = Object.fromEntries(Object.keys(QUESTIONS).map((name) => [name, signal(undefined)])) as never;
+    this.of = this.#signals;
+    this.problems = this.#problems;
+    this.warnings = this.#warnings;
+    this.working = this.#working;
+    this.stopped = this.#stopped;
+  }
+
+  /** The ring of the newest document, for what is asked once: files, sheets, pictures. Undefined before the first. */
+  get ring(): WorkerRing | undefined {
+    return this.#ring;
+  }
+
+  /** Asks for everything anew where the text is another. */
+  show(text: string): void {
+    if (text === this.#text && this.#ring !== undefined) return;
+    this.#text = text;
+    const before = this.#ring;
+    this.#ring = before === undefined ? this.#rings.open(text, this.#setup) : before.change(text, this.#setup);
+    before?.close();
+    void this.#work(this.#ring, text);
+  }
+
+  /** Ends the work; the answers stay as they are until the document changes. */
+  stop(): void {
+    this.#stopped.value = true;
+    this.#stop.abort();
+  }
+
+  /** Goes on with other rings, since the worker died, or with other files or another kernel. */
+  restart(rings: Rings, setup: WorkerSetup = this.#setup): void {
+    this.#rings = rings;
+    this.#setup = setup;
+    this.#ring = undefined;
+    this.show(this.#text);
+  }
+
+  async #work(ring: WorkerRing, text: string): Promise<void> {
+    this.#stop.abort();
+    const stop = new AbortController();
+    this.#stop = stop;
+    this.#stopped.value = false;
+    try {
+      await this.#ask(AT_ONCE, ring, { text, detail: "draft", signal: stop.signal });
+      await wait(PAUSE, stop.signal);
+      await this.#ask(IN_FULL, ring, { text, detail: "full", signal: stop.signal });
+    } catch (error) {
+      if (!stop.signal.aborted) throw error;
+    } finally {
+      if (this.#stop === stop) this.#working.value = undefined;
+    }
+  }
+
+  /** Asks for several; each is shown when it comes. @throws the signal's reason */
+  async #ask(names: readonly AnswerName[], ring: WorkerRing, asked: Asked): Promise<void> {
+    const since = performance.now();
+    const { signal, detail } = asked;
+    const onProgress = ({ stage, share }: Progress): void => {
+      if (!signal.aborted) this.#working.value = { detail, stage, share, since };
+    };
+    this.#working.value = { detail, stage: "document", share: 0, since };
+    const asking = { detail, signal, onProgress };
+    const outcomes = await Promise.allSettled(
+      names.map((name) => this.#askOne(name, ring, { ...asking, text: asked.text })),
+    );
+    signal.throwIfAborted();
+    this.#working.value = undefined;
+    const problems = outcomes.flatMap((outcome) =>
+      outcome.status === "rejected" ? AnnuletError.from(outcome.reason).problems : [],
+    );
+    this.#problems.value = withoutTwins(problems);
+  }
+
+  async #askOne(name: AnswerName, ring: WorkerRing, { text, ...asking }: Asked): Promise<void> {
+    const value = await (QUESTIONS[name] as (ring: WorkerRing, asking: Asking) => Promise<unknown>)(ring, asking);
+    if (asking.signal.aborted) return;
+    batch(() => {
+      (this.#signals[name] as Signal<unknown>).value = { value, text, detail: asking.detail };
+      if (name === "report") this.#warnings.value = (value as AnswerOf<"report">).warnings;
+    });
+  }
+}
+
+interface Asked extends Asking {
+  readonly text: string;
+}
+
+/** Each question tells what is wrong with the document; it is shown once. */
+function withoutTwins(problems: readonly Problem[]): readonly Problem[] {
+  const key = ({ code, path, message }: Problem) => `${code} ${path} ${message}`;
+  return [...new Map(problems.map((problem) => [key(problem), problem])).values()];
+}
+
+/** @throws the signal's reason */
+function wait(time: number, signal: AbortSignal): Promise<void> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(resolve, time);
+    signal.addEventListener("abort", () => {
+      clearTimeout(timer);
+      reject(signal.reason);
+    });
+  });
+}

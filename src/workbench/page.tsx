@@ -1,0 +1,39 @@
+/**
+ * The page: three views of one thing, as in a drawing where what lies in line is the same length, with the fields beside them
+ * and the numbers in the title block.
+ */
+import { ChangeList } from "./changes/change-list.js";
+import { FieldsPanel } from "./fields/fields-panel.js";
+import { RingView } from "./ring/ring-view.js";
+import { SectionView } from "./section/section-view.js";
+import { type Bench, BenchContext } from "./state/bench.js";
+import { StripView } from "./strip/strip-view.js";
+import { TextPanel } from "./text/text-panel.js";
+import { TitleBlock } from "./title/title-block.js";
+import { say } from "./words/language.js";
+
+export function Page({ bench }: { readonly bench: Bench }) {
+  return (
+    <BenchContext.Provider value={bench}>
+      <main class="sheet">
+        <section class="sheet-ring" aria-label={say("view.ring")}>
+          <RingView />
+        </section>
+        <section class="sheet-section" aria-label={say("view.section")}>
+          <SectionView />
+        </section>
+        <section class="sheet-strip" aria-label={say("view.strip")}>
+          <StripView />
+        </section>
+        <aside class="sheet-fields">
+          <FieldsPanel />
+          <TextPanel />
+          <ChangeList />
+        </aside>
+        <footer class="sheet-title">
+          <TitleBlock />
+        </footer>
+      </main>
+    </BenchContext.Provider>
+  );
+}

@@ -1,0 +1,18 @@
+/** The workbench's words in English: the catalogue that every other language fills. `{name}` stands for a value. */
+export const english = {
+  "view.ring": "Ring",
+  "view.strip": "Pattern, laid flat",
+  "view.section": "Cross-section",
+  "panel.fields": "Sizes and choices",
+  "panel.text": "Design as text",
+  "panel.changes": "Changes",
+  "work.working": "working: {stage}, {share} %",
+  "work.stop": "Stop",
+  "work.stopped": "stopped; change something to go on",
+} as const;
+
+/** The key of a text. */
+export type WordKey = keyof typeof english;
+
+/** A language: every text. */
+export type Words = Readonly<Record<WordKey, string>>;

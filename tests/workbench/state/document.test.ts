@@ -1,0 +1,73 @@
+import { describe, expect, it } from "vitest";
+import { DesignDocument } from "../../../src/workbench/state/document.js";
+
+const TEXT = '{ "annulet": 1, "name": "Demo", "tolerance": 0.01 }';
+
+describe("the document", () => {
+  it("goes back to the start and forth to the end with the same text", () => {
+    const document = new DesignDocument(TEXT);
+    const texts = [TEXT];
+    for (let step = 1; step <= 50; step++) {
+      document.set(["tolerance"], step / 1000);
+      document.set(["name"], `Demo ${step}`);
+      texts.push(document.text.value);
+    }
+    const last = document.text.value;
+    expect(document.changes.value).toHaveLength(101);
+    while (document.at.value > 0) document.undo();
+    expect(document.text.value).toBe(TEXT);
+    document.undo();
+    expect(document.at.value).toBe(0);
+    for (let step = 0; step < 200; step++) document.redo();
+    expect(document.text.value).toBe(last);
+  });
+
+  it("makes one line of a drag, and a new one after a pause", () => {
+    const document = new DesignDocument(TEXT);
+    for (const width of [5, 5.1, 5.2]) document.set(["profile", "width"], width, "drag width");
+    expect(document.changes.value).toHaveLength(2);
+    document.rest();
+    document.set(["profile", "width"], 6, "drag width");
+    expect(document.changes.value).toHaveLength(3);
+    document.undo();
+    expect(document.value.value).toMatchObject({ profile: { width: 5.2 } });
+  });
+
+  it("forgets what was undone once something else is done", () => {
+    const document = new DesignDocument(TEXT);
+    document.set(["name"], "a");
+    document.set(["name"], "b");
+    document.undo();
+    document.set(["name"], "c");
+    expect(document.changes.value.map(({ text }) => JSON.parse(text).name)).toEqual(["Demo", "a", "c"]);
+  });
+
+  it("keeps the last sound text while what is typed is no JSON", () => {
+    const document = new DesignDocument(TEXT);
+    document.type("{ not yet");
+    expect(document.text.value).toBe("{ not yet");
+    expect(document.misread.value).toMatchObject({ at: 2 });
+    expect(document.sound.value).toBe(TEXT);
+    expect(document.value.value).toMatchObject({ name: "Demo" });
+    document.set(["name"], "typed over");
+    expect(JSON.parse(document.text.value)).toMatchObject({ name: "typed over", tolerance: 0.01 });
+  });
+
+  it("bounds the list", () => {
+    const document = new DesignDocument(TEXT);
+    for (let step = 0; step < 1100; step++) document.set(["tolerance"], 0.001 + step / 1e6);
+    expect(document.changes.value).toHaveLength(1000);
+    expect(document.at.value).toBe(999);
+  });
+
+  it("sets several values as one line, and says nothing where nothing changed", () => {
+    const document = new DesignDocument(TEXT);
+    document.setAll([
+      [["name"], "both"],
+      [["tolerance"], 0.02],
+    ]);
+    document.set(["name"], "both");
+    expect(document.changes.value).toHaveLength(2);
+    expect(document.value.value).toMatchObject({ name: "both", tolerance: 0.02 });
+  });
+});
