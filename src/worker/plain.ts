@@ -9,13 +9,13 @@ export type Plain<Value> = Value extends (...given: never[]) => unknown
     ? Value
     : Value extends readonly unknown[]
       ? { readonly [Index in keyof Value]: Plain<Value[Index]> }
-    : Value extends object
-      ? {
-          readonly [Key in keyof Value as Value[Key] extends (...given: never[]) => unknown ? never : Key]: Plain<
-            Value[Key]
-          >;
-        }
-      : Value;
+      : Value extends object
+        ? {
+            readonly [Key in keyof Value as Value[Key] extends (...given: never[]) => unknown ? never : Key]: Plain<
+              Value[Key]
+            >;
+          }
+        : Value;
 
 /** A copy to post, with the buffers that are handed over. */
 export interface Parcel<Value> {
