@@ -5,7 +5,7 @@ import { whileTimed } from "./clock.js";
 import { AnnuletError } from "./errors.js";
 import { beyond, LIMITS, type Limits, tooLong } from "./limits.js";
 import { pause } from "./pause.js";
-import type { Pausing } from "./pausing.js";
+import { BREATH, type Pausing } from "./pausing.js";
 
 /** Work gives way once so many milliseconds have gone by since it last did; a pause costs some 10 µs. Chosen. */
 const GIVE_WAY_MS = 40;
@@ -65,8 +65,10 @@ export class Work {
     for (;;) {
       const step = this.#next(pausing);
       if (step.done === true) return step.value;
-      this.at = step.value ?? this.at;
-      this.step();
+      if (step.value !== BREATH) {
+        this.at = step.value ?? this.at;
+        this.step();
+      }
       if (this.#isLong()) await this.rest();
     }
   }

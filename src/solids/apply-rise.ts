@@ -3,6 +3,7 @@
  *
  * An edge is judged by itself and halved once, whichever triangle comes first, so no T-junction appears.
  */
+import { BREATH, finish, type Pausing } from "../base/pausing.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Rise } from "../relief/weave/rise-along.js";
 
@@ -15,8 +16,16 @@ const PLACES = [0.25, 0.5, 0.75];
 /** Vertex numbers stay below this, so that an edge packs into one exact double. */
 const EDGE_RADIX = 2 ** 26;
 
+/** Triangles that are looked at between two places where the work may be interrupted (chosen): the rise is asked at each side. */
+const AT_ONCE = 512;
+
 /** The lifted body. What lies below the seat stays. */
 export function applyRise(flat: Mesh, rise: Rise): Mesh {
+  return finish(applyingRise(flat, rise));
+}
+
+/** The same in pieces. */
+export function* applyingRise(flat: Mesh, rise: Rise): Pausing<Mesh> {
   const positions = Array.from(flat.positions);
   const lifts = Array.from({ length: positions.length / 3 }, (_, vertex) => liftAt(rise, positions, vertex));
   let triangles: readonly number[] = Array.from(flat.triangles);
@@ -36,6 +45,7 @@ export function applyRise(flat: Mesh, rise: Rise): Mesh {
   for (let changed = true; changed; ) {
     const next: number[] = [];
     for (let i = 0; i < triangles.length; i += 3) {
+      if (i % (3 * AT_ONCE) === 0) yield BREATH;
       const [a, b, c] = [triangles[i], triangles[i + 1], triangles[i + 2]];
       const [ab, bc, ca] = [middleOf(a, b), middleOf(b, c), middleOf(c, a)];
       if (ab === undefined && bc === undefined && ca === undefined) next.push(a, b, c);

@@ -11,6 +11,7 @@ import type { BandSurface } from "../band/surface/surface.js";
 import { AnnuletError } from "../base/errors.js";
 import { largestWhere } from "../base/math/largest.js";
 import type { Point3 } from "../base/math/point.js";
+import { finish, type Pausing } from "../base/pausing.js";
 import { showLength, TOP } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { FlatBody } from "../relief/flat-body.js";
@@ -27,7 +28,12 @@ export interface HoleOptions extends BendOptions {
 const INTO_BORE = 0.2;
 
 /** The body to be cut out for pierced regions. */
-export function buildHole(body: FlatBody, { profile, reach, ...options }: HoleOptions): Mesh {
+export function buildHole(body: FlatBody, options: HoleOptions): Mesh {
+  return finish(buildingHole(body, options));
+}
+
+/** The same in pieces. */
+export function* buildingHole(body: FlatBody, { profile, reach, ...options }: HoleOptions): Pausing<Mesh> {
   const { wrap } = options;
   const section = radialSection(profile, wrap);
   const mouth = body.outline.flat(2);
@@ -41,14 +47,14 @@ export function buildHole(body: FlatBody, { profile, reach, ...options }: HoleOp
   const [lid, floor] = [at(() => reach / least), at(() => -1 - INTO_BORE / least)];
   const faces = new Faces(body.seam);
   for (const polygon of body.outline) {
-    faces.polygon(polygon, lid, false);
+    yield* faces.polygon(polygon, lid, false);
     faces.walls(polygon, seat, lid);
     faces.walls(polygon, floor, bore);
-    faces.polygon(polygon, floor, true);
+    yield* faces.polygon(polygon, floor, true);
   }
   for (const polygon of body.top) {
-    faces.polygon(polygon, seat, true);
-    faces.polygon(polygon, bore, false);
+    yield* faces.polygon(polygon, seat, true);
+    yield* faces.polygon(polygon, bore, false);
   }
   for (const polygon of body.throat) faces.walls(polygon, bore, seat);
   const forward = (u: number, v: number, h: number): Point3 => {
@@ -61,7 +67,7 @@ export function buildHole(body: FlatBody, { profile, reach, ...options }: HoleOp
   const known = options.stations;
   const more = boreStations(profile, wrap).filter((v) => known.every((other) => Math.abs(v - other) > APART));
   const stations = [...known, ...more].sort((a, b) => a - b);
-  return bendBody(faces.mesh(), body.seam, { ...options, stations, aside: 0, forward });
+  return yield* bendBody(yield* faces.mesh(), body.seam, { ...options, stations, aside: 0, forward });
 }
 
 /** u of a place in the tile that was laid out, mm. */

@@ -4,6 +4,7 @@
 
 import type { FlatTriangles } from "../art/image/flat-triangles.js";
 import type { Point3 } from "../base/math/point.js";
+import { AT_A_BREATH, BREATH, type Pausing } from "../base/pausing.js";
 import { GrowingPoints } from "../mesh/growing.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { triangulatePolygon } from "../mesh/triangulate.js";
@@ -13,7 +14,7 @@ import type { ReliefPolygon } from "../relief/flat-body.js";
 /** Where a point of an outline goes. */
 export type Place = (point: Point3) => Point3;
 
-/** Collects the faces of one body. */
+/** Collects the faces of one body, in pieces. */
 export class Faces {
   readonly #corners = new GrowingPoints();
   readonly #seam: readonly [number, number] | undefined;
@@ -24,14 +25,15 @@ export class Faces {
   }
 
   /** Faces over a polygon, upward, or downward where turned. */
-  polygon(polygon: ReliefPolygon, place: Place, turned: boolean): void {
-    this.triangles({ points: polygon.flat(), triangles: triangulatePolygon(polygon) }, place, turned);
+  *polygon(polygon: ReliefPolygon, place: Place, turned: boolean): Pausing<void> {
+    yield* this.triangles({ points: polygon.flat(), triangles: triangulatePolygon(polygon) }, place, turned);
   }
 
   /** The triangles of a surface, upward, or downward where turned. */
-  triangles({ points, triangles }: FlatTriangles, place: Place, turned: boolean): void {
+  *triangles({ points, triangles }: FlatTriangles, place: Place, turned: boolean): Pausing<void> {
     const placed = points.map(place);
     for (let i = 0; i < triangles.length; i += 3) {
+      if (i % (3 * AT_A_BREATH) === 0) yield BREATH;
       const [a, b, c] = [placed[triangles[i]], placed[triangles[i + 1]], placed[triangles[i + 2]]];
       if (turned) this.#face(a, c, b);
       else this.#face(a, b, c);
@@ -57,8 +59,9 @@ export class Faces {
     this.#corners.push(c[0], c[1], c[2]);
   }
 
-  mesh(): Mesh {
+  *mesh(): Pausing<Mesh> {
     const positions = this.#corners.take();
+    yield BREATH;
     return weldMesh({ positions, triangles: Uint32Array.from({ length: this.#corners.count }, (_, i) => i) });
   }
 }

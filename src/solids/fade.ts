@@ -5,8 +5,9 @@
  * The end dips below the seat, so that the relief passes through it at a slope and never lies along it.
  */
 
-import { splitAtLines } from "../band/surface/refine.js";
+import { splittingAtLines } from "../band/surface/refine.js";
 import { smoothStep } from "../base/math/smooth-step.js";
+import { finish, type Pausing } from "../base/pausing.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Fade, FlatBody } from "../relief/flat-body.js";
 import type { Rise } from "../relief/weave/rise-along.js";
@@ -22,12 +23,21 @@ const STEEPEST_CURVATURE = 6;
  *
  * @param sink depth of the body's foot, mm
  */
-export function fadeBody(flat: Mesh, { fade, height }: Pick<FlatBody, "fade" | "height">, sink: number): Mesh {
+export function fadeBody(flat: Mesh, body: Pick<FlatBody, "fade" | "height">, sink: number): Mesh {
+  return finish(fadingBody(flat, body, sink));
+}
+
+/** The same in pieces. */
+export function* fadingBody(
+  flat: Mesh,
+  { fade, height }: Pick<FlatBody, "fade" | "height">,
+  sink: number,
+): Pausing<Mesh> {
   if (fade === undefined) return flat;
   const dip = DIP_SHARE * sink;
   // A chord over a share 1/n of the length is off by curvature · height / (8 n²).
   const count = Math.ceil(Math.sqrt((STEEPEST_CURVATURE * (height + dip)) / (8 * fade.tolerance)));
-  const { positions, triangles } = splitAtLines(flat, 0, fadeLines(fade, Math.max(2, count)));
+  const { positions, triangles } = yield* splittingAtLines(flat, 0, fadeLines(fade, Math.max(2, count)));
   const faded = Float64Array.from(positions);
   for (let i = 0; i < faded.length; i += 3) {
     const h = faded[i + 2];

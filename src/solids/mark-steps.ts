@@ -6,6 +6,7 @@ import type { Band } from "../band/band.js";
 import { LEAST_WALL } from "../band/profile/least-sizes.js";
 import { seatStations } from "../band/surface/seat-stations.js";
 import { extent } from "../base/math/extent.js";
+import type { Pausing } from "../base/pausing.js";
 import { TURN } from "../base/units.js";
 import type { Mark } from "../marks/mark.js";
 import type { Mesh } from "../mesh/mesh.js";
@@ -40,8 +41,9 @@ export interface MarkStepsOptions {
  *
  * @throws AnnuletError `depth-too-large`
  */
-export function markSteps(marks: readonly Mark[], options: MarkStepsOptions): MarkSteps {
-  const bodies = marks.map((mark) => ({ mark, made: buildMark(mark, marks, options) }));
+export function* markSteps(marks: readonly Mark[], options: MarkStepsOptions): Pausing<MarkSteps> {
+  const bodies: { mark: Mark; made: Mesh[] }[] = [];
+  for (const mark of marks) bodies.push({ mark, made: yield* buildMark(mark, marks, options) });
   const meshes = (which: (mark: Mark) => boolean) =>
     bodies.filter(({ mark }) => which(mark)).flatMap(({ made }) => made);
   const steps = [
@@ -62,7 +64,7 @@ export function markSteps(marks: readonly Mark[], options: MarkStepsOptions): Ma
   };
 }
 
-function buildMark(mark: Mark, marks: readonly Mark[], options: MarkStepsOptions): Mesh[] {
+function* buildMark(mark: Mark, marks: readonly Mark[], options: MarkStepsOptions): Pausing<Mesh[]> {
   const { surface, body } = mark;
   const { profile, facets, tolerance, clear, patternDepth, standing } = options;
   const { wrap } = surface;
@@ -83,12 +85,12 @@ function buildMark(mark: Mark, marks: readonly Mark[], options: MarkStepsOptions
   if (isRaised) {
     const floor = deepest(sunk.filter((other) => other.surface.name === surface.name));
     const pits = surface.name === "seat" ? Math.max(floor, patternDepth) : floor;
-    return buildReliefs(body, { ...bending, sink: Math.min(clear + pits, thinnest / 2) });
+    return yield* buildReliefs(body, { ...bending, sink: Math.min(clear + pits, thinnest / 2) });
   }
   const other = deepest(sunk.filter((one) => (one.surface.name !== "bore") !== outside));
   const opposite = outside ? other : Math.max(other, patternDepth);
   requireFloorWall(body, { profile, wrap, opposite });
-  return buildSunk(body, { ...bending, sink: outside ? clear + standing : clear });
+  return yield* buildSunk(body, { ...bending, sink: outside ? clear + standing : clear });
 }
 
 /** Whether two marks stand over some same place of the finger, or come nearer along it than the least wall. */

@@ -89,7 +89,7 @@ export function* makeParts(options: PartsOptions): Pausing<Parts> {
   const frame = frameOf(options, clearBeads(placed.beads, field, warn));
   const { likeness, facets, tolerance, bend } = frame;
   const clear = clearance(tolerance);
-  const marked = markSteps(marks, {
+  const marked = yield* markSteps(marks, {
     profile,
     facets,
     tolerance,

@@ -4,13 +4,13 @@
 import type { Band } from "../band/band.js";
 import { AnnuletError } from "../base/errors.js";
 import type { Sector } from "../base/math/round.js";
-import { FORGET, type Remember } from "../base/memory.js";
+import { FORGET, type Remember, rememberPausing } from "../base/memory.js";
 import { finish, type Pausing } from "../base/pausing.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Step } from "../mesh/step.js";
 import { type WorkStep, workSteps } from "../pattern/work-steps.js";
 import type { FlatBody } from "../relief/flat-body.js";
-import { buildHole } from "./build-hole.js";
+import { buildingHole } from "./build-hole.js";
 import { requireEndsApart } from "./ends-apart.js";
 import { requireFloorWall } from "./floor-wall.js";
 import { type BendOptions, buildReliefs, buildSunk } from "./relief.js";
@@ -71,25 +71,26 @@ function stepOf(
   const floor = highestOf(before, "sunk");
   const foot = footDepth(profile, clear, floor);
   const reach = clear + highestOf(before, "raised");
-  const build = (body: FlatBody, sector: Sector | undefined): Mesh[] => {
+  const build = (body: FlatBody, sector: Sector | undefined): Pausing<Mesh[]> => {
     const bending = { ...bend(body), sector };
     const { wrap, mirrors, ...plain } = bending;
     const by = ["mesh", plain, mirrors, foot, reach];
     onBody?.();
-    return recall(by, [body, wrap, profile], () => named(body, () => make(body, bending)));
+    const what = { by, of: [body, wrap, profile], said: NOTHING };
+    return rememberPausing(recall, what, () => named(body, make(body, bending)));
   };
-  const make = (body: FlatBody, bending: BendOptions): Mesh[] => {
+  const make = function* (body: FlatBody, bending: BendOptions): Pausing<Mesh[]> {
     if (body.mode === "raised") {
-      return buildReliefs(body, { ...bending, sink: floor + (foot - floor) * leastFacing(body, bending.wrap) });
+      return yield* buildReliefs(body, { ...bending, sink: floor + (foot - floor) * leastFacing(body, bending.wrap) });
     }
-    if (body.mode === "sunk") return buildSunk(body, { ...bending, sink: reach });
-    return [buildHole(body, { ...bending, profile, reach })];
+    if (body.mode === "sunk") return yield* buildSunk(body, { ...bending, sink: reach });
+    return [yield* buildingHole(body, { ...bending, profile, reach })];
   };
   const makeAll = function* (sector?: Sector): Pausing<readonly Mesh[]> {
     const meshes: Mesh[] = [];
     for (const body of items) {
       yield body.path;
-      for (const mesh of build(body, sector)) if (mesh.triangles.length > 0) meshes.push(mesh);
+      for (const mesh of yield* build(body, sector)) if (mesh.triangles.length > 0) meshes.push(mesh);
     }
     return meshes;
   };
@@ -105,10 +106,13 @@ function stepOf(
   };
 }
 
+/** Nothing is said while a body is made. */
+const NOTHING = () => 0;
+
 /** Errors without a place get that of the region, and its name. */
-function named<Made>({ path, names }: FlatBody, make: () => Made): Made {
+function* named<Made>({ path, names }: FlatBody, make: Pausing<Made>): Pausing<Made> {
   try {
-    return make();
+    return yield* make;
   } catch (error) {
     if (!(error instanceof AnnuletError) || error.path !== undefined) throw error;
     const [problem] = error.problems;

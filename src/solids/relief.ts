@@ -5,10 +5,11 @@
  * Tile closes to tile by index: the right side takes the vertices of the next tile's left, so no gap can open.
  */
 
-import { splitAtLines } from "../band/surface/refine.js";
+import { splittingAtLines } from "../band/surface/refine.js";
 import type { BandSurface } from "../band/surface/surface.js";
 import { extent } from "../base/math/extent.js";
 import { isWholeRound, type Sector } from "../base/math/round.js";
+import { AT_A_BREATH, BREATH, finish, type Pausing } from "../base/pausing.js";
 import { TURN } from "../base/units.js";
 import { STAY } from "../flat/motion.js";
 import type { Mesh } from "../mesh/mesh.js";
@@ -16,13 +17,13 @@ import { reverseMesh, transformMesh } from "../mesh/transform.js";
 import { turnRound } from "../mesh/turn-round.js";
 import { type FlatBody, moveBody } from "../relief/flat-body.js";
 import type { Rise } from "../relief/weave/rise-along.js";
-import { applyRise } from "./apply-rise.js";
-import { fadeBody, fadedRise } from "./fade.js";
-import { flatMesh } from "./flat-mesh.js";
+import { applyingRise } from "./apply-rise.js";
+import { fadedRise, fadingBody } from "./fade.js";
+import { makingFlatMesh } from "./flat-mesh.js";
 import { requireOpenNormals } from "./open-normals.js";
 import { cutSector, flatSector } from "./sector.js";
 import { type FlatMirrors, flippedBody, loneTile, mirroredTile, plainTile, type Tile, tilesRound } from "./tile.js";
-import { unfolded } from "./unfolded.js";
+import { unfolding } from "./unfolded.js";
 import { forwardOf } from "./upright-map.js";
 
 export interface BendOptions {
@@ -53,8 +54,14 @@ export interface ReliefOptions extends BendOptions {
  *
  * @throws AnnuletError `height-too-large` where a hollow seat's normals meet below its top
  */
-export function buildRelief(shape: FlatBody, { sink, ...options }: ReliefOptions): Mesh {
-  return bendBody(fadeBody(flatMesh(shape, sink), shape, sink), shape.seam, {
+export function buildRelief(shape: FlatBody, options: ReliefOptions): Mesh {
+  return finish(buildingRelief(shape, options));
+}
+
+/** The same in pieces. */
+export function* buildingRelief(shape: FlatBody, { sink, ...options }: ReliefOptions): Pausing<Mesh> {
+  const flat = yield* fadingBody(yield* makingFlatMesh(shape, sink), shape, sink);
+  return yield* bendBody(flat, shape.seam, {
     ...options,
     forward: forwardOf(shape, options.wrap),
     rise: shape.rise && fadedRise(shape.rise, shape.fade),
@@ -62,16 +69,18 @@ export function buildRelief(shape: FlatBody, { sink, ...options }: ReliefOptions
   });
 }
 
-/** The bodies of a raised region: all the way round, or in each place where it comes again. None crosses itself. */
-export function buildReliefs(shape: FlatBody, options: ReliefOptions): Mesh[] {
+/** The bodies of a raised region, in pieces: all the way round, or in each place where it comes again. None crosses itself. */
+export function* buildReliefs(shape: FlatBody, options: ReliefOptions): Pausing<Mesh[]> {
   const { period } = shape;
   if (period !== undefined && !options.wrap.revolved) {
-    return placesOf(shape, options).flatMap((i) => {
+    const placed: Mesh[] = [];
+    for (const i of placesOf(shape, options)) {
       const moved = moveBody(shape, { ...STAY, u: i * period });
-      return unfolded(buildRelief(moved, options), moved, options.wrap);
-    });
+      placed.push(...(yield* unfolding(yield* buildingRelief(moved, options), moved, options.wrap)));
+    }
+    return placed;
   }
-  const bodies = unfolded(buildRelief(shape, options), shape, options.wrap);
+  const bodies = yield* unfolding(yield* buildingRelief(shape, options), shape, options.wrap);
   if (period === undefined) return bodies.filter(({ triangles }) => triangles.length > 0);
   return placesOf(shape, options).flatMap((i) => {
     const [cos, sin] = [Math.cos((TURN * i) / options.repeats), Math.sin((TURN * i) / options.repeats)];
@@ -88,18 +97,15 @@ function placesOf({ outline, period = 0 }: FlatBody, { repeats, sector, wrap }: 
   return Array.from({ length: Math.max(0, Math.floor((high - left) / period) - first + 1) }, (_, i) => first + i);
 }
 
-/** The bodies to be cut out for a sunk region, none of which crosses itself: heights are depths. */
-export function buildSunk(shape: FlatBody, { sink, ...options }: ReliefOptions): Mesh[] {
-  const raised = fadeBody(flatMesh(shape, sink), shape, sink);
+/** The bodies to be cut out for a sunk region, in pieces, none of which crosses itself: heights are depths. */
+export function* buildSunk(shape: FlatBody, { sink, ...options }: ReliefOptions): Pausing<Mesh[]> {
+  const raised = yield* fadingBody(yield* makingFlatMesh(shape, sink), shape, sink);
   const sunk = reverseMesh({
     ...raised,
     positions: raised.positions.map((value, i) => (i % 3 === 2 ? -value : value)),
   });
-  return unfolded(
-    bendBody(sunk, shape.seam, { ...options, forward: forwardOf(shape, options.wrap) }),
-    shape,
-    options.wrap,
-  );
+  const bent = yield* bendBody(sunk, shape.seam, { ...options, forward: forwardOf(shape, options.wrap) });
+  return yield* unfolding(bent, shape, options.wrap);
 }
 
 export interface BendBodyOptions extends BendOptions {
@@ -111,38 +117,43 @@ export interface BendBodyOptions extends BendOptions {
 }
 
 /**
- * A flat body refined to the band's facets, bent by `forward` and repeated.
+ * A flat body refined to the band's facets, bent by `forward` and repeated, in pieces.
  *
  * @param seam u of the sides that neighbouring tiles share; undefined where the body ends by itself
  */
-export function bendBody(flat: Mesh, seam: readonly [number, number] | undefined, options: BendBodyOptions): Mesh {
+export function* bendBody(
+  flat: Mesh,
+  seam: readonly [number, number] | undefined,
+  options: BendBodyOptions,
+): Pausing<Mesh> {
   const { forward, repeats, sector, wrap, mirrors } = options;
-  const refine = (mesh: Mesh): Mesh => {
-    const across = splitAtLines(mesh, 0, facetLines(mesh, options));
-    const split = splitAtLines(across, 1, options.stations);
-    const refined = options.rise === undefined ? split : applyRise(split, options.rise);
+  const refine = function* (mesh: Mesh): Pausing<Mesh> {
+    const across = yield* splittingAtLines(mesh, 0, facetLines(mesh, options));
+    const split = yield* splittingAtLines(across, 1, options.stations);
+    const refined = options.rise === undefined ? split : yield* applyingRise(split, options.rise);
+    yield BREATH;
     options.inspect?.(refined);
     return refined;
   };
-  if (seam === undefined && mirrors === undefined) return bend(refine(flat), forward);
+  if (seam === undefined && mirrors === undefined) return yield* bend(yield* refine(flat), forward);
   const asTile = (mesh: Mesh) => (seam === undefined ? loneTile(mesh, wrap.round) : plainTile(mesh, seam));
-  const tile = alikeTile(flat, asTile, mirrors, refine);
+  const tile = yield* alikeTile(flat, asTile, mirrors, refine);
   // What goes all the way round has no ends where it could be cut open; it is left as it is in the whole round.
   const whole = sector === undefined || (isWholeRound(sector) && seam !== undefined);
-  if (whole && wrap.revolved) return bendRound(tile, { forward, repeats });
-  if (whole) return bend(tilesRound(tile, repeats), forward);
-  return cutSector(tile, flatSector(sector, wrap), (mesh) => bend(mesh, forward));
+  if (whole && wrap.revolved) return yield* bendRound(tile, { forward, repeats });
+  if (whole) return yield* bend(tilesRound(tile, repeats), forward);
+  return yield* cutSector(tile, flatSector(sector, wrap), (mesh) => bend(mesh, forward));
 }
 
 /** The tile of a body, as symmetric as the body is. */
-function alikeTile(
+function* alikeTile(
   flat: Mesh,
   asTile: (mesh: Mesh) => Tile,
   mirrors: FlatMirrors | undefined,
-  refine: (mesh: Mesh) => Mesh,
-): Tile {
-  if (mirrors?.across) return mirroredTile(asTile(flat), mirrors, refine);
-  return asTile(mirrors?.middle ? flippedBody(flat, refine) : refine(flat));
+  refine: (mesh: Mesh) => Pausing<Mesh>,
+): Pausing<Tile> {
+  if (mirrors?.across) return yield* mirroredTile(asTile(flat), mirrors, refine);
+  return asTile(yield* mirrors?.middle ? flippedBody(flat, refine) : refine(flat));
 }
 
 /** u of lines that the band's facets have within the mesh, mm, moved by a share of a facet. */
@@ -159,18 +170,19 @@ function facetLines(flat: Mesh, { wrap, facets, aside = HALF_FACET, mirrors }: B
   return Array.from({ length: count }, (_, i) => origin + (first + i + aside) * step);
 }
 
-function bend(flat: Mesh, forward: BandSurface["forward"]): Mesh {
+function* bend(flat: Mesh, forward: BandSurface["forward"]): Pausing<Mesh> {
   const positions = new Float64Array(flat.positions.length);
   for (let i = 0; i < positions.length; i += 3) {
+    if (i % (3 * AT_A_BREATH) === 0) yield BREATH;
     positions.set(forward(flat.positions[i], flat.positions[i + 1], flat.positions[i + 2]), i);
   }
   return { positions, triangles: flat.triangles };
 }
 
 /** One tile bent and turned to each place; its right side takes the next tile's left vertices, so no gap can open. */
-function bendRound(
+function* bendRound(
   { mesh: flat, follows }: Tile,
   { forward, repeats }: Pick<BendOptions, "repeats"> & { readonly forward: BandSurface["forward"] },
-): Mesh {
-  return turnRound({ mesh: bend(flat, forward), follows }, repeats);
+): Pausing<Mesh> {
+  return turnRound({ mesh: yield* bend(flat, forward), follows }, repeats);
 }

@@ -9,6 +9,7 @@
 import type { BandSurface } from "../band/surface/surface.js";
 import type { HalfSpace } from "../base/math/half-space.js";
 import { isWholeRound, type Sector } from "../base/math/round.js";
+import { BREATH, type Pausing } from "../base/pausing.js";
 import { capMesh } from "../mesh/cap.js";
 import { clipMesh } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";
@@ -43,14 +44,19 @@ export function flatSector(sector: Sector, wrap: BandSurface): FlatSector {
  * What of a body of tiles, bent, lies over the sector: empty where nothing does. In the whole round the tile stands once, as
  * bodies that end by themselves do.
  */
-export function cutSector(tile: Tile, { low, high, least }: FlatSector, bend: (flat: Mesh) => Mesh): Mesh {
+export function* cutSector(
+  tile: Tile,
+  { low, high, least }: FlatSector,
+  bend: (flat: Mesh) => Pausing<Mesh>,
+): Pausing<Mesh> {
   const cuts: HalfSpace[] = [];
   const round = !Number.isFinite(low);
   if (!round) cuts.push({ normal: [-1, 0, 0], offset: -low }, { normal: [1, 0, 0], offset: high });
   if (Number.isFinite(least)) cuts.push({ normal: [0, -1, 0], offset: -least });
   const tiles = round ? tile.mesh : tilesOver(tile, low, high);
-  let part = { flat: tiles, bent: bend(tiles) };
+  let part = { flat: tiles, bent: yield* bend(tiles) };
   for (const keep of cuts) {
+    yield BREATH;
     const { mesh, marks, carried } = clipMesh(part.flat, keep, { reach: ON_CUT, carried: part.bent.positions });
     const flat = capMesh(mesh, keep, (vertex) => marks[vertex] === 1);
     part = { flat, bent: { positions: carried as Float64Array, triangles: flat.triangles } };

@@ -3,6 +3,7 @@
  */
 import { AnnuletError } from "../base/errors.js";
 import type { HalfSpace } from "../base/math/half-space.js";
+import { BREATH, type Pausing } from "../base/pausing.js";
 import { addImage } from "../mesh/add-image.js";
 import { type Clipped, clipMesh } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";
@@ -50,11 +51,11 @@ const ON_MIRROR = 1e-5;
  * @param tile the body as it is, before it is refined
  * @param refine makes the part fine enough to be bent; it leaves the sides plane
  */
-export function mirroredTile(
+export function* mirroredTile(
   tile: Tile,
   { axis, middle }: Pick<FlatMirrors, "axis" | "middle">,
-  refine: (mesh: Mesh) => Mesh,
-): Tile {
+  refine: (mesh: Mesh) => Pausing<Mesh>,
+): Pausing<Tile> {
   const { period } = tile;
   const far = axis + period / 2;
   const planes: [HalfSpace, number][] = [
@@ -62,11 +63,13 @@ export function mirroredTile(
     [{ normal: [1, 0, 0], offset: far }, RIGHT],
   ];
   if (middle) planes.push([{ normal: [0, -1, 0], offset: 0 }, BELOW]);
-  const part = planes.reduce(
-    ({ mesh }, [plane, bit]) => clipMesh(mesh, plane, { reach: ON_MIRROR, bit }),
-    unmarked(tilesOver(tile, axis, far)),
-  );
-  const refined = markSides(refine(part.mesh), [axis, far], middle);
+  let part = unmarked(tilesOver(tile, axis, far));
+  for (const [plane, bit] of planes) {
+    yield BREATH;
+    part = clipMesh(part.mesh, plane, { reach: ON_MIRROR, bit });
+  }
+  const refined = markSides(yield* refine(part.mesh), [axis, far], middle);
+  yield BREATH;
   const across = middle ? addImage(refined, BELOW, (u, v, h) => [u, -v, h]).whole : refined;
   const { whole, imageOf } = addImage(across, RIGHT, (u, v, h) => [2 * far - u, v, h]);
   const follows = new Int32Array(whole.marks.length).fill(-1);
@@ -97,9 +100,9 @@ function markSides({ positions, triangles }: Mesh, [left, right]: readonly numbe
 }
 
 /** The same of a body whose one mirror is the line v = 0: made of its upper half. Its sides stay where they are. */
-export function flippedBody(mesh: Mesh, refine: (mesh: Mesh) => Mesh): Mesh {
+export function* flippedBody(mesh: Mesh, refine: (mesh: Mesh) => Pausing<Mesh>): Pausing<Mesh> {
   const half = clipMesh(mesh, { normal: [0, -1, 0], offset: 0 }, { reach: ON_MIRROR, bit: BELOW });
-  return addImage(markSides(refine(half.mesh), [], true), BELOW, (u, v, h) => [u, -v, h]).whole.mesh;
+  return addImage(markSides(yield* refine(half.mesh), [], true), BELOW, (u, v, h) => [u, -v, h]).whole.mesh;
 }
 
 /** Tiles side by side, joined at their sides, from u to u at least; the outermost sides stay open. */

@@ -9,6 +9,7 @@ import { meetings, normalsMeet } from "../band/surface/normals-meet.js";
 import type { BandSurface, SurfaceLine } from "../band/surface/surface.js";
 import { AnnuletError } from "../base/errors.js";
 import { extent } from "../base/math/extent.js";
+import { BREATH, finish, type Pausing } from "../base/pausing.js";
 import { showLength, TURN } from "../base/units.js";
 import { BoxTree } from "../mesh/box-tree.js";
 import { depthOf } from "../mesh/crossings.js";
@@ -23,6 +24,9 @@ const ROUNDING = 1e-5;
 /** Angles at which a band that tapers is looked at (chosen). */
 const ANGLES = 24;
 
+/** Leaves of the tree that are asked between two places where the work may be interrupted (chosen). */
+const LEAVES_AT_A_BREATH = 256;
+
 /** Of what fits, so much is told as fitting: a twentieth less, as over a hollow (chosen). */
 const SAFE_SHARE = 0.95;
 
@@ -35,11 +39,16 @@ const TOLD = 1000;
  * @throws AnnuletError `height-too-large` or `depth-too-large`, with the most that surely fits
  */
 export function unfolded(mesh: Mesh, body: FlatBody, wrap: BandSurface): Mesh[] {
+  return finish(unfolding(mesh, body, wrap));
+}
+
+/** The same in pieces. */
+export function* unfolding(mesh: Mesh, body: FlatBody, wrap: BandSurface): Pausing<Mesh[]> {
   const to = body.mode === "sunk" ? -body.height : body.height;
   if (body.upright || !linesOf(wrap).some((line) => normalsMeet(line, to))) return [mesh];
   const { of, count } = vertexShells(mesh);
   const met = new Map<number, Set<number>>();
-  for (const [s, t] of crossingPairs(mesh)) {
+  for (const [s, t] of yield* crossingPairs(mesh)) {
     const [a, b] = [Math.min(of[s], of[t]), Math.max(of[s], of[t])];
     if (a === b) throw folds(body, wrap);
     met.set(b, (met.get(b) ?? new Set()).add(a));
@@ -65,7 +74,7 @@ function groupsApart(count: number, met: ReadonlyMap<number, ReadonlySet<number>
   return group;
 }
 
-function crossingPairs(mesh: Mesh): [number, number][] {
+function* crossingPairs(mesh: Mesh): Pausing<[number, number][]> {
   const tree = new BoxTree(
     mesh,
     Uint32Array.from({ length: mesh.triangles.length / 3 }, (_, t) => t),
@@ -73,6 +82,7 @@ function crossingPairs(mesh: Mesh): [number, number][] {
   const test = new TrianglesMeet(mesh);
   const found: [number, number][] = [];
   for (let leaf = 0; leaf < tree.leaves; leaf++) {
+    if (leaf % LEAVES_AT_A_BREATH === 0) yield BREATH;
     tree.pairsFrom(leaf, (s, t) => {
       if (test.meet(s, t) && depthOf(mesh, s, t) > ROUNDING) found.push([s, t]);
     });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Point3 } from "../../src/base/math/point.js";
+import { finish } from "../../src/base/pausing.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import { Faces } from "../../src/solids/faces.js";
 
@@ -15,7 +16,7 @@ const at =
 
 /** Twice the area that triangles cover seen from above, negative where they face down. */
 function facing(faces: Faces): number {
-  const { positions: p, triangles } = faces.mesh();
+  const { positions: p, triangles } = finish(faces.mesh());
   let sum = 0;
   for (let t = 0; t < triangles.length; t += 3) {
     const [a, b, c] = [0, 1, 2].map((k) => 3 * triangles[t + k]);
@@ -31,7 +32,7 @@ describe("faces that are collected", () => {
       [true, -8],
     ] as const) {
       const faces = new Faces(undefined);
-      faces.polygon([square], at(1), turned);
+      finish(faces.polygon([square], at(1), turned));
       expect(facing(faces)).toBe(twice);
     }
   });
@@ -40,23 +41,23 @@ describe("faces that are collected", () => {
     const faces = new Faces(undefined);
     const hole = square.map(([u, v]): Point3 => [0.5 + u / 4, 0.5 + v / 4, 0]).toReversed();
     faces.walls([square, hole], at(0), at(3));
-    faces.polygon([square, hole], at(3), false);
-    faces.polygon([square, hole], at(0), true);
-    expect(signedVolume(faces.mesh())).toBeCloseTo((4 - 0.25) * 3, 12);
+    finish(faces.polygon([square, hole], at(3), false));
+    finish(faces.polygon([square, hole], at(0), true));
+    expect(signedVolume(finish(faces.mesh()))).toBeCloseTo((4 - 0.25) * 3, 12);
   });
 
   it("meet in common corners, as no two places are welded that are not one", () => {
     const faces = new Faces(undefined);
-    faces.polygon([square], at(0), true);
-    faces.polygon([square], at(1e-12), false);
-    expect(faces.mesh().positions).toHaveLength(3 * 8);
+    finish(faces.polygon([square], at(0), true));
+    finish(faces.polygon([square], at(1e-12), false));
+    expect(finish(faces.mesh()).positions).toHaveLength(3 * 8);
   });
 
   it("leave out walls along the seam alone: not those that only begin there, nor elsewhere", () => {
     const walls = (seam: readonly [number, number] | undefined, ring: readonly Point3[]) => {
       const faces = new Faces(seam);
       faces.walls([ring], at(0), at(1));
-      return faces.mesh().triangles.length / 3;
+      return finish(faces.mesh()).triangles.length / 3;
     };
     expect(walls(undefined, square)).toBe(8);
     expect(walls([0, 2], square)).toBe(4);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { splitAtLines } from "../../src/band/surface/refine.js";
+import { splitAtLines, splittingAtLines } from "../../src/band/surface/refine.js";
+import { finish, type Pausing } from "../../src/base/pausing.js";
 import { buildEdgeTable } from "../../src/mesh/edges.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { turnRound } from "../../src/mesh/turn-round.js";
@@ -17,7 +18,10 @@ const beam = (left: number): Mesh => {
   return splitAtLines(open, 1, [-0.3, 0.4]);
 };
 
-const same = (mesh: Mesh) => mesh;
+// biome-ignore lint/correctness/useYield: what refines nothing has nowhere to stop
+const same = function* (mesh: Mesh): Pausing<Mesh> {
+  return mesh;
+};
 const cornersOf = ({ positions: p }: Mesh) =>
   Array.from({ length: p.length / 3 }, (_, v) => [...p.subarray(3 * v, 3 * v + 3)]);
 /** Triangles by their corners' places. */
@@ -80,8 +84,8 @@ describe("a tile made of mirror images", () => {
   it.each([false, true])("has triangles as symmetric as its shape (with a middle: %s)", (middle) => {
     const plain = beam(0);
     expect(facesOf(plain, ([u, v, h]) => [PERIOD - u, v, h])).not.toEqual(facesOf(plain, (point) => point));
-    const refine = (mesh: Mesh) => splitAtLines(mesh, 0, [0.4, 0.9]);
-    const tile = mirroredTile(plainTile(plain, [0, PERIOD]), { axis: 0, middle }, refine);
+    const refine = (mesh: Mesh) => splittingAtLines(mesh, 0, [0.4, 0.9]);
+    const tile = finish(mirroredTile(plainTile(plain, [0, PERIOD]), { axis: 0, middle }, refine));
     isAsItsImage(tile, ([u, v, h]) => [PERIOD - u, v, h]);
     if (middle) isAsItsImage(tile, ([u, v, h]) => [u, -v, h]);
     const tiles = tilesOver(tile, 0.1, 2 * PERIOD - 0.1);
@@ -90,7 +94,7 @@ describe("a tile made of mirror images", () => {
 
   it.each([0, 0.4])("begins at the mirror, here at %f, wherever the seam lies, and is the same body", (axis) => {
     const seam = [-0.7, PERIOD - 0.7] as const;
-    const tile = mirroredTile(plainTile(beam(-0.7), seam), { axis, middle: false }, same);
+    const tile = finish(mirroredTile(plainTile(beam(-0.7), seam), { axis, middle: false }, same));
     expect(tile).toMatchObject({ left: axis, period: PERIOD });
     const along = cornersOf(tile.mesh).map(([u]) => u);
     expect(Math.min(...along)).toBeCloseTo(axis, 12);
@@ -103,7 +107,7 @@ describe("a body made of its upper half", () => {
   it("has triangles as symmetric as its shape, and its sides where they were", () => {
     const plain = beam(0);
     expect(facesOf(plain, ([u, v, h]) => [u, -v, h])).not.toEqual(facesOf(plain, (point) => point));
-    const body = flippedBody(plain, (mesh) => splitAtLines(mesh, 0, [0.4, 0.9]));
+    const body = finish(flippedBody(plain, (mesh) => splittingAtLines(mesh, 0, [0.4, 0.9])));
     expect(facesOf(body, ([u, v, h]) => [u, -v, h])).toEqual(facesOf(body, (point) => point));
     expect(volumeAlong(body)).toBeCloseTo(PERIOD * WIDTH * HEIGHT, 9);
     const tiles = tilesOver(plainTile(body, [0, PERIOD]), 0.1, 2 * PERIOD - 0.1);
@@ -117,7 +121,7 @@ describe("a body that ends by itself", () => {
     const tile = loneTile(block, 20);
     expect(tile).toMatchObject({ left: 1, period: 20 });
     expect(openEdges(tilesOver(tile, 0, 25))).toBe(0);
-    const halves = mirroredTile(tile, { axis: 1 + PERIOD / 2, middle: false }, same);
+    const halves = finish(mirroredTile(tile, { axis: 1 + PERIOD / 2, middle: false }, same));
     expect(openEdges(turnRound(halves, 1))).toBe(0);
     expect(volumeAlong(halves.mesh)).toBeCloseTo(PERIOD * WIDTH * HEIGHT, 9);
   });

@@ -2,6 +2,7 @@
  * Conforming refinement: splits a flat mesh where it crosses given lines of u or v, so that after bending it has facets
  * where the band has them. An edge is split once, whichever triangle comes first, so no T-junction appears.
  */
+import { AT_A_BREATH, BREATH, finish, type Pausing } from "../../base/pausing.js";
 import { GrowingPoints, GrowingTriangles } from "../../mesh/growing.js";
 import type { Mesh } from "../../mesh/mesh.js";
 
@@ -17,6 +18,11 @@ export const ON_LINE = 1e-4;
  * @param lines ascending, mm
  */
 export function splitAtLines(mesh: Mesh, axis: FlatAxis, lines: readonly number[]): Mesh {
+  return finish(splittingAtLines(mesh, axis, lines));
+}
+
+/** The same in pieces. */
+export function* splittingAtLines(mesh: Mesh, axis: FlatAxis, lines: readonly number[]): Pausing<Mesh> {
   const positions = new GrowingPoints(mesh.positions);
   const places: number[] = [];
   for (let i = axis; i < mesh.positions.length; i += 3) places.push(placeAmong(lines, mesh.positions[i]));
@@ -43,6 +49,7 @@ export function splitAtLines(mesh: Mesh, axis: FlatAxis, lines: readonly number[
   while (triangles.length > 0) {
     const again: number[] = [];
     for (let i = 0; i < triangles.length; i += 3) {
+      if (i % (3 * AT_A_BREATH) === 0) yield BREATH;
       const a = triangles[i];
       const b = triangles[i + 1];
       const c = triangles[i + 2];
