@@ -5,6 +5,7 @@
 import type { Band } from "../band/band.js";
 import { flattenPath } from "../base/math/path-data.js";
 import type { Point2 } from "../base/math/point.js";
+import { finish } from "../base/pausing.js";
 import type { HallmarkSpec } from "../design/marks.js";
 import { shiftPath, toGrid } from "../flat/grid.js";
 import { movedAlong } from "../flat/motion.js";
@@ -52,7 +53,7 @@ export function makeField(spec: HallmarkSpec, { profile, startAngle, tolerance, 
     shiftPath(toGrid(strip.grid, points), dx, dy),
   );
   const what = "the hallmark's field";
-  const mark = makeMark(region, {
+  const making = makeMark(region, {
     surface,
     strip,
     angle,
@@ -63,6 +64,7 @@ export function makeField(spec: HallmarkSpec, { profile, startAngle, tolerance, 
     what,
     path,
   });
+  const mark = finish(making);
   const hole = surface.name === "seat" ? pierceRegion(strip, region, { broken: 0, names: [what], path }) : undefined;
   const place = placeRound(surface, angle);
   const free = hole && moveBody(hole, place);

@@ -60,7 +60,7 @@ export function* inscribe(spec: LetteringSpec, options: InscribeOptions): Pausin
   yield* warnThinStrokes(strip, region, { mode, path, letterAt, warn });
   yield path;
   const { depth, relief } = MARK_DEFAULTS.lettering;
-  return makeMark(region, {
+  return yield* makeMark(region, {
     surface,
     strip,
     angle,

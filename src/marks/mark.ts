@@ -3,13 +3,14 @@
  */
 import { AnnuletError } from "../base/errors.js";
 import { extent } from "../base/math/extent.js";
+import type { Pausing } from "../base/pausing.js";
 import { radians, showLength, TURN } from "../base/units.js";
 import { ringBox } from "../flat/box.js";
 import { type Motion, STAY } from "../flat/motion.js";
 import type { GridRegion } from "../flat/polygons.js";
 import { makeStrip, type Strip } from "../flat/strip.js";
 import { type FlatBody, moveBody } from "../relief/flat-body.js";
-import { raiseRegion } from "../relief/section.js";
+import { raisingRegion } from "../relief/section.js";
 import type { MarkSurface } from "./mark-surface.js";
 
 export interface Mark {
@@ -63,11 +64,18 @@ export interface MarkOptions {
  *
  * @throws AnnuletError `mark-too-long`, `mark-too-wide`
  */
-export function makeMark(region: GridRegion, options: MarkOptions): Mark {
+export function* makeMark(region: GridRegion, options: MarkOptions): Pausing<Mark> {
   const { surface, strip, angle, mode, height, round, draft, what, path } = options;
   const section = { form: "flat", height, round, bevel: 0, draft } as const;
   requireLength(boxOf(region, strip).u, options);
-  const drawn = raiseRegion(strip, region, { section, mode, names: [what], path, where: path, fade: undefined });
+  const drawn = yield* raisingRegion(strip, region, {
+    section,
+    mode,
+    names: [what],
+    path,
+    where: path,
+    fade: undefined,
+  });
   if (drawn === undefined) throw new Error("a region without rings was checked before");
   const body = moveBody(drawn, placeRound(surface, angle));
   const points = body.outline.flat(2);

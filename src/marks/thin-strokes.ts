@@ -2,7 +2,7 @@
  * Whether the strokes of a text are wide enough to be cast, and where they are narrowest.
  */
 import type { Warn } from "../base/errors.js";
-import type { Pausing } from "../base/pausing.js";
+import { BREATH, type Pausing } from "../base/pausing.js";
 import { showLength } from "../base/units.js";
 import { clustersOf } from "../flat/clusters.js";
 import { keepsParts } from "../flat/keeps-parts.js";
@@ -41,6 +41,7 @@ export function* narrowestStroke(strip: Strip, region: GridRegion, width: number
     if (holds(narrowest?.reach ?? width / 2)) continue;
     let [good, bad] = [0, width / 2];
     while (bad - good > PRECISION / 2) {
+      yield BREATH;
       const middle = (good + bad) / 2;
       if (holds(middle)) good = middle;
       else bad = middle;

@@ -9,7 +9,7 @@
 import type { ReadFieldOptions } from "../art/image/frame.js";
 import type { HeightField } from "../art/image/height-field.js";
 import { imageOf } from "../art/image/load-images.js";
-import { readField } from "../art/image/read-field.js";
+import { readingField } from "../art/image/read-field.js";
 import type { Picture } from "../art/image/read-picture.js";
 import { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import type { Drawing } from "../art/svg/drawing.js";
@@ -112,7 +112,7 @@ export function* completeArea(area: Area, runs: readonly TileRun[], options: Are
   const lines = endLines(strip, ends, `${where}.ends`);
   const bodies: FlatBody[] = [];
   for (const { op, items } of workSteps([...drawn, ...lines], ({ spec }) => spec.mode)) {
-    const how = { fade, warn, remember: onStrip, step: work && (() => work.step()) };
+    const how = { fade, warn, remember: onStrip };
     bodies.push(
       ...(yield* op === "add"
         ? raiseAll(strip, items, { ...how, woven, rails, railFoot })
@@ -129,7 +129,7 @@ export function* completeArea(area: Area, runs: readonly TileRun[], options: Are
     beadLines: [...beadLines, ...tileRuns(runs, drawerFor)],
     height: Math.max(0, ...bodies.map(({ mode, height }) => (mode === "raised" ? height : 0))),
     repeats: repeatsOf(strip),
-    holes: allHoles(strip, drawn),
+    holes: yield* allHoles(strip, drawn),
   };
 }
 
@@ -164,7 +164,7 @@ function* fieldOf(
   options: ReadFieldOptions,
 ): Pausing<HeightField | undefined> {
   const { image, texture } = region;
-  if (image !== undefined) return readField(region, imageOf(image, images, options.path), options);
+  if (image !== undefined) return yield* readingField(region, imageOf(image, images, options.path), options);
   return texture && (yield* readTexture(region, texture, options));
 }
 

@@ -3,8 +3,8 @@
  */
 
 import { AnnuletError, type Warn } from "../base/errors.js";
-import type { Remember } from "../base/memory.js";
-import type { Pausing } from "../base/pausing.js";
+import { type Remember, rememberPausing } from "../base/memory.js";
+import { BREATH, type Pausing } from "../base/pausing.js";
 import { radians } from "../base/units.js";
 import { type RailFoot, type RailSides, reachUnder, requireOnSeat, underBy } from "../beads/seat-edge.js";
 import type { SectionSpec } from "../design/sections/section.js";
@@ -12,14 +12,14 @@ import { countHoles, EDGE_WALL, requireEdgeWall } from "../flat/cut-place.js";
 import { takePeriod } from "../flat/period.js";
 import { type GridRegion, unite } from "../flat/polygons.js";
 import type { Strip } from "../flat/strip.js";
-import { tidy } from "../flat/tidy.js";
+import { tidying } from "../flat/tidy.js";
 import { type SeatCut, withinSeat } from "../flat/within-seat.js";
 import type { DrawnRegion } from "../relief/drawn-region.js";
 import type { Fade, FlatBody, ReliefPolygon } from "../relief/flat-body.js";
-import { raiseField } from "../relief/image/raise-field.js";
-import { pierceRegion } from "../relief/pierce-region.js";
+import { raisingField } from "../relief/image/raise-field.js";
+import { piercingRegion } from "../relief/pierce-region.js";
 import { sectionOf } from "../relief/region-section.js";
-import { raiseRegion } from "../relief/section.js";
+import { raisingRegion } from "../relief/section.js";
 
 export interface RaiseOptions {
   /** The bodies of woven regions. */
@@ -30,31 +30,33 @@ export interface RaiseOptions {
   readonly warn: Warn;
   /** Of work on the strip. */
   readonly remember: Remember;
-  /** Is called for each contour, so that progress can be told. */
-  readonly step: (() => void) | undefined;
 }
 
 /** Raises the regions. A drafted foot may go on beneath a rail, but not beyond the edge of a band without rails. */
 export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: RaiseOptions): Pausing<FlatBody[]> {
-  const { woven, rails, railFoot, fade, warn, remember, step } = options;
+  const { woven, rails, railFoot, fade, remember } = options;
+  const { warn: noting, said } = counted(options.warn);
   const onSeat = (body: FlatBody, section: SectionSpec, path: string): FlatBody => {
     if (section.draft > 0 && rails.includes(false))
       requireOnSeat(strip, outlineRings(strip, body.outline), `${path}.draft`);
     return body;
   };
   const plain = drawn.filter((region) => !woven.has(region));
-  const bodies = yield* eachGroup(groupBy(plain, sectionKey), (members) => {
+  const bodies = yield* eachGroup(groupBy(plain, sectionKey), function* (members) {
     const [{ field, path: where, spec }] = members;
     const { upright } = spec;
     const own = { mode: "raised", names: namesOf(members), where, fade } as const;
-    if (field !== undefined) return [raiseField(field, { ...own, upright, tolerance: strip.bodyTolerance })];
+    if (field !== undefined) {
+      return [yield* raisingField(field, { ...own, upright, tolerance: strip.bodyTolerance })];
+    }
     const { section, path } = sectionOf(members[0].spec, where);
-    return remember(["body", own, section, path, upright, rails, railFoot, endsOf(members)], artsOf(members), () => {
+    const by = ["body", own, section, path, upright, rails, railFoot, endsOf(members)];
+    const make = function* () {
       const under = rails.includes(true) ? underBy(railFoot, edgeOf(section)) : 0;
       const beyond = rails.includes(true) ? under : -spreadOf(section);
       const fillet = under > 0 && railFoot !== undefined && railFoot.root > 0;
       const goesOn = members[0].spec.beneath === true;
-      const clean = together(strip, members, warn, {
+      const clean = yield* together(strip, members, noting, {
         beyond,
         need: needOf(section),
         under: goesOn ? 0 : under,
@@ -62,9 +64,10 @@ export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: 
         fillet: fillet && !goesOn,
       });
       const across = goesOn ? strip.halfSeat / strip.grid.scale + under : undefined;
-      const body = raiseRegion(strip, clean, { ...own, section, path, across, upright, step });
+      const body = yield* raisingRegion(strip, clean, { ...own, section, path, across, upright });
       return body === undefined ? [] : [onSeat(body, section, path)];
-    });
+    };
+    return yield* rememberPausing(remember, { by, of: artsOf(members), said }, make);
   });
   const bridged = drawn.flatMap((region) => {
     const { section, path } = sectionOf(region.spec, region.path);
@@ -77,38 +80,43 @@ export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: 
 export function* carveAll(
   strip: Strip,
   drawn: readonly DrawnRegion[],
-  { fade, warn, remember, step }: Pick<RaiseOptions, "fade" | "warn" | "remember" | "step">,
+  { fade, warn, remember }: Pick<RaiseOptions, "fade" | "warn" | "remember">,
 ): Pausing<FlatBody[]> {
+  const { warn: noting, said } = counted(warn);
   const [sunk, pierced] = (["sunk", "pierced"] as const).map((mode) => drawn.filter(({ spec }) => spec.mode === mode));
-  const pits = yield* eachGroup(groupBy(sunk, sectionKey), (members) => {
+  const pits = yield* eachGroup(groupBy(sunk, sectionKey), function* (members) {
     const [{ spec, field, path: region }] = members;
     const { section, path } = sectionOf(spec, region);
     const where = spec.section === undefined ? `${path}.depth` : `${path}.height`;
     const own = { mode: "sunk", names: namesOf(members), where, fade } as const;
-    const make = () => {
+    const { upright } = spec;
+    const reach = { ...cutBy(spreadOf(section)), need: needOf(section) };
+    const make = function* () {
       const body =
         field === undefined
-          ? raiseRegion(strip, together(strip, members, warn, { ...cutBy(spreadOf(section)), need: needOf(section) }), {
+          ? yield* raisingRegion(strip, yield* together(strip, members, noting, reach), {
               ...own,
               section,
               path,
-              upright: spec.upright,
-              step,
+              upright,
             })
-          : raiseField(field, { ...own, upright: spec.upright, tolerance: strip.bodyTolerance });
+          : yield* raisingField(field, { ...own, upright, tolerance: strip.bodyTolerance });
       if (body === undefined) return [];
       requireEdgeWall(strip, outlineRings(strip, body.outline), region);
       return [body];
     };
-    if (field !== undefined) return make();
-    return remember(["body", own, section, path, spec.upright, region, endsOf(members)], artsOf(members), make);
+    if (field !== undefined) return yield* make();
+    const by = ["body", own, section, path, upright, region, endsOf(members)];
+    return yield* rememberPausing(remember, { by, of: artsOf(members), said }, make);
   });
-  const holes = yield* eachGroup(groupBy(pierced, holeKey), (members) => {
+  const holes = yield* eachGroup(groupBy(pierced, holeKey), function* (members) {
     const [{ spec, path }] = members;
     const { broken } = spec;
     const names = namesOf(members);
-    return remember(["hole", broken, names, path, endsOf(members)], artsOf(members), () => {
-      const body = pierceRegion(strip, together(strip, members, warn, cutBy(broken)), { broken, names, path });
+    const by = ["hole", broken, names, path, endsOf(members)];
+    return yield* rememberPausing(remember, { by, of: artsOf(members), said }, function* () {
+      const region = yield* together(strip, members, noting, cutBy(broken));
+      const body = yield* piercingRegion(strip, region, { broken, names, path });
       if (body === undefined) return [];
       requireEdgeWall(strip, outlineRings(strip, body.outline), path);
       return [body];
@@ -117,27 +125,40 @@ export function* carveAll(
   return [...pits, ...holes];
 }
 
+/** Warns, and counts what is said. */
+function counted(warn: Warn): { readonly warn: Warn; readonly said: () => number } {
+  let count = 0;
+  return {
+    warn: (warning) => {
+      count++;
+      warn(warning);
+    },
+    said: () => count,
+  };
+}
+
 /** The bodies of each group of regions. */
 function* eachGroup(
   groups: readonly (readonly DrawnRegion[])[],
-  make: (members: readonly DrawnRegion[]) => readonly FlatBody[],
+  make: (members: readonly DrawnRegion[]) => Pausing<readonly FlatBody[]>,
 ): Pausing<FlatBody[]> {
   const bodies: FlatBody[] = [];
   for (const members of groups) {
     yield members[0].path;
-    bodies.push(...make(members));
+    bodies.push(...(yield* make(members)));
   }
   return bodies;
 }
 
 /** Holes of all pierced regions; those that overlap are one. */
-export function allHoles(strip: Strip, drawn: readonly DrawnRegion[]): number {
+export function* allHoles(strip: Strip, drawn: readonly DrawnRegion[]): Pausing<number> {
   const pierced = drawn.filter(({ spec }) => spec.mode === "pierced");
   if (pierced.length === 0) return 0;
   const cut = (members: readonly DrawnRegion[], broken: number) =>
     together(strip, members, () => undefined, cutBy(broken));
-  if (strip.edge === undefined) return countHoles(strip, cut(pierced, 0), pierced[0].path);
-  const groups = groupBy(pierced, holeKey).map((members) => cut(members, members[0].spec.broken));
+  if (strip.edge === undefined) return countHoles(strip, yield* cut(pierced, 0), pierced[0].path);
+  const groups: GridRegion[] = [];
+  for (const members of groupBy(pierced, holeKey)) groups.push(yield* cut(members, members[0].spec.broken));
   return countHoles(strip, unite(groups.flat()), pierced[0].path);
 }
 
@@ -196,12 +217,12 @@ function needOf(section: SectionSpec): number {
 }
 
 /** The regions as one, cleaned, over the span that matters, and cut off at the seat's edge or led on beneath its rails. */
-function together(
+function* together(
   strip: Strip,
   members: readonly DrawnRegion[],
   warn: Warn,
   { under, rails, fillet = false, ...cutOff }: EdgeReach,
-): GridRegion {
+): Pausing<GridRegion> {
   const [{ path, art }] = members;
   const lines = members.filter((one) => one.atEnds);
   const others = members.filter((one) => !one.atEnds);
@@ -209,12 +230,18 @@ function together(
   const cut = strip.periodic || others.length === 0 ? all : takePeriod(strip, all);
   const whole =
     lines.length === 0 || others.length === 0 ? cut : unite([...cut, ...lines.flatMap((one) => one.art.region)]);
-  const clean = (region: GridRegion) => (region === art.region ? region : tidy(strip, region, path, warn));
+  yield BREATH;
+  const clean = function* (region: GridRegion): Pausing<GridRegion> {
+    yield BREATH;
+    return region === art.region ? region : yield* tidying(strip, region, path, warn);
+  };
   const longer = (region: GridRegion) => reachUnder(strip, region, under, rails);
   // Through a fillet sides go on so far that they may meet.
   const through = (region: GridRegion) => (fillet ? unite(longer(region)) : longer(region));
-  const uncut = () => (fillet ? clean(through(whole)) : longer(clean(whole)));
-  const left = strip.edge === undefined ? uncut() : clean(withinSeat(strip, through(whole), cutOff));
+  const uncut = function* () {
+    return fillet ? yield* clean(through(whole)) : longer(yield* clean(whole));
+  };
+  const left = yield* strip.edge === undefined ? uncut() : clean(withinSeat(strip, through(whole), cutOff));
   if (left.length === 0) throw cutAway(path);
   return left;
 }

@@ -4,6 +4,7 @@
  * Art, bead lines and the places of beads stay those of a full build.
  */
 import { AnnuletError } from "../base/errors.js";
+import { BREATH, type Pausing } from "../base/pausing.js";
 import { keepsParts } from "../flat/keeps-parts.js";
 import { type GridRegion, simplify } from "../flat/polygons.js";
 import { bodyStrip, type Strip, steps } from "../flat/strip.js";
@@ -20,19 +21,20 @@ const STRAIGHTEN_SHARE = 0.5;
  *
  * @throws AnnuletError as `make` for the region itself
  */
-export function coarseBody<Body>(
+export function* coarseBody<Body>(
   strip: Strip,
   region: GridRegion,
-  make: (strip: Strip, region: GridRegion) => Body,
-): Body {
-  if (strip.bodyTolerance <= strip.artTolerance) return make(strip, region);
+  make: (strip: Strip, region: GridRegion) => Pausing<Body>,
+): Pausing<Body> {
+  if (strip.bodyTolerance <= strip.artTolerance) return yield* make(strip, region);
   const reach = steps(strip, STRAIGHTEN_SHARE * strip.bodyTolerance);
   const straight = simplify(region, reach).filter((ring) => ring.length > 2);
-  if (!keepsParts(region, straight)) return make(strip, region);
+  if (!keepsParts(region, straight)) return yield* make(strip, region);
+  yield BREATH;
   try {
-    return make(bodyStrip(strip), straight);
+    return yield* make(bodyStrip(strip), straight);
   } catch (error) {
     if (!(error instanceof AnnuletError)) throw error;
-    return make(strip, region);
+    return yield* make(strip, region);
   }
 }

@@ -4,6 +4,7 @@
  * A section whose inside need not hold together follows the region to its middle line: where a part vanishes or falls
  * apart between two levels, levels are put in between until what is lost there is within the tolerance.
  */
+import { BREATH, type Pausing } from "../base/pausing.js";
 import { ringBox } from "../flat/box.js";
 import { keepsParts } from "../flat/keeps-parts.js";
 import { type GridRegion, grow, offset, shrink, simplify, subtract } from "../flat/polygons.js";
@@ -19,42 +20,40 @@ export interface Level {
   readonly h: number;
 }
 
-/** Hears of no steps. */
-const NOBODY = (): void => undefined;
-
 /** The contour at each point of the line; they may fall apart and be empty. */
-export function plainContours(strip: Strip, region: GridRegion, line: SectionLine): Level[] {
-  return line.map(([inset, h]) => ({
-    rings: inset > 0 ? shrink(region, steps(strip, inset), strip.arcTolerance) : outward(strip, region, inset),
-    inset,
-    h,
-  }));
+export function* plainContours(strip: Strip, region: GridRegion, line: SectionLine): Pausing<Level[]> {
+  const levels: Level[] = [];
+  for (const [inset, h] of line) {
+    yield BREATH;
+    const inside = inset > 0;
+    const rings = inside ? shrink(region, steps(strip, inset), strip.arcTolerance) : outward(strip, region, inset);
+    levels.push({ rings, inset, h });
+  }
+  return levels;
 }
 
 /**
  * Contours to the middle of every part; the last one in each place is within the tolerance of the true top there.
- *
- * @param step is called for each contour, so that progress can be told; so in what follows
  */
-export function followedContours(strip: Strip, region: GridRegion, line: SectionLine, step = NOBODY): Level[] {
+export function* followedContours(strip: Strip, region: GridRegion, line: SectionLine): Pausing<Level[]> {
   const levels: Level[] = [];
   for (const [inset, h] of line) {
-    step();
+    yield undefined;
     const before = levels.at(-1);
     const level = { rings: inset <= 0 ? outward(strip, region, inset) : inward(strip, region, inset), inset, h };
     if (before === undefined || inset <= 0) levels.push(level);
-    else levels.push(...between(strip, region, before, level, step));
+    else levels.push(...(yield* between(strip, region, before, level)));
     if (level.rings.length === 0) break;
   }
   return levels;
 }
 
 /** mm from the outline to the middle of the region's widest place, to a tenth of the art's tolerance. */
-export function widestInset(strip: Strip, region: GridRegion, step = NOBODY): number {
+export function* widestInset(strip: Strip, region: GridRegion): Pausing<number> {
   const { low, high } = ringBox(region.flat());
   let [good, bad] = [0, (high - low) / 2 / strip.grid.scale];
   while (bad - good > REACH_SHARE * strip.artTolerance) {
-    step();
+    yield undefined;
     const middle = (good + bad) / 2;
     if (inward(strip, region, middle).length > 0) good = middle;
     else bad = middle;
@@ -88,8 +87,8 @@ function inward(strip: Strip, region: GridRegion, inset: number): GridRegion {
 }
 
 /** Levels after `low` up to `high`, so that nothing between them is lost by more than the tolerance. */
-function between(strip: Strip, region: GridRegion, low: Level, high: Level, step: () => void): Level[] {
-  step();
+function* between(strip: Strip, region: GridRegion, low: Level, high: Level): Pausing<Level[]> {
+  yield undefined;
   const rise = Math.abs(high.h - low.h);
   const run = high.inset - low.inset;
   if (rise <= strip.artTolerance || run <= NEAREST * CLEAN_REACH || isWhole(strip, low, high)) {
@@ -97,8 +96,9 @@ function between(strip: Strip, region: GridRegion, low: Level, high: Level, step
   }
   const inset = (low.inset + high.inset) / 2;
   const middle = { rings: inward(strip, region, inset), inset, h: (low.h + high.h) / 2 };
-  const first = between(strip, region, low, middle, step);
-  return middle.rings.length === 0 ? first : [...first, ...between(strip, region, middle, high, step)];
+  yield BREATH;
+  const first = yield* between(strip, region, low, middle);
+  return middle.rings.length === 0 ? first : [...first, ...(yield* between(strip, region, middle, high))];
 }
 
 /** Contours are no nearer to each other than this many cleaning reaches, so that cleaning cannot bring them together. */

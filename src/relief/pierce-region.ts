@@ -4,6 +4,7 @@
  * Breaking by a round of radius b widens the hole by b (1 − sin φ) at b (1 − cos φ) below the surface, φ from 0 to 90°.
  */
 import { chordCount } from "../base/math/curve.js";
+import { finish, type Pausing } from "../base/pausing.js";
 import type { GridRegion } from "../flat/polygons.js";
 import { offset } from "../flat/polygons.js";
 import { repeatsOf, type Strip, steps } from "../flat/strip.js";
@@ -26,11 +27,16 @@ const LIP = 3e-3;
 
 /** The outlines of the holes of a region. */
 export function pierceRegion(strip: Strip, region: GridRegion, options: HoleOptions): FlatBody | undefined {
-  if (region.length === 0) return undefined;
-  return coarseBody(strip, region, (bodies, outline) => pierceOutline(bodies, outline, options));
+  return finish(piercingRegion(strip, region, options));
 }
 
-function pierceOutline(strip: Strip, region: GridRegion, { broken, names, path }: HoleOptions): FlatBody {
+/** The same in pieces. */
+export function* piercingRegion(strip: Strip, region: GridRegion, options: HoleOptions): Pausing<FlatBody | undefined> {
+  if (region.length === 0) return undefined;
+  return yield* coarseBody(strip, region, (bodies, outline) => pierceOutline(bodies, outline, options));
+}
+
+function* pierceOutline(strip: Strip, region: GridRegion, { broken, names, path }: HoleOptions): Pausing<FlatBody> {
   const count = broken === 0 ? 0 : chordCount(broken, Math.PI / 2, strip.artTolerance);
   const levels = Array.from({ length: count + 1 }, (_, i) => {
     const angle = count === 0 ? Math.PI / 2 : (Math.PI / 2) * (i / count);
@@ -42,7 +48,7 @@ function pierceOutline(strip: Strip, region: GridRegion, { broken, names, path }
       h: i === 0 ? Math.min(LIP, broken / 2) : broken * (1 - Math.cos(angle)),
     };
   });
-  const { bands, outline, last, seam } = stackLevels(strip, levels);
+  const { bands, outline, last, seam } = yield* stackLevels(strip, levels);
   return {
     mode: "pierced",
     names,

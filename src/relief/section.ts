@@ -8,6 +8,7 @@
 
 import { largestWhere } from "../base/math/largest.js";
 import type { Point3 } from "../base/math/point.js";
+import { BREATH, finish, type Pausing } from "../base/pausing.js";
 import { showLength } from "../base/units.js";
 import type { SectionSpec } from "../design/sections/section.js";
 import { ringBox } from "../flat/box.js";
@@ -51,8 +52,6 @@ export interface SectionOptions {
    * volume is then not that of what is left of the outline. Default: nothing is cut off.
    */
   readonly across?: number | undefined;
-  /** Is called for each contour, so that progress can be told. Default: nobody is told. */
-  readonly step?: (() => void) | undefined;
 }
 
 /**
@@ -62,21 +61,32 @@ export interface SectionOptions {
  *   wider than half of its narrowest place, with that width and its place; `section-misfit`
  */
 export function raiseRegion(strip: Strip, region: GridRegion, options: SectionOptions): FlatBody | undefined {
-  if (region.length === 0) return undefined;
-  return coarseBody(strip, region, (bodies, outline) => raiseOutline(bodies, outline, options));
+  return finish(raisingRegion(strip, region, options));
 }
 
-function raiseOutline(strip: Strip, region: GridRegion, options: SectionOptions): FlatBody {
+/** The same in pieces. */
+export function* raisingRegion(
+  strip: Strip,
+  region: GridRegion,
+  options: SectionOptions,
+): Pausing<FlatBody | undefined> {
+  if (region.length === 0) return undefined;
+  return yield* coarseBody(strip, region, (bodies, outline) => raiseOutline(bodies, outline, options));
+}
+
+function* raiseOutline(strip: Strip, region: GridRegion, options: SectionOptions): Pausing<FlatBody> {
   const { section, mode, names, path, where, fade, across, upright = false } = options;
-  const line = sectionLine(strip, region, section, path, options.step);
+  const line = yield* drawingLine(strip, region, section, path);
+  yield BREATH;
   const reach = Math.max(...line.map(([d]) => Math.abs(d)));
   const whole = () => lengthen(strip, region, steps(strip, reach));
   const near = strip.periodic && reach <= NEAR_ROUND * strip.tileWidth ? takePeriod(strip, region, 1) : whole();
   const flat = section.form === "flat";
-  const levels = flat ? plainContours(strip, near, line) : followedContours(strip, near, line, options.step);
+  const levels = yield* flat ? plainContours(strip, near, line) : followedContours(strip, near, line);
+  yield BREATH;
   // Where the cut-off ends of `near` come apart, the whole region decides.
-  if (flat && firstLoss(strip, near, levels) !== undefined) requireEdge(strip, whole(), line, section, path);
-  const { bands, last, outline, seam } = stackLevels(
+  if (flat && firstLoss(strip, near, levels) !== undefined) yield* requireEdge(strip, whole(), line, section, path);
+  const { bands, last, outline, seam } = yield* stackLevels(
     strip,
     levels,
     across === undefined ? undefined : Math.round(steps(strip, across)),
@@ -101,18 +111,20 @@ function raiseOutline(strip: Strip, region: GridRegion, options: SectionOptions)
 }
 
 /** The section's line for a region: its reach, where none is stated, ends in the middle of the region's widest place. */
-export function sectionLine(
-  strip: Strip,
-  region: GridRegion,
-  section: SectionSpec,
-  path: string,
-  step?: () => void,
-): SectionLine {
-  const reach = () => {
+export function sectionLine(strip: Strip, region: GridRegion, section: SectionSpec, path: string): SectionLine {
+  return finish(drawingLine(strip, region, section, path));
+}
+
+/** The same in pieces. */
+function* drawingLine(strip: Strip, region: GridRegion, section: SectionSpec, path: string): Pausing<SectionLine> {
+  const find = () => {
     const tallest = Math.max(...region.map((ring) => ringHeight(ring)));
-    return widestInset(strip, lengthen(strip, region, tallest / 2), step);
+    return widestInset(strip, lengthen(strip, region, tallest / 2));
   };
-  return drawSection(section, { reach, tolerance: strip.artTolerance, path });
+  // Only a section that states no reach asks for it.
+  const asks = section.form === "ridge" || ("reach" in section && section.reach === undefined);
+  const found = asks ? yield* find() : undefined;
+  return drawSection(section, { reach: () => found ?? finish(find()), tolerance: strip.artTolerance, path });
 }
 
 /** Contours cut to one period. */
@@ -128,7 +140,7 @@ export interface Stack extends Pick<FlatBody, "outline" | "seam"> {
  *
  * @param half grid steps from the middle line to where all is cut off; default nowhere
  */
-export function stackLevels(strip: Strip, levels: readonly Level[], half?: number): Stack {
+export function* stackLevels(strip: Strip, levels: readonly Level[], half?: number): Pausing<Stack> {
   const drawn = levels.map(({ rings, h }) => rings.map((ring) => ring.map(({ x, y }): LevelPoint => ({ x, y, h }))));
   const contour = half === undefined ? drawn : cutAcross(drawn, half);
   const bandOf = (i: number) =>
@@ -137,7 +149,11 @@ export function stackLevels(strip: Strip, levels: readonly Level[], half?: numbe
   const cut = (parts: readonly LevelRing[]) =>
     strip.periodic ? cutToCell(parts, left, strip.period) : nestRings(parts);
   const bands: LevelPolygon[] = [];
-  for (let i = 0; i + 1 < contour.length; i++) bands.push(...cut(bandOf(i)));
+  for (let i = 0; i + 1 < contour.length; i++) {
+    yield BREATH;
+    bands.push(...cut(bandOf(i)));
+  }
+  yield BREATH;
   const { scale } = strip.grid;
   const flat = (polygon: LevelPolygon): ReliefPolygon =>
     [polygon.outer, ...polygon.holes].map((ring) => ring.map(({ x, y, h }): Point3 => [x / scale, y / scale, h]));
@@ -172,14 +188,14 @@ function firstLoss(strip: Strip, region: GridRegion, levels: readonly Level[]): 
   return levels.find(({ inset, rings }) => inset > 0 && !keepsParts(region, rings, counts));
 }
 
-function requireEdge(
+function* requireEdge(
   strip: Strip,
   region: GridRegion,
   line: SectionLine,
   section: Extract<SectionSpec, { form: "flat" }>,
   path: string,
-): void {
-  const lost = firstLoss(strip, region, plainContours(strip, region, line));
+): Pausing<void> {
+  const lost = firstLoss(strip, region, yield* plainContours(strip, region, line));
   if (lost === undefined) return;
   const counts = (ring: GridPath) => clearRing(strip, ring);
   const reach = largestWhere(0, lost.inset, (distance) =>

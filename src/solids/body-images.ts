@@ -8,7 +8,8 @@
 import { coverOf, type Side, sidesOf } from "../base/math/cover.js";
 import { extent } from "../base/math/extent.js";
 import type { Point2 } from "../base/math/point.js";
-import type { Remember } from "../base/memory.js";
+import { type Remember, rememberPausing } from "../base/memory.js";
+import { BREATH, finish, type Pausing } from "../base/pausing.js";
 import { type Motion, movedAcross, movedAlong, movedSpan, turnsOver } from "../flat/motion.js";
 import { workSteps } from "../pattern/work-steps.js";
 import type { Fade, FlatBody } from "../relief/flat-body.js";
@@ -26,13 +27,26 @@ export interface BodyImagesOptions {
 
 /** For each body the number of its image; undefined where one has none. */
 export function bodyImages(bodies: readonly FlatBody[], options: BodyImagesOptions): readonly number[] | undefined {
+  return finish(findingImages(bodies, options));
+}
+
+/** The same in pieces. */
+export function* findingImages(
+  bodies: readonly FlatBody[],
+  options: BodyImagesOptions,
+): Pausing<readonly number[] | undefined> {
   const steps = workSteps(Array.from(bodies.keys()), (i) => bodies[i].mode);
   const images = new Array<number>(bodies.length).fill(-1);
   for (const { items } of steps) {
     for (const [at, i] of items.entries()) {
       if (images[i] !== -1) continue;
       // Most bodies are their own images.
-      const image = items.slice(at).find((j) => images[j] === -1 && areImages(bodies[i], bodies[j], options));
+      let image: number | undefined;
+      for (const j of items.slice(at)) {
+        if (images[j] !== -1 || !(yield* areImages(bodies[i], bodies[j], options))) continue;
+        image = j;
+        break;
+      }
       if (image === undefined) return undefined;
       images[i] = image;
       images[image] = i;
@@ -48,17 +62,26 @@ function isNear(a: number, b: number): boolean {
   return Math.abs(a - b) <= ROUNDING;
 }
 
+/** Nothing is said while bodies are compared. */
+const NOTHING = () => 0;
+
 /** Whether each of two bodies is the other's image. */
-function areImages(one: FlatBody, other: FlatBody, { motion, round, same, remember }: BodyImagesOptions): boolean {
+function* areImages(
+  one: FlatBody,
+  other: FlatBody,
+  { motion, round, same, remember }: BodyImagesOptions,
+): Pausing<boolean> {
   if (!isFromOutline(one) || !isFromOutline(other)) return false;
   if (one.mode !== other.mode || one.made !== other.made || one.copies !== other.copies) return false;
   // A section that ends in the middle of the widest place is as high as that.
   if (Math.abs(one.height - other.height) > same) return false;
   if (!fadesAlike(one.fade, other.fade, motion, same)) return false;
-  return remember(["images", motion, round, same], [one, other], () => {
+  const what = { by: ["images", motion, round, same], of: [one, other], said: NOTHING };
+  return yield* rememberPausing(remember, what, function* () {
     const [mine, others] = [sidesAround(one, round), sidesAround(other, round)];
     if (!isNear(mine.period, others.period) || !sameExtent(mine.sides, others.sides, motion, same)) return false;
-    return liesOn(mine, others, motion, same) && (one === other || liesOn(others, mine, motion, same));
+    if (!(yield* liesOn(mine, others, motion, same))) return false;
+    return one === other || (yield* liesOn(others, mine, motion, same));
   });
 }
 
@@ -103,13 +126,20 @@ function sameExtent(sides: readonly Side[], others: readonly Side[], motion: Mot
   return Math.abs(Math.min(low, high) - least) <= same && Math.abs(Math.max(low, high) - most) <= same;
 }
 
+/** Sides that are asked between two places where the work may be interrupted (chosen): each meets a column of others. */
+const SIDES_AT_A_BREATH = 512;
+
 /**
  * Whether the images of sides lie on others, over their whole length and running their way, so that a shape is told from
  * its ground. An image that is turned over runs the other way.
  */
-function liesOn(sides: Around, others: Around, motion: Motion, same: number): boolean {
+function* liesOn(sides: Around, others: Around, motion: Motion, same: number): Pausing<boolean> {
   const covered = coverOf(others.sides, { reach: same, period: others.period, directed: true });
   const image = ([u, v]: Point2): Point2 => [movedAlong(u, motion), movedAcross(v, motion)];
   const back = turnsOver(motion);
-  return sides.sides.every(([a, b]) => covered(back ? [image(b), image(a)] : [image(a), image(b)]));
+  for (const [i, [a, b]] of sides.sides.entries()) {
+    if (i % SIDES_AT_A_BREATH === 0) yield BREATH;
+    if (!covered(back ? [image(b), image(a)] : [image(a), image(b)])) return false;
+  }
+  return true;
 }

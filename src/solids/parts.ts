@@ -86,7 +86,7 @@ export function* makeParts(options: PartsOptions): Pausing<Parts> {
   const placed = options.placed ?? placeRuns({ ...options, maxBeads: options.maxBeads ?? MAX_BEADS });
   requireFew(options, placed);
   yield undefined;
-  const frame = frameOf(options, clearBeads(placed.beads, field, warn));
+  const frame = yield* frameOf(options, clearBeads(placed.beads, field, warn));
   const { likeness, facets, tolerance, bend } = frame;
   const clear = clearance(tolerance);
   const marked = yield* markSteps(marks, {
@@ -170,7 +170,7 @@ interface Frame {
   readonly bendOnce: BendOptions;
 }
 
-function frameOf(options: PartsOptions, beads: readonly Bead[]): Frame {
+function* frameOf(options: PartsOptions, beads: readonly Bead[]): Pausing<Frame> {
   const { profile, wrap, pattern } = options;
   const level = detailLevels[options.detail ?? "full"];
   const tolerance = Math.max(options.tolerance, level.tolerance);
@@ -180,7 +180,7 @@ function frameOf(options: PartsOptions, beads: readonly Bead[]): Frame {
   const around = tolerance * AROUND_SHARE;
   const radius = bendRadius(profile.bend, around) + top;
   const facetsFor = (copies: number) => facetCount(radius, around, copies);
-  const likeness = findLikeness({
+  const likeness = yield* findLikeness({
     pattern,
     beads,
     wrap,

@@ -10,13 +10,14 @@ import { greatestCommon } from "../base/math/greatest-common.js";
 import type { Point2 } from "../base/math/point.js";
 import type { RoundSymmetry, Sector } from "../base/math/round.js";
 import { FORGET, type Remember } from "../base/memory.js";
+import type { Pausing } from "../base/pausing.js";
 import { TOP, TURN } from "../base/units.js";
 import { mirrorBeads, turnBeads } from "../beads/alike-beads.js";
 import type { Bead } from "../beads/bead.js";
 import { type Motion, STAY } from "../flat/motion.js";
 import type { Pattern } from "../pattern/laid-out.js";
 import { type FlatBody, moveBody } from "../relief/flat-body.js";
-import { bodyImages } from "./body-images.js";
+import { findingImages } from "./body-images.js";
 import { mirrorAxes } from "./mirror-axes.js";
 import type { FlatMirrors } from "./tile.js";
 
@@ -61,8 +62,8 @@ export interface Likeness {
 /** Units into which a band without pattern, but with beads, is parted at most: more save nothing. */
 const MOST_BARE_UNITS = 32;
 
-/** Finds out how a ring comes again. */
-export function findLikeness(options: SymmetryOptions): Likeness {
+/** Finds out how a ring comes again, in pieces. */
+export function* findLikeness(options: SymmetryOptions): Pausing<Likeness> {
   const { pattern, beads, wrap, band, tolerance, outlines = tolerance, remember = FORGET } = options;
   const { bodies } = pattern;
   const axes = mirrorAxes(bodies, { top: wrap.uAt(TOP), round: wrap.round, same: outlines });
@@ -75,12 +76,12 @@ export function findLikeness(options: SymmetryOptions): Likeness {
   for (const place of axes) {
     const motion = { ...STAY, u: 2 * place, mirrored: true };
     const ofBand = () => isMirrorOf(band, wrap.angleAt(place));
-    across = findMirror(options, turned, { motion, ofBand, inSpace: flip(wrap, place) });
+    across = yield* findMirror(options, turned, { motion, ofBand, inSpace: flip(wrap, place) });
     if (across === undefined) continue;
     axis = place;
     break;
   }
-  const both = findMirror(options, across?.beads ?? turned, {
+  const both = yield* findMirror(options, across?.beads ?? turned, {
     motion: { ...STAY, flipped: true },
     ofBand: () => band.looks.every((angle) => leansNowhere(band.sectionAt(angle).polyline)),
     inSpace: ([x, y, z]) => [x, y, -z],
@@ -128,13 +129,13 @@ interface FoundMirror {
   readonly beads: readonly Bead[];
 }
 
-function findMirror(
+function* findMirror(
   { pattern, wrap, tolerance, outlines = tolerance, remember = FORGET }: SymmetryOptions,
   beads: readonly Bead[],
   { motion, ofBand, inSpace }: PossibleMirror,
-): FoundMirror | undefined {
+): Pausing<FoundMirror | undefined> {
   if (!ofBand()) return undefined;
-  const images = bodyImages(pattern.bodies, { motion, round: wrap.round, same: outlines, remember });
+  const images = yield* findingImages(pattern.bodies, { motion, round: wrap.round, same: outlines, remember });
   if (images === undefined) return undefined;
   const mirrored = mirrorBeads(beads, inSpace, tolerance);
   return mirrored && { motion, images, beads: mirrored };

@@ -1,9 +1,19 @@
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
+import { BREATH, finish } from "../../src/base/pausing.js";
 import type { GridPath } from "../../src/flat/grid.js";
-import { ringArea } from "../../src/flat/polygons.js";
+import { type GridRegion, ringArea } from "../../src/flat/polygons.js";
 import { makeStrip, type Strip } from "../../src/flat/strip.js";
-import { coarseBody } from "../../src/relief/coarse-body.js";
+import { coarseBody as makingCoarse } from "../../src/relief/coarse-body.js";
+
+/** The body, made at once. */
+function coarseBody<Body>(strip: Strip, region: GridRegion, make: (strip: Strip, region: GridRegion) => Body): Body {
+  const making = makingCoarse(strip, region, function* (one, rings) {
+    yield BREATH;
+    return make(one, rings);
+  });
+  return finish(making);
+}
 
 const fit = { tileWidth: 4, tileHeight: 4, repeats: 10, rows: 1, cover: 360, cycle: 1, aspect: 1 };
 const stripOf = (bodyTolerance?: number) => makeStrip(fit, "p1", 6, 0.01, { bodyTolerance });

@@ -1,5 +1,5 @@
 // Covers: src/base/limits.ts, src/ring/time-limit.ts, src/solids/least-triangles.ts
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it, vi } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
 import { fillLimits, LIMITS } from "../../src/base/limits.js";
 import { build, fitDesign, flatTile, openRing, planBeads } from "../../src/index.js";
@@ -102,14 +102,22 @@ describe("limits", () => {
 });
 
 describe("a signal", () => {
+  afterEach(() => vi.restoreAllMocks());
+
   it("is heard between regions while the pattern is worked", async () => {
+    // A clock by which all work is long, so that it gives way wherever it may.
+    let now = 0;
+    vi.spyOn(performance, "now").mockImplementation(() => {
+      now += 50;
+      return now;
+    });
     const controller = new AbortController();
     const stages: string[] = [];
     const onStage = (stage: string) => {
       stages.push(stage);
       if (stage === "drawnPattern") setTimeout(() => controller.abort(new Error("enough")), 0);
     };
-    const ring = openRing(thousandfold, { onStage });
+    const ring = openRing(thousandfold, { onStage, limits: { seconds: 1e6 } });
     await expect(ring.solid({ signal: controller.signal })).rejects.toThrow("enough");
     expect(stages.at(-1)).toBe("drawnPattern");
   });

@@ -2,6 +2,7 @@
  * Surfaces of triangles in (u, v, h), and the part of one that is there.
  */
 import type { Point3 } from "../../base/math/point.js";
+import { AT_A_BREATH, BREATH, finish, type Pausing } from "../../base/pausing.js";
 
 /** Triangles over the seat, counter-clockwise seen from outside. */
 export interface FlatTriangles {
@@ -19,7 +20,15 @@ export interface CutOptions {
 }
 
 /** The part of a surface whose points stay; sides to points that go are cut once, for both triangles on them. */
-export function cutTriangles({ points, triangles }: FlatTriangles, { stays, cutAt }: CutOptions): FlatTriangles {
+export function cutTriangles(surface: FlatTriangles, options: CutOptions): FlatTriangles {
+  return finish(cuttingTriangles(surface, options));
+}
+
+/** The same in pieces. */
+export function* cuttingTriangles(
+  { points, triangles }: FlatTriangles,
+  { stays, cutAt }: CutOptions,
+): Pausing<FlatTriangles> {
   const kept: Point3[] = [];
   const slots = new Map<number, number>();
   const slotOf = (key: number, make: () => Point3) => {
@@ -33,6 +42,7 @@ export function cutTriangles({ points, triangles }: FlatTriangles, { stays, cutA
     slotOf((inside + 1) * points.length + outside, () => cutAt(inside, outside));
   const faces: number[] = [];
   for (let i = 0; i < triangles.length; i += 3) {
+    if (i % (3 * AT_A_BREATH) === 0) yield BREATH;
     const corners = [triangles[i], triangles[i + 1], triangles[i + 2]];
     const count = corners.filter(stays).length;
     if (count === 0) continue;
@@ -53,15 +63,23 @@ export function cutTriangles({ points, triangles }: FlatTriangles, { stays, cutA
 }
 
 /** The rings round a surface, with the surface on their left. */
-export function bordersOf({ points, triangles }: FlatTriangles): Point3[][] {
+export function bordersOf(surface: FlatTriangles): Point3[][] {
+  return finish(findingBorders(surface));
+}
+
+/** The same in pieces. */
+export function* findingBorders({ points, triangles }: FlatTriangles): Pausing<Point3[][]> {
   const count = points.length;
   const sides = new Set<number>();
-  const eachSide = (visit: (from: number, to: number) => void) => {
-    for (let i = 0; i < triangles.length; i++) visit(triangles[i], triangles[i % 3 === 2 ? i - 2 : i + 1]);
+  const eachSide = function* (visit: (from: number, to: number) => void): Pausing<void> {
+    for (let i = 0; i < triangles.length; i++) {
+      if (i % (3 * AT_A_BREATH) === 0) yield BREATH;
+      visit(triangles[i], triangles[i % 3 === 2 ? i - 2 : i + 1]);
+    }
   };
-  eachSide((from, to) => sides.add(from * count + to));
+  yield* eachSide((from, to) => sides.add(from * count + to));
   const next = new Map<number, number>();
-  eachSide((from, to) => {
+  yield* eachSide((from, to) => {
     if (!sides.has(to * count + from)) next.set(from, to);
   });
   const rings: Point3[][] = [];

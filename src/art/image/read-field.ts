@@ -2,6 +2,7 @@
  * An image laid over the seat: pixels become samples of a height field.
  */
 import { AnnuletError } from "../../base/errors.js";
+import { BREATH, finish, type Pausing } from "../../base/pausing.js";
 import { showLength } from "../../base/units.js";
 import { MAP_DEFAULTS, type MapSpec } from "../../design/art/image-map.js";
 import type { RegionSpec } from "../../design/pattern/region.js";
@@ -20,13 +21,20 @@ import { settle } from "./settle.js";
  * @throws AnnuletError `resolution-too-fine`, `image-seam`, `image-blank` where nothing of it is there
  */
 export function readField(spec: RegionSpec, picture: Picture, options: ReadFieldOptions): HeightField {
+  return finish(readingField(spec, picture, options));
+}
+
+/** The same in pieces. */
+export function* readingField(spec: RegionSpec, picture: Picture, options: ReadFieldOptions): Pausing<HeightField> {
   const { strip, path } = options;
   const map: MapSpec = spec.map ?? MAP_DEFAULTS;
   const frame = frameOf(spec, map, options);
   warnStretch(frame, picture, options);
   const span = (spec.mode === "sunk" ? spec.depth : spec.height) ?? 0;
   const pixels = closeSeams(pixelHeights(picture, span, map, spec.mode === "sunk"), map, frame, picture.name, options);
-  const heights = sampleField(pixels, frame, strip, map.smooth ?? Math.max(...frame.step));
+  yield BREATH;
+  const heights = yield* sampleField(pixels, frame, strip, map.smooth ?? Math.max(...frame.step));
+  yield BREATH;
   const { step, tiles, on, ...place } = frame;
   const field = settle({ ...place, heights: fallAtEdges(heights, spec, map, frame, options.underRail).data });
   if (field.heights.some((height) => height > field.level)) return field;

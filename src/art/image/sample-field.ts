@@ -2,6 +2,7 @@
  * Pixels as samples on the seat: resampled, completed by the tile's symmetry, smoothed.
  */
 
+import { BREATH, type Pausing } from "../../base/pausing.js";
 import type { Strip } from "../../flat/strip.js";
 import { completeTile, withFirst, withoutLast } from "./complete-tile.js";
 import { type Frame, isMirrored } from "./frame.js";
@@ -14,15 +15,16 @@ import { sampleTaps, smoothTaps } from "./resample.js";
  * @param pixels heights of the image's pixels, their seams seen to
  * @param smoothing standard deviation, mm
  */
-export function sampleField(pixels: NumberGrid, frame: Frame, strip: Strip, smoothing: number): NumberGrid {
-  const sampled = sample(pixels, frame, strip);
-  if (frame.tiles === undefined) return smoothen(sampled, smoothing, frame);
-  const tile = smoothen(completeTile(sampled, strip.group.operations), smoothing, frame);
+export function* sampleField(pixels: NumberGrid, frame: Frame, strip: Strip, smoothing: number): Pausing<NumberGrid> {
+  const sampled = yield* sample(pixels, frame, strip);
+  yield BREATH;
+  if (frame.tiles === undefined) return yield* smoothen(sampled, smoothing, frame);
+  const tile = yield* smoothen(completeTile(sampled, strip.group.operations), smoothing, frame);
   return withFirst(withoutLast(tile), frame.tiles);
 }
 
 /** The image's heights at the samples of one tile, or of the whole band where it fills that. */
-function sample(pixels: NumberGrid, frame: Frame, strip: Strip): NumberGrid {
+function* sample(pixels: NumberGrid, frame: Frame, strip: Strip): Pausing<NumberGrid> {
   const { tiles, repeats, low, columns, rows, step } = frame;
   const once = tiles === undefined;
   const count = columns / (tiles ?? 1);
@@ -36,6 +38,7 @@ function sample(pixels: NumberGrid, frame: Frame, strip: Strip): NumberGrid {
   });
   const meets = (along: boolean) => (isMirrored(strip, frame, along) ? "mirrors" : "repeats");
   const lines = sampleLines(pixels, across, pixels.width / count, !once || repeats ? meets(false) : "stays");
+  yield BREATH;
   const fineness = (images * pixels.height * step[1]) / seat;
   return transpose(sampleLines(transpose(lines), down, fineness, images > 1 ? meets(true) : "stays"));
 }
@@ -58,11 +61,12 @@ function sampleLines(
 }
 
 /** Smoothed along both axes. The last column, where the field repeats, stays the first. */
-function smoothen(grid: NumberGrid, deviation: number, { tiles, repeats, step }: Frame): NumberGrid {
+function* smoothen(grid: NumberGrid, deviation: number, { tiles, repeats, step }: Frame): Pausing<NumberGrid> {
   if (deviation === 0) return grid;
   const around = tiles !== undefined || repeats;
   const open = around ? withoutLast(grid) : grid;
   const level = applyTaps(open, smoothTaps(open.width, deviation / step[0]), around ? "repeats" : "stays");
+  yield BREATH;
   const both = transpose(applyTaps(transpose(level), smoothTaps(level.height, deviation / step[1]), "stays"));
   return around ? withFirst(both, 1) : both;
 }

@@ -6,6 +6,7 @@
  * the same for both triangles on the side, so no vertex lies inside another's side. The bound that is kept is a true one:
  * a triangle's own error at the middle and the larger of what its halves leave out, added up.
  */
+import { BREATH, finish, type Pausing } from "../../base/pausing.js";
 import { BLOCK, type HeightField } from "./height-field.js";
 
 /** Places in a block: [x, y] of the ends of the longest side, of the corner across from it. */
@@ -63,10 +64,16 @@ function halves(half: Half): [Half, Half] {
  * @param tolerance mm
  */
 export function thinOut(field: HeightField, tolerance: number): number[] {
-  const errors = errorsOf(field);
+  return finish(thinningOut(field, tolerance));
+}
+
+/** The same in pieces. */
+export function* thinningOut(field: HeightField, tolerance: number): Pausing<number[]> {
+  const errors = yield* errorsOf(field);
   const stride = field.columns + 1;
   const triangles: number[] = [];
   for (let y = 0; y < field.rows; y += BLOCK) {
+    yield BREATH;
     for (let x = 0; x < field.columns; x += BLOCK) {
       const place = ([px, py]: Place) => (y + py) * stride + x + px;
       const add = (half: Half): void => {
@@ -85,13 +92,14 @@ function wrapped({ columns, repeats }: HeightField, place: number): number {
 }
 
 /** For each place that is the middle of a side, how far the surface may be off where that side is not halved. */
-function errorsOf(field: HeightField): Float64Array {
+function* errorsOf(field: HeightField): Pausing<Float64Array> {
   const { columns, rows, heights, level } = field;
   const errors = new Float64Array(heights.length);
   const stride = columns + 1;
   const heightAt = (place: number) => (heights[place] > level ? heights[place] : 0);
   for (const halvesOfLevel of LEVELS.toReversed()) {
     for (const half of halvesOfLevel.filter(canHalve)) {
+      yield BREATH;
       const offset = ([x, y]: Place) => y * stride + x;
       const [a, b, apex] = [offset(half.a), offset(half.b), offset(half.apex)];
       const [mx, my] = middleOf(half);

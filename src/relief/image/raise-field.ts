@@ -6,10 +6,17 @@
  * simple curves that never touch; the foot has the same outline with fewer triangles.
  */
 
-import { bordersOf, cutTriangles, type FlatTriangles } from "../../art/image/flat-triangles.js";
+import {
+  bordersOf,
+  cutTriangles,
+  cuttingTriangles,
+  type FlatTriangles,
+  findingBorders,
+} from "../../art/image/flat-triangles.js";
 import type { HeightField } from "../../art/image/height-field.js";
-import { thinOut } from "../../art/image/thin-out.js";
+import { thinningOut } from "../../art/image/thin-out.js";
 import type { Point3 } from "../../base/math/point.js";
+import { finish, type Pausing } from "../../base/pausing.js";
 import { nestRings } from "../../flat/cell.js";
 import type { FlatBody, ReliefPolygon } from "../flat-body.js";
 import type { SectionOptions } from "../section.js";
@@ -29,14 +36,19 @@ export interface FieldOptions extends Pick<SectionOptions, "mode" | "names" | "w
 }
 
 /** Raises a field. */
-export function raiseField(
+export function raiseField(field: HeightField, options: FieldOptions): FlatBody {
+  return finish(raisingField(field, options));
+}
+
+/** The same in pieces. */
+export function* raisingField(
   field: HeightField,
   { mode, names, where, fade, upright = false, tolerance }: FieldOptions,
-): FlatBody {
+): Pausing<FlatBody> {
   const { left, right, level, heights, columns, rows, repeats, copies } = field;
   const points = pointsOf(field);
   const part = (triangles: readonly number[]) =>
-    cutTriangles(
+    cuttingTriangles(
       { points, triangles },
       {
         stays: (place) => heights[place] > level,
@@ -48,9 +60,10 @@ export function raiseField(
         },
       },
     );
-  const surface = part(thinOut(field, THINNING_SHARE * tolerance));
+  const surface = yield* part(yield* thinningOut(field, THINNING_SHARE * tolerance));
   // Beneath, all is level: the same outline with as few triangles as it needs.
-  const foot = part(thinOut({ ...field, heights: heights.map((height) => (height > level ? 1 : 0)), level: 0 }, 0));
+  const there = heights.map((height) => (height > level ? 1 : 0));
+  const foot = yield* part(yield* thinningOut({ ...field, heights: there, level: 0 }, 0));
   let height = 0;
   for (let place = 0; place < (columns + 1) * (rows + 1); place++) height = Math.max(height, heights[place]);
   return {
@@ -61,7 +74,7 @@ export function raiseField(
     upright,
     top: [],
     surface: { top: surface, foot },
-    outline: polygonsOf(bordersOf(surface)),
+    outline: polygonsOf(yield* findingBorders(surface)),
     throat: [],
     seam: repeats ? [left, right] : undefined,
     period: undefined,

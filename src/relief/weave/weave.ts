@@ -27,7 +27,7 @@ import { followedContours, type Level, plainContours } from "../contours.js";
 import type { DrawnRegion } from "../drawn-region.js";
 import type { Fade, FlatBody } from "../flat-body.js";
 import { sectionOf } from "../region-section.js";
-import { raiseRegion, stackLevels } from "../section.js";
+import { raisingRegion, stackLevels } from "../section.js";
 import { edgeTooLarge } from "../sections/flat.js";
 import { drawSection } from "../sections/index.js";
 import type { SectionLine } from "../sections/section-form.js";
@@ -139,9 +139,9 @@ function* weaveSet(strip: Strip, members: readonly Member[]): Pausing<Map<DrawnR
     const bodies: FlatBody[] = [];
     for (const arc of own) {
       yield member.path;
-      if (!isEndless(strands[arc.strand], arc.span)) bodies.push(...raisePiece(strip, member, strands, arc));
+      if (!isEndless(strands[arc.strand], arc.span)) bodies.push(...(yield* raisePiece(strip, member, strands, arc)));
     }
-    woven.set(member.region, [...bodies, ...raiseEndless(strip, member, strands, endless)]);
+    woven.set(member.region, [...bodies, ...(yield* raiseEndless(strip, member, strands, endless))]);
   }
   return woven;
 }
@@ -156,11 +156,11 @@ const CORE_BEYOND = 0.5;
 const END_STEP = 3e-3;
 
 /** The piece's body. */
-function raisePiece(strip: Strip, member: Member, strands: readonly Strand[], arc: Arc): FlatBody[] {
+function* raisePiece(strip: Strip, member: Member, strands: readonly Strand[], arc: Arc): Pausing<FlatBody[]> {
   const { walk } = strands[arc.strand];
-  const levels = cutLevels(strip, member, strands, arc);
+  const levels = yield* cutLevels(strip, member, strands, arc);
   if (levels.length === 0) return [];
-  const { bands, last, outline } = stackLevels({ ...strip, periodic: false }, levels);
+  const { bands, last, outline } = yield* stackLevels({ ...strip, periodic: false }, levels);
   const rise = riseAlong([{ walk, span: arc.span, bridges: arc.bridges }], riseOptions(strip, member));
   return [
     {
@@ -184,7 +184,12 @@ function raisePiece(strip: Strip, member: Member, strands: readonly Strand[], ar
 }
 
 /** The contours of a piece: those of a longer one, so that its section goes on unchanged to where it is cut off. */
-function cutLevels(strip: Strip, { region, width, line }: Member, strands: readonly Strand[], arc: Arc): Level[] {
+function* cutLevels(
+  strip: Strip,
+  { region, width, line }: Member,
+  strands: readonly Strand[],
+  arc: Arc,
+): Pausing<Level[]> {
   const { join, ends } = region.spec.ribbon ?? { join: "round", ends: "butt" };
   const { closed, walk } = strands[arc.strand];
   const [start, end] = arc.ends.map((under) => {
@@ -202,11 +207,12 @@ function cutLevels(strip: Strip, { region, width, line }: Member, strands: reado
   const cores = arc.ends.flatMap((under) => {
     return under === undefined ? [] : coreOf(strip, under, strands[under.strand], width);
   });
-  const [foot] = contours(strip, ribbon, line.slice(0, 1));
+  const [foot] = yield* contours(strip, ribbon, line.slice(0, 1));
   const [middle] = toGrid(strip.grid, [walk.pointAt((arc.span[0] + arc.span[1]) / 2)]);
   const part = partAt(subtract(foot.rings, cores), middle);
   const worked = strip.periodic ? ribbon : clipAlong(ribbon, 0, strip.repeats * strip.grid.tile, 4 * strip.halfSeat);
-  return contours(strip, worked, line).flatMap((level, i): Level[] => {
+  const levels = yield* contours(strip, worked, line);
+  return levels.flatMap((level, i): Level[] => {
     if (cores.length === 0) return level.rings.length === 0 ? [] : [level];
     const back = offset(cores, steps(strip, i * END_STEP), "miter", strip.arcTolerance);
     const rings = intersect(subtract(level.rings, back), part);
@@ -215,7 +221,12 @@ function cutLevels(strip: Strip, { region, width, line }: Member, strands: reado
 }
 
 /** Strands that go all the way round and pass under nothing. */
-function raiseEndless(strip: Strip, member: Member, strands: readonly Strand[], arcs: readonly Arc[]): FlatBody[] {
+function* raiseEndless(
+  strip: Strip,
+  member: Member,
+  strands: readonly Strand[],
+  arcs: readonly Arc[],
+): Pausing<FlatBody[]> {
   if (arcs.length === 0) return [];
   const { region, width } = member;
   const { join, ends } = region.spec.ribbon ?? { join: "round", ends: "butt" };
@@ -225,7 +236,7 @@ function raiseEndless(strip: Strip, member: Member, strands: readonly Strand[], 
   );
   const { section, path } = sectionOf(region.spec, region.path);
   const own = { mode: "raised", names: [member.name], where: region.path, fade: member.fade } as const;
-  const shape = raiseRegion(strip, unite(rings), { ...own, section, path });
+  const shape = yield* raisingRegion(strip, unite(rings), { ...own, section, path });
   if (shape === undefined) return [];
   const lifted = arcs.map(({ strand, span, bridges }) => ({ walk: strands[strand].walk, span, bridges }));
   const rise = riseAlong(lifted, riseOptions(strip, member));
