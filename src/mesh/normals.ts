@@ -86,29 +86,49 @@ function groupCorners(mesh: Mesh, faceNormals: Float64Array, crease: number): In
   }
   const { opposite } = buildEdgeTable(mesh, skip);
   const corners = singletons(triangles.length);
-  // The turn is taken from its tangent's two parts, which stays exact where faces are nearly level.
+  const turnsFurther = turnFinder(faceNormals, crease);
   for (let h = 0; h < opposite.length; h++) {
     const back = opposite[h];
-    if (back < h || turnBetween(faceNormals, 3 * Math.floor(h / 3), 3 * Math.floor(back / 3)) > crease) continue;
+    if (back < h || turnsFurther(h - (h % 3), back - (back % 3))) continue;
     unite(corners, h, nextEdge(back));
     unite(corners, nextEdge(h), back);
   }
   return corners;
 }
 
-function turnBetween(normals: Float64Array, a: number, b: number): number {
-  const [ax, ay, az] = [normals[a], normals[a + 1], normals[a + 2]];
-  const [bx, by, bz] = [normals[b], normals[b + 1], normals[b + 2]];
-  return Math.atan2(Math.hypot(ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx), ax * bx + ay * by + az * bz);
+/** Cosines this near to the crease's own do not tell on which side of it a turn lies: they carry rounding of some 1e-15. */
+const UNSURE = 1e-9;
+
+/** Whether the surface turns by more than the crease from one face to another, by the places of their normals. */
+function turnFinder(normals: Float64Array, crease: number): (a: number, b: number) => boolean {
+  const cosine = Math.cos(crease);
+  return (a, b) => {
+    const ax = normals[a];
+    const ay = normals[a + 1];
+    const az = normals[a + 2];
+    const bx = normals[b];
+    const by = normals[b + 1];
+    const bz = normals[b + 2];
+    const dot = ax * bx + ay * by + az * bz;
+    // Most faces turn by clearly less or more, which the cosine tells. A face without area, whose normal is 0, 0, 0, turns by
+    // nothing.
+    if (dot > cosine + UNSURE) return false;
+    if (dot < cosine - UNSURE && dot !== 0) return true;
+    // The turn from its tangent's two parts stays exact where faces are nearly level.
+    return Math.atan2(Math.hypot(ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx), dot) > crease;
+  };
 }
 
-function cornerAngle(mesh: Mesh, h: number): number {
-  const { positions: p, triangles } = mesh;
+function cornerAngle({ positions: p, triangles }: Mesh, h: number): number {
   const a = 3 * triangles[h];
   const b = 3 * triangles[nextEdge(h)];
   const c = 3 * triangles[previousEdge(h)];
-  const [ux, uy, uz] = [p[b] - p[a], p[b + 1] - p[a + 1], p[b + 2] - p[a + 2]];
-  const [vx, vy, vz] = [p[c] - p[a], p[c + 1] - p[a + 1], p[c + 2] - p[a + 2]];
+  const ux = p[b] - p[a];
+  const uy = p[b + 1] - p[a + 1];
+  const uz = p[b + 2] - p[a + 2];
+  const vx = p[c] - p[a];
+  const vy = p[c + 1] - p[a + 1];
+  const vz = p[c + 2] - p[a + 2];
   return Math.atan2(
     Math.sqrt((uy * vz - uz * vy) ** 2 + (uz * vx - ux * vz) ** 2 + (ux * vy - uy * vx) ** 2),
     ux * vx + uy * vy + uz * vz,

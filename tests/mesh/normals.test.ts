@@ -16,6 +16,17 @@ describe("creasedNormals", () => {
     for (const part of smooth.normals) expect(Math.abs(part)).toBeCloseTo(1 / Math.sqrt(3), 12);
   });
 
+  it("splits a fold just below its crease and joins it just above, also where a face has no area", () => {
+    for (const turn of [1e-7, 0.1, Math.PI / 6, Math.PI / 2, 2, 3]) {
+      const [c, s] = [Math.cos(turn), Math.sin(turn)];
+      // Two faces along the x axis, the second turned, and a third without area on the second's far edge.
+      const positions = Float64Array.of(0, 0, 0, 1, 0, 0, 0, -1, 0, 1, c, s, 2, c, s);
+      const fold = { positions, triangles: Uint32Array.of(0, 2, 1, 0, 1, 3, 3, 4, 3) };
+      const corners = (crease: number) => vertexCount(creasedNormals(fold, crease));
+      expect(corners(turn * (1 + 1e-6)) - corners(turn * (1 - 1e-6))).toBe(-2);
+    }
+  });
+
   it("points a fine sphere's normals along its radii", () => {
     const { positions, normals } = creasedNormals(sphere(2, 40, 80), Math.PI / 6);
     expect(positions.length / 3).toBe(vertexCount(sphere(2, 40, 80)));
