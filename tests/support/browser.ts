@@ -12,9 +12,9 @@ import { chromium } from "playwright-core";
 import { build } from "vite";
 import { selfLoading } from "../../tools/self-loading.mjs";
 
-const CHROMIUM = "/usr/bin/chromium";
+export const CHROMIUM = "/usr/bin/chromium";
 
-const FLAGS = [
+export const FLAGS: readonly string[] = [
   "--headless",
   "--no-sandbox",
   "--disable-gpu",
@@ -142,7 +142,7 @@ export async function serve(folder: string, headers: Readonly<Record<string, str
 
 /** What the page at an address puts into `globalThis.answer`, a promise too. Throws what it throws or logs as an error. */
 export async function openPage(address: string): Promise<unknown> {
-  const browser = await chromium.launch({ executablePath: CHROMIUM, args: FLAGS });
+  const browser = await chromium.launch({ executablePath: CHROMIUM, args: [...FLAGS] });
   const complaints: string[] = [];
   try {
     const page = await browser.newPage();
