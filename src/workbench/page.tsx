@@ -6,6 +6,7 @@ import { ChangeList } from "./changes/change-list.js";
 import { FieldsPanel } from "./fields/fields-panel.js";
 import { RingView } from "./ring/ring-view.js";
 import { SectionView } from "./section/section-view.js";
+import { Settings } from "./settings/settings.js";
 import { type Bench, BenchContext } from "./state/bench.js";
 import { StripView } from "./strip/strip-view.js";
 import { TextPanel } from "./text/text-panel.js";
@@ -16,6 +17,9 @@ export function Page({ bench }: { readonly bench: Bench }) {
   return (
     <BenchContext.Provider value={bench}>
       <main class="sheet">
+        <header class="sheet-tools">
+          <Settings />
+        </header>
         <section class="sheet-ring" aria-label={say("view.ring")}>
           <RingView />
         </section>

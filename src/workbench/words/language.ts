@@ -10,6 +10,9 @@ const LANGUAGES: Readonly<Record<string, Words>> = { en: english, de: german };
 
 export type LanguageTag = "en" | "de";
 
+/** Each language in its own words. */
+export const LANGUAGE_NAMES: Readonly<Record<LanguageTag, string>> = { en: "English", de: "Deutsch" };
+
 /** The language that is shown. */
 export const language = signal<LanguageTag>("en");
 
