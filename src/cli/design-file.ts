@@ -10,7 +10,7 @@ import { readStdin, STDIN } from "./files.js";
 import type { Io } from "./io.js";
 
 /** Largest document, bytes: far above any hand-made design, small enough to be read in a blink. */
-const MAX_DESIGN_BYTES = 5e6;
+export const MAX_DESIGN_BYTES = 5e6;
 
 /** How the argument is described in help. */
 export const DESIGN_ARGUMENT = {

@@ -133,6 +133,7 @@ export type ProblemCode =
   | "output-twice"
   | "package-font-invalid"
   | "package-missing"
+  | "page-missing"
   | "path-crosses-itself"
   | "path-empty"
   | "path-malformed"

@@ -13,6 +13,12 @@ export const commands: readonly ListedCommand[] = [
     load: async () => (await import("./make.js")).makeCommand,
   },
   {
+    name: "open",
+    takes: "[design]",
+    summary: "shape a design on the workbench, in the browser, and save it",
+    load: async () => (await import("./open.js")).openCommand,
+  },
+  {
     name: "fit",
     takes: "<design...>",
     summary: "print the numbers of repeats that come near the drawn band, best first",
