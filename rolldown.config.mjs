@@ -25,8 +25,9 @@ export default defineAll([
       three: "src/entries/three.ts",
       node: "src/entries/node.ts",
       worker: "src/entries/worker.ts",
+      view: "src/entries/view.ts",
     },
-    external: (id) => id === "three" || id.startsWith("node:") || selfLoaded(id),
+    external: (id) => id === "three" || id.startsWith("three/addons/") || id.startsWith("node:") || selfLoaded(id),
     output: { dir: "dist", paths: pathsFrom("."), chunkFileNames: "[name]-[hash].js", sourcemap: true },
   },
   {

@@ -37,7 +37,7 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   disk: ["base", "design"],
   index: ["flat half", "solid half", "output", "ring"],
   worker: ["flat half", "solid half", "output", "ring"],
-  view: ["base", "mesh", "output", "judge"],
+  view: ["base", "mesh", "measure/alloys", "output", "judge"],
   entries: ["flat half", "solid half", "output", "ring", "disk", "worker", "view"],
   workbench: ["index", "entries", "toolbox"],
   toolbox: ["flat half", "solid half", "output", "ring"],

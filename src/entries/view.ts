@@ -1,0 +1,23 @@
+/**
+ * `annulet/view`: a built ring as objects of three, for the scene of any app: metal, a cut through it, dimension lines, findings.
+ * three is the app's own; its types are those of `@types/three`.
+ */
+
+export type { Look } from "../measure/alloys/look.js";
+export type { Buffers } from "../output/files/buffers.js";
+export type { Finish } from "../output/picture/options.js";
+export { type Dimension, makeDimensionLine } from "../view/dimension-line.js";
+export { FindingMarks, type PlacedFinding } from "../view/finding-marks.js";
+export type { HatchColours } from "../view/hatch.js";
+export type { Drawn, Pen } from "../view/label.js";
+export { cornersOf, type Kept, meetRay, type Ray, type RayHit } from "../view/meet-ray.js";
+export {
+  DimensionLines,
+  dimensionsOf,
+  type RingSizes,
+  type WriteLength,
+  writeLength,
+} from "../view/ring-dimensions.js";
+export { type Dress, RingMetal } from "../view/ring-metal.js";
+export { SectionCut } from "../view/section-cut.js";
+export { studioTexture } from "../view/studio-texture.js";
