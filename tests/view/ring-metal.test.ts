@@ -1,4 +1,4 @@
-// Covers: src/view/geometry.ts, src/view/section-cut.ts, src/view/hatch.ts, src/view/studio-texture.ts, src/entries/view.ts
+// Covers: src/view/geometry.ts, src/view/section-cut.ts, src/view/hatch.ts, src/view/studio-texture.ts
 import { DataUtils, type Mesh, type MeshBasicMaterial, PerspectiveCamera, Plane, Scene, Vector3 } from "three";
 import { describe, expect, test } from "vitest";
 import { RingMetal, SectionCut, studioTexture } from "../../src/entries/view.js";
