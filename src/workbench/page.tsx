@@ -4,6 +4,7 @@
  */
 import { ChangeList } from "./changes/change-list.js";
 import { FieldsPanel } from "./fields/fields-panel.js";
+import { NoteList } from "./notes/note-list.js";
 import { RingView } from "./ring/ring-view.js";
 import { SectionView } from "./section/section-view.js";
 import { Settings } from "./settings/settings.js";
@@ -19,6 +20,7 @@ export function Page({ bench }: { readonly bench: Bench }) {
       <main class="sheet">
         <header class="sheet-tools">
           <Settings />
+          <NoteList />
         </header>
         <section class="sheet-ring" aria-label={say("view.ring")}>
           <RingView />

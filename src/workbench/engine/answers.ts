@@ -101,9 +101,13 @@ export class Answers {
     return this.#ring;
   }
 
-  /** Asks for everything anew where the text is another. */
-  show(text: string): void {
-    if (text === this.#text && this.#ring !== undefined) return;
+  /**
+   * Asks for everything anew where the text is another.
+   *
+   * @param otherFiles whether what the design names may be another too
+   */
+  show(text: string, otherFiles = false): void {
+    if (text === this.#text && !otherFiles && this.#ring !== undefined) return;
     this.#text = text;
     const before = this.#ring;
     this.#ring = before === undefined ? this.#rings.open(text, this.#setup) : before.change(text, this.#setup);

@@ -17,6 +17,12 @@ export interface Change {
   readonly joins: string | undefined;
 }
 
+/** A list with the line that holds, as it was left. */
+export interface ChangeHistory {
+  readonly changes: readonly Change[];
+  readonly at: number;
+}
+
 /** Most lines of the list; the oldest go first, and the list then begins with a later one. Chosen. */
 const MOST_CHANGES = 1000;
 
@@ -40,9 +46,7 @@ export class DesignDocument {
   #changedAt = Number.NEGATIVE_INFINITY;
 
   constructor(text: string) {
-    this.#list = signal<readonly Change[]>([
-      { text, sound: isSound(text) ? text : "{}", what: "opened", joins: undefined },
-    ]);
+    this.#list = signal<readonly Change[]>([opened(text)]);
     this.changes = this.#list;
     this.at = this.#now;
     this.text = computed(() => this.#list.value[this.#now.value].text);
@@ -80,6 +84,16 @@ export class DesignDocument {
     this.#put(text, "chosen", undefined);
   }
 
+  /** Takes a design of its own: the list begins anew, or goes on as it was left. */
+  begin(text: string, history?: ChangeHistory): void {
+    this.rest();
+    const left = history?.changes[history.at]?.text === text ? history : undefined;
+    batch(() => {
+      this.#list.value = left?.changes ?? [opened(text)];
+      this.#now.value = left?.at ?? 0;
+    });
+  }
+
   /** What comes next is a line of its own. */
   rest(): void {
     this.#changedAt = Number.NEGATIVE_INFINITY;
@@ -114,6 +128,10 @@ export class DesignDocument {
       this.#now.value = kept.length;
     });
   }
+}
+
+function opened(text: string): Change {
+  return { text, sound: isSound(text) ? text : "{}", what: "opened", joins: undefined };
 }
 
 function isSound(text: string): boolean {

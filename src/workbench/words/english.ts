@@ -14,6 +14,7 @@ export const english = {
   "work.working": "working: {stage}, {share} %",
   "work.stop": "Stop",
   "work.stopped": "stopped; change something to go on",
+  "note.put-away": "Put this message away",
 } as const;
 
 /** The key of a text. */

@@ -16,4 +16,5 @@ export const german: Words = {
   "work.working": "rechnet: {stage}, {share} %",
   "work.stop": "Anhalten",
   "work.stopped": "angehalten; mit der nächsten Änderung geht es weiter",
+  "note.put-away": "Meldung schließen",
 };

@@ -6,6 +6,7 @@ import { Answers } from "../../../src/workbench/engine/answers.js";
 import { startHost } from "../../../src/workbench/engine/ring-host.js";
 import { unpack } from "../../../src/workbench/engine/unpack.js";
 import { openBench } from "../../../src/workbench/state/bench.js";
+import { withFile } from "../../../src/workbench/state/design-files.js";
 
 const DOCUMENT = {
   annulet: 1,
@@ -71,6 +72,22 @@ describe("the answers of the page", () => {
     bench.document.set(["profile", "width"], 6);
     await vi.waitFor(() => expect(bench.answers.of.buffers.value?.text).toBe(text.value), 20_000);
     expect(bench.answers.stopped.value).toBe(false);
+    bench.end();
+  });
+
+  it("take files of the bench, then others, and ask anew when files come", async () => {
+    const drawn = { ...DOCUMENT, pattern: { regions: [{ svg: "own.svg", height: 0.2 }] } };
+    const square = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10"><path d="M1 1h8v8h-8z"/></svg>';
+    const bench = openBench({ text: JSON.stringify(drawn), startWorker: nearWorker, setup: {} });
+    await vi.waitFor(() => expect(bench.answers.problems.value[0]?.code).toBe("svg-file-missing"), 20_000);
+    const { files, name } = withFile(bench.files.value, "own.svg", new TextEncoder().encode(square));
+    expect(name).toBe("own.svg");
+    bench.files.value = files;
+    await vi.waitFor(() => expect(bench.answers.of.tile.value?.value?.regions).toHaveLength(1), 20_000);
+    bench.begin({ text: TEXT });
+    expect(bench.files.value.size).toBe(0);
+    expect(bench.document.changes.value).toHaveLength(1);
+    await vi.waitFor(() => expect(bench.answers.of.report.value?.text).toBe(TEXT), 20_000);
     bench.end();
   });
 

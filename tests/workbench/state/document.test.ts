@@ -70,4 +70,22 @@ describe("the document", () => {
     expect(document.changes.value).toHaveLength(2);
     expect(document.value.value).toMatchObject({ name: "both", tolerance: 0.02 });
   });
+
+  it("begins another design with a list of its own, or with the list that it was left with", () => {
+    const document = new DesignDocument('{"name": "a"}');
+    document.set(["name"], "b");
+    const left = { changes: document.changes.value, at: 0 };
+    document.begin('{"name": "c"}');
+    expect(document.changes.value).toHaveLength(1);
+    document.undo();
+    expect(document.value.value).toEqual({ name: "c" });
+    document.begin('{"name": "a"}', left);
+    document.redo();
+    expect(document.value.value).toEqual({ name: "b" });
+    // A list that does not belong to the text is left out.
+    document.begin('{"name": "d"}', left);
+    expect(document.changes.value).toHaveLength(1);
+    document.begin('{"name": "d"}', { changes: [], at: 3 });
+    expect(document.text.value).toBe('{"name": "d"}');
+  });
 });
