@@ -4,6 +4,7 @@
 import { AnnuletError } from "../base/errors.js";
 import type { Point3 } from "../base/math/point.js";
 import { type OptionRules, requireOptions, wholeFrom } from "../base/options.js";
+import { BREATH, finish, type Pausing } from "../base/pausing.js";
 import { roundToFloat32 } from "../mesh/float32.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { requireTriples } from "../mesh/sound.js";
@@ -52,12 +53,20 @@ const RULES: OptionRules<SolidOptions> = { components: COUNT, units: COUNT };
  * const { closed, faults } = checkSolid(mesh); // true, []
  */
 export function checkSolid(mesh: Mesh, options: SolidOptions = {}): SolidCheck {
+  return finish(checkingSolid(mesh, options));
+}
+
+/** The same in pieces. */
+export function* checkingSolid(mesh: Mesh, options: SolidOptions = {}): Pausing<SolidCheck> {
   requireOptions(options, RULES);
   const { components = 1, units = 1 } = options;
   requireTriples(mesh);
   const topology = readTurnedTopology(mesh, units) ?? readTopology(mesh);
+  yield BREATH;
   const exact = checkForm(mesh, components, topology);
+  yield BREATH;
   const rounded = roundToFloat32(mesh);
+  yield BREATH;
   // Where rounding makes no two points one, the indices stay what they were; what depends on lengths is looked at again.
   const float32 = checkForm(rounded, components, rounded.triangles === mesh.triangles ? topology : undefined);
   return { ...exact, closed: exact.closed && float32.closed, float32 };

@@ -3,6 +3,7 @@
  * out of it.
  */
 import type { Sector } from "../base/math/round.js";
+import type { Pausing } from "../base/pausing.js";
 import type { Mesh } from "./mesh.js";
 
 /** Bodies that are added, or cut out, at one time. */
@@ -15,6 +16,8 @@ export interface Step {
    * touch and cross.
    */
   readonly bodies: (sector?: Sector) => readonly Mesh[];
+  /** The same, made in pieces; they are then there when they are asked for. Default: they are made at once. */
+  readonly making?: ((sector?: Sector) => Pausing<readonly Mesh[]>) | undefined;
   /** `unit`: they come again round the ring as the ring does. `place`: they stand where they stand, whatever comes again. */
   readonly scope: "unit" | "place";
   /** What these bodies keep clear of: it is taken from them before. Undefined where nothing is. */

@@ -30,7 +30,7 @@ import { markSteps } from "./mark-steps.js";
 import { highestOf, patternSteps } from "./pattern-steps.js";
 import type { BendOptions } from "./relief.js";
 import { remember } from "./remember.js";
-import { findLikeness, type Likeness, symmetryOf } from "./symmetry.js";
+import { cutNear, findLikeness, type Likeness, symmetryOf } from "./symmetry.js";
 import type { FlatMirrors } from "./tile.js";
 
 /** The steps that make the ring, with what is known of them. */
@@ -39,6 +39,8 @@ export interface Parts {
   readonly steps: readonly Step[];
   /** How the ring comes again; undefined where it does not. */
   readonly symmetry: RoundSymmetry | undefined;
+  /** Where near an angle it may be cut. */
+  readonly cutNear: (angle: number) => number;
   /** The pattern's holes that are not made because of what is kept clear. */
   readonly lostHoles: number;
   /** The beads as spheres, in the order of their meshes. */
@@ -133,6 +135,7 @@ export function* makeParts(options: PartsOptions): Pausing<Parts> {
   return {
     steps: [bandStep(options, frame), ...drawn, ...filled, ...beadSteps(frame), ...marked.steps],
     symmetry,
+    cutNear: (angle) => cutNear(angle, likeness.beads, { facets, startAngle: options.wrap.angleAt(likeness.axis) }),
     runs: placed.reports,
     spheres: likeness.beads,
     lostHoles: clearing?.lostHoles ?? 0,

@@ -31,7 +31,7 @@ export interface PatternStepsOptions {
   readonly onBody?: (() => void) | undefined;
 }
 
-/** A step whose bodies may be made in pieces, one after the other; they are then there when they are asked for. */
+/** A step whose bodies are made in pieces, one after the other. */
 export interface PatternStep extends Step {
   readonly making: (sector?: Sector) => Pausing<readonly Mesh[]>;
 }

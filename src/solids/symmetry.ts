@@ -245,6 +245,30 @@ export function symmetryOf(
   return { units, mirrored, sectors: halves(sectors) };
 }
 
+/** Facets on either side in which a place to cut is looked for. */
+const FACETS_ASIDE = 3;
+
+/**
+ * Where near an angle a ring may be cut by a half plane: clear of the lines of its facets and where the fewest beads are cut.
+ *
+ * @param facets of the band, the first line at `startAngle`
+ */
+export function cutNear(
+  angle: number,
+  beads: readonly Bead[],
+  { facets, startAngle }: { readonly facets: number; readonly startAngle: number },
+): number {
+  const step = TURN / facets;
+  const home = Math.round((angle - startAngle) / step);
+  let best = { at: angle, cost: Number.POSITIVE_INFINITY };
+  for (let i = -FACETS_ASIDE; i <= FACETS_ASIDE; i++) {
+    const at = startAngle + (home + i + BEGIN) * step;
+    const cost = beads.reduce((sum, bead) => sum + cutCost(bead, at), 0);
+    if (cost < best.cost) best = { at, cost };
+  }
+  return best.at;
+}
+
 /** 1 for a bead that the half plane at an angle cuts, more than all beads together for one that it grazes. */
 function cutCost({ centre: [x, y], radius }: Bead, angle: number): number {
   const [along, away] = [

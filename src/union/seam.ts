@@ -3,6 +3,7 @@
  * points differ: they are walked side by side in order; points that meet become one, all others are put into both rims.
  */
 import { AnnuletError } from "../base/errors.js";
+import { BREATH, finish, type Pausing } from "../base/pausing.js";
 import { borderLoops } from "../mesh/border.js";
 import type { Clipped } from "../mesh/clip.js";
 import { fillTriangle } from "../mesh/fill-triangle.js";
@@ -28,16 +29,23 @@ type Rim = readonly RimPoint[];
  * @param turn from the start to the end, radians
  * @throws AnnuletError `border-tangled`, `seam-mismatch` where the rims are no images of each other
  */
-export function joinSeam({ mesh, marks }: Clipped, turn: number): TurnPart {
+export function joinSeam(part: Clipped, turn: number): TurnPart {
+  return finish(joiningSeam(part, turn));
+}
+
+/** The same in pieces. */
+export function* joiningSeam({ mesh, marks }: Clipped, turn: number): Pausing<TurnPart> {
   const onStart = (vertex: number) => (marks[vertex] & START) !== 0;
   const onEnd = (vertex: number) => (marks[vertex] & END) !== 0;
   const starts = rimsOf(mesh, onStart, 0);
+  yield BREATH;
   // The end's loops run the other way round: turned back, they follow the start's.
   const ends = rimsOf(mesh, onEnd, turn).map(reversedRim);
   if (starts.length !== ends.length) throw mismatch(starts.length, ends.length);
   const seam = new Seam(mesh, turn);
   const free = new Set(ends);
   for (const rim of starts) {
+    yield BREATH;
     let [best, nearest] = [undefined as Rim | undefined, Number.POSITIVE_INFINITY];
     for (const other of free) {
       const gap = apart(middleOf(rim), middleOf(other));
@@ -46,6 +54,7 @@ export function joinSeam({ mesh, marks }: Clipped, turn: number): TurnPart {
     free.delete(best as Rim);
     seam.join(rim, best as Rim);
   }
+  yield BREATH;
   return seam.result();
 }
 

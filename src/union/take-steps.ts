@@ -2,6 +2,8 @@
  * Works steps by a kernel, in order. Steps that add are united at one time, with what is cut next or at the end.
  */
 import type { Sector } from "../base/math/round.js";
+import { BREATH, finish, type Pausing } from "../base/pausing.js";
+import type { Work } from "../base/work.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { Step } from "../mesh/step.js";
 import { groupDisjoint } from "./groups.js";
@@ -14,17 +16,20 @@ export interface StepsOptions {
   readonly sector?: Sector | undefined;
   /** Is called for each step whose bodies are made, so that progress can be told. Default: nobody is told. */
   readonly onStep?: (() => void) | undefined;
+  /** Gives way while bodies are made. Default: they are made at once. */
+  readonly pace?: Work | undefined;
 }
 
 /** The solid that the steps make. */
 export async function takeSteps(
   by: Kernel,
   steps: readonly Step[],
-  { onto, sector, onStep }: StepsOptions = {},
+  { onto, sector, onStep, pace }: StepsOptions = {},
 ): Promise<Mesh> {
   let added: Mesh[] = onto === undefined ? [] : [onto];
   for (const step of steps) {
-    const bodies = await clearedBodies(by, step, sector);
+    const making = makingBodies(step, sector);
+    const bodies = await clearedBodies(by, pace === undefined ? finish(making) : await pace.through(making), step);
     onStep?.();
     if (step.op === "add") {
       const groups = step.small ? groupDisjoint(bodies) : bodies;
@@ -37,9 +42,19 @@ export async function takeSteps(
   return uniteAll(by, added);
 }
 
+/** All bodies of a step, or those of a sector, in pieces where it can make them so. */
+export function* makingBodies(step: Step, sector?: Sector): Pausing<readonly Mesh[]> {
+  if (step.making !== undefined) return yield* step.making(sector);
+  yield BREATH;
+  return step.bodies(sector);
+}
+
 /** What is left of a step's bodies without what they keep clear of. */
-async function clearedBodies(by: Kernel, step: Step, sector: Sector | undefined): Promise<readonly Mesh[]> {
-  const bodies = step.bodies(sector);
+async function clearedBodies(
+  by: Kernel,
+  bodies: readonly Mesh[],
+  step: Pick<Step, "keepClear">,
+): Promise<readonly Mesh[]> {
   if (step.keepClear === undefined || bodies.length === 0) return bodies;
   const left = await by.subtract(await uniteAll(by, bodies), step.keepClear);
   return left.triangles.length === 0 ? [] : [left];

@@ -19,9 +19,10 @@ import type { Kernel } from "./kernels/kernel.js";
 import { stoppable } from "./kernels/stoppable.js";
 import { isKernelFailure, tellFailures } from "./kernels/tell-failures.js";
 import { partCoincident } from "./part-coincident.js";
+import { partsFor, unitePartly } from "./parted.js";
 import { placeOnUnits } from "./place-on-units.js";
 import { dropSpecks, type Hollow } from "./specks.js";
-import { takeSteps } from "./take-steps.js";
+import { makingBodies, takeSteps } from "./take-steps.js";
 import { tidyingMesh } from "./tidy-mesh.js";
 import { makeUnit } from "./unit.js";
 import { withoutFallback } from "./without-fallback.js";
@@ -32,6 +33,8 @@ export interface RingParts {
   readonly steps: readonly Step[];
   /** How it comes again; undefined where it does not. */
   readonly symmetry?: RoundSymmetry | undefined;
+  /** A place near an angle round the axis at which the ring may be cut. Default: it is never parted. */
+  readonly cutNear?: ((angle: number) => number) | undefined;
 }
 
 /**
@@ -106,7 +109,8 @@ export async function uniteRing<Check extends { readonly closed: boolean }, Proo
   const failed: string[] = [];
   let failure: AnnuletError | undefined;
   for (const by of kernels) {
-    for (const [i, { road, reason, unite }] of roads.entries()) {
+    for (const [i, { road, reason, unite, applies }] of roads.entries()) {
+      if (applies !== undefined && !(await applies())) continue;
       const isLast = by === fallback && i === roads.length - 1;
       const run = async () => {
         const united = await unite(stoppable(tellFailures(by), signal, () => work?.step()));
@@ -148,6 +152,8 @@ function withFailure(error: unknown, failure: AnnuletError | undefined): unknown
 interface PossibleRoad {
   readonly road: Road;
   readonly reason: string;
+  /** Whether it is worth taking. Default: always. */
+  readonly applies?: () => Promise<boolean>;
   readonly unite: (by: Kernel) => Promise<United>;
 }
 
@@ -168,23 +174,59 @@ const STEPS_AFTER = 5;
 const WORKED = { tidy: false, units: 1, onePiece: false } as const;
 
 /** The roads that lead to a ring, the shortest first. */
-function roadsOf(
-  { steps, symmetry }: RingParts,
-  work: UnionOptions<{ closed: boolean }>["work"],
-  pace: Work,
-): PossibleRoad[] {
+function roadsOf(parts: RingParts, work: UnionOptions<{ closed: boolean }>["work"], pace: Work): PossibleRoad[] {
+  const { steps, symmetry } = parts;
   const first = steps.findIndex(({ scope }, i) => scope === "place" && i > 0);
   const [alike, placed] = first === -1 ? [steps, []] : [steps.slice(0, first), steps.slice(first)];
   // What comes again cannot be worked on a unit once something stands at one place of it.
   const inOrder = placed.every(({ scope }) => scope === "place");
   const none = symmetry === undefined ? "nothing comes again round the ring" : "no unit closed";
+  const reason = inOrder ? none : "something comes again after what stands at one place";
   const whole: PossibleRoad = {
     road: "whole",
-    reason: inOrder ? none : "something comes again after what stands at one place",
-    unite: async (by) => ({ mesh: await takeSteps(by, placed, { onto: await takeSteps(by, alike) }), ...WORKED }),
+    reason,
+    unite: async (by) => {
+      const onto = await takeSteps(by, alike, { pace });
+      return { mesh: await takeSteps(by, placed, { onto, pace }), ...WORKED };
+    },
   };
-  if (symmetry === undefined || !inOrder) return [whole];
-  return [...symmetry.sectors.map((sector) => unitRoad([alike, placed], symmetry, sector, work, pace)), whole];
+  const last = [...partedRoads(parts, reason, work, pace), whole];
+  if (symmetry === undefined || !inOrder) return last;
+  return [...symmetry.sectors.map((sector) => unitRoad([alike, placed], symmetry, sector, work, pace)), ...last];
+}
+
+/** A ring whose bodies have more triangles is worked in parts: a kernel takes a fifth of a second for as many (measured). */
+const MOST_AT_ONCE = 40_000;
+
+/** All of it, sector by sector, where it is large and may be cut. */
+function partedRoads(
+  { steps, cutNear }: RingParts,
+  reason: string,
+  work: UnionOptions<{ closed: boolean }>["work"],
+  pace: Work,
+): PossibleRoad[] {
+  if (cutNear === undefined) return [];
+  let triangles = 0;
+  return [
+    {
+      road: "whole",
+      reason: `${reason}; united in parts`,
+      applies: async () => {
+        triangles = 0;
+        for (const step of steps.slice(1)) {
+          const bodies = await pace.through(makingBodies(step));
+          triangles += bodies.reduce((sum, body) => sum + triangleCount(body), 0);
+        }
+        return triangles > MOST_AT_ONCE;
+      },
+      unite: async (by) => {
+        const count = partsFor(triangles);
+        work?.expect(2 * count * steps.length + STEPS_AFTER);
+        const how = { count, cutNear, pace, onStep: work && (() => work.step()) };
+        return { mesh: await unitePartly(by, steps, how), ...WORKED };
+      },
+    },
+  ];
 }
 
 /** One unit made of the steps that come again, repeated; then the others on the few units that they touch. */
@@ -204,7 +246,7 @@ function unitRoad(
     road: mirrors > 0 ? "mirror" : "turn",
     reason: `${share}${ofRound}${mirrors > 0 ? ", mirrored" : ""}`,
     unite: async (by) => {
-      const united = await takeSteps(by, alike, { sector, onStep });
+      const united = await takeSteps(by, alike, { sector, onStep, pace });
       work?.step();
       const part = await pace.through(makeUnit(united, sector, symmetry));
       work?.step();
@@ -213,7 +255,7 @@ function unitRoad(
       if (placed.length === 0) return { mesh: turnRound(part, units), tidy: true, units, onePiece: isOnePiece(part) };
       const few = await placeOnUnits(by, { part, units, from: sector.from }, placed, pace);
       if (few !== undefined) return { ...WORKED, mesh: few, tidy: true };
-      return { mesh: await takeSteps(by, placed, { onto: turnRound(part, units) }), ...WORKED };
+      return { mesh: await takeSteps(by, placed, { onto: turnRound(part, units), pace }), ...WORKED };
     },
   };
 }
@@ -234,6 +276,7 @@ async function settle<Check extends { readonly closed: boolean }>(
   pace: Work,
 ) {
   const { mesh: solid, hollows } = united.onePiece ? { mesh: united.mesh, hollows: [] } : dropSpecks(united.mesh);
+  await pace.mayRest();
   const tidied = usedVertices(united.tidy ? solid : await pace.through(tidyingMesh(solid)));
   work?.step();
   await pace.rest();

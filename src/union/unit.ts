@@ -9,7 +9,7 @@ import { buildEdgeTable, nextEdge } from "../mesh/edges.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { END, START, type TurnPart } from "../mesh/turn-round.js";
 import { MIDDLE, mirrorEnd, mirrorMiddle } from "./complete.js";
-import { joinSeam } from "./seam.js";
+import { joiningSeam } from "./seam.js";
 import { tidyingOpen } from "./tidy-mesh.js";
 
 /** Points this near to a plane of the unit are put on it, mm: a few thousand steps of single precision. */
@@ -27,7 +27,7 @@ export function* makeUnit(united: Mesh, sector: Sector, { mirrored }: RoundSymme
   const whole = sector.upper === true ? mirrorMiddle(open) : open;
   yield undefined;
   if (isWholeRound(sector)) return { mesh: whole.mesh, follows: new Int32Array(whole.marks.length).fill(-1) };
-  return mirrored ? mirrorEnd(whole, sector.to) : joinSeam(whole, sector.to - sector.from);
+  return mirrored ? mirrorEnd(whole, sector.to) : yield* joiningSeam(whole, sector.to - sector.from);
 }
 
 /** What of a mesh lies in a sector, open at its ends. */

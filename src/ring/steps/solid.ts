@@ -8,7 +8,7 @@ import type { Judgement } from "../../judge/castability/judge.js";
 import { type CrossingCheck, checkCrossings, withCrossings } from "../../judge/check-crossings.js";
 import { decimateSolid, requireDeviation } from "../../judge/decimate-solid.js";
 import { type UnrolledBand, unrollBand } from "../../judge/details/unrolled-band.js";
-import { checkSolid, requireClosed, type SolidCheck } from "../../judge/gate.js";
+import { checkingSolid, checkSolid, requireClosed, type SolidCheck } from "../../judge/gate.js";
 import { checkHeadroom } from "../../judge/headroom.js";
 import { type Compare, type Proof, proofOf, requireDrawn } from "../../judge/proof/prove.js";
 import { regionsNear } from "../../judge/regions-near.js";
@@ -78,7 +78,9 @@ export async function union(
   // cost 15 to 25 %. A draft, which is built again at each change and never cast, is not searched.
   const search = (units: number) => units > 1 && option.detail !== "draft";
   const check = (mesh: Mesh, { units }: { readonly units: number }) =>
-    search(units) ? checkCrossings(mesh, { units, signal, step: () => work.step() }) : checkSolid(mesh, { units });
+    search(units)
+      ? checkCrossings(mesh, { units, signal, step: () => work.step() })
+      : work.through(checkingSolid(mesh, { units }));
   const how = { kernel: option.kernel, fallback: manifoldKernel, check, prove: compare, signal, work };
   const united = await uniteRing<SolidCheck, Proof>(parts, how);
   if (united.proof !== undefined) requireDrawn(united.proof);

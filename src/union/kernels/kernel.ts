@@ -13,8 +13,8 @@ export interface Kernel {
    * may call `onPart` for each part that is in, so that progress can be told.
    */
   readonly union: (parts: readonly Mesh[], signal?: AbortSignal, onPart?: () => void) => Promise<Mesh>;
-  /** What is in `body` and not in `tool`. */
-  readonly subtract: (body: Mesh, tool: Mesh) => Promise<Mesh>;
+  /** What is in `body` and not in `tool`. May stop at the signal, as all may. */
+  readonly subtract: (body: Mesh, tool: Mesh, signal?: AbortSignal) => Promise<Mesh>;
   /** What of `body` lies in the half space, closed by a cap on its plane. */
-  readonly cut: (body: Mesh, keep: HalfSpace) => Promise<Mesh>;
+  readonly cut: (body: Mesh, keep: HalfSpace, signal?: AbortSignal) => Promise<Mesh>;
 }

@@ -20,9 +20,9 @@ import type { Kernel } from "./kernel.js";
 export const manifoldKernel: Kernel = {
   name: "manifold",
   union: (parts, signal, onPart) => unite(parts, signal, onPart),
-  subtract: (body, tool) => run([body, tool], ([a, b], own) => own(a.subtract(b))),
-  cut: (body, { normal: [x, y, z], offset }) => {
-    return run([body], ([solid], own) => own(solid.trimByPlane([-x, -y, -z], -offset)));
+  subtract: (body, tool, signal) => run([body, tool], ([a, b], own) => own(a.subtract(b)), signal),
+  cut: (body, { normal: [x, y, z], offset }, signal) => {
+    return run([body], ([solid], own) => own(solid.trimByPlane([-x, -y, -z], -offset)), signal);
   },
 };
 
@@ -58,19 +58,24 @@ type Own = (solid: Manifold) => Manifold;
 async function run(
   parts: readonly Mesh[],
   operate: (solids: readonly Manifold[], own: Own) => Manifold,
+  signal?: AbortSignal,
 ): Promise<Mesh> {
   const wasm = await load();
+  const pace = new Work(undefined, signal);
   const owned: Manifold[] = [];
   const own: Own = (solid) => {
     owned.push(solid);
     return solid;
   };
   try {
-    const result = operate(
-      parts.map((part) => own(toManifold(wasm, part))),
-      own,
-    );
+    const solids: Manifold[] = [];
+    for (const part of parts) {
+      solids.push(own(toManifold(wasm, part)));
+      await pace.mayRest();
+    }
+    const result = operate(solids, own);
     requireSuccess(result);
+    await pace.mayRest();
     return fromManifold(result);
   } finally {
     for (const solid of owned) solid.delete();

@@ -17,7 +17,7 @@ export function stoppable(kernel: Kernel, signal: AbortSignal | undefined, onPar
   return {
     name: kernel.name,
     union: (parts) => giveWay().then(() => kernel.union(parts, signal, onPart)),
-    subtract: (body, tool) => giveWay().then(() => kernel.subtract(body, tool)),
-    cut: (body, keep) => giveWay().then(() => kernel.cut(body, keep)),
+    subtract: (body, tool) => giveWay().then(() => kernel.subtract(body, tool, signal)),
+    cut: (body, keep) => giveWay().then(() => kernel.cut(body, keep, signal)),
   };
 }

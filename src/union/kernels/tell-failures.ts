@@ -28,8 +28,8 @@ export function tellFailures(kernel: Kernel): Kernel {
   return {
     name,
     union: (parts, signal, onPart) => told("union", () => kernel.union(parts, signal, onPart)),
-    subtract: (body, tool) => told("subtract", () => kernel.subtract(body, tool)),
-    cut: (body, keep) => told("cut", () => kernel.cut(body, keep)),
+    subtract: (body, tool, signal) => told("subtract", () => kernel.subtract(body, tool, signal)),
+    cut: (body, keep, signal) => told("cut", () => kernel.cut(body, keep, signal)),
   };
 }
 
