@@ -17,6 +17,7 @@ export const outputProblems = {
   "output-is-input": "Das Ziel ist eine Datei, die der Entwurf braucht; sie ginge verloren.",
   "output-not-writable": "In diese Datei lässt sich nicht schreiben.",
   "output-twice": "Dieselbe Datei ist zweimal verlangt.",
+  "page-missing": "Die Seite der Werkbank ist nicht gebaut.",
   "package-font-invalid": "So lässt sich keine Schrift aus einem Paket benennen.",
   "package-missing": "Das Paket mit der Schrift ist nicht da.",
   "pdf-not-printed": "Das PDF konnte nicht gedruckt werden.",
