@@ -9,6 +9,7 @@ import {
   encodePng,
   type Finding,
   formatForFile,
+  type Limits,
   openRing,
   type Report,
   type Ring,
@@ -34,6 +35,8 @@ export interface Watched {
   readonly draft: boolean;
   /** What is put into the design first. */
   readonly changes?: DesignOptions;
+  /** What each making may cost. Default: as the library's. */
+  readonly limits?: Partial<Limits>;
 }
 
 /**
@@ -51,7 +54,7 @@ export async function watchDesign(watched: Watched, io: Io, signal?: AbortSignal
       const { document, targets } = await openDesign(path, watched.outputs, io, watched.changes ?? {});
       paths = [path, ...pathsBeside(namesIn(document), path).values()];
       seen = stampOf(paths);
-      ring = ring?.change(document) ?? openRing(document, { files: filesBeside(path) });
+      ring = ring?.change(document) ?? openRing(document, { files: filesBeside(path), limits: watched.limits });
       await makeOnce(ring, targets, watched, io, signal);
     } catch (error) {
       if (!(error instanceof AnnuletError)) throw error;

@@ -29,6 +29,7 @@ async function until(met: () => boolean): Promise<void> {
 
 /** A band with a square of the drawing beside it on each tile. */
 const DRAWN = { ...PLAIN, tolerance: 0.05, pattern: { regions: [{ svg: "square.svg", height: 0.2 }] } };
+const SQUARE = { path: "M 0.2 -0.3 H 0.8 V 0.3 H 0.2 Z", height: 0.2 };
 const square = (side: number) =>
   `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10"><path d="M1 1h${side}v${side}h-${side}z"/></svg>`;
 
@@ -92,5 +93,18 @@ describe("watching a design", () => {
     const { code, err } = await annulet(["watch", "-", "-o", "ring.xyz"]);
     expect(code).toBe(2);
     expect(err).toMatch(/Standard input cannot be watched[\s\S]*ring\.xyz/);
+  });
+
+  it("holds each making to the limits that it is told", async () => {
+    const path = put(tempFolder(), "ring.json", { ...DRAWN, pattern: { regions: [SQUARE] } });
+    const { io, heard } = listen();
+    const stopper = new AbortController();
+    onTestFinished(() => stopper.abort());
+    const watched = { path, outputs: [], draft: true, limits: { corners: 5 } };
+    const ended = watchDesign(watched, io, stopper.signal).catch((reason) => reason);
+    await until(() => heard.err.includes("Ctrl-C ends it"));
+    expect(heard.err).toContain("at most 5 corners");
+    stopper.abort();
+    await ended;
   });
 });

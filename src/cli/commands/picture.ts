@@ -23,6 +23,7 @@ import { filesBeside } from "../design-folder.js";
 import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { EXIT } from "../exit.js";
 import type { Io } from "../io.js";
+import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { keepFilesOf, sourceOf } from "../open-design.js";
 import { writeOutputs } from "../output-files.js";
 import { isMeshFile, readMeshFile } from "../read-mesh-file.js";
@@ -32,7 +33,7 @@ import { printWritten, tellWritten } from "../tell-written.js";
 import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 
-interface Options extends DesignOptions {
+interface Options extends LimitOptions, DesignOptions {
   readonly json?: boolean;
   readonly output?: string;
   readonly view?: ViewName;
@@ -134,6 +135,7 @@ export const pictureCommand: Command<Options> = {
       number: true,
     },
     ...DESIGN_OPTIONS,
+    ...LIMIT_OPTIONS,
     { ...JSON_OPTION, description: "print what was written as JSON" },
   ],
   async run({ args: [path], options }, io) {
@@ -238,7 +240,8 @@ async function loadMesh(path: string, options: Options, targets: readonly Target
   const look = lookOf(findAlloy(material ?? design.material, { alloys: materialsOf(design) }));
   const progress = startProgress(io, false);
   try {
-    const ring = openRing(tolerance === undefined ? design : { ...design, tolerance }, { files: filesBeside(path) });
+    const setup = { files: filesBeside(path), limits: limitsOf(options) };
+    const ring = openRing(tolerance === undefined ? design : { ...design, tolerance }, setup);
     const shoot = await ring.studio({ onProgress: ({ stage, share }) => progress.update(stage, share) });
     const warnings = await ring.warnings();
     progress.stop();

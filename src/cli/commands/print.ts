@@ -27,6 +27,7 @@ import { filesBeside } from "../design-folder.js";
 import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { EXIT } from "../exit.js";
 import { type Io, print, printJson, say } from "../io.js";
+import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { keepFilesOf, sourceOf } from "../open-design.js";
 import { writeOutputs } from "../output-files.js";
 import { isMeshFile, readMeshFile } from "../read-mesh-file.js";
@@ -38,7 +39,7 @@ import { tellWritten } from "../tell-written.js";
 import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
 
-interface Options extends DesignOptions {
+interface Options extends LimitOptions, DesignOptions {
   readonly stance?: PrintStance;
   readonly tilt?: number;
   readonly layer?: number;
@@ -105,6 +106,7 @@ export const printCommand: Command<Options> = {
       number: true,
     },
     ...DESIGN_OPTIONS,
+    ...LIMIT_OPTIONS,
     JSON_OPTION,
   ],
   async run({ args: [path], options }, io) {
@@ -149,6 +151,7 @@ async function loadMesh(path: string, options: Options, targets: readonly Target
   const progress = startProgress(io, false);
   const { mesh, report } = await build(design, {
     print: { stance: "built" },
+    limits: limitsOf(options),
     files: filesBeside(path),
     onProgress: ({ stage, share }) => progress.update(stage, share),
   }).finally(() => progress.stop());

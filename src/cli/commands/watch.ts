@@ -5,10 +5,11 @@ import { AnnuletError, formatForFile, formats, type Problem } from "../../index.
 import type { Command } from "../command.js";
 import { DESIGN_OPTIONS, type DesignOptions } from "../design-options.js";
 import { STDIN } from "../files.js";
+import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { usage } from "../usage.js";
 import { isPicture, watchDesign } from "../watch-design.js";
 
-interface WatchOptions extends DesignOptions {
+interface WatchOptions extends LimitOptions, DesignOptions {
   readonly output?: readonly string[];
   readonly draft?: boolean;
 }
@@ -32,12 +33,13 @@ export const watchCommand: Command<WatchOptions> = {
       repeated: true,
     },
     ...DESIGN_OPTIONS,
+    ...LIMIT_OPTIONS,
     { flags: "--draft", description: "coarser meshes and pictures of the same ring, in a fraction of the time" },
   ],
   async run({ args: [path], options }, io) {
     const { output = [], draft = false } = options;
     checkUsage(path, output);
-    return watchDesign({ path, outputs: output, draft, changes: options }, io);
+    return watchDesign({ path, outputs: output, draft, changes: options, limits: limitsOf(options) }, io);
   },
 };
 

@@ -32,6 +32,20 @@ describe("annulet print", () => {
     expect(out).toContain("annulet cautions");
   });
 
+  it("stops at the limits that it is told, as annulet picture does", async () => {
+    const stdin = JSON.stringify({
+      ...PLAIN,
+      pattern: { fit: { repeats: 9 }, regions: [{ path: "M 0.2 -0.3 H 0.8 V 0.3 H 0.2 Z", height: 0.3 }] },
+    });
+    const picture = ["picture", "-", "-o", join(tempFolder(), "ring.png")];
+    for (const command of [["print", "-"], picture]) {
+      const many = await annulet([...command, "--max-triangles", "100"], { stdin });
+      expect(many).toMatchObject({ code: 2, err: expect.stringContaining("at most 100 triangles") });
+      const late = await annulet([...command, "--max-seconds", "1e-9"], { stdin });
+      expect(late).toMatchObject({ code: 2, err: expect.stringContaining("at most 1e-9 seconds") });
+    }
+  });
+
   it("prints JSON of a mesh file and paints steep undersides", async () => {
     const folder = tempFolder();
     const [mesh, output] = [join(folder, "ring.stl"), join(folder, "steep.png")];
