@@ -7,6 +7,7 @@ import { germanPhrases } from "./german-phrases.js";
 import { germanProblems } from "./german-problems.js";
 import { language } from "./language.js";
 import { openPhrasebook, withComma } from "./phrasebook.js";
+import { germanOf as germanHelpOf } from "./say-help.js";
 
 /** What is shown of a problem beside its path and value. */
 export interface SaidProblem {
@@ -19,13 +20,13 @@ export interface SaidProblem {
 
 const sayGerman = openPhrasebook(germanPhrases);
 
-/** A problem's words. What has no German stays English. Components that call it are drawn anew when the language changes. */
+/** A problem's words; a hint may be what the schema says of the field. What has no German stays English. Components that call it are drawn anew when the language changes. */
 export function sayProblem({ code, message, allowed, hint }: Problem): SaidProblem {
   if (language.value === "en") return { text: message, allowed, hint };
   return {
     text: sayGerman(message) ?? germanOf(code) ?? message,
     allowed: allowed === undefined ? undefined : (sayGerman(allowed) ?? withComma(allowed)),
-    hint: hint === undefined ? undefined : (sayGerman(hint) ?? hint),
+    hint: hint === undefined ? undefined : (sayGerman(hint) ?? germanHelpOf(hint) ?? hint),
   };
 }
 

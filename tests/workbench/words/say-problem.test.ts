@@ -81,7 +81,11 @@ describe("a problem", () => {
     const document = { ...base, tolerance: 2.5, profile: { width: -1, thickness: 1.5, outside: { form: "chanel" } } };
     const { problems } = failureOf(() => readDesign(document));
     expect(problems.map(sayProblem)).toMatchObject([
-      { text: "Der Wert darf höchstens 0,2 sein.", allowed: "eine Zahl von 0,001 bis 0,2" },
+      {
+        text: "Der Wert darf höchstens 0,2 sein.",
+        allowed: "eine Zahl von 0,001 bis 0,2",
+        hint: expect.stringContaining("Facetten"),
+      },
       { text: "Der Wert muss über 0 liegen.", allowed: "eine Zahl über 0, höchstens 1000" },
       {
         text: 'Erlaubt ist eines von: "flat", "domed", "channel", "bevelled", "concave", "knife", "free".',

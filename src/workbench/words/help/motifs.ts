@@ -1,0 +1,100 @@
+/** German for what the schema says of motifs, by the English without ranges and defaults. */
+import type { Phrases } from "../phrasebook.js";
+
+export const motifsHelp: Phrases = {
+  "arches on a sill, round or pointed": "Bögen auf einer Schwelle, rund oder spitz",
+  "arches along the tile": "Bögen der Länge nach",
+  "thickness of piers, arches and sill over the tile width":
+    "Dicke von Pfeilern, Bögen und Schwelle, geteilt durch die Breite der Kachel",
+  "how pointed the arches are: 0 round, 1 equilateral": "wie spitz die Bögen sind: 0 rund, 1 gleichseitig",
+  "blocks of level and upright bars by turns": "Blöcke aus waagerechten und senkrechten Stäben im Wechsel",
+  "bars in a block": "Stäbe in einem Block",
+  "width of the bars over its room": "Breite der Stäbe, geteilt durch ihren Platz",
+  "waves that cross each other": "Wellen, die sich kreuzen",
+  strands: "Stränge",
+  "height of the strands' middle lines over the tile's":
+    "Höhe der Mittellinien der Stränge, geteilt durch die Höhe der Kachel",
+  "bricks in courses, half a brick apart": "Ziegel in Lagen, um einen halben versetzt",
+  "courses across the tile": "Lagen über die Kachel",
+  "width of the joints over the tile width": "Breite der Fugen, geteilt durch die Breite der Kachel",
+  "roundness of the corners over half a brick's height":
+    "Rundung der Ecken, geteilt durch die halbe Höhe eines Ziegels",
+  "links seen from front and side by turns": "Kettenglieder, abwechselnd von vorn und von der Seite",
+  "thickness of the links over the tile width": "Dicke der Glieder, geteilt durch die Breite der Kachel",
+  "length of the links seen from the front over the tile width":
+    "Länge der von vorn gesehenen Glieder, geteilt durch die Breite der Kachel",
+  "height of those links over the tile's": "Höhe dieser Glieder, geteilt durch die Höhe der Kachel",
+  "crescents one behind the other": "Mondsicheln hintereinander",
+  "crescents along the tile": "Sicheln der Länge nach",
+  "height of the crescents over the tile's": "Höhe der Sicheln, geteilt durch die Höhe der Kachel",
+  "thickness of their backs over their radius (or 3/4 of the room along the band where that is less)":
+    "Dicke ihres Rückens, geteilt durch ihren Radius (oder 3/4 des Platzes entlang der Ringschiene, wo das weniger ist)",
+  "drops that hang and stand by turns": "Tropfen, abwechselnd hängend und stehend",
+  "length of the drops over the tile's height": "Länge der Tropfen, geteilt durch die Höhe der Kachel",
+  "width of the drops over its room": "Breite der Tropfen, geteilt durch ihren Platz",
+  "ribs that spread from a boss, as on a shell": "Rippen, die sich von einem Buckel ausbreiten, wie bei einer Muschel",
+  ribs: "Rippen",
+  "angle between the outer ribs, degrees": "Winkel zwischen den äußeren Rippen, Grad",
+  "width of the ribs over its room": "Breite der Rippen, geteilt durch ihren Platz",
+  "petals round an eye": "Blütenblätter um ein Auge",
+  petals: "Blütenblätter",
+  "diameter of the eye over the flower's": "Durchmesser des Auges, geteilt durch den der Blüte",
+  "width of the petals over its room": "Breite der Blütenblätter, geteilt durch ihren Platz",
+  "a lobed outline round a boss": "ein Passumriss um einen Buckel",
+  lobes: "Pässe",
+  "width of the outline over the lobes' radius": "Breite des Umrisses, geteilt durch den Radius der Pässe",
+  "diameter of the boss over the room in the middle": "Durchmesser des Buckels, geteilt durch den Platz in der Mitte",
+  "a line with square hooks that turn in": "Mäander: eine Linie mit eckigen Haken, die sich eindrehen",
+  "hooks along the tile": "Haken der Länge nach",
+  "how often each hook turns in: 1 three corners, 2 five": "wie oft jeder Haken sich eindreht: 1 drei Ecken, 2 fünf",
+  "leaves in pairs on a straight stem": "Blattpaare an einem geraden Stiel",
+  "pairs of leaves along the tile": "Blattpaare der Länge nach",
+  "angle of the leaves to the stem, degrees": "Winkel der Blätter zum Stiel, Grad",
+  "width of the leaves over its room": "Breite der Blätter, geteilt durch ihren Platz",
+  "a winding stem with a leaf in each bend": "eine Ranke mit einem Blatt in jeder Biegung",
+  "height of the stem's middle line over the tile's":
+    "Höhe der Mittellinie des Stiels, geteilt durch die Höhe der Kachel",
+  "width of the stem over the tile's": "Breite des Stiels, geteilt durch die der Kachel",
+  "angle of the leaves to the band, degrees": "Winkel der Blätter zur Ringschiene, Grad",
+  "four sides, straight or bowed": "Raute: vier Seiten, gerade oder gebogen",
+  "width over the tile's": "Breite, geteilt durch die der Kachel",
+  "height over the tile's": "Höhe, geteilt durch die der Kachel",
+  "how far the sides bulge from straight to the corner of the box round it, below 0 inwards; share of the way":
+    "wie weit sich die Seiten von gerade zur Ecke des umgebenden Rechtecks wölben, unter 0 nach innen; Anteil des Weges",
+  "bars that cross aslant": "Stäbe, die sich schräg kreuzen",
+  "lozenges along the tile": "Rauten der Länge nach",
+  "width of the bars over the tile width": "Breite der Stäbe, geteilt durch die Breite der Kachel",
+  "roundness of the openings' corners over half a side":
+    "Rundung der Ecken der Öffnungen, geteilt durch eine halbe Seite",
+  "upright rods, every second one shorter": "aufrechte Stäbe, jeder zweite kürzer",
+  "rods along the tile": "Stäbe der Länge nach",
+  "width of the rods over its room": "Breite der Stäbe, geteilt durch ihren Platz",
+  "by how much of the others' length every second rod is shorter":
+    "um wie viel der Länge der anderen jeder zweite Stab kürzer ist",
+  "strands aslant, as of a twisted rope": "schräge Stränge, wie bei einem gedrehten Seil",
+  "strands along the tile": "Stränge der Länge nach",
+  "how far strands run along the band over the tile width":
+    "wie weit Stränge entlang der Ringschiene laufen,, geteilt durch die Breite der Kachel",
+  "gap between the strands along the band over its room":
+    "Lücke zwischen den Strängen entlang der Ringschiene, geteilt durch ihren Platz",
+  "round scales over each other, in half drop": "runde Schuppen übereinander, halb versetzt",
+  "gap between the scales over the tile width": "Lücke zwischen den Schuppen, geteilt durch die Breite der Kachel",
+  "S-shaped lines that roll up at both ends": "S-förmige Linien, die sich an beiden Enden einrollen",
+  "half turns that each end rolls up": "halbe Drehungen, die jedes Ende einrollt",
+  "length of each scroll's middle line over the tile width":
+    "Länge der Mittellinie jeder Volute, geteilt durch die Breite der Kachel",
+  "a star of 4, 6 or 8 points": "ein Stern mit 4, 6 oder 8 Spitzen",
+  points: "Spitzen",
+  "distance of the inner corners from the middle over the points'":
+    "Abstand der inneren Ecken von der Mitte, geteilt durch den der Spitzen",
+  "roundness of all corners over half a side": "Rundung aller Ecken, geteilt durch eine halbe Seite",
+  "waves that break along the band": "Wellen, die sich entlang der Ringschiene brechen",
+  "waves along the tile": "Wellen der Länge nach",
+  "height of the crests over the tile's": "Höhe der Kämme, geteilt durch die Höhe der Kachel",
+  "height of the water in the troughs over the crests'": "Höhe des Wassers in den Tälern, geteilt durch die der Kämme",
+  "bars that go up and down": "Zickzack: Stäbe, die auf und ab gehen",
+  "bars across the tile": "Stäbe über die Kachel",
+  "height of each zigzag's middle line over the tile's":
+    "Höhe der Mittellinie jedes Zickzacks, geteilt durch die Höhe der Kachel",
+  "height of a bar over its room": "Höhe eines Stabes, geteilt durch seinen Platz",
+};
