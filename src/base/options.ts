@@ -1,5 +1,6 @@
 /**
- * Options of tools that know nothing of documents: held to a table, so that none goes by unread and none has a wrong type.
+ * Options and arguments of tools that know nothing of documents: held to a table, so that no option goes by unread and nothing
+ * has a wrong type.
  */
 import { nearest } from "./errors/nearest.js";
 import { AnnuletError, type Problem } from "./errors.js";
@@ -29,15 +30,7 @@ export function requireOptions<Options extends object>(given: Options, rules: Op
   }
   const known = Object.keys(rules);
   const table = new Map<string, OptionRule>(Object.entries(rules));
-  const problems: Problem[] = [];
-  for (const [path, { holds, allowed, needed = false }] of table) {
-    const value: unknown = Reflect.get(asked, path);
-    if (value === undefined && needed) {
-      problems.push({ code: "option-missing", message: "is missing", path, allowed });
-    } else if (value !== undefined && !holds(value)) {
-      problems.push({ code: "option-invalid", message: "is not what belongs here", path, value, allowed });
-    }
-  }
+  const problems = heldTo(asked, table, "");
   for (const path in asked) {
     if (table.has(path)) continue;
     const value: unknown = Reflect.get(asked, path);
@@ -45,6 +38,46 @@ export function requireOptions<Options extends object>(given: Options, rules: Op
     if (value !== undefined) problems.push({ ...told, hint: nearest(path, known) });
   }
   if (problems.length > 0) throw new AnnuletError(problems);
+}
+
+/**
+ * Refuses an argument without the fields that are read of it. Other fields may be there.
+ *
+ * @param name of the argument, under which its fields are told
+ * @throws AnnuletError with all problems: `option-invalid`, `option-missing`
+ */
+export function requireFields<Fields extends object>(name: string, given: unknown, rules: OptionRules<Fields>): void {
+  const told = { path: name, allowed: `an object with ${Object.keys(rules).join(", ")}` };
+  if (given === undefined) throw new AnnuletError({ ...MISSING, ...told });
+  // A function may have fields too, but none is meant.
+  if (typeof given !== "object" || given === null) throw new AnnuletError({ ...INVALID, ...told, value: given });
+  const problems = heldTo(given, new Map<string, OptionRule>(Object.entries(rules)), `${name}.`);
+  if (problems.length > 0) throw new AnnuletError(problems);
+}
+
+/**
+ * Refuses an argument that is not what belongs there.
+ *
+ * @throws AnnuletError `option-invalid`, `option-missing`
+ */
+export function requireArgument(name: string, given: unknown, rule: OptionRule): void {
+  const problems = heldTo({ [name]: given }, new Map([[name, { ...rule, needed: true }]]), "");
+  if (problems.length > 0) throw new AnnuletError(problems);
+}
+
+const MISSING = { code: "option-missing", message: "is missing" };
+const INVALID = { code: "option-invalid", message: "is not what belongs here" };
+
+/** What is wrong with the fields that rules are for. */
+function heldTo(given: object, rules: ReadonlyMap<string, OptionRule>, within: string): Problem[] {
+  const problems: Problem[] = [];
+  for (const [name, { holds, allowed, needed: must = false }] of rules) {
+    const value: unknown = Reflect.get(given, name);
+    const told = { path: within + name, allowed };
+    if (value === undefined && must) problems.push({ ...MISSING, ...told });
+    else if (value !== undefined && !holds(value)) problems.push({ ...INVALID, ...told, value });
+  }
+  return problems;
 }
 
 /** A number from one to another, both included; infinities are none. */
@@ -81,6 +114,19 @@ export const YES_OR_NO: OptionRule = { holds: (value) => typeof value === "boole
 
 /** A text. */
 export const TEXT: OptionRule = { holds: (value) => typeof value === "string", allowed: "text" };
+
+/** A function. */
+export const A_FUNCTION: OptionRule = { holds: (value) => typeof value === "function", allowed: "a function" };
+
+/** A list whose items are all such. */
+export function listOf(holds: OptionRule["holds"], allowed: string): OptionRule {
+  return { holds: (value) => Array.isArray(value) && value.every(holds), allowed: `a list of ${allowed}` };
+}
+
+/** The rule for what must be there. */
+export function needed(rule: OptionRule): OptionRule {
+  return { ...rule, needed: true };
+}
 
 /** Bytes, from this realm or another. */
 export const BYTES: OptionRule = {

@@ -2,6 +2,7 @@
  * Mass from volume: m = ρ V, and the weights of the trade.
  */
 import { AnnuletError } from "../base/errors.js";
+import { numberAbove0, numberFrom } from "../base/options.js";
 import { MM3_PER_CM3 } from "../base/units.js";
 import type { Alloy } from "./alloys/alloy.js";
 
@@ -10,6 +11,9 @@ const GRAMS_PER_TROY_OUNCE = 31.1034768;
 
 /** Grams in a pennyweight, a twentieth of a troy ounce. */
 const GRAMS_PER_PENNYWEIGHT = GRAMS_PER_TROY_OUNCE / 20;
+
+const VOLUME = numberFrom(0, Number.POSITIVE_INFINITY, "mm³");
+const DENSITY = numberAbove0("g/cm³");
 
 /**
  * Mass of a solid, g.
@@ -23,25 +27,25 @@ const GRAMS_PER_PENNYWEIGHT = GRAMS_PER_TROY_OUNCE / 20;
  * massOf(481.3, { density: 10.36 }); // 4.99 g
  */
 export function massOf(volume: number, alloy: Pick<Alloy, "density">): number {
-  if (!(volume >= 0 && Number.isFinite(volume))) {
+  if (!VOLUME.holds(volume)) {
     throw new AnnuletError({
       code: "mass-volume",
       message: "This is no volume of a solid.",
       path: "volume",
       value: volume,
-      allowed: "a number, 0 or more, mm³",
+      allowed: VOLUME.allowed,
       hint: "A negative volume comes from a mesh that is turned inside out.",
     });
   }
   // A caller in JavaScript may pass anything.
   const { density } = Object(alloy) as typeof alloy;
-  if (!(density > 0 && Number.isFinite(density))) {
+  if (!DENSITY.holds(density)) {
     throw new AnnuletError({
       code: "mass-density",
       message: "This is no density.",
       path: "density",
       value: density,
-      allowed: "a number above 0, g/cm³",
+      allowed: DENSITY.allowed,
     });
   }
   return (volume / MM3_PER_CM3) * density;

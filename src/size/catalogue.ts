@@ -2,6 +2,7 @@
  * The built-in size systems. A new one is one file and one line here.
  */
 import { closest } from "fastest-levenshtein";
+import { safeText } from "../base/errors/safe-text.js";
 import { AnnuletError } from "../base/errors.js";
 import { requireOptions } from "../base/options.js";
 import { germanSizes } from "./german.js";
@@ -69,10 +70,10 @@ export function findSizeSystem(name: string, options: SizeSystemOptions = {}): S
   const names = systems.map((system) => system.name);
   throw new AnnuletError({
     code: "size-system-unknown",
-    message: `There is no size system ${JSON.stringify(name)}.`,
+    message: `There is no size system ${safeText(name)}.`,
     path: "size.system",
     value: name,
     allowed: names.join(", "),
-    hint: names.length > 0 ? `Did you mean ${closest(String(name), names)}?` : undefined,
+    hint: names.length > 0 && typeof name === "string" ? `Did you mean ${closest(name, names)}?` : undefined,
   });
 }

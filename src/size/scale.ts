@@ -2,7 +2,18 @@
  * A size system made from a continuous scale: a label is read as a place on the scale, and the place has a
  * circumference. Labels are written at the scale's finest step, but any place between its ends can be read.
  */
+import { safeText } from "../base/errors/safe-text.js";
 import { AnnuletError } from "../base/errors.js";
+import {
+  A_FUNCTION,
+  listOf,
+  needed,
+  numberAbove0,
+  numberFrom,
+  type OptionRules,
+  requireFields,
+  TEXT,
+} from "../base/options.js";
 import { chartSpan, type PublishedChart } from "./published-chart.js";
 import type { SizeSystem } from "./size-system.js";
 
@@ -25,11 +36,44 @@ export interface Scale extends Omit<SizeSystem, "circumferenceOf" | "labelOf" | 
   readonly charts?: readonly PublishedChart[];
 }
 
+/** Any number that is one. */
+const PLACE = numberFrom(Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY);
+
+const RULES: OptionRules<Scale> = {
+  name: needed(TEXT),
+  title: needed(TEXT),
+  source: needed(TEXT),
+  labels: needed(TEXT),
+  example: needed(TEXT),
+  first: needed(PLACE),
+  last: needed(PLACE),
+  steps: needed(numberAbove0("labels to a place")),
+  read: needed(A_FUNCTION),
+  write: needed(A_FUNCTION),
+  toCircumference: needed(A_FUNCTION),
+  toPlace: needed(A_FUNCTION),
+  charts: listOf(
+    isChart,
+    "charts, {source, entries}, the entries two or more pairs of a place and a circumference, mm",
+  ),
+};
+
+function isChart(value: unknown): boolean {
+  const { source, entries } = Object(value) as Partial<PublishedChart>;
+  return typeof source === "string" && Array.isArray(entries) && entries.length > 1 && entries.every(isEntry);
+}
+
+function isEntry(entry: unknown): boolean {
+  return Array.isArray(entry) && entry.length === 2 && entry.every(Number.isFinite);
+}
+
 /** Rounding error that is let pass at the two ends of a scale, in places. */
 const END_SLACK = 1e-9;
 
 /**
  * Turns a scale into a size system of your own, in place of the built-in ones or beside them.
+ *
+ * @throws AnnuletError as `requireFields`
  *
  * @example
  * const millimetres = scaleSystem({
@@ -49,6 +93,7 @@ const END_SLACK = 1e-9;
  * resolveSize({ system: "mm", value: 17.5 }, { systems: [millimetres] }).diameter; // 17.5 mm
  */
 export function scaleSystem(scale: Scale): SizeSystem {
+  requireFields("scale", scale, RULES);
   const { name, title, source, labels, example, first, last, steps, charts = [] } = scale;
   const placeOf = (label: string | number): number => {
     const readable = typeof label === "string" || typeof label === "number";
@@ -56,7 +101,7 @@ export function scaleSystem(scale: Scale): SizeSystem {
     if (place !== undefined && place >= first && place <= last) return place;
     throw new AnnuletError({
       code: "size-unknown",
-      message: `${title} has no size ${JSON.stringify(label)}.`,
+      message: `${title} has no size ${safeText(label)}.`,
       path: "size.value",
       value: label,
       allowed: labels,
@@ -75,6 +120,7 @@ export function scaleSystem(scale: Scale): SizeSystem {
       return chartSpan(scale.toCircumference(place), place, charts);
     },
     labelOf(circumference) {
+      if (typeof circumference !== "number") return undefined;
       const place = scale.toPlace(circumference);
       if (!(place >= first - END_SLACK && place <= last + END_SLACK)) return undefined;
       return scale.write(Math.round(place * steps) / steps);

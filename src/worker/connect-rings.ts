@@ -3,7 +3,9 @@
  */
 import { proxy, type Remote, wrap } from "comlink";
 import { AnnuletError } from "../base/errors.js";
+import { requireArgument } from "../base/options.js";
 import type { RingWorker } from "./messages.js";
+import { PORT } from "./port-rule.js";
 import { Switchboard } from "./switchboard.js";
 import { CallerRing, type WorkerRing } from "./worker-ring.js";
 import type { WorkerSetup } from "./worker-setup.js";
@@ -26,6 +28,8 @@ export type RingPort = Worker | MessagePort;
  * (`tile.top.develop`). Where the worker dies, all questions reject with AnnuletError `worker-lost`: start another one and
  * open the document again.
  *
+ * @throws AnnuletError `option-invalid`, `option-missing` for what is no port
+ *
  * @example
  * const worker = new Worker(new URL("./ring-worker.js", import.meta.url), { type: "module" });
  * const ring = connectRings(worker).open(document);
@@ -33,6 +37,7 @@ export type RingPort = Worker | MessagePort;
  * const next = ring.change({ ...document, material: "au750-yellow" });
  */
 export function connectRings(port: RingPort): Rings {
+  requireArgument("port", port, PORT);
   const remote: Remote<RingWorker> = wrap<RingWorker>(port);
   const switchboard = new Switchboard(remote);
   const lost = (event: Event): void => switchboard.loseAll(workerLost((event as ErrorEvent).message));

@@ -2,6 +2,8 @@
  * What a worker's own file calls: it then opens rings for the page that connects to it.
  */
 import { expose } from "comlink";
+import { requireArgument } from "../base/options.js";
+import { PORT } from "./port-rule.js";
 import { RingServer } from "./ring-server.js";
 
 /**
@@ -14,7 +16,9 @@ import { RingServer } from "./ring-server.js";
  * serveRings();
  *
  * @param port where messages come and go; default this worker's own
+ * @throws AnnuletError `option-invalid` for what is no port, and outside of a worker without one
  */
 export function serveRings(port?: MessagePort): void {
+  requireArgument("port", port ?? globalThis, PORT);
   expose(new RingServer(), port);
 }

@@ -5,6 +5,8 @@ import {
   numberAbove0,
   numberFrom,
   type OptionRules,
+  requireArgument,
+  requireFields,
   requireOptions,
   SIGNAL,
   TEXT,
@@ -54,5 +56,28 @@ describe("options of tools", () => {
   ])("a rule holds for what it says", (rule, good, bad) => {
     expect(good.map(rule.holds)).toEqual(good.map(() => true));
     expect(bad.map(rule.holds)).toEqual(bad.map(() => false));
+  });
+});
+
+describe("arguments of tools", () => {
+  it("are held to the fields that are read, and may have others", () => {
+    expect(() => requireFields("tile", { name: "a", more: 1 }, rules)).not.toThrow();
+    const problems = (given: unknown) =>
+      failureOf(() => requireFields("tile", given, rules)).problems.map(({ code, path }) => [code, path]);
+    expect(problems({ far: 9 })).toEqual([
+      ["option-invalid", "tile.far"],
+      ["option-missing", "tile.name"],
+    ]);
+    expect(problems(undefined)).toEqual([["option-missing", "tile"]]);
+    for (const given of [null, 3, "a", () => 0]) expect(problems(given)).toEqual([["option-invalid", "tile"]]);
+  });
+
+  it("are told by their names", () => {
+    expect(() => requireArgument("frames", 3, wholeFrom(1, 3))).not.toThrow();
+    expect(failureOf(() => requireArgument("frames", 4, wholeFrom(1, 3)))).toMatchObject({
+      code: "option-invalid",
+      path: "frames",
+    });
+    expect(failureOf(() => requireArgument("frames", undefined, TEXT)).code).toBe("option-missing");
   });
 });

@@ -5,8 +5,11 @@ import { AnnuletError } from "../../base/errors.js";
 import { flattenSegment, type Segment, segmentStart } from "../../base/math/curve.js";
 import type { Point2 } from "../../base/math/point.js";
 import { findCrossing } from "../../base/math/polygon.js";
+import { A_NUMBER, needed, type OptionRule, requireArgument, requireFields } from "../../base/options.js";
 import { showLength } from "../../base/units.js";
-import type { ProfileSpec } from "../../design/profile/profile.js";
+import { type ProfileSpec, profileSchema } from "../../design/profile/profile.js";
+import { readOptions } from "../../design/read-options.js";
+import { checkSizes } from "./check-sizes.js";
 import { buildOutline, type ExactProfile } from "./outline.js";
 
 export { buildOutline, type ExactProfile } from "./outline.js";
@@ -25,7 +28,8 @@ export interface Profile extends ExactProfile {
  * @param spec the profile part of a design, defaults filled in
  * @param boreRadius radius of the bore's narrowest circle, mm, above 0
  * @param tolerance largest distance of the polyline from the exact outline, mm, above 0
- * @throws AnnuletError as `buildOutline`, and `profile-crosses-itself` with the place
+ * @throws AnnuletError as `buildOutline`; `profile-crosses-itself` with the place; for what is no profile `option-unknown`,
+ *   `option-invalid`, `option-missing`
  *
  * @example
  * const design = readDesign(document);
@@ -33,6 +37,22 @@ export interface Profile extends ExactProfile {
  * const profile = buildProfile(design.profile, diameter / 2, design.tolerance);
  */
 export function buildProfile(spec: ProfileSpec, boreRadius: number, tolerance: number): Profile {
+  requireFields("spec", spec, { width: A_SIZE, thickness: A_SIZE, bore: FORM, outside: FORM });
+  requireArgument("boreRadius", boreRadius, A_SIZE);
+  requireArgument("tolerance", tolerance, A_SIZE);
+  checkSizes(spec, boreRadius, tolerance);
+  return drawProfile(readOptions(profileSchema, spec), boreRadius, tolerance);
+}
+
+const A_SIZE: OptionRule = needed(A_NUMBER);
+const FORM: OptionRule = {
+  holds: (value) => typeof value === "object" && value !== null,
+  allowed: "an object with its form",
+  needed: true,
+};
+
+/** The same for a profile that is known to be one. */
+export function drawProfile(spec: ProfileSpec, boreRadius: number, tolerance: number): Profile {
   const exact = buildOutline(spec, boreRadius, tolerance);
   const profile = flattenProfile(exact, (segment) => flattenSegment(segment, tolerance));
   requireSimple(profile);

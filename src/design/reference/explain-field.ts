@@ -13,19 +13,23 @@ import type { SchemaNode } from "./schema-node.js";
  *
  * @param path e.g. `profile.outside.rail` or `pattern.regions.section`; empty for the whole document. Lists are passed
  *   through, with or without an index.
- * @param schema the JSON Schema to read; default the design document's
  * @returns one entry, or several where forms have different fields of that name, each with the forms that have it
  * @throws AnnuletError `field-unknown` with what is known there, and the nearest name
  *
  * @example
  * explainField("profile.outside.rail")[0].default // 0.9
  */
-export function explainField(path: string, schema: object = referenceSchema()): FieldReference[] {
+export function explainField(path: string): FieldReference[] {
   const asked: unknown = path;
   if (typeof asked !== "string") {
     const allowed = "text, e.g. profile.outside; empty for the whole document";
     throw new AnnuletError({ code: "field-unknown", message: "a field is named by a text", value: asked, allowed });
   }
+  return explainFieldOf(referenceSchema(), path);
+}
+
+/** The same of a JSON Schema that is at hand. */
+export function explainFieldOf(schema: object, path: string): FieldReference[] {
   const root = schema as SchemaNode;
   return findField(path, root).map(({ node, required, of }) => describeField(node, root, { path, required, of }));
 }

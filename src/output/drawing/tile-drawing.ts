@@ -13,6 +13,7 @@ import type { DrawnTile } from "./drawn-tile.js";
 import { legendColumn, legendHeight } from "./legend.js";
 import { PENS } from "./pens.js";
 import { drawRegions } from "./region-drawing.js";
+import { requireTile } from "./require-tile.js";
 import { SCALE_BAR, scaleBar } from "./scale-bar.js";
 import { showScale } from "./scales.js";
 import { element, group, pathData, svgDocument } from "./svg.js";
@@ -54,7 +55,7 @@ const DRAWING_SCALES = { least: 0.1, most: 100 } as const;
 /**
  * Draws a flat tile with its dimensions, at true size or enlarged; the text of an SVG file, lengths in mm.
  *
- * @throws AnnuletError `scale-out-of-range`; as `requireOptions`
+ * @throws AnnuletError `scale-out-of-range`; as `requireOptions` and `requireTile`
  *
  * @example
  * const svg = drawTile(await flatTile(document, { tiles: 3 }));
@@ -63,6 +64,7 @@ export function drawTile(tile: DrawnTile, options: TileDrawingOptions = {}): str
   requireOptions(options, RULES);
   const { asWorn = false, scale = 1 } = options;
   requireScale(scale);
+  requireTile(tile, asWorn);
   const flat = tilePlace(tile, asWorn, [0, 0], scale);
   const width = Math.max(LEAST_WIDTH, flat.width + 2 * (DIMENSION_OFFSET + DIMENSION_WIDTH));
   const title = titleLines(tile, { asWorn, scale }, width);

@@ -75,7 +75,9 @@ export async function encodeMesh(format: Format, mesh: Mesh, options: EncodeOpti
   requireTriples(mesh);
   requireFormat(format);
   const chunks: Uint8Array[] = [];
-  for await (const chunk of format.write(copyOf(mesh), copyOfOptions(options))) chunks.push(chunk.slice());
+  const written: Chunks = format.write(copyOf(mesh), copyOfOptions(options));
+  requireChunks(written);
+  for await (const chunk of written) chunks.push(chunk.slice());
   return joinChunks(chunks);
 }
 
@@ -89,6 +91,20 @@ function copyOfOptions({ name, material, thumbnail }: EncodeOptions): EncodeOpti
     ...(material === undefined ? {} : { material: { ...material, colour: [...material.colour] } }),
     ...(thumbnail === undefined ? {} : { thumbnail: Uint8Array.from(thumbnail) }),
   };
+}
+
+/** A caller in JavaScript may have written a format that gives anything. */
+function requireChunks(written: unknown): void {
+  const { [Symbol.iterator]: each, [Symbol.asyncIterator]: later } = Object(written) as Partial<
+    Iterable<unknown> & AsyncIterable<unknown>
+  >;
+  if (typeof each === "function" || typeof later === "function") return;
+  throw new AnnuletError({
+    code: "format-unknown",
+    message: "the format wrote no chunks",
+    value: written,
+    allowed: "an iterable of Uint8Arrays, at once or one after the other",
+  });
 }
 
 function requireFormat(format: unknown): void {

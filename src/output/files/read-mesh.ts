@@ -56,7 +56,7 @@ export async function readMesh(bytes: Uint8Array, fileName: string): Promise<Mes
  * @throws AnnuletError `format-unknown`
  */
 export function requireReadable(fileName: string): MeshReader {
-  const lower = String(fileName).toLowerCase();
+  const lower = typeof fileName === "string" ? fileName.toLowerCase() : "";
   const reader = readers.find(({ extensions }) => extensions.some((ending) => lower.endsWith(ending)));
   if (reader !== undefined) return reader;
   throw new AnnuletError({

@@ -1,6 +1,7 @@
 /**
  * Places to look from, by name.
  */
+import { numberFrom, type OptionRules, requireArgument, requireFields, wholeFrom } from "../../base/options.js";
 import type { View } from "./camera.js";
 
 /**
@@ -25,9 +26,23 @@ export const views = {
 /** Name of a built-in view. */
 export type ViewName = keyof typeof views;
 
+const ANGLE = { ...numberFrom(Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY), allowed: "degrees", needed: true };
+
+const VIEW: OptionRules<View> = {
+  stance: { holds: (value) => value === "standing" || value === "lying", allowed: "standing, lying", needed: true },
+  azimuth: ANGLE,
+  elevation: ANGLE,
+};
+
+/** Ten for each degree: finer than any film. Chosen. */
+const MOST_FRAMES = 3600;
+
 /**
  * The views of one turn of the table, evenly spaced, beginning with the view itself; the table turns counter-clockwise seen
  * from above.
+ *
+ * @param frames how many, 0 to 3600
+ * @throws AnnuletError `option-invalid`, `option-missing`
  *
  * @example
  * const { mesh } = await build(document, { detail: "draft" });
@@ -35,5 +50,7 @@ export type ViewName = keyof typeof views;
  * const frames = turntable(views.lying, 4).map((view) => take({ view, width: 200, height: 150 }));
  */
 export function turntable(view: View, frames: number): readonly View[] {
+  requireFields("view", view, VIEW);
+  requireArgument("frames", frames, wholeFrom(0, MOST_FRAMES));
   return Array.from({ length: frames }, (_, i) => ({ ...view, azimuth: view.azimuth - (360 * i) / frames }));
 }

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { referenceSchema } from "../../../src/design/json-schema.js";
 import { readDesign } from "../../../src/design/read.js";
-import { explainField } from "../../../src/design/reference/explain-field.js";
+import { explainFieldOf } from "../../../src/design/reference/explain-field.js";
 import { exampleDocuments } from "../../support/example-documents.js";
 
 const schema = referenceSchema();
@@ -21,7 +21,7 @@ describe("explaining a field", () => {
   it("knows every field that the examples use", () => {
     const paths = new Set(Object.values(designs).flatMap((design) => pathsOf(design)));
     expect(paths.size).toBeGreaterThan(150);
-    for (const path of paths) expect(explainField(path, schema), path).not.toHaveLength(0);
+    for (const path of paths) expect(explainFieldOf(schema, path), path).not.toHaveLength(0);
   });
 
   it("says the defaults that reading fills in", () => {
@@ -34,7 +34,7 @@ describe("explaining a field", () => {
       ...plain,
       profile: { width: 5, thickness: 2, ...plain.profile },
     });
-    const presets = (path: string) => explainField(path, schema).map((field) => field.default);
+    const presets = (path: string) => explainFieldOf(schema, path).map((field) => field.default);
     expect(presets("tolerance")).toEqual([tolerance]);
     expect(presets("proud")).toEqual([proud]);
     for (const [name, value] of Object.entries(profile.outside)) {
@@ -43,13 +43,13 @@ describe("explaining a field", () => {
   });
 
   it("tells unit, range and whether the field has to be there", () => {
-    expect(explainField("profile.outside.rail", schema)).toMatchObject([
+    expect(explainFieldOf(schema, "profile.outside.rail")).toMatchObject([
       { of: ["channel"], unit: "mm", range: "above 0", required: false, default: 0.9 },
     ]);
-    expect(explainField("profile", schema)).toMatchObject([{ kind: "object", required: true }]);
+    expect(explainFieldOf(schema, "profile")).toMatchObject([{ kind: "object", required: true }]);
   });
 
   it("has a description for every field of the document's own", () => {
-    for (const field of explainField("", schema)[0].fields) expect(field.description, field.name).toBeTruthy();
+    for (const field of explainFieldOf(schema, "")[0].fields) expect(field.description, field.name).toBeTruthy();
   });
 });
