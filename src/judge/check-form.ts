@@ -29,7 +29,10 @@ export interface FormCheck {
   readonly eulerCharacteristic: number;
   /** Handles of all shells together; undefined while edges are unmatched or vertices pinched. */
   readonly genus: number | undefined;
-  /** Signed, mm³; a void counts against it. Without meaning while edges are unmatched, NaN with coordinates that are. */
+  /**
+   * Signed, mm³; a void counts against it. Without meaning while edges are unmatched, NaN with coordinates that are. Of the
+   * rounded form of turned units it is the exact one's, beside which it lies by less than a step of float32 times the surface.
+   */
   readonly volume: number;
   /** Smallest angle of any triangle, radians; undefined in an empty mesh. */
   readonly smallestAngle: number | undefined;

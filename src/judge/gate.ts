@@ -8,10 +8,11 @@ import { BREATH, finish, type Pausing } from "../base/pausing.js";
 import { roundToFloat32 } from "../mesh/float32.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { requireTriples } from "../mesh/sound.js";
+import { type Turned, turnedImages } from "../mesh/turned.js";
 import { checkForm, type FormCheck } from "./check-form.js";
 import type { Fault } from "./faults.js";
 import { readTopology } from "./topology.js";
-import { readTurnedTopology } from "./turned-topology.js";
+import { checkTurnedForms } from "./turned-form.js";
 
 /** What the gate expects. */
 export interface SolidOptions {
@@ -19,8 +20,8 @@ export interface SolidOptions {
   readonly components?: number | undefined;
   /**
    * Of how many turned images of one unit the mesh is made, its numbers of vertices unit after unit: what holds of one unit
-   * by index then holds of all. It is looked at, not trusted: a mesh that is not so is checked as any other. 1 or more,
-   * whole. Default 1.
+   * then holds of all. It is looked at, not trusted: a mesh that is not so is checked as any other. 1 or more, whole.
+   * Default 1.
    */
   readonly units?: number | undefined;
 }
@@ -61,7 +62,18 @@ export function* checkingSolid(mesh: Mesh, options: SolidOptions = {}): Pausing<
   requireOptions(options, RULES);
   const { components = 1, units = 1 } = options;
   requireTriples(mesh);
-  const topology = readTurnedTopology(mesh, units) ?? readTopology(mesh);
+  return yield* checkingAlike(mesh, turnedImages(mesh, units), components);
+}
+
+/**
+ * The same check of a mesh that has been looked at.
+ *
+ * @param turned its units; undefined where it has none: then, or where a unit alone does not tell, the whole is read
+ */
+export function* checkingAlike(mesh: Mesh, turned: Turned | undefined, components = 1): Pausing<SolidCheck> {
+  const forms = components === 1 && turned !== undefined ? checkTurnedForms(turned) : undefined;
+  if (forms !== undefined) return { ...forms.exact, closed: true, float32: forms.float32 };
+  const topology = readTopology(mesh);
   yield BREATH;
   const exact = checkForm(mesh, components, topology);
   yield BREATH;

@@ -11,6 +11,7 @@ import type { Point3 } from "../base/math/point.js";
 import { type Bounds, boundsCentre, meshBounds } from "../mesh/bounds.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { requireSound } from "../mesh/sound.js";
+import { firstUnit, type Turned } from "../mesh/turned.js";
 
 /** Figures of a closed mesh. */
 export interface Measure {
@@ -41,10 +42,44 @@ export function measureMesh(mesh: Mesh): Measure {
   requireSound(mesh);
   const bounds = meshBounds(mesh);
   const origin = boundsCentre(bounds);
-  const sums = sumTetrahedra(mesh, origin);
-  const { volume, area, first, second } = sums;
+  return figuresOf(sumTetrahedra(mesh, origin), bounds, origin);
+}
+
+/**
+ * Measures a closed mesh that is one unit and its turned images, in the unit: from a point of the axis every image adds as
+ * much, and what leans to one side adds up to nothing.
+ *
+ * @throws AnnuletError as `measureMesh`
+ */
+export function measureTurned(turned: Turned): Measure {
+  const { mesh, units } = turned;
+  const bounds = meshBounds(mesh);
+  const origin: Point3 = [0, 0, boundsCentre(bounds)[2]];
+  const { volume, area, first, second } = sumTetrahedra(firstUnit(turned), origin);
+  // Half a turn leaves the moments in its plane as they are; three turns and more make them the same in all directions of it.
+  const mean = (second[0] + second[1]) / 2;
+  const [xx, yy, xy] = units === 2 ? [second[0], second[1], second[3]] : [mean, mean, 0];
+  const sums = {
+    volume: units * volume,
+    area: units * area,
+    first: [0, 0, units * first[2]],
+    second: [xx, yy, second[2], xy, 0, 0].map((moment) => units * moment),
+  };
+  return figuresOf(sums, bounds, origin);
+}
+
+/** Volume, mm³, area, mm², first moments x, y, z, mm⁴, and second moments xx, yy, zz, xy, yz, zx, mm⁵, about one point. */
+interface Sums {
+  readonly volume: number;
+  readonly area: number;
+  readonly first: ArrayLike<number>;
+  readonly second: ArrayLike<number>;
+}
+
+/** @throws AnnuletError `mesh-without-volume` */
+function figuresOf({ volume, area, first, second }: Sums, bounds: Bounds, origin: Point3): Measure {
   const box = (bounds.max[0] - bounds.min[0]) * (bounds.max[1] - bounds.min[1]) * (bounds.max[2] - bounds.min[2]);
-  if (mesh.triangles.length === 0 || Math.abs(volume) <= ROUNDING_SHARE * box) {
+  if (area === 0 || Math.abs(volume) <= ROUNDING_SHARE * box) {
     throw new AnnuletError({
       code: "mesh-without-volume",
       message: "the mesh encloses no volume, so it has no centroid and no inertia",
@@ -56,18 +91,18 @@ export function measureMesh(mesh: Mesh): Measure {
   const xx = second[0] - volume * x * x;
   const yy = second[1] - volume * y * y;
   const zz = second[2] - volume * z * z;
-  const xy = second[3] - volume * x * y;
-  const yz = second[4] - volume * y * z;
-  const zx = second[5] - volume * z * x;
+  const xy = volume * x * y - second[3];
+  const yz = volume * y * z - second[4];
+  const zx = volume * z * x - second[5];
   return {
     volume,
     area,
     centroid: [origin[0] + x, origin[1] + y, origin[2] + z],
     bounds,
     inertia: [
-      [yy + zz, -xy, -zx],
-      [-xy, zz + xx, -yz],
-      [-zx, -yz, xx + yy],
+      [yy + zz, xy, zx],
+      [xy, zz + xx, yz],
+      [zx, yz, xx + yy],
     ],
   };
 }
@@ -78,8 +113,8 @@ export function surfaceArea(mesh: Mesh): number {
   return sumTetrahedra(mesh, boundsCentre(meshBounds(mesh))).area;
 }
 
-/** Volume, area, first moments x, y, z and second moments xx, yy, zz, xy, yz, zx about `origin`. */
-function sumTetrahedra({ positions: p, triangles }: Mesh, [ox, oy, oz]: Point3) {
+/** Sums over the triangles, about `origin`. */
+function sumTetrahedra({ positions: p, triangles }: Mesh, [ox, oy, oz]: Point3): Sums {
   let volume = 0;
   let area = 0;
   const first = new Float64Array(3);

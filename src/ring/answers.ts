@@ -34,6 +34,7 @@ import type { Look } from "../measure/alloys/look.js";
 import type { Measure } from "../measure/measure.js";
 import type { WeightTable } from "../measure/weights/weight-table.js";
 import type { Mesh } from "../mesh/mesh.js";
+import type { Turned } from "../mesh/turned.js";
 import type { DrawnTile, LaneTiles, TileQuestion } from "../output/drawing/drawn-tile.js";
 import type { PictureOptions } from "../output/picture/options.js";
 import type { Picture, Studio } from "../output/picture/picture.js";
@@ -79,6 +80,8 @@ export interface Thinned {
   readonly mesh: Mesh;
   readonly decimation: Decimation | undefined;
   readonly check: SolidCheck;
+  /** The unit of which it was seen to be made, with its turned images; undefined where it is not. */
+  readonly turned: Turned | undefined;
 }
 
 /** Every answer, in the order in which they are worked out. Lengths in mm, masses in g. */
@@ -130,6 +133,7 @@ export interface Answers {
   /** The ring of this design, without any allowance. */
   readonly solid: Mesh;
   readonly uncrossed: CrossingCheck;
+  readonly turned: Turned | undefined;
   readonly measure: Measure;
   /** Farthest point of the solid from the finger axis, mm. */
   readonly outermost: number;
@@ -151,6 +155,10 @@ export interface Answers {
   readonly castPiece: Mesh;
   readonly masterPiece: Mesh;
   readonly piece: Mesh;
+  /** What was seen of each of the pieces. */
+  readonly castTurned: Turned | undefined;
+  readonly masterTurned: Turned | undefined;
+  readonly pieceTurned: Turned | undefined;
   readonly printed: Mesh;
   readonly printFigures: PrintFigures;
   readonly studio: Studio;

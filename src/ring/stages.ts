@@ -52,14 +52,20 @@ export const stages: StageTable = {
   headroom: figure("solids", "design.proud profile parts", solid.headroom),
   prove: work("union", "design.tolerance option.detail profile pattern wrap marks beads", solid.prove),
   union: work("union", "option.kernel option.detail parts headroom prove", solid.union),
-  asUnited: work(undefined, "union", ({ union: { mesh, check } }) => ({ mesh, check, decimation: undefined })),
+  asUnited: work(undefined, "union", ({ union: { mesh, check, turned } }) => ({
+    mesh,
+    check,
+    turned,
+    decimation: undefined,
+  })),
   decimated: work("decimate", "deviation union", solid.decimated),
   thinned: choice(({ decimate }) => (decimate === 0 ? "asUnited" : "decimated")),
   genus: slice("pattern parts", ({ pattern, parts }) => 1 + pattern.holes - parts.lostHoles),
   gate: work("checks", "design.tolerance genus parts thinned pattern wrap", solid.gate),
   solid: work(undefined, "gate thinned", ({ thinned }) => thinned.mesh),
   uncrossed: work("checks", "gate solid pattern wrap", solid.uncrossed),
-  measure: figure("measure", "solid", solid.measure),
+  turned: work(undefined, "thinned", ({ thinned }) => thinned.turned),
+  measure: figure("measure", "solid turned", solid.measure),
   outermost: figure("measure", "solid", ({ solid }) => outermost(solid)),
   notices: figure(undefined, "size profile union", output.notices),
   metal: slice("design.alloys design.material", output.metal),
@@ -95,8 +101,11 @@ export const stages: StageTable = {
   castPiece: work(undefined, "cast.solid sprued", ({ cast, sprued }) => sprued?.mesh ?? cast.solid),
   masterPiece: work(undefined, "allowance castPiece", casting.masterPiece),
   piece: choice(({ piece }) => PIECES[piece]),
+  castTurned: work(undefined, "cast.turned castPiece", ({ cast, castPiece }) => output.ofMesh(castPiece, cast.turned)),
+  masterTurned: work(undefined, "castTurned masterPiece", (read) => output.ofMesh(read.masterPiece, read.castTurned)),
+  pieceTurned: choice(({ piece }) => PIECES_TURNED[piece]),
   printed: work(undefined, "printSettings piece", output.printed),
-  printFigures: work("output", "printSettings printed", output.printFigures),
+  printFigures: work("output", "printSettings printed pieceTurned", output.printFigures),
   studio: work(undefined, "option.detail bodyTolerance profile pattern wrap parts solid", output.studio),
   look: slice("metal", output.look),
   picture: work(undefined, "option.picture studio look", output.picture),
@@ -105,3 +114,6 @@ export const stages: StageTable = {
 
 /** What each piece is made by. */
 const PIECES = { finished: "solid", cast: "castPiece", master: "masterPiece" } as const;
+
+/** What was seen of each. */
+const PIECES_TURNED = { finished: "turned", cast: "castTurned", master: "masterTurned" } as const;

@@ -14,6 +14,7 @@ import { type Mesh, triangleCount } from "../mesh/mesh.js";
 import { vertexShells } from "../mesh/shells.js";
 import type { Step } from "../mesh/step.js";
 import { type TurnPart, turnRound } from "../mesh/turn-round.js";
+import { type Turned, turnedImages, usesAll } from "../mesh/turned.js";
 import { usedVertices } from "../mesh/used-vertices.js";
 import type { Kernel } from "./kernels/kernel.js";
 import { stoppable } from "./kernels/stoppable.js";
@@ -47,13 +48,19 @@ export interface UnionOptions<Check extends { readonly closed: boolean }, Proof 
   readonly kernel: Kernel;
   /** Takes over where the kernel's result does not pass. */
   readonly fallback: Kernel;
-  /** Whether a mesh is a sound solid. `units`: of how many turned images of a unit it was made; 1 where of none. */
-  readonly check: (mesh: Mesh, made: { readonly units: number }) => Check | Promise<Check>;
-  /** Whether a sound solid is the one that was meant; `units` as above. Default: not asked. */
-  readonly prove?: ((mesh: Mesh, check: Check, made: { readonly units: number }) => Proof) | undefined;
+  /** Whether a mesh is a sound solid. `turned`: the units of which it was seen to be made. */
+  readonly check: (mesh: Mesh, made: Made, turned?: Turned) => Check | Promise<Check>;
+  /** Whether a sound solid is the one that was meant. Default: not asked. */
+  readonly prove?: ((mesh: Mesh, check: Check, made: Made, turned?: Turned) => Proof) | undefined;
   readonly signal?: AbortSignal | undefined;
   /** Counts the triangles of the ring before a unit is repeated, and hears of steps. Default: no limit is held. */
   readonly work?: Pick<Work, "requireTriangles" | "expect" | "step"> | undefined;
+}
+
+/** How a mesh was made. */
+export interface Made {
+  /** Of how many turned images of a unit; 1 where of none. */
+  readonly units: number;
 }
 
 /** Whether a solid is the one that was meant. */
@@ -78,6 +85,8 @@ export interface UnionResult<Check = unknown, Proof = Agreement> {
   readonly failure?: AnnuletError;
   /** Sealed hollows that were filled. */
   readonly hollows: readonly Hollow[];
+  /** The unit of which the mesh was seen to be made, with its turned images; undefined where it is not. */
+  readonly turned: Turned | undefined;
 }
 
 /** Unites the parts. The result is the last one tried, also where none was accepted: the caller's gate decides. */
@@ -86,9 +95,8 @@ export async function uniteRing<Check extends { readonly closed: boolean }, Proo
   { kernel, fallback, check, prove, signal, work }: UnionOptions<Check, Proof>,
 ): Promise<UnionResult<Check, Proof>> {
   signal?.throwIfAborted();
-  const proofOf = (mesh: Mesh, found: Check, units: number) => {
-    return found.closed ? prove?.(mesh, found, { units }) : undefined;
-  };
+  const proofOf = (mesh: Mesh, found: Check, units: number, turned?: Turned) =>
+    found.closed ? prove?.(mesh, found, { units }, turned) : undefined;
   if (parts.symmetry === undefined && parts.steps.length === 1) {
     const [band] = parts.steps[0].bodies();
     const found = await check(band, { units: 1 });
@@ -100,6 +108,7 @@ export async function uniteRing<Check extends { readonly closed: boolean }, Proo
       road: "plain",
       roadReason: "a band alone",
       hollows: [],
+      turned: undefined,
     };
   }
   const kernels = kernel === fallback ? [kernel] : [kernel, fallback];
@@ -122,14 +131,14 @@ export async function uniteRing<Check extends { readonly closed: boolean }, Proo
       if (error !== undefined && (isLast || isBeyond(error))) {
         throw withFailure(by === kernel ? error : withoutFallback(error, kernel, fallback), failure);
       }
-      const proof = result && proofOf(result.mesh, result.check, result.units);
+      const proof = result && proofOf(result.mesh, result.check, result.units, result.turned);
       work?.step();
       if (result !== undefined && ((result.check.closed && proof?.agrees !== false) || isLast)) {
         const roadReason = [reason, ...failed].join("; ");
         const replaced = { rejected: kernel.name, ...(failure === undefined ? {} : { failure }) };
-        const { mesh, check: found, hollows } = result;
+        const { mesh, check: found, hollows, turned } = result;
         const rejected = by === kernel ? {} : replaced;
-        return { mesh, check: found, proof, hollows, kernel: by.name, road, roadReason, ...rejected };
+        return { mesh, check: found, proof, hollows, turned, kernel: by.name, road, roadReason, ...rejected };
       }
       if (by === kernel && isKernelFailure(error)) failure ??= error;
       failed.push(`${road} by ${by.name} ${howFailed(error, proof)}`);
@@ -275,17 +284,21 @@ async function settle<Check extends { readonly closed: boolean }>(
   work: UnionOptions<Check>["work"],
   pace: Work,
 ) {
+  const { units } = united;
   const { mesh: solid, hollows } = united.onePiece ? { mesh: united.mesh, hollows: [] } : dropSpecks(united.mesh);
   await pace.mayRest();
-  const tidied = usedVertices(united.tidy ? solid : await pace.through(tidyingMesh(solid)));
+  const seen = united.tidy ? turnedImages(solid, units) : undefined;
+  const whole = seen !== undefined && usesAll(seen);
+  const tidied = whole ? solid : usedVertices(united.tidy ? solid : await pace.through(tidyingMesh(solid)));
+  const turned = whole ? seen : turnedImages(tidied, units);
   work?.step();
   await pace.rest();
-  const found = await check(tidied, { units: united.units });
+  const found = await check(tidied, { units }, turned);
   work?.step();
   await pace.rest();
-  if (found.closed) return { mesh: tidied, check: found, hollows, units: united.units };
+  if (found.closed) return { mesh: tidied, check: found, hollows, units, turned };
   const mesh = partCoincident(united.tidy ? await pace.through(tidyingMesh(solid)) : tidied);
-  return { mesh, check: await check(mesh, { units: 1 }), hollows, units: 1 };
+  return { mesh, check: await check(mesh, { units: 1 }), hollows, units: 1, turned: undefined };
 }
 
 /** A road on which something is thrown has failed like one whose result is not accepted, where another is left. */

@@ -4,11 +4,14 @@ import Module from "manifold-3d";
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
 import { checkSolid } from "../../src/judge/gate.js";
-import { measureMesh, surfaceArea } from "../../src/measure/measure.js";
+import { measureMesh, measureTurned, surfaceArea } from "../../src/measure/measure.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { transformMesh } from "../../src/mesh/transform.js";
+import { turnRound } from "../../src/mesh/turn-round.js";
+import { type Turned, turnedImages } from "../../src/mesh/turned.js";
 import { signedVolume } from "../../src/mesh/volume.js";
 import { box, meshOf, revolve, sphere, spindle, torus } from "../support/meshes.js";
+import { sector } from "../support/sector.js";
 
 /** Rows of (z, r) on a sphere round z = `centre`, from one height to another, both ends included. */
 function arcRows(centre: number, radius: number, from: number, to: number, rows: number): [number, number][] {
@@ -253,5 +256,35 @@ describe("what cannot be measured", () => {
     expect(code(meshOf([[0, 0, 0]], [[0, 0, 1]]))).toBe("mesh-malformed");
     expect(surfaceArea(flat)).toBeCloseTo(1, 12);
     expect(() => measureMesh(flat)).toThrow(AnnuletError);
+  });
+});
+
+describe("a ring of turned units", () => {
+  // A unit leans to one side and has moments of its own: two make other sums than three and more.
+  const leaning = (units: number) => {
+    const mesh = box([1, 2, 0.5], [8, 1, 0.25]);
+    return turnRound({ mesh, follows: new Int32Array(mesh.positions.length / 3).fill(-1) }, units);
+  };
+
+  it.each([
+    ["two boxes", leaning(2), 2],
+    ["three boxes", leaning(3), 3],
+    ["eight boxes", leaning(8), 8],
+    ["a torus of five units", turnRound(sector(5), 5), 5],
+  ])("has the figures of the whole: %s", (_, mesh, units) => {
+    const own = measureTurned(turnedImages(mesh, units) as Turned);
+    const whole = measureMesh(mesh);
+    expect(own.bounds).toEqual(whole.bounds);
+    expect(relative(own.volume, whole.volume)).toBeLessThan(1e-13);
+    expect(relative(own.area, whole.area)).toBeLessThan(1e-13);
+    for (const [k, x] of own.centroid.entries()) expect(x).toBeCloseTo(whole.centroid[k], 12);
+    for (const [k, x] of own.inertia.flat().entries()) expect(x).toBeCloseTo(whole.inertia.flat()[k], 9);
+  });
+
+  it("without volume is refused", () => {
+    const mesh = turnRound(sector(5), 5);
+    for (let i = 2; i < mesh.positions.length; i += 3) mesh.positions[i] = 0;
+    const measured = () => measureTurned(turnedImages(mesh, 5) as Turned);
+    expect(measured).toThrow(expect.objectContaining({ code: "mesh-without-volume" }));
   });
 });

@@ -5,7 +5,9 @@ import type { Point3 } from "../../base/math/point.js";
 import type { PrintSettings, PrintStance } from "../../design/print-settings.js";
 import { type Bounds, meshBounds } from "../../mesh/bounds.js";
 import type { Mesh } from "../../mesh/mesh.js";
+import type { Turned } from "../../mesh/turned.js";
 import { tiltOf } from "./lay-down.js";
+import { findTurnedUndersides } from "./turned-undersides.js";
 import { findUndersides, type UndersidePlace } from "./undersides.js";
 
 /** How a mesh lies in the printer. */
@@ -44,12 +46,16 @@ const LISTED = 5;
 /** Share of a layer that is rounding of a float32 mesh, not one layer more. */
 const LAYER_SLACK = 1e-3;
 
-/** @param mesh as it is printed, turned already */
-export function printFigures(mesh: Mesh, settings: PrintSettings): PrintFigures {
+/**
+ * @param mesh as it is printed, turned already
+ * @param turned its units, where it was seen to be made of such. Default: it is read whole
+ */
+export function printFigures(mesh: Mesh, settings: PrintSettings, turned?: Turned): PrintFigures {
   const { stance, layer, support } = settings;
   const bounds = meshBounds(mesh);
   const [x, y, z] = bounds.max.map((most, k) => most - bounds.min[k]);
-  const { area, share, resting, places } = findUndersides(mesh, { support });
+  const { area, share, resting, places } =
+    turned === undefined ? findUndersides(mesh, { support }) : findTurnedUndersides(turned, support);
   return {
     stance,
     tilt: tiltOf(settings) ?? null,

@@ -61,10 +61,21 @@ export function findUndersides(mesh: Mesh, options: UndersideOptions = {}): Unde
   requireOptions(options, RULES);
   requireSound(mesh);
   const { support = PRINT_DEFAULTS.support } = options;
-  const limit = Math.sin(radians(support)) + AT_LIMIT;
-  const { positions: p, triangles } = mesh;
+  const lowest = lowestOf(mesh);
+  const { whole, resting, area, steep, areas } = sortByLean(mesh, support, lowest);
+  return { area, share: whole > 0 ? area / whole : 0, resting, places: placesOf(mesh, steep, areas, lowest), steep };
+}
+
+/** The lowest z of any vertex, mm. */
+export function lowestOf({ positions: p }: Mesh): number {
   let lowest = Number.POSITIVE_INFINITY;
   for (let i = 2; i < p.length; i += 3) if (p[i] < lowest) lowest = p[i];
+  return lowest;
+}
+
+/** The area of each triangle and of all, of what rests on the plate and of what is steep, mm², and which triangles are. */
+export function sortByLean({ positions: p, triangles }: Mesh, support: number, lowest: number) {
+  const limit = Math.sin(radians(support)) + AT_LIMIT;
   const steep = new Uint8Array(triangles.length / 3);
   const areas = new Float64Array(steep.length);
   let [whole, resting, area] = [0, 0, 0];
@@ -91,7 +102,7 @@ export function findUndersides(mesh: Mesh, options: UndersideOptions = {}): Unde
       area += areas[t];
     }
   }
-  return { area, share: whole > 0 ? area / whole : 0, resting, places: placesOf(mesh, steep, areas, lowest), steep };
+  return { whole, resting, area, steep, areas };
 }
 
 function placesOf({ positions, triangles }: Mesh, steep: Uint8Array, areas: Float64Array, lowest: number) {

@@ -13,6 +13,7 @@ import { findAlloy } from "../../measure/alloys/catalogue.js";
 import { type Look, lookOf } from "../../measure/alloys/look.js";
 import { massOf } from "../../measure/mass.js";
 import type { Mesh } from "../../mesh/mesh.js";
+import type { Turned } from "../../mesh/turned.js";
 import { type DrawnTile, drawFlatTile, drawLanes, type LaneTiles } from "../../output/drawing/drawn-tile.js";
 import { knownBand } from "../../output/picture/known/known-band.js";
 import { knownBeads } from "../../output/picture/known/known-beads.js";
@@ -88,8 +89,17 @@ export function printed({ printSettings, piece }: From<"printSettings" | "piece"
   return turned === piece ? turned : holdRounded(turned);
 }
 
-export function printFigures({ printSettings, printed }: From<"printSettings" | "printed">): PrintFigures {
-  return figuresOf(printed, printSettings);
+export function printFigures({
+  printSettings,
+  printed,
+  pieceTurned,
+}: From<"printSettings" | "printed" | "pieceTurned">): PrintFigures {
+  return figuresOf(printed, printSettings, ofMesh(printed, pieceTurned));
+}
+
+/** What was seen of a mesh, where it is still that mesh. */
+export function ofMesh(mesh: Mesh, turned: Turned | undefined): Turned | undefined {
+  return turned?.mesh === mesh ? turned : undefined;
 }
 
 /** Of the finished piece, with what is known of its surfaces. */

@@ -5,20 +5,21 @@ import type { Point3 } from "../../base/math/point.js";
 import { degrees } from "../../base/units.js";
 import { type PlacedRuns, placeRuns } from "../../beads/place-runs.js";
 import type { Judgement } from "../../judge/castability/judge.js";
-import { type CrossingCheck, checkCrossings, withCrossings } from "../../judge/check-crossings.js";
+import { type CrossingCheck, withCrossings } from "../../judge/check-crossings.js";
 import { decimateSolid, requireDeviation } from "../../judge/decimate-solid.js";
 import { type UnrolledBand, unrollBand } from "../../judge/details/unrolled-band.js";
-import { checkingSolid, checkSolid, requireClosed, type SolidCheck } from "../../judge/gate.js";
+import { checkingAlike, checkSolid, requireClosed, type SolidCheck } from "../../judge/gate.js";
 import { checkHeadroom } from "../../judge/headroom.js";
 import { type Compare, type Proof, proofOf, requireDrawn } from "../../judge/proof/prove.js";
 import { regionsNear } from "../../judge/regions-near.js";
 import { gateRing } from "../../judge/ring.js";
-import { type Measure, measureMesh } from "../../measure/measure.js";
+import { type Measure, measureMesh, measureTurned } from "../../measure/measure.js";
 import type { Mesh } from "../../mesh/mesh.js";
+import type { Turned } from "../../mesh/turned.js";
 import { detailLevels } from "../../solids/detail.js";
 import { makeParts, type Parts } from "../../solids/parts.js";
 import { manifoldKernel } from "../../union/kernels/manifold.js";
-import { type UnionResult, uniteRing } from "../../union/union.js";
+import { type Made, type UnionResult, uniteRing } from "../../union/union.js";
 import type { From, OfDesign, OfOption, Thinned } from "../answers.js";
 import type { Tools } from "../stage.js";
 
@@ -77,10 +78,10 @@ export async function union(
   // Whether a ring crosses itself is looked for in one of its units, which costs 1 to 8 % of its build; in a whole one it would
   // cost 15 to 25 %. A draft, which is built again at each change and never cast, is not searched.
   const search = (units: number) => units > 1 && option.detail !== "draft";
-  const check = (mesh: Mesh, { units }: { readonly units: number }) =>
-    search(units)
-      ? checkCrossings(mesh, { units, signal, step: () => work.step() })
-      : work.through(checkingSolid(mesh, { units }));
+  const check = async (mesh: Mesh, { units }: Made, turned?: Turned) => {
+    const found = await work.through(checkingAlike(mesh, turned));
+    return search(units) ? withCrossings(mesh, found, { units, signal, step: () => work.step() }) : found;
+  };
   const how = { kernel: option.kernel, fallback: manifoldKernel, check, prove: compare, signal, work };
   const united = await uniteRing<SolidCheck, Proof>(parts, how);
   if (united.proof !== undefined) requireDrawn(united.proof);
@@ -90,7 +91,8 @@ export async function union(
 export async function decimated({ deviation, union }: From<"deviation" | "union">, tools: Tools): Promise<Thinned> {
   const accept = (mesh: Mesh) => checkSolid(mesh).closed;
   const { mesh, decimation } = await decimateSolid(union.mesh, { ...tools, deviation, accept });
-  return { mesh, decimation, check: decimation === undefined ? union.check : checkSolid(mesh) };
+  if (decimation === undefined) return { ...union, decimation };
+  return { mesh, decimation, check: checkSolid(mesh), turned: undefined };
 }
 
 export function gate(
@@ -118,8 +120,8 @@ export async function uncrossed(
   return requireClosed(found, (places) => regionsNear(places, pattern.bodies, wrap));
 }
 
-export function measure({ solid }: From<"solid">): Measure {
-  return measureMesh(solid);
+export function measure({ solid, turned }: From<"solid" | "turned">): Measure {
+  return turned === undefined ? measureMesh(solid) : measureTurned(turned);
 }
 
 export async function judgement(

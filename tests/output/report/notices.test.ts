@@ -18,6 +18,7 @@ const union: UnionResult = {
   check: {},
   hollows: [],
   proof: undefined,
+  turned: undefined,
 };
 
 function notices(document: object, by: UnionResult = union) {
