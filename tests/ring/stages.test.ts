@@ -65,9 +65,9 @@ const ofCast = (line: string) => line.replace(/\S+/g, "cast.$&");
 
 /** From the bodies on to the pictures; and the same of the casting, and what is made of both. */
 const SOLID =
-  "parts headroom prove union asUnited decimated genus gate solid uncrossed measure outermost notices facts judgement studio picture sheetPictures";
-const CAST = ofCast("parts headroom prove union decimated genus gate solid measure");
-const MASTER = "allowances weights sprued sprue castPiece masterPiece printed printFigures";
+  "parts headroom prove union asUnited decimated genus gate solid turned uncrossed measure outermost notices facts judgement studio picture sheetPictures";
+const CAST = ofCast("parts headroom prove union decimated genus gate solid turned measure");
+const MASTER = "allowances weights sprued sprue castPiece masterPiece castTurned masterTurned printed printFigures";
 const BUILT = `${SOLID} ${CAST} ${MASTER}`;
 /** What is drawn of the flat pattern. */
 const FLAT = "stretch unrolledBand tile laneTiles";
@@ -126,7 +126,7 @@ const cases: readonly (readonly [what: string, edit: (copy: Design) => void, wor
   [
     "the shrinkage",
     (d) => (d.casting.shrinkage = 1.6),
-    list("allowance patternMetal allowances weights masterPiece printed printFigures"),
+    list("allowance patternMetal allowances weights masterPiece masterTurned printed printFigures"),
   ],
   [
     "what finishing takes off",
@@ -138,7 +138,11 @@ const cases: readonly (readonly [what: string, edit: (copy: Design) => void, wor
       MASTER,
     ),
   ],
-  ["the sprue", (d) => (d.sprue.length = 7), list("sprued sprue castPiece masterPiece printed printFigures")],
+  [
+    "the sprue",
+    (d) => (d.sprue.length = 7),
+    list("sprued sprue castPiece masterPiece castTurned masterTurned printed printFigures"),
+  ],
   ["the stance", (d) => (d.print.stance = "standing"), list("printSettings printed printFigures")],
   ["the rules", (d) => (d.rules.set = "conservative"), list("rules judgement")],
   ["whether relief may stand proud", (d) => (d.proud = true), list("headroom")],
