@@ -7,6 +7,7 @@ import { degrees } from "../base/units.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { type Ball, findBridges } from "./bridges.js";
 import { atRegions, requireClosed, type SolidCheck } from "./gate.js";
+import { isInPieces } from "./loose.js";
 
 export interface RingGateOptions {
   /** Handles that the design implies: 1 for a band, one more for each clean hole. */
@@ -62,11 +63,9 @@ function whole(angle: number): number {
 }
 
 /** A ring whose only fault is that it is in pieces has parts with nothing to stand on: that lies in the design. */
-function requireOnePiece(
-  { faults, float32, components, voids }: SolidCheck,
-  regionsAt: (places: readonly Point3[]) => readonly string[],
-): void {
-  if (components < 2 || voids > 0 || [...faults, ...float32.faults].some(({ code }) => code !== "components")) return;
+function requireOnePiece(check: SolidCheck, regionsAt: (places: readonly Point3[]) => readonly string[]): void {
+  if (!isInPieces(check)) return;
+  const { faults, components } = check;
   const places = faults.flatMap((fault) => fault.places);
   const regions = regionsAt(places);
   throw new AnnuletError({

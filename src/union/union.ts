@@ -52,6 +52,8 @@ export interface UnionOptions<Check extends { readonly closed: boolean }, Proof 
   readonly check: (mesh: Mesh, made: Made, turned?: Turned) => Check | Promise<Check>;
   /** Whether a sound solid is the one that was meant. Default: not asked. */
   readonly prove?: ((mesh: Mesh, check: Check, made: Made, turned?: Turned) => Proof) | undefined;
+  /** Whether what is wrong with a mesh is what was meant, so that no other road would make a sound one. Default: it never is. */
+  readonly isMeant?: ((mesh: Mesh, check: Check, made: Made) => boolean) | undefined;
   readonly signal?: AbortSignal | undefined;
   /** Counts the triangles of the ring before a unit is repeated, and hears of steps. Default: no limit is held. */
   readonly work?: Pick<Work, "requireTriangles" | "expect" | "step"> | undefined;
@@ -92,7 +94,7 @@ export interface UnionResult<Check = unknown, Proof = Agreement> {
 /** Unites the parts. The result is the last one tried, also where none was accepted: the caller's gate decides. */
 export async function uniteRing<Check extends { readonly closed: boolean }, Proof extends Agreement = Agreement>(
   parts: RingParts,
-  { kernel, fallback, check, prove, signal, work }: UnionOptions<Check, Proof>,
+  { kernel, fallback, check, prove, isMeant, signal, work }: UnionOptions<Check, Proof>,
 ): Promise<UnionResult<Check, Proof>> {
   signal?.throwIfAborted();
   const proofOf = (mesh: Mesh, found: Check, units: number, turned?: Turned) =>
@@ -133,7 +135,7 @@ export async function uniteRing<Check extends { readonly closed: boolean }, Proo
       }
       const proof = result && proofOf(result.mesh, result.check, result.units, result.turned);
       work?.step();
-      if (result !== undefined && ((result.check.closed && proof?.agrees !== false) || isLast)) {
+      if (result !== undefined && (isLast || isEnough(result, proof, isMeant))) {
         const roadReason = [reason, ...failed].join("; ");
         const replaced = { rejected: kernel.name, ...(failure === undefined ? {} : { failure }) };
         const { mesh, check: found, hollows, turned } = result;
@@ -145,6 +147,15 @@ export async function uniteRing<Check extends { readonly closed: boolean }, Proo
     }
   }
   throw new Error("a ring has at least one road");
+}
+
+/** Whether a road's result is the ring, or shows that there is none. */
+function isEnough<Check extends { readonly closed: boolean }>(
+  { mesh, check, units }: { readonly mesh: Mesh; readonly check: Check; readonly units: number },
+  proof: Agreement | undefined,
+  isMeant: UnionOptions<Check>["isMeant"],
+): boolean {
+  return check.closed ? proof?.agrees !== false : isMeant?.(mesh, check, { units }) === true;
 }
 
 function howFailed(error: unknown, proof: Agreement | undefined): string {

@@ -10,6 +10,7 @@ import { decimateSolid, requireDeviation } from "../../judge/decimate-solid.js";
 import { type UnrolledBand, unrollBand } from "../../judge/details/unrolled-band.js";
 import { checkingAlike, checkSolid, requireClosed, type SolidCheck } from "../../judge/gate.js";
 import { checkHeadroom } from "../../judge/headroom.js";
+import { isInPieces, liesClear } from "../../judge/loose.js";
 import { type Compare, type Proof, proofOf, requireDrawn } from "../../judge/proof/prove.js";
 import { regionsNear } from "../../judge/regions-near.js";
 import { gateRing } from "../../judge/ring.js";
@@ -71,6 +72,12 @@ export function prove({
   return proofOf({ ...laid, band: profile, beads: all, tolerance, beadDeviation: level.bead });
 }
 
+/**
+ * Pieces this far apart touch on no road, mm: all are made of the same bodies, and tidying and seams move points by a fifth of it
+ * at most.
+ */
+const CLEAR = 0.01;
+
 export async function union(
   { option, parts, prove: compare }: OfOption<"kernel" | "detail"> & From<"parts" | "prove">,
   { signal, work }: Tools,
@@ -82,7 +89,10 @@ export async function union(
     const found = await work.through(checkingAlike(mesh, turned));
     return search(units) ? withCrossings(mesh, found, { units, signal, step: () => work.step() }) : found;
   };
-  const how = { kernel: option.kernel, fallback: manifoldKernel, check, prove: compare, signal, work };
+  // What is in pieces that lie clear of each other, and is what was drawn, will not hang together on another road.
+  const isMeant = (mesh: Mesh, found: SolidCheck, made: Made) =>
+    isInPieces(found) && liesClear(mesh, CLEAR) && compare(mesh, found, made).agrees;
+  const how = { kernel: option.kernel, fallback: manifoldKernel, check, prove: compare, isMeant, signal, work };
   const united = await uniteRing<SolidCheck, Proof>(parts, how);
   if (united.proof !== undefined) requireDrawn(united.proof);
   return united;
