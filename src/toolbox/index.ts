@@ -4,6 +4,7 @@ export { sampleDesign } from "../art/motifs/sample.js";
 export { describeProblem } from "../base/errors.js";
 export { joinChunks } from "../base/join-chunks.js";
 export { changeDocument, type DocumentChange } from "../design/change-document.js";
+export { referenceSchema } from "../design/json-schema.js";
 export { materialsOf } from "../design/materials.js";
 export type { PlainObject } from "../design/plain.js";
 export { PRINT_DEFAULTS, PRINT_STANCES, type PrintSettings } from "../design/print-settings.js";

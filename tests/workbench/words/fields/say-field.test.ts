@@ -1,0 +1,66 @@
+// Covers: src/workbench/words/fields/*
+import { afterEach, describe, expect, it } from "vitest";
+import { byPlace } from "../../../../src/workbench/fields/by-place.js";
+import { waysOf } from "../../../../src/workbench/fields/ways.js";
+import {
+  CHOICE_NAMES,
+  FIELD_HELP,
+  FIELD_NAMES,
+  sayChoice,
+  sayField,
+  sayHelp,
+} from "../../../../src/workbench/words/fields/say-field.js";
+import { language } from "../../../../src/workbench/words/language.js";
+import { schemaPlaces } from "../../../support/schema-places.js";
+
+afterEach(() => {
+  language.value = "en";
+});
+
+const places = [...schemaPlaces()];
+
+describe("names of fields", () => {
+  it("are the language's, else the English ones, else the key", () => {
+    expect(sayField("profile.outside.channel.rail")).toBe("rail width");
+    expect(sayField("pattern.regions.map.seam")).toBe("seam");
+    expect(sayChoice("beads.along", "rail")).toBe("the rails' tops");
+    expect(sayChoice("beads.along", "{v}")).toBe("a circle round the band");
+    language.value = "de";
+    expect(sayField("profile.outside.channel.rail")).toBe("Randbreite");
+    expect(sayHelp("profile.outside.channel.rail", "Width")).toContain("0,9");
+    expect(sayHelp("pattern.regions.map.seam", "as it is")).toBe("as it is");
+    expect(sayChoice("pattern.regions.mode", "sunk")).toBe("vertieft");
+  });
+
+  it("name only fields that there are", () => {
+    const schemas = places.map(([place]) => place);
+    const ends = (key: string) => schemas.some((schema) => byPlace({ [key]: true }, schema));
+    for (const table of [...Object.values(FIELD_NAMES), ...Object.values(FIELD_HELP)]) {
+      expect(Object.keys(table).filter((key) => !ends(key))).toEqual([]);
+    }
+    const choices = places.flatMap(([place, reference]) =>
+      waysOf(reference).flatMap((way) => {
+        if (way.kind === "word") return [`${place}.${String(way.word)}`];
+        return way.kind === "object" && way.form !== undefined ? [`${place}.${way.form.name}`] : [];
+      }),
+    );
+    for (const table of Object.values(CHOICE_NAMES)) {
+      expect(Object.keys(table).filter((key) => !choices.some((choice) => byPlace({ [key]: true }, choice)))).toEqual(
+        [],
+      );
+    }
+  });
+
+  it("give help by the whole place of a field, so that none shows another's", () => {
+    expect(Object.keys(FIELD_HELP.de).filter((key) => !key.includes("."))).toEqual([]);
+  });
+
+  it("are missing in German for no more than these fields, whose keys stand for them; so is the help", () => {
+    const fields = places.filter(([place]) => !/\.motif\.|^rules\.limits\./.test(place));
+    const unnamed = fields.filter(([place]) => byPlace(FIELD_NAMES.de, place) === undefined);
+    const unhelped = fields.filter(([place]) => byPlace(FIELD_HELP.de, place) === undefined);
+    // Of 388 places that the schema has.
+    expect(unnamed.length).toBeLessThanOrEqual(101);
+    expect(unhelped.length).toBeLessThanOrEqual(306);
+  });
+});
