@@ -5,8 +5,9 @@ import { useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import type { FieldReference, Problem } from "../../index.js";
 import { useBench } from "../state/bench.js";
-import { sayField, sayHelp } from "../words/fields/say-field.js";
+import { sayField, sayFieldHelp } from "../words/fields/say-field.js";
 import { say } from "../words/language.js";
+import { sayProblem } from "../words/say-problem.js";
 import { type ControlProps, idOf } from "./control-props.js";
 import type { Place } from "./place.js";
 import { problemsIn } from "./problems-at.js";
@@ -59,7 +60,7 @@ interface LabelProps {
 function FieldLabel({ id, place, reference }: LabelProps) {
   const name = sayField(place.schema);
   return (
-    <HelpFor id={id} name={name} help={sayHelp(place.schema, reference.description)}>
+    <HelpFor id={id} name={name} help={sayFieldHelp(reference)}>
       <label for={id}>{name}</label>
     </HelpFor>
   );
@@ -105,13 +106,20 @@ export function Problems({ id, problems }: { readonly id: string; readonly probl
   if (problems.length === 0) return null;
   return (
     <div id={id} class="field-problem">
-      {problems.map(({ code, path, message, allowed, hint }) => (
-        <p key={`${code} ${path}`}>
-          {message}
-          {allowed !== undefined && ` · ${say("field.allowed", { allowed })}`}
-          {hint !== undefined && ` · ${hint}`}
-        </p>
+      {problems.map((problem) => (
+        <ProblemText key={`${problem.code} ${problem.path}`} problem={problem} />
       ))}
     </div>
+  );
+}
+
+export function ProblemText({ problem }: { readonly problem: Problem }) {
+  const { text, allowed, hint } = sayProblem(problem);
+  return (
+    <p>
+      {text}
+      {allowed !== undefined && ` · ${say("field.allowed", { allowed })}`}
+      {hint !== undefined && ` · ${hint}`}
+    </p>
   );
 }

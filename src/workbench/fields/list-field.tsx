@@ -3,7 +3,7 @@
  */
 import type { FieldReference } from "../../index.js";
 import { useBench } from "../state/bench.js";
-import { sayChoice, sayField, sayHelp } from "../words/fields/say-field.js";
+import { sayChoice, sayField, sayFieldHelp } from "../words/fields/say-field.js";
 import { say } from "../words/language.js";
 import { idOf } from "./control-props.js";
 import { HelpFor, Problems } from "./field-row.js";
@@ -35,7 +35,7 @@ export function ListField({ place, reference }: ListProps) {
   return (
     // biome-ignore lint/a11y/useSemanticElements: a fieldset's legend takes no button
     <div class="list" role="group" aria-labelledby={`${id}-name`} aria-describedby={`${id}-help`}>
-      <HelpFor id={id} name={name} help={sayHelp(place.schema, reference.description)}>
+      <HelpFor id={id} name={name} help={sayFieldHelp(reference)}>
         <strong id={`${id}-name`}>{name}</strong>
         <button type="button" class="list-add" onClick={() => void add()} aria-label={say("list.add", { name })}>
           +

@@ -4,6 +4,7 @@
 import { useSignal } from "@preact/signals";
 import { useBench } from "../state/bench.js";
 import { nameOf } from "../state/json-text.js";
+import { sayRange } from "../words/fields/say-field.js";
 import { language, say } from "../words/language.js";
 import type { ControlProps } from "./control-props.js";
 import { readNumber, type TypedNumber, writeNumber } from "./read-number.js";
@@ -56,10 +57,6 @@ function sayRefused(refused: Refused, { whole }: NumberProps["way"], range = "")
   if (refused === "not whole") return say("field.whole");
   if (refused === "nothing") return say("field.needed");
   return say(whole ? "field.whole" : "field.number");
-}
-
-function sayRange(range: string): string {
-  return language.value === "de" ? range.replaceAll(".", ",") : range;
 }
 
 /** What is typed but not taken, and the ways in which a number moves. */

@@ -4,7 +4,7 @@
 import type { FieldReference } from "../../index.js";
 import type { FormDrawing } from "../engine/draw-forms.js";
 import { useBench } from "../state/bench.js";
-import { sayChoice, sayField, sayHelp } from "../words/fields/say-field.js";
+import { sayChoice, sayField, sayFieldHelp } from "../words/fields/say-field.js";
 import { asked } from "./asked.js";
 import { chosenWay } from "./choice-field.js";
 import { idOf } from "./control-props.js";
@@ -43,7 +43,7 @@ export function SectionForms({ place, reference, ways }: FormsProps) {
     >
       {() => (
         <>
-          <HelpFor id={id} name={sayField(place.schema)} help={sayHelp(place.schema, reference.description)}>
+          <HelpFor id={id} name={sayField(place.schema)} help={sayFieldHelp(reference)}>
             <span id={`${id}-name`}>{form === undefined ? "" : sayChoice(place.schema, form.name)}</span>
           </HelpFor>
           <FormPictures place={place} ways={ways} chosen={chosen} choose={choose} />

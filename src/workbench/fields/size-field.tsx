@@ -3,7 +3,7 @@
  */
 import type { FieldReference, SizeSpec } from "../../index.js";
 import { useBench } from "../state/bench.js";
-import { sayField, sayHelp } from "../words/fields/say-field.js";
+import { sayField } from "../words/fields/say-field.js";
 import { say, sayNumber } from "../words/language.js";
 import { asked } from "./asked.js";
 import { ChoiceField, chosenWay } from "./choice-field.js";
@@ -56,7 +56,7 @@ function SystemField({ place }: { readonly place: Place }) {
   };
   return (
     <div class="field">
-      <HelpFor id={id} name={sayField(schema)} help={sayHelp(schema, undefined)}>
+      <HelpFor id={id} name={sayField(schema)} help="">
         <label for={id}>{sayField(schema)}</label>
       </HelpFor>
       <div class="field-control">

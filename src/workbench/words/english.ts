@@ -22,6 +22,7 @@ export const english = {
   "group.document": "Name and accuracy",
   "field.more": "more ({count})",
   "field.help": "What is {name}?",
+  "field.default": "default {value}",
   "field.allowed": "allowed: {allowed}",
   "field.wrong": "{count} to mend",
   "field.range": "not taken; allowed is {range}",

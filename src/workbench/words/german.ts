@@ -24,6 +24,7 @@ export const german: Words = {
   "group.document": "Name und Genauigkeit",
   "field.more": "mehr ({count})",
   "field.help": "Was ist {name}?",
+  "field.default": "sonst {value}",
   "field.allowed": "erlaubt: {allowed}",
   "field.wrong": "{count} zu berichtigen",
   "field.range": "nicht übernommen; erlaubt ist {range}",

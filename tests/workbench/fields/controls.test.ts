@@ -1,4 +1,4 @@
-// Covers: src/workbench/fields/control-props.ts, src/workbench/fields/use-fields.ts, src/workbench/fields/field-control.ts, src/workbench/fields/say-unit.ts, src/workbench/text/text-asked.ts
+// Covers: src/workbench/fields/control-props.ts, src/workbench/fields/use-fields.ts, src/workbench/fields/say-unit.ts, src/workbench/text/text-asked.ts
 import { afterEach, expect, it } from "vitest";
 import { idOf } from "../../../src/workbench/fields/control-props.js";
 import { sayUnit } from "../../../src/workbench/fields/say-unit.js";

@@ -1,4 +1,4 @@
-// Covers: src/workbench/fields/field-book.ts, src/workbench/fields/asked.ts
+// Covers: src/workbench/fields/asked.ts
 import { effect } from "@preact/signals";
 import { expect, it } from "vitest";
 import { asked } from "../../../src/workbench/fields/asked.js";

@@ -1,4 +1,4 @@
-// Covers: src/workbench/fields/order.ts, src/workbench/fields/uses.ts
+// Covers: src/workbench/fields/uses.ts
 import { describe, expect, it } from "vitest";
 import { explain } from "../../../src/workbench/engine/explain-inside.js";
 import { orderFields } from "../../../src/workbench/fields/order.js";

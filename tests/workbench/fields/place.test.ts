@@ -1,4 +1,4 @@
-// Covers: src/workbench/fields/place.ts, src/workbench/fields/by-place.ts
+// Covers: src/workbench/fields/by-place.ts
 import { describe, expect, it } from "vitest";
 import { byPlace } from "../../../src/workbench/fields/by-place.js";
 import { entryOf, fieldOf, inForm, isInside, ROOT_PLACE } from "../../../src/workbench/fields/place.js";

@@ -1,14 +1,15 @@
 // Covers: src/workbench/words/fields/*
 import { afterEach, describe, expect, it } from "vitest";
+import { explain } from "../../../../src/workbench/engine/explain-inside.js";
 import { byPlace } from "../../../../src/workbench/fields/by-place.js";
 import { waysOf } from "../../../../src/workbench/fields/ways.js";
 import {
   CHOICE_NAMES,
-  FIELD_HELP,
   FIELD_NAMES,
   sayChoice,
   sayField,
-  sayHelp,
+  sayFieldHelp,
+  sayRange,
 } from "../../../../src/workbench/words/fields/say-field.js";
 import { language } from "../../../../src/workbench/words/language.js";
 import { schemaPlaces } from "../../../support/schema-places.js";
@@ -27,15 +28,26 @@ describe("names of fields", () => {
     expect(sayChoice("beads.along", "{v}")).toBe("a circle round the band");
     language.value = "de";
     expect(sayField("profile.outside.channel.rail")).toBe("Randbreite");
-    expect(sayHelp("profile.outside.channel.rail", "Width")).toContain("0,9");
-    expect(sayHelp("pattern.regions.map.seam", "as it is")).toBe("as it is");
     expect(sayChoice("pattern.regions.mode", "sunk")).toBe("vertieft");
+  });
+
+  it("have help with range and default in either language", () => {
+    const [rail] = explain("profile.outside.channel.rail");
+    expect(sayFieldHelp(rail)).toBe(rail.description);
+    language.value = "de";
+    expect(sayFieldHelp(rail)).toMatch(/^Breite.*; mm; über 0; sonst 0,9$/);
+    expect(["above 0 to 1000", "0.5 or more", "up to 3", "at most 20 entries"].map(sayRange)).toEqual([
+      "über 0 bis 1000",
+      "ab 0,5",
+      "bis 3",
+      "höchstens 20 Einträge",
+    ]);
   });
 
   it("name only fields that there are", () => {
     const schemas = places.map(([place]) => place);
     const ends = (key: string) => schemas.some((schema) => byPlace({ [key]: true }, schema));
-    for (const table of [...Object.values(FIELD_NAMES), ...Object.values(FIELD_HELP)]) {
+    for (const table of Object.values(FIELD_NAMES)) {
       expect(Object.keys(table).filter((key) => !ends(key))).toEqual([]);
     }
     const choices = places.flatMap(([place, reference]) =>
@@ -51,16 +63,10 @@ describe("names of fields", () => {
     }
   });
 
-  it("give help by the whole place of a field, so that none shows another's", () => {
-    expect(Object.keys(FIELD_HELP.de).filter((key) => !key.includes("."))).toEqual([]);
-  });
-
-  it("are missing in German for no more than these fields, whose keys stand for them; so is the help", () => {
+  it("are missing in German for no more than these fields, whose keys stand for them", () => {
     const fields = places.filter(([place]) => !/\.motif\.|^rules\.limits\./.test(place));
     const unnamed = fields.filter(([place]) => byPlace(FIELD_NAMES.de, place) === undefined);
-    const unhelped = fields.filter(([place]) => byPlace(FIELD_HELP.de, place) === undefined);
     // Of 388 places that the schema has.
     expect(unnamed.length).toBeLessThanOrEqual(101);
-    expect(unhelped.length).toBeLessThanOrEqual(306);
   });
 });
