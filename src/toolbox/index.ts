@@ -9,6 +9,7 @@ export { materialsOf } from "../design/materials.js";
 export type { PlainObject } from "../design/plain.js";
 export { PRINT_DEFAULTS, PRINT_STANCES, type PrintSettings } from "../design/print-settings.js";
 export { exampleOf } from "../design/reference/example-of.js";
+export { explainFieldOf } from "../design/reference/explain-field.js";
 export { type CrossingCheck, checkCrossings } from "../judge/check-crossings.js";
 export { describeFault } from "../judge/gate.js";
 export { findAlloy } from "../measure/alloys/catalogue.js";

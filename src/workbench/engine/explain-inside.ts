@@ -1,8 +1,8 @@
 /**
  * A field of the document with all fields inside it, so that one question fills one part of the page.
  */
-import { explainField, type FieldReference } from "../../index.js";
-import { referenceSchema } from "../../toolbox/index.js";
+import type { FieldReference } from "../../index.js";
+import { explainFieldOf, referenceSchema } from "../../toolbox/index.js";
 
 /** A field, and where it is an object of one form the fields in it. */
 export interface ExplainedField {
@@ -16,7 +16,7 @@ let schema: object | undefined;
 /** One schema serves every question: to make it takes far longer than to read it. */
 export function explain(path: string): FieldReference[] {
   schema ??= referenceSchema();
-  return explainField(path, schema);
+  return explainFieldOf(schema, path);
 }
 
 /** @throws AnnuletError `field-unknown` */
