@@ -9,11 +9,11 @@ import { language } from "./language.js";
  * and its default. English where there is no German. Components that call it are drawn anew when the language changes.
  */
 export function sayHelp(description: string): string {
-  return (language.value === "en" ? undefined : germanOf(description)) ?? description;
+  return (language.value === "en" ? undefined : germanHelpOf(description)) ?? description;
 }
 
 /** German for a description; undefined where it is none of the schema's. */
-export function germanOf(description: string): string | undefined {
+export function germanHelpOf(description: string): string | undefined {
   const key = helpKey(description);
   return Object.hasOwn(germanHelp, key) ? germanHelp[key] : undefined;
 }

@@ -4,7 +4,7 @@ import { referenceSchema } from "../../../src/design/json-schema.js";
 import { designJsonSchema, explainField } from "../../../src/index.js";
 import { germanHelp } from "../../../src/workbench/words/german-help.js";
 import { language } from "../../../src/workbench/words/language.js";
-import { germanOf, helpKey, sayHelp } from "../../../src/workbench/words/say-help.js";
+import { germanHelpOf, helpKey, sayHelp } from "../../../src/workbench/words/say-help.js";
 
 afterEach(() => {
   language.value = "en";
@@ -27,7 +27,7 @@ describe("German for the schema", () => {
 
   it("is there for every description, whole or terse", () => {
     expect(described.length).toBeGreaterThan(600);
-    expect(described.filter((text) => germanOf(text) === undefined)).toEqual([]);
+    expect(described.filter((text) => germanHelpOf(text) === undefined)).toEqual([]);
   });
 
   it("holds nothing that the schema says no more", () => {
