@@ -1,17 +1,21 @@
 /**
- * The texts that the sources say: what stands at `message`, `allowed` and `hint` in objects, in variables of those names and
- * in calls that are handed a code first. What is put in is a blank, `{0}`, `{1}` …; a choice between texts gives each of them.
+ * The texts that the sources say: what stands at `message`, `allowed` and `hint` in objects, in variables of those names,
+ * tables called HINTS among them, and in calls that are handed a code first. What is put in is a blank, `{0}`, `{1}` …; a choice between texts gives each of them.
  */
 import { readdirSync, readFileSync } from "node:fs";
 import ts from "typescript";
 
-const NAMES = ["message", "allowed", "hint"];
+const NAMES = /^(message|allowed|why|hint|HINT|HINTS)$/;
 
-/** What calls that are handed a code and then a message are called. */
-const TAKES_MESSAGE = ["Misfit"];
+/** What is called with a message, or what goes into one, among its arguments. */
+const TAKES_MESSAGE =
+  /^(Misfit|complain|refuse|fail|ofMap|malformed|changeProblem|addIssue|tooMuch|tooComplex|broken\w*|tooLargeImage|nothingLeft|cannotFill|oddCells|require\w+|unknownKind|invalid|noObject|drawingError|this\.#ignored)$/;
+
+/** Arguments that are messages have words. */
+const WORDS = /\p{L}.* .*\p{L}/u;
 
 /** What a source that says anything holds; the others need not be parsed. */
-const MAY_SPEAK = /AnnuletError|Problem|Misfit|[mM]isfit|warn/;
+const MAY_SPEAK = /AnnuletError|Problem|[mM]isfit|warn|complain|broken|tooMuch|refuse/;
 
 /** Stands for what is put in while a text is put together. */
 const PUT_IN = "\u0000";
@@ -30,32 +34,34 @@ export function spokenTexts(root: URL, without: readonly string[]): string[] {
 export function textsIn(source: string): string[] {
   const found: string[] = [];
   const visit = (node: ts.Node) => {
-    const said = saidIn(node);
-    if (said !== undefined) found.push(...variantsOf(said).map(withBlanks));
+    for (const said of saidIn(node)) found.push(...variantsOf(said).map(withBlanks));
     ts.forEachChild(node, visit);
   };
   visit(ts.createSourceFile("source.ts", source, ts.ScriptTarget.Latest, true));
   return found;
 }
 
-function saidIn(node: ts.Node): ts.Expression | undefined {
+function saidIn(node: ts.Node): readonly ts.Expression[] {
   if (ts.isPropertyAssignment(node) || ts.isVariableDeclaration(node)) {
-    return NAMES.includes(node.name.getText()) ? node.initializer : undefined;
+    return NAMES.test(node.name.getText()) && node.initializer !== undefined ? [node.initializer] : [];
   }
-  return ts.isNewExpression(node) && TAKES_MESSAGE.includes(node.expression.getText())
-    ? node.arguments?.[1]
-    : undefined;
+  if (!(ts.isNewExpression(node) || ts.isCallExpression(node))) return [];
+  if (!TAKES_MESSAGE.test(node.expression.getText())) return [];
+  return (node.arguments ?? []).filter((given) => variantsOf(given).some((text) => WORDS.test(text)));
 }
 
 /** Every text that an expression may come to. */
 function variantsOf(node: ts.Expression): string[] {
   if (ts.isStringLiteralLike(node)) return [node.text];
-  if (ts.isParenthesizedExpression(node)) return variantsOf(node.expression);
+  if (ts.isParenthesizedExpression(node) || ts.isAsExpression(node)) return variantsOf(node.expression);
   if (ts.isConditionalExpression(node)) return [...variantsOf(node.whenTrue), ...variantsOf(node.whenFalse)];
   if (ts.isBinaryExpression(node)) {
     const [left, right] = [variantsOf(node.left), variantsOf(node.right)];
     if (node.operatorToken.kind !== ts.SyntaxKind.PlusToken) return [...left, ...right];
     return left.flatMap((one) => right.map((other) => one + other));
+  }
+  if (ts.isObjectLiteralExpression(node)) {
+    return node.properties.flatMap((one) => (ts.isPropertyAssignment(one) ? variantsOf(one.initializer) : []));
   }
   if (!ts.isTemplateExpression(node)) return [PUT_IN];
   return node.templateSpans.reduce(

@@ -15,12 +15,14 @@ import { findingPhrases } from "./phrases/findings.js";
 import { namePhrases } from "./phrases/names.js";
 import { outputPhrases } from "./phrases/output.js";
 import { reliefPhrases } from "./phrases/relief.js";
+import { betweenPhrases } from "./phrases/rules-between.js";
 import { solidPhrases } from "./phrases/solid.js";
 import { svgPhrases } from "./phrases/svg.js";
 
 export const germanPhrases: Phrases = {
   ...commonPhrases,
   ...documentPhrases,
+  ...betweenPhrases,
   ...bandPhrases,
   ...artPhrases,
   ...svgPhrases,

@@ -4,7 +4,8 @@
  *
  * `{0}`, `{1}` … are the blanks, in order in the first language, in any order in the other. `{0#}` takes nothing but
  * numbers with their units, `{0!}` nothing but numbers, words in quotes and what is in the book too. What fills a blank is
- * itself looked up, and its numbers get a decimal comma.
+ * itself looked up, and its numbers get a decimal comma; but in `{0=}`, where a maker's own names stand, a single word stays
+ * as it is.
  */
 
 /** Phrase in one language → the same in the other. */
@@ -16,16 +17,16 @@ export type SayPhrase = (text: string) => string | undefined;
 /** Longest text that is looked up, in characters; the library cuts what it shows of strangers' texts far shorter. Chosen. */
 const LONGEST = 4000;
 
-/** How deep phrases are looked up within the blanks of others. Chosen: a place within a reason within a sentence. */
-const DEEPEST = 3;
+/** How deep phrases are looked up within the blanks of others. Chosen: a name in a place in a reason in a sentence, and one more. */
+const DEEPEST = 5;
 
 /** A blank: its number, and what alone it takes. */
-const BLANK = /\{(\d)([#!]?)\}/g;
+const BLANK = /\{(\d)([#!=]?)\}/g;
 
 interface Template {
   /** What stands before, between and behind the blanks. */
   readonly fixed: readonly string[];
-  /** Of each blank what alone it takes: `#`, `!`, or nothing for anything. */
+  /** Of each blank what alone it takes: `#`, `!`, `=`, or nothing for anything. */
   readonly marks: readonly string[];
   readonly said: string;
   /** Characters that are not blank. */
@@ -50,7 +51,10 @@ export function openPhrasebook(phrases: Phrases): SayPhrase {
     for (const { fixed, marks, said } of templates) {
       const filled = fillings(fixed, text);
       if (filled === undefined || filled.some((filling, i) => marks[i] === "#" && !isNumeric(filling))) continue;
-      const inside = filled.map((filling) => (depth < DEEPEST ? look(filling, depth + 1) : undefined));
+      const inside = filled.map((filling, i) => {
+        const isName = marks[i] === "=" && !filling.includes(" ");
+        return depth < DEEPEST && !isName ? look(filling, depth + 1) : undefined;
+      });
       if (inside.some((found, i) => marks[i] === "!" && found === undefined && !isPlain(filled[i]))) continue;
       return said.replace(BLANK, (_, i: string) => inside[Number(i)] ?? withComma(filled[Number(i)]));
     }
@@ -75,7 +79,7 @@ function isNumeric(text: string): boolean {
 }
 
 function readTemplate(phrase: string, said: string): Template {
-  const fixed = phrase.split(/\{\d[#!]?\}/);
+  const fixed = phrase.split(/\{\d[#!=]?\}/);
   const marks = [...phrase.matchAll(BLANK)].map(([, , mark]) => mark);
   return { fixed, marks, said, weight: fixed.join("").length };
 }

@@ -7,6 +7,8 @@ const say = openPhrasebook({
   "{0} crosses {1} at {2#}": "Bei {2} kreuzt {1} {0}.",
   "{0} crosses itself at {1#}": "{0} kreuzt sich bei {1}.",
   "it ends: {0}": "es endet: {0}",
+  north: "Norden",
+  "north of {0=}": "nördlich von {0}",
   "{0!} or {1!}": "{0} oder {1}",
   'set {"aspect": {0#}}': '{"aspect": {0}} setzen',
 });
@@ -17,6 +19,8 @@ describe("a phrasebook", () => {
     ["numbers, with a decimal comma", "0.5 mm to 1.25 mm", "0,5 mm bis 1,25 mm"],
     ["blanks in another order", "vine crosses stem at 3.5", "Bei 3,5 kreuzt stem vine."],
     ["the phrase with most fixed words", "vine crosses itself at 3.5", "vine kreuzt sich bei 3,5."],
+    ["names of one word as they are", "north of north", "nördlich von north"],
+    ["other fillings of names", "north of the end", "nördlich von das Ende"],
     ["phrases inside phrases", "it ends: 1.5 to 2", "es endet: 1,5 bis 2"],
     ["choices of what it knows", 'the end or "half" or 1.5 mm', 'das Ende oder "half" oder 1,5 mm'],
     ["braces that are no blanks", 'set {"aspect": 0.5}', '{"aspect": 0,5} setzen'],
@@ -44,7 +48,7 @@ describe("a phrasebook", () => {
   });
 
   it("gives up on phrases inside phrases in the end", () => {
-    expect(say(`${"it ends: ".repeat(400)}the end`)).toMatch(/^es endet: es endet: es endet: es endet: it ends/);
+    expect(say(`${"it ends: ".repeat(400)}the end`)).toMatch(/^(es endet: ){6}it ends/);
   });
 });
 

@@ -77,6 +77,12 @@ export const artPhrases: Phrases = {
     "eine Linie, deren gerade Verlängerungen weder sie noch einander treffen",
   "draw the line on until its ends point apart": "die Linie weiterzeichnen, bis ihre Enden auseinander zeigen",
   "the file {0} was not loaded": "Die Datei {0} wurde nicht geladen.",
+  "hand it to build as files, name → bytes; the command line looks beside the design":
+    "die Datei neben den Entwurf legen oder dazu öffnen",
+  "hand it to build as files, name → text; the command line looks beside the design":
+    "die Datei neben den Entwurf legen oder dazu öffnen",
+  "hand its bytes to build as files, name → bytes; the command line looks beside the design, and in packages for names that begin with package:":
+    "die Schriftdatei neben den Entwurf legen oder dazu öffnen; Namen mit package: stehen für Schriften aus Paketen",
   "the file {0} cannot be read: {1}": "Die Datei {0} lässt sich nicht lesen: {1}",
   "there is no file {0}": "Eine Datei {0} gibt es nicht.",
   // Images and textures.

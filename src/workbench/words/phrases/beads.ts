@@ -82,7 +82,7 @@ export const beadPhrases: Phrases = {
   "{0#} beads are left out where the hallmark's field is; the runs are counted as laid out":
     "{0} Perlen sind im Punzenfeld weggelassen; gezählt sind die Reihen wie ausgelegt.",
   // Lettering and the hallmark.
-  "{0} on the seat reaches into the plain zone, which is filled up to the rails":
+  "{0=} on the seat reaches into the plain zone, which is filled up to the rails":
     "{0} auf der Musterfläche reicht in die glatte Zone, die bis zu den Randstegen gefüllt ist.",
   "a place among the pattern, a rail or the bore": "eine Stelle im Muster, ein Randsteg oder die Innenseite",
   'move it by its angle, put it on a rail or into the bore, or say "plain": "open"':
@@ -99,9 +99,9 @@ export const beadPhrases: Phrases = {
     "Die Randstege sind ganz gerundet und haben keine flache Oberseite.",
   "seat or bore": "Musterfläche (seat) oder Innenseite (bore)",
   "rails belong to a channel: profile.outside.form": "Randstege gehören zu einer Nut: profile.outside.form",
-  "{0} is {1#} long, and {2} only {3#} round": "{0} ist {1} lang, {2} hat aber nur {3} Umfang.",
+  "{0=} is {1#} long, and {2} only {3#} round": "{0} ist {1} lang, {2} hat aber nur {3} Umfang.",
   "make it {0#} % of its size, or shorter": "auf {0} % verkleinern oder kürzen",
-  "{0} reaches from {1#} to {2#} across {3}, which has {4#}":
+  "{0=} reaches from {1#} to {2#} across {3}, which has {4#}":
     "{0} reicht von {1} bis {2} quer über {3}; dort sind nur {4} Platz.",
   "the seat": "die Musterfläche",
   "the rail": "der Randsteg",

@@ -127,6 +127,10 @@ export const documentPhrases: Phrases = {
   "the art comes to about {0#} corners in all its copies": "Die Zeichnung hat in allen Kopien rund {0} Ecken.",
   "the ring comes to about {0#} triangles": "Der Ring bekäme rund {0} Dreiecke.",
   "simplify what it names, or raise the limit": "vereinfachen, was genannt ist, oder die Grenze heben",
+  "draw with fewer corners, cover fewer tiles, or raise the limit":
+    "mit weniger Ecken zeichnen, weniger Kacheln bedecken oder die Grenze heben",
+  "repeat less often, draw with fewer corners, or raise the limit":
+    "seltener wiederholen, mit weniger Ecken zeichnen oder die Grenze heben",
   // The worker.
   "a ring in a worker cannot be asked for {0}": "Einen Ring im Hintergrund kann man nicht nach {0} fragen.",
   "page and worker must be of the same version of annulet":

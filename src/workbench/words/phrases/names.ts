@@ -3,10 +3,10 @@ import type { Phrases } from "../phrasebook.js";
 
 export const namePhrases: Phrases = {
   // Alloys and what models are made of.
-  "Sterling silver": "Sterlingsilber (925)",
+  "Sterling silver": "Sterlingsilber",
   "Silver 800": "Silber 800",
   "Germanium silver 935": "Germaniumsilber 935",
-  "Britannia silver": "Britanniasilber (958)",
+  "Britannia silver": "Britanniasilber",
   "Fine silver": "Feinsilber",
   "9 ct yellow gold": "Gelbgold, 9 Karat",
   "9 ct white gold": "Weißgold, 9 Karat",

@@ -28,8 +28,6 @@ export const outputPhrases: Phrases = {
     "eines aus „formats“, was „formatForFile“ gibt, oder ein Wert der Schnittstelle Format",
   "no mesh is read from files of this ending": "Aus Dateien dieser Endung wird kein Netz gelesen.",
   "what is given is no file": "Das ist keine Datei.",
-  "{0}: the file is empty": "{0}: Die Datei ist leer.",
-  "{0}: there are no triangles in it": "{0}: Es sind keine Dreiecke darin.",
   "the pattern has no {0} to show": "Das Muster hat kein „{0}“, das sich zeigen ließe.",
   "tile, or a medallion or an ornament that the design has":
     "Kachel (tile), oder ein Medaillon oder Ornament, das der Entwurf hat",

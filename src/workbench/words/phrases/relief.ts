@@ -137,6 +137,9 @@ export const reliefPhrases: Phrases = {
   "make the rounding smaller, or the region wider or higher":
     "weniger runden, oder die Figur breiter oder höher machen",
   "make the bevel smaller, or the region wider or higher": "die Fase kleiner, oder die Figur breiter oder höher machen",
+  "the region is only so high": "die Figur ist nur so hoch",
+  "the region is only {0#} wide at its narrowest, near x {1#}, y {2#} of the tile":
+    "die Figur ist an der schmalsten Stelle nur {0} breit, bei x {1}, y {2} der Kachel",
   "the rim is only so high": "der Rand ist nur so hoch",
   "a hollow {0#} deep does not fit behind the rim: it has {1#} to fall in, and {2#} to the seat":
     "Eine {0} tiefe Mulde passt nicht hinter den Rand: Zum Abfallen hat sie {1}, bis zur Musterfläche {2}.",
@@ -148,17 +151,17 @@ export const reliefPhrases: Phrases = {
   "a nose of {0#} does not fit between the flanks": "Eine Rundung von {0} passt nicht zwischen die Flanken.",
   "make it smaller, or the region wider": "kleiner oder die Figur breiter machen",
   // Weaves.
-  "{0} crosses another strand at too small an angle at u {1#}, v {2#}":
+  "{0=} crosses another strand at too small an angle at u {1#}, v {2#}":
     "{0} kreuzt einen anderen Strang bei u {1}, v {2} in einem zu flachen Winkel.",
   "{0#}° or more between the two": "{0}° oder mehr zwischen beiden",
   "draw the lines so that they cross more steeply": "die Linien so zeichnen, dass sie sich steiler kreuzen",
-  "{0} crosses itself at u {1#}, v {2#} with nothing else crossed in between, and such a curl cannot be woven yet":
+  "{0=} crosses itself at u {1#}, v {2#} with nothing else crossed in between, and such a curl cannot be woven yet":
     "{0} kreuzt sich bei u {1}, v {2} selbst, ohne dazwischen anderes zu kreuzen; eine solche Schlinge lässt sich noch nicht flechten.",
   "loops that cross another strand between the two passes of their own crossing":
     "Schlingen, die zwischen ihrer eigenen Kreuzung einen anderen Strang kreuzen",
   "let the loop cross its neighbour, or draw its two halves as regions of one set":
     "die Schlinge ihren Nachbarn kreuzen lassen, oder ihre Hälften als Figuren einer Gruppe zeichnen",
-  "{0} crosses over and under within {1#}, which leaves it {2#} to come down":
+  "{0=} crosses over and under within {1#}, which leaves it {2#} to come down":
     "{0} geht innerhalb {1} über und unter anderen durch; zum Herabkommen bleiben {2}.",
   "crossings farther apart": "Kreuzungen weiter auseinander",
   "make the ribbons narrower, their crossings steeper or farther apart, or the lift lower":
@@ -167,14 +170,14 @@ export const reliefPhrases: Phrases = {
     "Die geflochtenen Linien haben zu viele Punkte oder Kreuzungen.",
   "at most {0#} crossings in a few tiles": "höchstens {0} Kreuzungen in einigen Kacheln",
   "draw the lines with fewer points, or fewer of them": "die Linien mit weniger Punkten zeichnen, oder weniger davon",
-  "{0} crosses itself at {1}, and the order of the list cannot say which part passes over":
+  "{0=} crosses itself at {1}, and the order of the list cannot say which part passes over":
     "{0} kreuzt sich bei {1} selbst; die Reihenfolge der Liste sagt nicht, welcher Teil oben liegt.",
   '"alternate", or regions that do not cross themselves': '"alternate", oder Figuren, die sich nicht selbst kreuzen',
   "draw the two parts as two regions of the set": "die beiden Teile als zwei Figuren der Gruppe zeichnen",
   "more than two strands cross at {0}": "Bei {0} kreuzen sich mehr als zwei Stränge.",
   "two strands at each crossing": "zwei Stränge an jeder Kreuzung",
   "move one of them aside, so that they cross two by two": "einen zur Seite rücken, damit sie sich paarweise kreuzen",
-  "{0} cannot pass over and under by turns: going round, it would have to do both at {1}":
+  "{0=} cannot pass over and under by turns: going round, it would have to do both at {1}":
     "{0} kann nicht abwechselnd oben und unten liegen: Rundum müsste es bei {1} beides zugleich.",
   "strands that cross an even number of times before they come again":
     "Stränge, die sich eine gerade Zahl von Malen kreuzen, bevor sie wiederkehren",
@@ -187,15 +190,15 @@ export const reliefPhrases: Phrases = {
   'say "symmetry": {0} and draw what the other images completed (motifs are whole already); a mirror across the band turns every weave over':
     '"symmetry": {0} angeben und selbst zeichnen, was die anderen Bilder ergänzt haben (Motive sind schon ganz); ein Spiegel quer zur Ringschiene kehrt jedes Geflecht um',
   "the ribbon is only {0#} wide": "das Band ist nur {0} breit",
-  "{0} bridges at {1#}, and {2} below it is {3#} high": "{0} überbrückt auf {1}, und {2} darunter ist {3} hoch.",
+  "{0=} bridges at {1#}, and {2=} below it is {3#} high": "{0} überbrückt auf {1}, und {2} darunter ist {3} hoch.",
   "lift it higher, or make the other one lower": "höher heben oder den anderen niedriger machen",
-  "a strand of {0} runs over more tiles than are worked at once without passing under another":
+  "a strand of {0=} runs over more tiles than are worked at once without passing under another":
     "Ein Strang von {0} läuft über zu viele Kacheln, ohne unter einem anderen durchzugehen.",
   "strands that pass under another within two tiles":
     "Stränge, die innerhalb von zwei Kacheln unter einem anderen durchgehen",
   'say "over": "alternate", or draw more of the weave in one tile':
     '"over": "alternate" angeben oder mehr vom Geflecht in einer Kachel zeichnen',
-  "{0} is to be woven otherwise than the ribbons before it in its set":
+  "{0=} is to be woven otherwise than the ribbons before it in its set":
     "{0} soll anders geflochten werden als die Bänder vor ihm in seiner Gruppe.",
   '"{0}", as the others': '"{0}", wie die anderen',
   'say the same of the whole set, or give it a "set" of its own':
@@ -218,7 +221,7 @@ export const reliefPhrases: Phrases = {
   "more repeats, or a narrower medallion": "mehr Wiederholungen oder ein schmaleres Medaillon",
   "repeats and the medallion's tiles both odd or both even":
     "Wiederholungen und Kacheln des Medaillons beide gerade oder beide ungerade",
-  "what is raised in {0} and in {1} meets between them": "Erhabenes in {0} und in {1} stößt zwischen ihnen zusammen.",
+  "what is raised in {0=} and in {1=} meets between them": "Erhabenes in {0} und in {1} stößt zwischen ihnen zusammen.",
   "at least {0#} between them": "mindestens {0} dazwischen",
   "set a gap, or draw the art of one of them clear of its edge":
     "einen Abstand setzen oder die Zeichnung der einen von ihrem Rand fernhalten",

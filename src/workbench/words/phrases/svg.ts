@@ -81,6 +81,8 @@ export const svgPhrases: Phrases = {
     "{0} verweist auf {1}, worin es selbst enthalten ist: Die Zeichnung würde nie enden.",
   "references that do not lead back to themselves": "Verweise, die nicht auf sich selbst zurückführen",
   "{0} is no geometry: it is left out": "{0} ist keine Form: Es ist weggelassen.",
+  "trace the picture into paths in your drawing program": "das Bild im Zeichenprogramm in Pfade umwandeln",
+  "turn the text into outlines in your drawing program": "den Text im Zeichenprogramm in Umrisse umwandeln",
   "take it out of the drawing, or draw it as paths": "aus der Zeichnung entfernen oder als Pfade zeichnen",
   "{0} of {1} is not followed: the shape is taken without it":
     "{0} von {1} wird nicht befolgt: Die Form gilt ohne das.",
