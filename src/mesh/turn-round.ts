@@ -73,27 +73,13 @@ function turnTo(
   if (!closed) for (const start of follows) if (start !== -1 && last[start] === -1) last[start] = more++;
   const positions = new Float64Array(3 * (own * count + more));
   const triangles = new Uint32Array(corners.length * count);
-  // Numbers of the part's own vertices alone, and of its corners, as the first place has them.
-  const kept = slot.map((number, vertex) => (isNext[vertex] === 0 ? number : -1));
-  const corner = corners.map((vertex) => slot[vertex] + (isNext[vertex] === 0 ? 0 : own));
-  /** Turns vertices of the part to a place; `numbers` says where each goes, −1 nowhere. */
-  const place = (number: number, numbers: Int32Array, base: number) => {
-    const angle = (TURN * (first + number)) / places;
-    const cos = Math.cos(angle);
-    const sin = Math.sin(angle);
-    for (let vertex = 0; vertex < numbers.length; vertex++) {
-      if (numbers[vertex] === -1) continue;
-      const x = mesh.positions[3 * vertex];
-      const y = mesh.positions[3 * vertex + 1];
-      const at = 3 * (base + numbers[vertex]);
-      positions[at] = x * cos - y * sin;
-      positions[at + 1] = x * sin + y * cos;
-      positions[at + 2] = mesh.positions[3 * vertex + 2];
-    }
-  };
+  // Points of the part's own vertices alone, and its corners as the first place has them.
+  const points = own === follows.length ? mesh.positions : pick(mesh.positions, isNext, own);
+  const corner = new Uint32Array(corners.length);
+  for (let i = 0; i < corners.length; i++) corner[i] = slot[corners[i]] + own * isNext[corners[i]];
   for (let number = 0; number < count; number++) {
     const here = number * own;
-    place(number, kept, here);
+    turnInto(positions, 3 * here, points, (TURN * (first + number)) / places);
     const base = number * corners.length;
     if (number < count - 1) {
       for (let i = 0; i < corner.length; i++) triangles[base + i] = here + corner[i];
@@ -105,6 +91,37 @@ function turnTo(
       else triangles[base + i] = closed ? slot[vertex] : own * count + last[follows[vertex]];
     }
   }
-  place(count, last, own * count);
+  if (more > 0) {
+    const starts = new Float64Array(3 * more);
+    last.forEach((at, vertex) => {
+      if (at !== -1) starts.set(mesh.positions.subarray(3 * vertex, 3 * vertex + 3), 3 * at);
+    });
+    turnInto(positions, 3 * own * count, starts, (TURN * (first + count)) / places);
+  }
   return { mesh: { positions, triangles }, own };
+}
+
+/** Points of those vertices that are the part's own, in their order. */
+function pick(positions: Float64Array, isNext: Uint8Array, own: number): Float64Array {
+  const points = new Float64Array(3 * own);
+  for (let vertex = 0, at = 0; vertex < isNext.length; vertex++) {
+    if (isNext[vertex] === 1) continue;
+    points[at++] = positions[3 * vertex];
+    points[at++] = positions[3 * vertex + 1];
+    points[at++] = positions[3 * vertex + 2];
+  }
+  return points;
+}
+
+/** Writes points turned about the z axis from a place on. */
+function turnInto(positions: Float64Array, from: number, points: Float64Array, angle: number): void {
+  const cos = Math.cos(angle);
+  const sin = Math.sin(angle);
+  for (let i = 0; i < points.length; i += 3) {
+    const x = points[i];
+    const y = points[i + 1];
+    positions[from + i] = x * cos - y * sin;
+    positions[from + i + 1] = x * sin + y * cos;
+    positions[from + i + 2] = points[i + 2];
+  }
 }

@@ -19,11 +19,19 @@ export interface HalfPlaneLine {
 /**
  * The spans of each line that lie in the solid; undefined of a line that meets an edge or a corner so exactly that ways
  * in and out do not take turns.
+ *
+ * @param wholes where several lines are one, looked at in parts of the mesh: how many there are, and which one each is. Default:
+ *   each line is one
  */
-export function insideAlong(mesh: Mesh, lines: readonly HalfPlaneLine[]): (Intervals | undefined)[] {
+export function insideAlong(
+  mesh: Mesh,
+  lines: readonly HalfPlaneLine[],
+  wholes: { readonly count: number; readonly of: readonly number[] } | undefined = undefined,
+): (Intervals | undefined)[] {
   const table = tableOf(lines);
-  const hits = lines.map((): number[] => []);
-  collect(mesh, table, (line, t, isIn) => hits[table.order[line]].push(t, isIn ? 1 : -1));
+  const hits = Array.from({ length: wholes?.count ?? lines.length }, (): number[] => []);
+  const whole = wholes === undefined ? table.order : table.order.map((line) => wholes.of[line]);
+  collect(mesh, table, (line, t, isIn) => hits[whole[line]].push(t, isIn ? 1 : -1));
   return hits.map(intoIntervals);
 }
 

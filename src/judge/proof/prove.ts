@@ -19,12 +19,14 @@ import { AnnuletError } from "../../base/errors.js";
 import type { Point3 } from "../../base/math/point.js";
 import { showLength } from "../../base/units.js";
 import type { Mesh } from "../../mesh/mesh.js";
+import type { Turned } from "../../mesh/turned.js";
 import type { Pattern } from "../../pattern/laid-out.js";
 import type { FlatBody } from "../../relief/flat-body.js";
 import { type Column, columnAt, columnsOf, type Density, placeBeside } from "./columns.js";
 import { addedVolume } from "./expected-volume.js";
 import { either, type Held } from "./held.js";
 import { insideAlong } from "./hits.js";
+import { insideUnits } from "./hits-in-unit.js";
 import { Intent, type IntentOptions } from "./intent.js";
 import { holds, type Intervals, intersect, interval, longest, without } from "./intervals.js";
 
@@ -84,8 +86,16 @@ interface Ready extends Column {
   readonly span: readonly [number, number];
 }
 
-/** Compares a mesh whose volume is known; `units`: of how many turned images of one unit it is made, 1 where of none. */
-export type Compare = (mesh: Mesh, found: { readonly volume: number }, made: { readonly units: number }) => Proof;
+/**
+ * Compares a mesh whose volume is known; `units`: of how many turned images of one unit it is made, 1 where of none; `turned`:
+ * these, where they were seen.
+ */
+export type Compare = (
+  mesh: Mesh,
+  found: { readonly volume: number },
+  made: { readonly units: number },
+  turned?: Turned,
+) => Proof;
 
 /** Makes ready what a design's meshes are compared with: columns are laid out when they are first asked for. */
 export function proofOf(options: IntentOptions): Compare {
@@ -99,15 +109,16 @@ export function proofOf(options: IntentOptions): Compare {
     layouts.set(density, layout);
     return layout;
   };
-  return (mesh, { volume: built }, { units }) => {
+  return (mesh, { volume: built }, { units }, turned) => {
+    const look: Look = { mesh, turned: turned?.mesh === mesh ? turned : undefined };
     const { columns, expected, bound } = layoutFor(DENSITIES[isBare ? "bare" : units > 1 ? "units" : "whole"]);
-    const solids = solidsOf(mesh, columns);
+    const solids = solidsOf(look, columns);
     const compared = columns.flatMap((column, i) => {
       const solid = solids[i];
       return column.known && solid !== undefined ? [{ column, solid }] : [];
     });
     const off = compared.flatMap(({ column, solid }) => (apart(column, solid, intent, slack) > slack ? [column] : []));
-    const astray = closer(mesh, off, intent, slack);
+    const astray = closer(look, off, intent, slack);
     const volume = { expected, built, bound };
     const relief = reliefArea(compared, options);
     const agrees = astray.length === 0 && [volume, relief].every(isWithin);
@@ -165,11 +176,20 @@ function ready(column: Column, intent: Intent): Ready {
   return { ...column, span, known: intent.knows(place, stand), held: intent.at(place, stand) };
 }
 
-function solidsOf(mesh: Mesh, columns: readonly Ready[]): (Intervals | undefined)[] {
-  return insideAlong(
-    mesh,
-    columns.map(({ place, stand, span }) => ({ angle: place.angle, point: stand.point, way: stand.way, span })),
-  );
+/** What is looked at: a mesh, and its units where it was seen to be made of such. */
+interface Look {
+  readonly mesh: Mesh;
+  readonly turned: Turned | undefined;
+}
+
+function solidsOf({ mesh, turned }: Look, columns: readonly Ready[]): (Intervals | undefined)[] {
+  const lines = columns.map(({ place, stand, span }) => ({
+    angle: place.angle,
+    point: stand.point,
+    way: stand.way,
+    span,
+  }));
+  return (turned && insideUnits(turned, lines)) ?? insideAlong(mesh, lines);
 }
 
 /** mm by which a column differs from what was drawn; where it does, from what was drawn anywhere near it. */
@@ -189,7 +209,7 @@ function apart({ place, stand, span, held }: Ready, solid: Intervals, intent: In
 }
 
 /** The columns that differ with most of those close round them: the worst of each, and where. */
-function closer(mesh: Mesh, columns: readonly Ready[], intent: Intent, slack: number): Proof["astray"] {
+function closer(look: Look, columns: readonly Ready[], intent: Intent, slack: number): Proof["astray"] {
   const looked = columns.slice(0, CLOSER);
   const step = (PATCH_SLACKS * slack) / PATCH;
   const patches = looked.map(({ place, stand }) => {
@@ -203,7 +223,7 @@ function closer(mesh: Mesh, columns: readonly Ready[], intent: Intent, slack: nu
     return found;
   });
   if (patches.length === 0) return [];
-  const solids = solidsOf(mesh, patches.flat());
+  const solids = solidsOf(look, patches.flat());
   let at = 0;
   return patches
     .flatMap((patch, i) => {

@@ -45,7 +45,7 @@ function spoilt(parts: Parts, change: (bodies: readonly Mesh[]) => readonly Mesh
   const [band, relief, ...rest] = parts.steps;
   const bodies = (sector?: Sector) =>
     sector === undefined && !everywhere ? relief.bodies(sector) : change(relief.bodies(sector));
-  const step: Step = { ...relief, bodies };
+  const step: Step = { ...relief, bodies, making: undefined };
   return { steps: [band, step, ...rest], symmetry: parts.symmetry };
 }
 
