@@ -1,7 +1,10 @@
 /** What the command line needs beside the public names. Not part of the package's interface. */
 
 export { sampleDesign } from "../art/motifs/sample.js";
+export { makeBand } from "../band/make-band.js";
 export { describeProblem } from "../base/errors.js";
+export { friezeGroups } from "../base/frieze/symmetry.js";
+export { symmetryElements } from "../base/frieze/symmetry-elements.js";
 export { joinChunks } from "../base/join-chunks.js";
 export { changeDocument, type DocumentChange } from "../design/change-document.js";
 export { referenceSchema } from "../design/json-schema.js";

@@ -4,14 +4,19 @@
  */
 import { batch, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { AnnuletError, type Rings, type Warning, type WorkerRing, type WorkerSetup } from "../../entries/worker.js";
-import type { Problem, Progress } from "../../index.js";
+import type { Problem, Progress, TileQuestion } from "../../index.js";
 
 /** Each answer: what it is worked out by. */
 const QUESTIONS = {
+  design: (ring: WorkerRing): ReturnType<WorkerRing["design"]> => ring.design(),
   size: (ring: WorkerRing, { signal }: Asking) => ring.size({ signal }),
   fit: (ring: WorkerRing, { signal }: Asking) => ring.fit({ signal }),
   profile: (ring: WorkerRing, { signal }: Asking) => ring.profile({ signal }),
-  tile: (ring: WorkerRing, { signal }: Asking) => ring.tile({}, { signal }).catch(noneWithoutPattern),
+  tile: (ring: WorkerRing, { signal }: Asking, tile: TileQuestion) =>
+    ring
+      .tile(tile, { signal })
+      .catch((error: unknown) => firstTile(ring, signal, error))
+      .catch(noneWithoutPattern),
   beads: (ring: WorkerRing, { signal }: Asking) => ring.beads({ signal }),
   buffers: (ring: WorkerRing, asking: Asking) => ring.buffers(asking),
   report: (ring: WorkerRing, asking: Asking) => ring.report({ ...asking, piece: "finished" }),
@@ -23,6 +28,12 @@ interface Asking {
   readonly signal: AbortSignal;
   readonly detail: "draft" | "full";
   readonly onProgress?: ((progress: Progress) => void) | undefined;
+}
+
+/** The first lane's tile, where the document has what was shown no more. @throws anything else */
+function firstTile(ring: WorkerRing, signal: AbortSignal, error: unknown): ReturnType<WorkerRing["tile"]> {
+  if (!(error instanceof AnnuletError) || !/^no-such-(?:lane|part)$/.test(error.code)) throw error;
+  return ring.tile({}, { signal });
 }
 
 /** A plain band has no tile: that is nothing wrong. @throws anything else */
@@ -55,7 +66,7 @@ export interface Working {
 }
 
 /** At draft, while the document changes: what the views show first. */
-const AT_ONCE = ["buffers", "tile", "profile", "fit", "size", "beads", "report"] as const;
+const AT_ONCE = ["design", "profile", "tile", "fit", "size", "beads", "buffers", "report"] as const;
 
 /** In full, once nothing changes. */
 const IN_FULL = ["buffers", "report", "weights", "check"] as const;
@@ -83,6 +94,7 @@ export class Answers {
   #setup: WorkerSetup;
   #ring: WorkerRing | undefined;
   #text = "";
+  #tile: TileQuestion = {};
   #stop = new AbortController();
 
   constructor(rings: Rings, setup: WorkerSetup = {}) {
@@ -113,6 +125,16 @@ export class Answers {
     this.#ring = before === undefined ? this.#rings.open(text, this.#setup) : before.change(text, this.#setup);
     before?.close();
     void this.#work(this.#ring, text);
+  }
+
+  /** Shows other tiles from now on. */
+  showTile(question: TileQuestion): void {
+    if (JSON.stringify(question) === JSON.stringify(this.#tile)) return;
+    this.#tile = question;
+    const { signal } = this.#stop;
+    if (this.#ring === undefined) return;
+    // What is wrong with the document is told already; the tile stays as it is.
+    this.#askOne("tile", this.#ring, { text: this.#text, detail: "draft", signal }).catch(() => undefined);
   }
 
   /** Ends the work; the answers stay as they are until the document changes. */
@@ -165,8 +187,13 @@ export class Answers {
     this.#problems.value = withoutTwins(problems);
   }
 
-  async #askOne(name: AnswerName, ring: WorkerRing, { text, ...asking }: Asked): Promise<void> {
-    const value = await (QUESTIONS[name] as (ring: WorkerRing, asking: Asking) => Promise<unknown>)(ring, asking);
+  async #askOne(
+    name: AnswerName,
+    ring: WorkerRing,
+    { text, ...asking }: Asking & { readonly text: string },
+  ): Promise<void> {
+    const ask = QUESTIONS[name] as (ring: WorkerRing, asking: Asking, tile: TileQuestion) => Promise<unknown>;
+    const value = await ask(ring, asking, this.#tile);
     if (asking.signal.aborted) return;
     batch(() => {
       (this.#signals[name] as Signal<unknown>).value = { value, text, detail: asking.detail };

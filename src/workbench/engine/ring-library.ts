@@ -8,13 +8,15 @@ import {
   drawTile,
   flatTile,
   listMotifs,
+  openRing,
+  type Profile,
   resolveSize,
   ruleSets,
   type SizeSpec,
   sizeSystems,
   sizeTable,
 } from "../../index.js";
-import { sampleDesign } from "../../toolbox/index.js";
+import { friezeGroups, makeBand, sampleDesign, symmetryElements } from "../../toolbox/index.js";
 import { drawForms } from "./draw-forms.js";
 import { explain, explainInside } from "./explain-inside.js";
 import { motifOutline } from "./motif-outline.js";
@@ -35,6 +37,18 @@ export const ringLibrary = {
   },
   /** The same in outlines alone. */
   motifOutline,
+  /** The cross-section at an angle, degrees from +x, of a band that may taper. @throws AnnuletError as the ring's own questions */
+  async sectionAt(text: string, angle: number): Promise<Profile> {
+    const ring = openRing(text);
+    const [{ profile, tolerance }, { diameter }, { width }] = [
+      await ring.design(),
+      await ring.size(),
+      await ring.profile(),
+    ];
+    return makeBand({ ...profile, width }, diameter / 2, tolerance).sectionAt((angle * Math.PI) / 180);
+  },
+  /** Where each frieze group has its elements, by its name. */
+  symmetryElements: () => Object.fromEntries(friezeGroups.map((group) => [group.name, symmetryElements(group)])),
   alloys: () => alloys.map(({ symbol, name, density }) => ({ symbol, name, density })),
   ruleSets: () => ruleSets.map(({ name, summary }) => ({ name, summary })),
   cautions: () => cautions,

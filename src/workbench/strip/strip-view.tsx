@@ -1,22 +1,120 @@
 /**
- * The flat pattern: one tile among its repeats.
+ * The pattern laid flat: one tile among its repeats, level with the cross-section beside it. What is chosen shows its own art, as
+ * it is drawn before the symmetry completes it, with points and handles; the copies follow at once.
  */
-import { useBench } from "../state/bench.js";
+import { useEffect, useMemo } from "preact/hooks";
+import { type Bench, useBench } from "../state/bench.js";
+import { say } from "../words/language.js";
+import { artEntries, chosenEntry, nextEntry } from "./art-entries.js";
+import { ChosenHandles, told } from "./chosen-art.js";
+import { ChosenOutline } from "./chosen-outline.js";
+import { FindingMarks } from "./findings-marks.js";
+import "./flat.css";
+import { type FlatPoint, held, toScreen } from "./flat-view.js";
+import { regionAt } from "./region-at.js";
+import { type ShownTile, sharedView } from "./shared-view.js";
+import { guidesOf } from "./snapping.js";
+import { drawnCopies, StripArt, StripHatches } from "./strip-art.js";
+import { layOutStrip, type StripLayout } from "./strip-layout.js";
+import { StripEdges, SymmetryMarks } from "./strip-marks.js";
+import { StripPaper } from "./strip-paper.js";
+import { StripRuler } from "./strip-ruler.js";
+import { StripNote, StripTools } from "./strip-tools.js";
+import { useElements } from "./use-elements.js";
+import { useSize } from "./use-size.js";
 
 export function StripView() {
-  const { answers } = useBench();
-  const tile = answers.of.tile.value?.value;
-  if (tile === undefined) return <p>…</p>;
-  const { tileWidth } = tile.fit;
-  const height = tile.seatLength;
-  const paths = tile.regions.map(({ rings }) =>
-    rings.map((ring) => `M${ring.map(([u, v]) => `${u} ${-v}`).join("L")}Z`).join(""),
-  );
+  const bench = useBench();
+  const [frame, size] = useSize();
+  const { lane, part } = sharedView(bench);
+  const answer = bench.answers.of.tile.value;
+  useEffect(() => {
+    sharedView(bench).size.value = size;
+  }, [size]);
+  useEffect(() => {
+    bench.answers.showTile({ lane: lane.value, part: part.value });
+  }, [lane.value, part.value]);
   return (
-    <svg viewBox={`0 ${-height / 2} ${tileWidth * tile.tiles} ${height}`} role="img" aria-hidden="true">
-      {paths.map((d, index) => (
-        <path key={tile.regions[index].names.join()} class={tile.regions[index].mode} d={d} fill-rule="evenodd" />
+    <div class="flat-drawing strip-drawing" ref={frame}>
+      {size[0] === 0 || answer === undefined ? null : answer.value === undefined ? (
+        <p>{say("strip.none")}</p>
+      ) : (
+        <Strip tile={answer.value} />
+      )}
+    </div>
+  );
+}
+
+/** Where the lane that is shown lies across the seat, and how much of the band the pattern covers. */
+function layoutOf(bench: Bench, tile: ShownTile): StripLayout {
+  const { fit, design } = bench.answers.of;
+  const lanes = fit.value?.value?.lanes ?? [];
+  const laneMiddle = lanes.find(({ name }) => name === tile.lane)?.v ?? 0;
+  const spec = design.value?.value;
+  const nearTop = spec?.profile.taper !== undefined && spec.pattern?.fit.taper === "keep" && tile.part === "tile";
+  return layOutStrip(tile, { laneMiddle, nearTop, cover: spec?.pattern?.cover ?? tile.fit.cover });
+}
+
+/** What keeps the view where the sizes are others. */
+function useHeldView(layout: StripLayout): void {
+  const { view, size } = sharedView(useBench());
+  const { bandWidth, tileWidth, from, to } = layout;
+  useEffect(() => {
+    if (size.value[0] > 0) view.value = held(view.peek(), size.value, { bandWidth, tileWidth, from, to });
+  }, [size.value, bandWidth, tileWidth, from, to]);
+}
+
+function Strip({ tile }: { readonly tile: ShownTile }) {
+  const bench = useBench();
+  const { view, size, lane, part } = sharedView(bench);
+  const { design, fit } = bench.answers.of;
+  const layout = useMemo(() => layoutOf(bench, tile), [tile, design.value, fit.value]);
+  useHeldView(layout);
+  const elements = useElements(tile.group.name, tile.fit.cycle > 1);
+  const guides = useMemo(() => guidesOf(layout, elements), [layout, elements]);
+  const copies = useMemo(() => drawnCopies(layout, tile), [layout, tile]);
+  const entries = artEntries(bench.document.value.value, { part: part.value, lane: lane.value });
+  const chosen = chosenEntry(entries, bench.selected.value);
+  const press = ([u, v]: FlatPoint): void => {
+    const region = regionAt(tile.regions, [u, v - layout.laneMiddle], layout.period);
+    bench.selected.value = region === undefined ? undefined : nextEntry(entries, region.names, chosen)?.path;
+  };
+  const { scale } = view.value;
+  const [x, y] = toScreen(view.value, size.value, [0, 0]);
+  return (
+    <>
+      <StripPaper onPress={press}>
+        <StripHatches {...{ scale }} />
+        <g class="strip-world" transform={`translate(${x} ${y}) scale(${scale})`}>
+          <StripEdges {...{ layout }} />
+          <g transform={`translate(0 ${-layout.laneMiddle})`}>
+            <StripArt {...{ tile, layout }} chosen={chosen?.name} />
+          </g>
+          <SymmetryMarks {...{ layout, elements, scale }} />
+          {chosen === undefined ? null : <ChosenOutline entry={chosen} {...{ tile, layout, copies }} />}
+          <SnapSigns {...{ layout }} />
+        </g>
+        <StripRuler {...{ layout }} view={view.value} size={size.value} />
+        <FindingMarks {...{ layout }} />
+        {chosen === undefined ? null : <ChosenHandles entry={chosen} {...{ layout, guides }} />}
+      </StripPaper>
+      <StripTools {...{ entries, chosen, layout }} />
+      <StripNote {...{ tile }} bare={layout.copies.length - copies.length} />
+    </>
+  );
+}
+
+/** What a dragged point snapped to, drawn over its whole length. */
+function SnapSigns({ layout }: { readonly layout: StripLayout }) {
+  const { from, to, bandWidth } = layout;
+  return (
+    <g class="snap-signs">
+      {told.value?.to.map(({ kind, u, v }) => (
+        <g key={`${kind} ${u} ${v}`}>
+          {u === undefined ? null : <line x1={u} x2={u} y1={-bandWidth / 2} y2={bandWidth / 2} />}
+          {v === undefined ? null : <line x1={from} x2={to} y1={-v} y2={-v} />}
+        </g>
       ))}
-    </svg>
+    </g>
   );
 }

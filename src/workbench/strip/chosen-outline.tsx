@@ -1,0 +1,105 @@
+/**
+ * The outline of the chosen art as the document has it, before anything is completed, and its images under the group: they follow
+ * a drag at once, before the worker has answered.
+ */
+
+import { useBench } from "../state/bench.js";
+import { valueAt } from "../state/json-text.js";
+import { type ArtEntry, isPart } from "./art-entries.js";
+import { artParts, type PathPart } from "./art-parts.js";
+import { readOnce } from "./chosen-art.js";
+import { ownRow } from "./drag-art.js";
+import { type FlatPoint, toFlat } from "./flat-view.js";
+import { imageMatrix, imagesOf } from "./images.js";
+import { addPoint, nearestOn, nodesOf } from "./path-edit.js";
+import { writePathText } from "./path-text.js";
+import { type ShownTile, sharedView } from "./shared-view.js";
+import type { StripLayout } from "./strip-layout.js";
+import { toArt, unitScale } from "./tile-units.js";
+import { carriesOf } from "./tiles-field.js";
+
+interface Outlined {
+  readonly entry: ArtEntry;
+  readonly tile: Pick<ShownTile, "group" | "fit">;
+  readonly layout: StripLayout;
+  /** The copies of the own drawing that are drawn. */
+  readonly copies: readonly number[];
+}
+
+export function ChosenOutline({ entry, ...rest }: Outlined) {
+  const { document } = useBench();
+  const value = document.value.value;
+  const paths = artParts(value, entry.path).filter((part): part is PathPart => part.kind === "path");
+  // A run's place and tiles stand in its `along`.
+  const own = isPart(entry.value.along) ? entry.value.along : entry.value;
+  return (
+    <g class="chosen-art">
+      {paths.map((part, i) => (
+        <PathOutline key={part.at.join()} id={`chosen-${i}`} tiles={valueAt(own, ["tiles"])} {...{ part }} {...rest} />
+      ))}
+    </g>
+  );
+}
+
+interface PathOutlined extends Omit<Outlined, "entry"> {
+  readonly part: PathPart;
+  readonly id: string;
+  readonly tiles: unknown;
+}
+
+/** From x to x of a path's points, mm. */
+function spanOf(part: PathPart, layout: StripLayout): readonly [number, number] {
+  const path = readOnce(part.d);
+  const [sx] = unitScale(layout, part.unit);
+  const xs = path === undefined ? [0] : nodesOf(path).map(({ at }) => at[0] * sx);
+  return [Math.min(...xs), Math.max(...xs)];
+}
+
+function PathOutline({ part, id, tiles, tile, layout, copies }: PathOutlined) {
+  const bench = useBench();
+  const scale = unitScale(layout, part.unit);
+  const images = imagesOf(layout, tile.group, spanOf(part, layout), carriesOf(tiles, tile.fit.cycle), 0);
+  const group = `${id}-images`;
+  const { laneMiddle } = layout;
+  const row = layout.laneMiddle - ownRow(layout);
+  const add = (at: FlatPoint): void => {
+    const path = readOnce(part.d);
+    const point = toArt([at[0], at[1] - ownRow(layout)], scale);
+    const near = path === undefined ? undefined : nearestOn(path, point, scale);
+    if (path === undefined || near === undefined) return;
+    bench.document.rest();
+    bench.document.set(part.at, writePathText(addPoint(path, near.step, near.share)));
+    bench.document.rest();
+  };
+  return (
+    <>
+      <defs>
+        <path class="chosen-source" {...{ id }} d={part.d} />
+        <g id={group}>
+          {images.map((image) => (
+            <use key={imageMatrix(image, scale)} href={`#${id}`} transform={imageMatrix(image, scale)} />
+          ))}
+        </g>
+      </defs>
+      <g class="chosen-images" transform={`translate(0 ${-laneMiddle})`}>
+        {copies.map((u) => (
+          <use key={u} href={`#${group}`} x={u} />
+        ))}
+      </g>
+      <g transform={`translate(0 ${-laneMiddle + row}) scale(${scale[0]} ${-scale[1]})`}>
+        <path class="chosen-line" d={part.d} />
+        {/* biome-ignore lint/a11y/noStaticElementInteractions: by keys a point is added with Enter on the one before it */}
+        <path
+          class="chosen-room"
+          d={part.d}
+          onDblClick={(event) => {
+            event.stopPropagation();
+            const { left, top } = event.currentTarget.ownerSVGElement?.getBoundingClientRect() ?? { left: 0, top: 0 };
+            const shared = sharedView(bench);
+            add(toFlat(shared.view.peek(), shared.size.peek(), [event.clientX - left, event.clientY - top]));
+          }}
+        />
+      </g>
+    </>
+  );
+}

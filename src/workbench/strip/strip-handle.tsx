@@ -1,0 +1,99 @@
+/**
+ * A point on the strip that can be taken hold of, by pointer or keys.
+ */
+import { useRef } from "preact/hooks";
+import { useBench } from "../state/bench.js";
+import { NUDGE } from "./drag-art.js";
+import { type FlatPoint, toFlat, toScreen } from "./flat-view.js";
+import { sharedView } from "./shared-view.js";
+
+/** A point is pulled to what is nearer than this, CSS pixels: a fingertip's shake. Chosen. */
+const SNAP_REACH = 9;
+
+export interface HandleProps {
+  readonly place: FlatPoint;
+  readonly kind: "end" | "control" | "point" | "level";
+  readonly label: string;
+  /** Moved to a place of the strip; snaps within so many mm. */
+  readonly onMove: (place: FlatPoint, reach: number) => void;
+  readonly onRest: () => void;
+  readonly onAdd?: (() => void) | undefined;
+  readonly onRemove?: (() => void) | undefined;
+}
+
+const STRIDES: Readonly<Record<string, FlatPoint>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, 1],
+  ArrowDown: [0, -1],
+};
+
+export function StripHandle({ place, kind, label, onMove, onRest, onAdd, onRemove }: HandleProps) {
+  const shared = sharedView(useBench());
+  const off = useRef<FlatPoint | undefined>(undefined);
+  const view = shared.view.value;
+  const size = shared.size.value;
+  const [x, y] = toScreen(view, size, place);
+  const under = (event: PointerEvent): FlatPoint => {
+    const { left, top } = (event.currentTarget as SVGElement).ownerSVGElement?.getBoundingClientRect() ?? {
+      left: 0,
+      top: 0,
+    };
+    return toFlat(view, size, [event.clientX - left, event.clientY - top]);
+  };
+  const end = (event: PointerEvent): void => {
+    event.stopPropagation();
+    if (off.current === undefined) return;
+    off.current = undefined;
+    onRest();
+  };
+  const onKeyDown = (event: KeyboardEvent): void => {
+    const stride = Object.hasOwn(STRIDES, event.key) ? STRIDES[event.key] : undefined;
+    const by = event.altKey ? NUDGE.fine : NUDGE.coarse;
+    if (stride !== undefined) onMove([place[0] + by * stride[0], place[1] + by * stride[1]], 0);
+    else if (event.key === "Enter" && onAdd !== undefined) onAdd();
+    else if (/^(?:Delete|Backspace)$/.test(event.key) && onRemove !== undefined) onRemove();
+    else return;
+    event.preventDefault();
+    event.stopPropagation();
+  };
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a button cannot be drawn in SVG
+    <g
+      class={`handle handle-${kind}`}
+      role="button"
+      tabIndex={0}
+      aria-label={label}
+      transform={`translate(${x} ${y})`}
+      onPointerDown={(event) => {
+        event.stopPropagation();
+        event.currentTarget.setPointerCapture(event.pointerId);
+        event.currentTarget.focus();
+        const [u, v] = under(event);
+        off.current = [place[0] - u, place[1] - v];
+        onRest();
+      }}
+      onPointerMove={(event) => {
+        if (off.current === undefined) return;
+        event.stopPropagation();
+        const [u, v] = under(event);
+        onMove([u + off.current[0], v + off.current[1]], event.altKey ? 0 : SNAP_REACH / view.scale);
+      }}
+      onPointerUp={end}
+      onPointerCancel={end}
+      onBlur={onRest}
+      {...{ onKeyDown }}
+    >
+      <circle class="grip-room" r={12} />
+      <HandleMark {...{ kind }} />
+    </g>
+  );
+}
+
+/** Ends are squares, what bends is round, places are crosses. */
+function HandleMark({ kind }: Pick<HandleProps, "kind">) {
+  const HALF = 4;
+  if (kind === "control") return <circle class="grip-mark" r={HALF} />;
+  if (kind === "end") return <rect class="grip-mark" x={-HALF} y={-HALF} width={2 * HALF} height={2 * HALF} />;
+  return <path class="grip-mark" d={`M0 ${-HALF - 3}L${HALF + 3} 0L0 ${HALF + 3}L${-HALF - 3} 0Z`} />;
+}

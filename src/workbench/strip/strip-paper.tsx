@@ -1,0 +1,65 @@
+/**
+ * The paper that the strip is drawn on: it is moved, drawn near, and pressed.
+ */
+import type { ComponentChildren } from "preact";
+import { useRef } from "preact/hooks";
+import { useBench } from "../state/bench.js";
+import { say } from "../words/language.js";
+import { type FlatPoint, type FlatView, panned, type ScreenPoint, toFlat, zoomed } from "./flat-view.js";
+import { PaperHand, viewKey, wheelFactor } from "./paper-hand.js";
+import { sharedView } from "./shared-view.js";
+
+interface Paper {
+  readonly onPress: (at: FlatPoint) => void;
+  readonly children: ComponentChildren;
+}
+
+function placeIn(event: MouseEvent): ScreenPoint {
+  const { left, top } = (event.currentTarget as Element).getBoundingClientRect();
+  return [event.clientX - left, event.clientY - top];
+}
+
+export function StripPaper({ onPress, children }: Paper) {
+  const shared = sharedView(useBench());
+  const hand = useRef(new PaperHand());
+  const size = shared.size.value;
+  const set = (view: FlatView): void => {
+    shared.view.value = view;
+  };
+  const view = (): FlatView => shared.view.peek();
+  return (
+    <svg
+      class="flat-paper strip-paper"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: an application is moved by keys
+      tabIndex={0}
+      role="application"
+      aria-label={say("strip.paper")}
+      onWheel={(event) => {
+        event.preventDefault();
+        set(zoomed(view(), size, placeIn(event), wheelFactor(event)));
+      }}
+      onPointerDown={(event) => {
+        if (event.button !== 0) return;
+        event.currentTarget.setPointerCapture(event.pointerId);
+        hand.current.down(event.pointerId, placeIn(event));
+      }}
+      onPointerMove={(event) => {
+        if (hand.current.holds) set(hand.current.move(event.pointerId, placeIn(event), view(), size));
+      }}
+      onPointerUp={(event) => {
+        const press = hand.current.up(event.pointerId);
+        if (press !== undefined) onPress(toFlat(view(), size, press));
+      }}
+      onPointerCancel={(event) => hand.current.lose(event.pointerId)}
+      onKeyDown={(event) => {
+        const asked = event.target === event.currentTarget ? viewKey(event.key) : undefined;
+        if (asked === undefined) return;
+        event.preventDefault();
+        if (asked.by !== undefined) set(panned(view(), asked.by));
+        if (asked.factor !== undefined) set(zoomed(view(), size, [size[0] / 2, size[1] / 2], asked.factor));
+      }}
+    >
+      {children}
+    </svg>
+  );
+}
