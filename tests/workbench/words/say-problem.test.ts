@@ -35,7 +35,9 @@ describe("German", () => {
     const say = openPhrasebook(germanPhrases);
     const texts = spokenTexts(SOURCES, ["cli", "workbench", "output/files/"]);
     expect(texts.length).toBeGreaterThan(800);
-    const missing = texts.filter((text) => say(text.replaceAll(/\{(\d)\}/g, "$11.5")) === undefined);
+    // What is but names of fields is written alike.
+    const isSaid = (text: string) => !/^\{[a-z, ]+\}$/.test(text);
+    const missing = texts.filter(isSaid).filter((text) => say(text.replaceAll(/\{(\d)\}/g, "$11.5")) === undefined);
     expect(missing).toEqual([...PUT_TOGETHER, ...IN_PARTS, ...NEVER_SAID].sort());
   });
 

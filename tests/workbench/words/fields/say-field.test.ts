@@ -27,7 +27,7 @@ describe("names of fields", () => {
     expect(sayChoice("beads.along", "rail")).toBe("the rails' tops");
     expect(sayChoice("beads.along", "{v}")).toBe("a circle round the band");
     language.value = "de";
-    expect(sayField("profile.outside.channel.rail")).toBe("Randbreite");
+    expect(sayField("profile.outside.channel.rail")).toBe("Breite der Randstege");
     expect(sayChoice("pattern.regions.mode", "sunk")).toBe("vertieft");
   });
 
