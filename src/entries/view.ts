@@ -10,6 +10,7 @@ export { type Dimension, makeDimensionLine } from "../view/dimension-line.js";
 export { FindingMarks, type PlacedFinding } from "../view/finding-marks.js";
 export type { HatchColours } from "../view/hatch.js";
 export type { Drawn, Pen } from "../view/label.js";
+export { lookOf } from "../view/look-of.js";
 export { cornersOf, type Kept, meetRay, type Ray, type RayHit } from "../view/meet-ray.js";
 export {
   DimensionLines,

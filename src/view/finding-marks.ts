@@ -39,7 +39,7 @@ export class FindingMarks implements Drawn {
         .map((place) => ({ place, head: headOf(place), text: String(index + 1) })),
     );
     this.#labels = marks.map(({ head, text }) => {
-      const label = makeLabel(text, pen);
+      const label = makeLabel(text, pen, true);
       label.object.position.copy(head);
       return label;
     });

@@ -4,10 +4,12 @@
 import {
   type BufferGeometry,
   type Camera,
+  CircleGeometry,
   Group,
   Mesh,
   MeshBasicMaterial,
   PlaneGeometry,
+  RingGeometry,
   type WebGLRenderer,
 } from "three";
 import { letteringGeometry, lettersWide } from "./lettering.js";
@@ -30,6 +32,11 @@ export const PEN_DEFAULTS = { letters: 13, line: 1.25 } as const;
 /** Paper round a text, over its height. */
 const MARGIN = 0.45;
 
+/** Least radius and rim of a circle round a number, over its height; its sides. */
+const ROUND = 0.95;
+const RIM = 0.09;
+const ROUND_SIDES = 32;
+
 /** Drawn after everything else, in this order. */
 export const ORDER = { line: 10, paper: 20, ink: 21 } as const;
 
@@ -39,19 +46,24 @@ export interface Drawn {
   dispose(): void;
 }
 
-/** @throws RangeError for a letter that cannot be drawn */
-export function makeLabel(text: string, pen: Pen): Drawn {
+/**
+ * @param ringed in a circle, as numbers of balloons are
+ * @throws RangeError for a letter that cannot be drawn
+ */
+export function makeLabel(text: string, pen: Pen, ringed = false): Drawn {
   const object = new Group();
   const high = pen.letters ?? PEN_DEFAULTS.letters;
-  const paper = flat(new PlaneGeometry(lettersWide(text) + 2 * MARGIN, 1 + 2 * MARGIN), pen.paper, ORDER.paper);
-  const ink = flat(letteringGeometry(text), pen.ink, ORDER.ink);
-  object.add(paper, ink);
-  for (const part of [paper, ink]) {
+  const round = Math.max(ROUND, lettersWide(text) / 2 + MARGIN);
+  const sheet = ringed ? new CircleGeometry(round) : new PlaneGeometry(lettersWide(text) + 2 * MARGIN, 1 + 2 * MARGIN);
+  const parts = [flat(sheet, pen.paper, ORDER.paper), flat(letteringGeometry(text), pen.ink, ORDER.ink)];
+  if (ringed) parts.push(flat(new RingGeometry(round - RIM, round, ROUND_SIDES), pen.ink, ORDER.ink));
+  object.add(...parts);
+  for (const part of parts) {
     part.onBeforeRender = (renderer: WebGLRenderer, _: unknown, camera: Camera) => {
       faceReader(part, camera, high * pixelAt(object, camera, heightOf(renderer)));
     };
   }
-  return { object, dispose: () => disposeAll([paper, ink]) };
+  return { object, dispose: () => disposeAll(parts) };
 }
 
 /** Turns a part of a label to the camera, where the label stands. */

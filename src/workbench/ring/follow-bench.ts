@@ -1,0 +1,54 @@
+/**
+ * Keeps the ring's stage as the bench and the view's own choices have it.
+ */
+import { effect } from "@preact/signals";
+import { dimensionsOf } from "../../entries/view.js";
+import { theme } from "../settings/theme.js";
+import type { Bench } from "../state/bench.js";
+import { sayNumber } from "../words/language.js";
+import { materialOf } from "./material-of.js";
+import { readPens } from "./paper-pens.js";
+import { measuredLines, type RingState } from "./ring-state.js";
+import type { RingStage } from "./stage.js";
+
+/** Radius of a bore of which nothing is known yet, mm: an everyday ring's. */
+const EVERYDAY_BORE = 8.6;
+
+const write = (length: number): string => sayNumber(length, 2);
+
+/** @returns what ends it */
+export function followBench({ answers, document }: Bench, state: RingState, stage: RingStage): () => void {
+  const dark = matchMedia("(prefers-color-scheme: dark)");
+  const draw = (): void => {
+    const report = answers.of.report.value?.value;
+    const sizes = report && { ...report.band, diameter: report.size.diameter };
+    stage.drawDimensions("dimensions", sizes !== undefined && state.dimensions.value ? dimensionsOf(sizes, write) : []);
+    stage.drawFindings(state.findings.value ? (answers.of.check.value?.value.findings ?? []) : []);
+    stage.drawDimensions("measured", measuredLines(state.measured.value ?? [], write));
+  };
+  const repaint = (): void => {
+    stage.usePens(readPens(window.document.body));
+    draw();
+  };
+  const ends = [
+    effect(() => {
+      const answer = answers.of.buffers.value;
+      const diameter = answers.of.size.peek()?.value.diameter;
+      if (answer === undefined) return;
+      stage.show(answer.value, diameter === undefined ? EVERYDAY_BORE : diameter / 2);
+      stage.canvas.dataset.detail = answer.detail;
+    }),
+    effect(() => stage.dress({ material: materialOf(document.value.value), finish: state.finish.value })),
+    effect(() => stage.cut(state.cut.value)),
+    effect(draw),
+    effect(() => {
+      // The page's root takes the theme's colours after this.
+      if (theme.value !== undefined) queueMicrotask(repaint);
+    }),
+  ];
+  dark.addEventListener("change", repaint);
+  return () => {
+    dark.removeEventListener("change", repaint);
+    for (const end of ends) end();
+  };
+}

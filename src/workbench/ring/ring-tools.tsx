@@ -1,0 +1,110 @@
+/**
+ * The tools of the ring's view: where it is looked at from, what is cut, drawn over it and measured.
+ */
+import type { Signal } from "@preact/signals";
+import { say } from "../words/language.js";
+import { CAMERA_PLACES, type CameraPlaceName } from "./camera-places.js";
+import type { Cut } from "./cut-plane.js";
+import { ICONS } from "./icons.js";
+import type { RingState } from "./ring-state.js";
+
+const PLACES = Object.keys(CAMERA_PLACES) as readonly CameraPlaceName[];
+
+interface ToolsProps {
+  readonly state: RingState;
+  readonly look: (name: CameraPlaceName) => void;
+}
+
+export function RingTools({ state, look }: ToolsProps) {
+  return (
+    <div class="ring-tools" role="toolbar" aria-label={say("ring.tools")}>
+      <div class="joined">
+        {PLACES.map((name) => (
+          <button
+            key={name}
+            type="button"
+            title={say(`ring.look.${name}`)}
+            aria-label={say(`ring.look.${name}`)}
+            onClick={() => look(name)}
+          >
+            {ICONS[name]()}
+          </button>
+        ))}
+      </div>
+      <div class="joined">
+        <Switch name="dimensions" on={state.dimensions} />
+        <Switch name="findings" on={state.findings} />
+        <MeasureSwitch state={state} />
+      </div>
+      <select
+        aria-label={say("ring.finish")}
+        value={state.finish.value}
+        onChange={(event) => chooseFinish(state, event.currentTarget.value)}
+      >
+        <option value="polished">{say("ring.finish.polished")}</option>
+        <option value="satin">{say("ring.finish.satin")}</option>
+      </select>
+      <CutChoice cut={state.cut} />
+    </div>
+  );
+}
+
+function chooseFinish({ finish }: RingState, value: string): void {
+  finish.value = value === "satin" ? "satin" : "polished";
+}
+
+function Switch({ name, on }: { readonly name: "dimensions" | "findings"; readonly on: Signal<boolean> }) {
+  const label = say(`ring.${name}`);
+  const toggle = (): void => {
+    on.value = !on.value;
+  };
+  return (
+    <button type="button" title={label} aria-label={label} aria-pressed={on.value} onClick={toggle}>
+      {ICONS[name]()}
+    </button>
+  );
+}
+
+function MeasureSwitch({ state: { measured } }: { readonly state: RingState }) {
+  const on = measured.value !== undefined;
+  const toggle = (): void => {
+    measured.value = on ? undefined : [];
+  };
+  return (
+    <button
+      type="button"
+      title={say("ring.measure")}
+      aria-label={say("ring.measure")}
+      aria-pressed={on}
+      onClick={toggle}
+    >
+      {ICONS.measure()}
+    </button>
+  );
+}
+
+/** What a cut of each kind begins with: through the ring's back, where bands are plain, or through the middle. */
+const FIRST_CUTS: Readonly<Record<Cut["kind"], Cut>> = {
+  none: { kind: "none" },
+  axis: { kind: "axis", angle: 90 },
+  across: { kind: "across", at: 0 },
+};
+
+function CutChoice({ cut }: { readonly cut: Signal<Cut> }) {
+  const kinds = Object.keys(FIRST_CUTS) as readonly Cut["kind"][];
+  return (
+    <select
+      aria-label={say("ring.cut")}
+      value={cut.value.kind}
+      onChange={(event) => {
+        cut.value = FIRST_CUTS[event.currentTarget.value as Cut["kind"]];
+      }}
+    >
+      {kinds.map((kind) => (
+        <option key={kind} value={kind}>
+          {say(`ring.cut.${kind}`)}
+        </option>
+      ))}
+    </select>
+  );
+}
