@@ -29,8 +29,8 @@ test("a corner near the pointer is meant, and what is meant is seen where the po
   if (pointed === undefined) return;
   const again = seenAt(camera, pointed.point);
   expect(Math.hypot(again.x - place.x, again.y - place.y)).toBeLessThan(pointed.corner ? 12.01 : 1e-3);
-  const onCorner = pointAt(buffers, camera, again);
-  expect(onCorner?.point).toEqual(pointed.point);
+  const onceMore = pointAt(buffers, camera, again)?.point ?? [0, 0, 0];
+  for (const k of [0, 1, 2]) expect(onceMore[k]).toBeCloseTo(pointed.point[k], 9);
 });
 
 test("nothing is meant beside the ring, in its bore, and where it is cut away", async () => {
