@@ -1,135 +1,109 @@
 // Covers: src/workbench/ring/follow-bench.ts, src/workbench/ring/open-stage.ts, src/workbench/ring/paper-pens.ts
-import { decode } from "fast-png";
-import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { hasBrowser } from "../../support/browser.js";
-import { startWorkbenchBrowser, type WorkbenchBrowser } from "../../support/workbench-page.js";
+import { signal } from "@preact/signals";
+import { afterEach, beforeEach, describe, expect, test, vi } from "vitest";
+import type { Dimension } from "../../../src/entries/view.js";
+import { followBench } from "../../../src/workbench/ring/follow-bench.js";
+import { openStage } from "../../../src/workbench/ring/open-stage.js";
+import { readPens } from "../../../src/workbench/ring/paper-pens.js";
+import { newRingState } from "../../../src/workbench/ring/ring-state.js";
+import { RingStage } from "../../../src/workbench/ring/stage.js";
+import type { Bench } from "../../../src/workbench/state/bench.js";
+import { smallRing } from "../../support/small-ring.js";
 
-/** Counts what is drawn. */
-const COUNT_DRAWS = `
-globalThis.draws = 0;
-const draw = WebGL2RenderingContext.prototype.drawElements;
-WebGL2RenderingContext.prototype.drawElements = function (...given) {
-  globalThis.draws++;
-  return draw.apply(this, given);
-};`;
-
-/** What is seen of the ring: red, green, blue of each pixel. */
-async function pictureOf(page: Page): Promise<Uint8Array> {
-  // Two frames: the first draws what was asked for.
-  await page.evaluate("new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)))");
-  const { data, channels } = decode(await page.locator(".ring-picture").screenshot());
-  return Uint8Array.from(
-    { length: (data.length / channels) * 3 },
-    (_, i) => data[Math.floor(i / 3) * channels + (i % 3)],
-  );
+/** As much of a page as colours are read from: a probe's colour is its property's name. */
+function fakeDocument() {
+  const probe = { style: { color: "" }, remove: vi.fn() };
+  const body = { append: vi.fn() };
+  vi.stubGlobal("document", { createElement: () => probe, documentElement: {}, body });
+  vi.stubGlobal("window", { document: { body } });
+  vi.stubGlobal("getComputedStyle", () => ({ color: probe.style.color, fontSize: "20px" }));
+  vi.stubGlobal("matchMedia", () => ({ addEventListener: vi.fn(), removeEventListener: vi.fn() }));
+  return { probe, body };
 }
 
-/** Share of pixels that differ by more than a shade. */
-function differing(one: Uint8Array, other: Uint8Array): number {
-  let count = 0;
-  for (let i = 0; i < one.length; i += 3) {
-    if ([0, 1, 2].some((k) => Math.abs(one[i + k] - other[i + k]) > 24)) count++;
+let page: ReturnType<typeof fakeDocument>;
+
+beforeEach(() => {
+  page = fakeDocument();
+});
+
+afterEach(() => {
+  vi.unstubAllGlobals();
+});
+
+test("colours are read where the style has them, and letters grow with the page's type", () => {
+  const pens = readPens(page.body as never);
+  expect(pens.chalk.ink).toBe("var(--chalk)");
+  expect(pens.ink).toMatchObject({ ink: "var(--ink)", paper: "var(--paper)", letters: 16.25 });
+  expect(pens.hatch).toEqual({ metal: "var(--metal-cut)", line: "var(--hatch)" });
+  expect(page.probe.remove).toHaveBeenCalledOnce();
+});
+
+describe("the stage follows the bench", () => {
+  const answer = <Value>(value: Value) => signal({ value, text: "{}", detail: "draft" as const });
+
+  function follow(buffers: unknown) {
+    const told: string[] = [];
+    const drawn = new Map<string, readonly Dimension[]>();
+    const stage = {
+      show: (_: unknown, bore: number) => told.push(`show ${bore}`),
+      dress: ({ material, finish }: { material: { name: string }; finish: string }) =>
+        told.push(`${material.name} ${finish}`),
+      cut: ({ kind }: { kind: string }) => told.push(`cut ${kind}`),
+      drawDimensions: (layer: string, lines: readonly Dimension[]) => drawn.set(layer, lines),
+      drawFindings: (findings: readonly unknown[]) => told.push(`findings ${findings.length}`),
+      usePens: () => told.push("pens"),
+      canvas: { dataset: {} as Record<string, string> },
+    };
+    const report = { band: { width: 6, thickness: 2, overall: 2.2 }, size: { diameter: 17 } };
+    const of = {
+      buffers: signal<unknown>(undefined),
+      size: answer({ diameter: 17 }),
+      report: answer(report),
+      check: answer({ findings: [{ places: [] }, { places: [] }] }),
+    };
+    const document = { value: signal<Record<string, unknown>>({ material: "ag925" }) };
+    const state = newRingState();
+    const end = followBench({ answers: { of }, document } as never as Bench, state, stage as never);
+    of.buffers.value = { value: buffers, text: "{}", detail: "draft" };
+    return { told, drawn, stage, state, document, end };
   }
-  return count / (one.length / 3);
-}
 
-describe.skipIf(!hasBrowser())("the ring on its canvas", () => {
-  let browser: WorkbenchBrowser;
-  beforeAll(async () => {
-    browser = await startWorkbenchBrowser();
-  });
-  afterAll(() => browser?.close());
-
-  it("is drawn, turned, cut, dimensioned and measured, and outlives a lost graphics card", async () => {
-    const { page, complaints } = await browser.open(
-      { before: COUNT_DRAWS },
-      await browser.profile({ reducedMotion: "reduce" }),
-    );
-    await page.waitForSelector("canvas[data-detail=full]");
-    await page.getByRole("button", { name: "Findings at their places" }).click();
-    await page.getByRole("button", { name: "along the finger" }).click();
-    const front = await pictureOf(page);
-    const empty = front.slice(0, 3);
-    const paper = new Uint8Array(front.length).map((_, i) => empty[i % 3]);
-    expect(differing(front, paper)).toBeGreaterThan(0.05);
-
-    // A distance: across the front face of the band, from its inner to its outer edge. What is clicked beside it is nothing.
-    const status = page.locator(".ring-status");
-    const box = await page.locator(".ring-picture").boundingBox();
-    if (box === null) throw new Error("no picture");
-    await page.getByRole("button", { name: "Measure between two places" }).click();
-    const [middleX, middleY] = [box.width / 2, box.height / 2];
-    const click = (x: number, y: number) => page.locator(".ring-picture").click({ position: { x, y } });
-    await click(middleX, middleY);
-    expect(await status.textContent()).toMatch(/first place/);
-    const onRing = [0, 1].map((side) => firstMetal(front, box, side === 0));
-    await click(onRing[0], middleY);
-    await click(onRing[1], middleY);
-    const distance = Number.parseFloat((await status.textContent()) ?? "");
-    // The ring is 21.7 mm across; the places lie on its outer edge, some pixels in.
-    expect(distance).toBeGreaterThan(19);
-    expect(distance).toBeLessThan(22.5);
-    await page.locator(".ring-picture").press("Escape");
-
-    await page.getByRole("button", { name: "Dimension lines" }).click();
-    const dimensioned = await pictureOf(page);
-    expect(differing(dimensioned, front)).toBeGreaterThan(0.001);
-    await page.getByRole("button", { name: "Dimension lines" }).click();
-    expect(differing(await pictureOf(page), front)).toBeLessThan(0.0005);
-
-    await page.getByLabel("Cut", { exact: true }).selectOption("axis");
-    expect(differing(await pictureOf(page), front)).toBeGreaterThan(0.02);
-    await page.getByRole("slider", { name: "Where the ring is cut" }).press("ArrowUp");
-    expect(await status.textContent()).toMatch(/91°/);
-    await page.getByLabel("Cut", { exact: true }).selectOption("none");
-
-    await page.locator(".ring-picture").press("ArrowLeft");
-    const turned = await pictureOf(page);
-    expect(differing(turned, front)).toBeGreaterThan(0.01);
-
-    // Nothing changes, nothing is drawn.
-    const before = await page.evaluate("globalThis.draws");
-    await page.waitForTimeout(400);
-    expect(await page.evaluate("globalThis.draws")).toBe(before);
-    // Chromium warns of the screenshots that are taken here.
-    expect(complaints.filter((text) => !text.includes("stall due to ReadPixels"))).toEqual([]);
-
-    await page.evaluate(() => {
-      const context = document.querySelector("canvas")?.getContext("webgl2");
-      const lose = context?.getExtension("WEBGL_lose_context");
-      lose?.loseContext();
-      setTimeout(() => lose?.restoreContext(), 300);
-    });
-    await expect.poll(() => status.textContent()).toMatch(/graphics card/);
-    await expect.poll(() => status.textContent()).not.toMatch(/graphics card/);
-    expect(differing(await pictureOf(page), turned)).toBeLessThan(0.01);
-  });
-
-  it("says so where the browser draws no solid pictures, and the rest works", async () => {
-    const none = `const own = HTMLCanvasElement.prototype.getContext;
-      HTMLCanvasElement.prototype.getContext = function (kind, ...rest) {
-        return kind.startsWith("webgl") ? null : own.call(this, kind, ...rest);
-      };`;
-    const { page } = await browser.open({ before: none });
-    await expect.poll(() => page.locator(".ring-status").textContent()).toMatch(/WebGL/);
-    await page.waitForSelector(".sheet-strip svg path");
+  test("what it shows, wears, cuts and draws", async () => {
+    const { told, drawn, stage, state, document, end } = follow(await smallRing());
+    expect(told).toContain("show 8.5");
+    expect(stage.canvas.dataset.detail).toBe("draft");
+    expect(told).toContain("findings 2");
+    expect(drawn.get("dimensions")).toEqual([]);
+    state.dimensions.value = true;
+    expect(drawn.get("dimensions")?.map(({ text }) => text)).toEqual(["Ø 17.00", "6.00", "2.00"]);
+    state.findings.value = false;
+    expect(told.at(-1)).toBe("findings 0");
+    state.measured.value = [
+      [0, 0, 0],
+      [3, 4, 0],
+    ];
+    expect(drawn.get("measured")?.map(({ text }) => text)).toEqual(["5.00 mm"]);
+    state.cut.value = { kind: "axis", angle: 10 };
+    expect(told.at(-1)).toBe("cut axis");
+    document.value.value = { material: "bronze" };
+    state.finish.value = "satin";
+    expect(told.at(-1)).toMatch(/bronze.* satin/i);
+    end();
+    const before = told.length;
+    state.finish.value = "polished";
+    state.cut.value = { kind: "none" };
+    expect(told.length).toBe(before);
   });
 });
 
-/** Where the ring begins from the left or the right, on the picture's middle line, some pixels in. */
-function firstMetal(
-  picture: Uint8Array,
-  box: { readonly width: number; readonly height: number },
-  left: boolean,
-): number {
-  const width = Math.round(box.width);
-  const line = Math.floor(box.height / 2) * width * 3;
-  const at = (x: number) => picture.subarray(line + 3 * x, line + 3 * x + 3);
-  const paper = at(left ? 3 : width - 4);
-  for (let i = 4; i < width / 2; i++) {
-    const x = left ? i : width - 1 - i;
-    if ([0, 1, 2].some((k) => Math.abs(at(x)[k] - paper[k]) > 24)) return left ? x + 3 : x - 3;
-  }
-  throw new Error("no ring on the middle line");
-}
+test("without WebGL there is no stage, and the view says so", () => {
+  const nothing = { getContext: () => null, addEventListener: vi.fn(), removeEventListener: vi.fn() };
+  vi.spyOn(console, "error").mockImplementation(() => undefined);
+  expect(() => new RingStage(nothing as never, readPens(page.body as never))).toThrow();
+  const state = newRingState();
+  const opened = openStage({ canvas: nothing as never, handle: { current: null }, bench: {} as never, state });
+  expect(opened).toBeUndefined();
+  expect(state.trouble.value).toBe("no-webgl");
+  vi.restoreAllMocks();
+});
