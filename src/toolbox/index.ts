@@ -6,6 +6,7 @@ export { describeProblem } from "../base/errors.js";
 export { friezeGroups } from "../base/frieze/symmetry.js";
 export { symmetryElements } from "../base/frieze/symmetry-elements.js";
 export { joinChunks } from "../base/join-chunks.js";
+export { VERSION } from "../base/version.js";
 export { changeDocument, type DocumentChange } from "../design/change-document.js";
 export { referenceSchema } from "../design/json-schema.js";
 export { materialsOf } from "../design/materials.js";

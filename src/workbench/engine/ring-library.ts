@@ -2,10 +2,13 @@
  * What the page asks of the library beside its ring: the fields of a design, catalogues, sizes. It runs in the worker, so that
  * the page itself carries neither the library nor its schema.
  */
+import type { Plain } from "../../entries/worker.js";
 import {
   alloys,
   cautions,
   drawTile,
+  encodePng,
+  type FlatTile,
   flatTile,
   listMotifs,
   openRing,
@@ -16,7 +19,7 @@ import {
   sizeSystems,
   sizeTable,
 } from "../../index.js";
-import { friezeGroups, makeBand, sampleDesign, symmetryElements } from "../../toolbox/index.js";
+import { friezeGroups, makeBand, sampleDesign, symmetryElements, VERSION } from "../../toolbox/index.js";
 import { drawForms } from "./draw-forms.js";
 import { explain, explainInside } from "./explain-inside.js";
 import { motifOutline } from "./motif-outline.js";
@@ -53,6 +56,12 @@ export const ringLibrary = {
   ruleSets: () => ruleSets.map(({ name, summary }) => ({ name, summary })),
   cautions: () => cautions,
   sizeSystems: () => sizeSystems.map(({ name, title }) => ({ name, title })),
+  /** The program and its version, as files name it. */
+  tool: () => `annulet ${VERSION}`,
+  /** A picture as PNG. */
+  png: (picture: Parameters<typeof encodePng>[0]) => encodePng(picture),
+  /** The drawing of a flat tile, SVG. */
+  tileDrawing: (tile: Plain<FlatTile>) => drawTile(tile as FlatTile),
   /** One bore in every system. @throws AnnuletError as `resolveSize` */
   size: (spec: SizeSpec) => resolveSize(spec),
   /** The nearest label of each system. @throws AnnuletError as `resolveSize` */
