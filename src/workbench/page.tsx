@@ -4,6 +4,8 @@
  */
 import { ChangeList } from "./changes/change-list.js";
 import { FieldsPanel } from "./fields/fields-panel.js";
+import { type Desk, DeskContext } from "./files/desk.js";
+import { FileBar, useTakingIn } from "./files/file-bar.js";
 import { NoteList } from "./notes/note-list.js";
 import { RingView } from "./ring/ring-view.js";
 import { SectionView } from "./section/section-view.js";
@@ -14,32 +16,42 @@ import { TextPanel } from "./text/text-panel.js";
 import { TitleBlock } from "./title/title-block.js";
 import { say } from "./words/language.js";
 
-export function Page({ bench }: { readonly bench: Bench }) {
+export function Page({ bench, desk }: { readonly bench: Bench; readonly desk: Desk }) {
   return (
     <BenchContext.Provider value={bench}>
-      <main class="sheet">
-        <header class="sheet-tools">
-          <Settings />
-          <NoteList />
-        </header>
-        <section class="sheet-ring" aria-label={say("view.ring")}>
-          <RingView />
-        </section>
-        <section class="sheet-section" aria-label={say("view.section")}>
-          <SectionView />
-        </section>
-        <section class="sheet-strip" aria-label={say("view.strip")}>
-          <StripView />
-        </section>
-        <aside class="sheet-fields">
-          <FieldsPanel />
-          <TextPanel />
-          <ChangeList />
-        </aside>
-        <footer class="sheet-title">
-          <TitleBlock />
-        </footer>
-      </main>
+      <DeskContext.Provider value={desk}>
+        <Sheet />
+      </DeskContext.Provider>
     </BenchContext.Provider>
+  );
+}
+
+function Sheet() {
+  useTakingIn();
+  return (
+    <main class="sheet">
+      <header class="sheet-tools">
+        <FileBar />
+        <Settings />
+        <NoteList />
+      </header>
+      <section class="sheet-ring" aria-label={say("view.ring")}>
+        <RingView />
+      </section>
+      <section class="sheet-section" aria-label={say("view.section")}>
+        <SectionView />
+      </section>
+      <section class="sheet-strip" aria-label={say("view.strip")}>
+        <StripView />
+      </section>
+      <aside class="sheet-fields">
+        <FieldsPanel />
+        <TextPanel />
+        <ChangeList />
+      </aside>
+      <footer class="sheet-title">
+        <TitleBlock />
+      </footer>
+    </main>
   );
 }

@@ -151,6 +151,13 @@ export class Answers {
     this.show(this.#text);
   }
 
+  /** Asks for nothing: the worker died of this text, and another would too. The next change asks again. */
+  rest(): void {
+    this.stop();
+    this.#ring = undefined;
+    this.#problems.value = [];
+  }
+
   async #work(ring: WorkerRing, text: string): Promise<void> {
     this.#stop.abort();
     const stop = new AbortController();

@@ -15,7 +15,8 @@ export type DownloadKind = (typeof DOWNLOADS)[number];
 export interface DownloadSource {
   /** The design as written. */
   readonly text: string;
-  readonly ring: WorkerRing;
+  /** Undefined while no worker makes rings: then the design alone can be had. */
+  readonly ring: WorkerRing | undefined;
   readonly library: Remote<RingLibrary>;
 }
 
@@ -30,9 +31,9 @@ export async function makeDownload(
   { text, ring, library }: DownloadSource,
   asking: DownloadAsking = {},
 ): Promise<Uint8Array> {
+  if (kind === "json") return new TextEncoder().encode(text);
+  if (ring === undefined) throw new Error("no worker makes rings now");
   switch (kind) {
-    case "json":
-      return new TextEncoder().encode(text);
     case "html":
       return new TextEncoder().encode((await ring.sheet({ ...asking, tool: await library.tool() })).html);
     case "png":

@@ -43,7 +43,7 @@ export class Keep {
   readonly #behind = signal(false);
   readonly #copies = signal<readonly string[]>([]);
   readonly #store: KeepStore;
-  readonly #bench: KeptBench;
+  #bench: KeptBench | undefined;
   /** Design → the revision that this page read or wrote, and the files that are kept with it. */
   readonly #known = new Map<string, { readonly revision: string; readonly files: ReadonlySet<string> }>();
   readonly #bases = new Map<string, string>();
@@ -51,20 +51,20 @@ export class Keep {
   #timer: ReturnType<typeof setTimeout> | undefined;
   #last: Promise<void> = Promise.resolve();
 
-  constructor(store: KeepStore, bench: KeptBench) {
+  constructor(store: KeepStore) {
     this.#store = store;
-    this.#bench = bench;
     this.list = this.#list;
     this.trouble = this.#trouble;
     this.behind = this.#behind;
     this.copies = this.#copies;
   }
 
-  /** Keeps what changes from now on. @returns what ends that */
-  follow(): () => void {
+  /** Keeps what changes on a bench from now on. @returns what ends that */
+  follow(bench: KeptBench): () => void {
+    this.#bench = bench;
     let [id, text] = ["", ""];
     return effect(() => {
-      const snapshot = this.#snapshot();
+      const snapshot = snapshotOf(bench);
       const isOther = snapshot.id !== id;
       if (isOther) void this.flush();
       const changed = !isOther && snapshot.text !== text;
@@ -86,14 +86,14 @@ export class Keep {
 
   /** Keeps the design that lies on the bench, changed or not. */
   keepNow(): Promise<void> {
-    this.#wait(this.#snapshot());
+    if (this.#bench !== undefined) this.#wait(snapshotOf(this.#bench));
     return this.flush();
   }
 
   /** Says what the design's file on the disk held when its text was read or saved. */
   setBase(id: string, digest: string): void {
     this.#bases.set(id, digest);
-    if (this.#known.has(id) && this.#bench.id.peek() === id) this.#wait(this.#snapshot());
+    if (this.#known.has(id) && this.#bench?.id.peek() === id) this.#wait(snapshotOf(this.#bench));
   }
 
   /** Looks anew which designs are kept. What was deleted long ago is taken away for good. */
@@ -135,6 +135,11 @@ export class Keep {
     return this.#mark(id, undefined);
   }
 
+  /** Whether this page has kept a design, or read it where it was kept. */
+  has(id: string): boolean {
+    return this.#known.has(id);
+  }
+
   /** Keeps a picture of a design that is kept, PNG. */
   keepPicture(id: string, png: Uint8Array): Promise<void> {
     return this.#try(async () => {
@@ -146,18 +151,6 @@ export class Keep {
   async picture(id: string): Promise<Uint8Array | undefined> {
     const picture = await this.#store.part("picture", id).catch(() => undefined);
     return picture instanceof Uint8Array ? picture : undefined;
-  }
-
-  #snapshot(): Snapshot {
-    const { document, id, files } = this.#bench;
-    const { name } = document.value.value;
-    return {
-      id: id.value,
-      text: document.text.value,
-      name: typeof name === "string" ? name : "",
-      files: files.value,
-      history: { changes: document.changes.value, at: document.at.value },
-    };
   }
 
   #wait(snapshot: Snapshot): void {
@@ -195,7 +188,7 @@ export class Keep {
   /** Another page has written this design: both are kept. */
   async #writeCopy(snapshot: Snapshot): Promise<void> {
     const id = `${snapshot.id.replace(/\.\w+$/, "")}.${crypto.getRandomValues(new Uint32Array(1))[0].toString(36)}`;
-    if (this.#bench.id.peek() === snapshot.id) this.#bench.id.value = id;
+    if (this.#bench?.id.peek() === snapshot.id) this.#bench.id.value = id;
     if (this.#waiting?.id === snapshot.id) this.#waiting = { ...this.#waiting, id };
     this.#copies.value = [...this.#copies.peek(), snapshot.name];
     await this.#writeDesign({ ...snapshot, id });
@@ -222,4 +215,15 @@ export class Keep {
       this.#trouble.value = (error as DOMException | undefined)?.name === "QuotaExceededError" ? "full" : "forbidden";
     }
   }
+}
+
+function snapshotOf({ document, id, files }: KeptBench): Snapshot {
+  const { name } = document.value.value;
+  return {
+    id: id.value,
+    text: document.text.value,
+    name: typeof name === "string" ? name : "",
+    files: files.value,
+    history: { changes: document.changes.value, at: document.at.value },
+  };
 }

@@ -6,6 +6,7 @@ import { createContext } from "preact";
 import { useContext } from "preact/hooks";
 import type { WorkerSetup } from "../../entries/worker.js";
 import { Answers } from "../engine/answers.js";
+import { Losses } from "../engine/losses.js";
 import { type RingHost, startHost } from "../engine/ring-host.js";
 import { Notes } from "../notes/notes.js";
 import { type DesignFiles, NO_FILES } from "./design-files.js";
@@ -51,16 +52,29 @@ export function openBench({ startWorker, setup, ...begun }: BenchSetup): Bench {
   const id = signal(begun.id ?? newId());
   const files = signal(begun.files ?? NO_FILES);
   const selected = signal<Path | undefined>(undefined);
-  const start = (): RingHost => startHost(startWorker, () => restart());
+  const notes = new Notes();
+  const start = (): RingHost => startHost(startWorker, () => lost());
   const host = signal(start());
   const answers = new Answers(host.peek().rings, { ...setup, files: filesOf(files, setup.files) });
+  const losses = new Losses();
   const restart = (): void => {
+    losses.resting = false;
     host.value = start();
     answers.restart(host.value.rings);
+  };
+  const lost = (): void => {
+    if (losses.mayTryAgain(document.sound.peek())) {
+      restart();
+      return;
+    }
+    answers.rest();
+    const again = { text: "work.try-again", take: restart } as const;
+    notes.tell({ name: "worker", text: "work.lost", kind: "trouble", choices: [again] });
   };
   let shown = files.peek();
   const unfollow = effect(() => {
     const [text, now] = [document.sound.value, files.value];
+    if (losses.resting) restart();
     answers.show(text, now !== shown);
     shown = now;
   });
@@ -75,7 +89,7 @@ export function openBench({ startWorker, setup, ...begun }: BenchSetup): Bench {
     unfollow();
     host.peek().end();
   };
-  return { document, id, files, answers, host, selected, notes: new Notes(), begin, end };
+  return { document, id, files, answers, host, selected, notes, begin, end };
 }
 
 /** The bench's own files first. */

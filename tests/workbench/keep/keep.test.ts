@@ -13,8 +13,8 @@ function page(store: KeepStore, begun: Begun = { text: '{"name":"a"}', id: "a" }
   const document = new DesignDocument(begun.text);
   const bench = { document, id: signal(begun.id ?? "?"), files: signal<DesignFiles>(begun.files ?? NO_FILES) };
   document.begin(begun.text, begun.history);
-  const keep = new Keep(store, bench);
-  onTestFinished(keep.follow());
+  const keep = new Keep(store);
+  onTestFinished(keep.follow(bench));
   const begin = (next: Begun) =>
     batch(() => {
       bench.id.value = next.id ?? "?";
