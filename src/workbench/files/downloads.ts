@@ -1,10 +1,9 @@
 /**
  * What the page makes to be downloaded: the bytes that the command line writes for the same design.
  */
-import type { Remote } from "comlink";
 import type { WorkerRing } from "../../entries/worker.js";
 import type { Progress } from "../../index.js";
-import type { RingLibrary } from "../engine/ring-library.js";
+import type { RingHost } from "../engine/ring-host.js";
 
 /** Endings: the design, meshes, the bench sheet, the picture, the drawing of the tile. */
 export const DOWNLOADS = ["json", "stl", "obj", "3mf", "glb", "html", "png", "svg"] as const;
@@ -17,7 +16,7 @@ export interface DownloadSource {
   readonly text: string;
   /** Undefined while no worker makes rings: then the design alone can be had. */
   readonly ring: WorkerRing | undefined;
-  readonly library: Remote<RingLibrary>;
+  readonly library: RingHost["library"];
 }
 
 export interface DownloadAsking {
