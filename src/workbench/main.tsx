@@ -9,6 +9,7 @@ import harfbuzz from "annulet/harfbuzz.wasm?packed";
 import manifold from "annulet/manifold.wasm?packed";
 import { render } from "preact";
 import { canCompile } from "./engine/can-compile.js";
+import { markTimes } from "./engine/marks.js";
 import { unpack } from "./engine/unpack.js";
 import RingsWorker from "./engine/worker.js?worker&inline";
 import { Desk } from "./files/desk.js";
@@ -39,6 +40,7 @@ async function start(): Promise<void> {
   if (!compiles) bench.notes.tell({ name: "wasm", text: "work.no-wasm", kind: "trouble" });
   keep.follow(bench);
   keepPictures(bench, keep);
+  markTimes(bench);
   desk.follow();
   effect(() => session.set(bench.id.value));
   followWindow(desk, others);

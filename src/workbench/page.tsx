@@ -10,7 +10,7 @@ import { NoteList } from "./notes/note-list.js";
 import { RingView } from "./ring/ring-view.js";
 import { SectionView } from "./section/section-view.js";
 import { Settings } from "./settings/settings.js";
-import { type Bench, BenchContext } from "./state/bench.js";
+import { type Bench, BenchContext, useBench } from "./state/bench.js";
 import { StripView } from "./strip/strip-view.js";
 import { TextPanel } from "./text/text-panel.js";
 import { TitleBlock } from "./title/title-block.js";
@@ -28,8 +28,9 @@ export function Page({ bench, desk }: { readonly bench: Bench; readonly desk: De
 
 function Sheet() {
   useTakingIn();
+  const { working } = useBench().answers;
   return (
-    <main class="sheet">
+    <main class="sheet" aria-busy={working.value !== undefined}>
       <header class="sheet-tools">
         <FileBar />
         <Settings />

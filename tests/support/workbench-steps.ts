@@ -1,0 +1,53 @@
+/**
+ * What a maker does on the workbench's page, for tests: opens files, types the design, downloads.
+ */
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+
+/** A file for the page's own field. */
+export const asFile = (name: string, content: string | Uint8Array) => ({
+  name,
+  mimeType: "application/octet-stream",
+  buffer: Buffer.from(content),
+});
+
+/** Opens files by the page's field. */
+export async function openFiles(page: Page, ...files: readonly ReturnType<typeof asFile>[]): Promise<void> {
+  await page.locator(".file-bar input[type=file]").setInputFiles([...files]);
+}
+
+/** Waits until nothing is being worked out and nothing is about to be: `quiet` ms without work. */
+export async function whenQuiet(page: Page, quiet = 900): Promise<void> {
+  await page.evaluate(async (quiet) => {
+    const sheet = document.querySelector("main");
+    for (let still = 0; still < quiet; still = sheet?.getAttribute("aria-busy") === "false" ? still + 50 : 0) {
+      await new Promise((resolve) => setTimeout(resolve, 50));
+    }
+  }, quiet);
+}
+
+/** The bytes of a download, by the ending of its name. */
+export async function download(page: Page, label: string): Promise<Uint8Array> {
+  const coming = page.waitForEvent("download");
+  await page
+    .locator(".drop-menu", { has: page.getByText("Download", { exact: true }) })
+    .locator("summary")
+    .click();
+  await page.getByRole("button", { name: label, exact: true }).click();
+  return Uint8Array.from(readFileSync(await (await coming).path()));
+}
+
+/** The design as the page has it. */
+export async function designText(page: Page): Promise<string> {
+  return new TextDecoder().decode(await download(page, "Design (JSON)"));
+}
+
+/** Waits for a line that tells something, and gives its text. */
+export async function noteText(page: Page, name: string): Promise<string> {
+  return (await page.locator(`[data-note="${name}"] > span`).textContent()) ?? "";
+}
+
+/** Presses a button of a line that tells something. */
+export async function chooseInNote(page: Page, name: string, button: string): Promise<void> {
+  await page.locator(`[data-note="${name}"]`).getByRole("button", { name: button }).click();
+}
