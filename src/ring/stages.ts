@@ -19,7 +19,7 @@ export const stages: StageTable = {
   printSettings: slice("design.print option.print", output.printSettings),
   size: figure("size", "design.size", fitting.size),
   boreRadius: slice("size", ({ size }) => size.diameter / 2),
-  fitPattern: slice("design.pattern", fitting.fitPattern),
+  fitPattern: slice("design.pattern design.beads", fitting.fitPattern),
   fit: figure("fit", "design.profile design.tolerance boreRadius fitPattern", fitting.fit),
   width: slice("design.profile fit", ({ design, fit }) => fit?.bandWidth ?? design.profile.width),
   profile: work("profile", "design.profile design.tolerance boreRadius width", flat.profile),

@@ -52,7 +52,7 @@ const TAKEN: Readonly<Record<string, readonly unknown[]>> = {
   build: [document, { detail: "draft" }],
   buildProfile: [readDesign(document).profile, 7.5, 0.05],
   bvhKernel: [],
-  checkDesign: [document, {}],
+  checkDesign: [document],
   checkSolid: [mesh, {}],
   checkWalls: [mesh, {}],
   connectRings: [new MessageChannel().port1],
@@ -111,7 +111,7 @@ const FUNCTIONS: readonly (readonly [string, Call])[] = [
   ...QUESTIONS.map(
     (name) => [`ring.${name}`, (...given: readonly unknown[]) => (ring[name] as Call)(...given)] as const,
   ),
-  ["studio", (options) => takeSmall(typeof options === "object" && options ? { ...small, ...options } : options)],
+  ["studio", (options = small) => takeSmall(typeof options === "object" && options ? { ...small, ...options } : options)],
 ];
 
 /** Of each kind of value one or two; strings and objects that stand where others belong. */

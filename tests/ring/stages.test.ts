@@ -104,12 +104,12 @@ const cases: readonly (readonly [what: string, edit: (copy: Design) => void, wor
   [
     "beads on the rails",
     (d) => (d.beads[0].diameter = 0.51),
-    list("drawingUses tileRuns beads cast.beads tile laneTiles", BUILT),
+    list("fitPattern drawingUses tileRuns beads cast.beads tile laneTiles", BUILT),
   ],
   [
     "beads along a path of the tile",
     (d) => (d.beads[1].diameter = 0.31),
-    list("drawingUses tileRuns drawnPattern", LAID, FLAT, BUILT),
+    list("fitPattern drawingUses tileRuns drawnPattern", LAID, FLAT, BUILT),
   ],
   [
     "the lettering",

@@ -26,7 +26,7 @@ export interface FitBandOptions {
 }
 
 /**
- * Solves the fit; warns of a band width that it had to change and of a tile stretched beyond notice.
+ * Solves the fit; warns of a band width that it had to change and of a tile stretched beyond notice, where that shows.
  * Undefined where there is no pattern to fit.
  */
 export function fitBand(
@@ -55,13 +55,19 @@ export function fitBand(
       hint: 'see `annulet fit` for other numbers of repeats, or say "hold": "band" to keep the width',
     });
   }
-  for (const one of fits) if (Math.abs(one.aspectError) > STRETCH_LIMIT) warn?.(stretched(one));
+  const { heightLanes = [] } = pattern;
+  for (const one of fits) {
+    if (Math.abs(one.aspectError) > STRETCH_LIMIT && !heightLanes.includes(one.name)) warn?.(stretched(one));
+  }
   return fit;
 }
 
 /** What of a pattern its fit depends on. */
 export type FitPattern = Pick<PatternSpec, "fit" | "cover"> &
-  Partial<Pick<PatternSpec, "cycle" | "medallion" | "lanes" | "gap">>;
+  Partial<Pick<PatternSpec, "cycle" | "medallion" | "lanes" | "gap">> & {
+    /** Names of the lanes whose tiles may be stretched, since nothing in them shows it. Default none. */
+    readonly heightLanes?: readonly string[];
+  };
 
 function solve(pattern: FitPattern, drawnWidth: number, measure: MeasureSeat): Fit {
   const { fit, cover, cycle, medallion, lanes, gap = PATTERN_DEFAULTS.gap } = pattern;

@@ -21,6 +21,7 @@ import type { Place, Section, Stand } from "./columns.js";
 import { HeightIndex, type Heights } from "./height-index.js";
 import { added, cutOut, type Held, heldFor, type Stretch } from "./held.js";
 import { withLeaningHole } from "./leaning-hole.js";
+import { TriangleIndex } from "./triangle-index.js";
 import { footAt, withUpright } from "./upright.js";
 
 export interface IntentOptions {
@@ -47,10 +48,13 @@ const NO_MEETINGS = { at: () => Number.POSITIVE_INFINITY };
 
 const EVERYWHERE: Stretch = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
 
+/** What tells heights over places. */
+type Index = Pick<HeightIndex, "at" | "box">;
+
 /** A body of the pattern, ready to be looked up. */
 interface Known {
   readonly body: FlatBody;
-  readonly index: HeightIndex;
+  readonly index: Index;
   /** Of a hole what lies inside its broken edges. */
   readonly throat: HeightIndex;
   /** mm along the band after which it comes again. */
@@ -73,7 +77,7 @@ const UPRIGHT = 1e-6;
 export class Intent {
   readonly #options: IntentOptions;
   readonly #known: readonly Known[];
-  readonly #marks: readonly { readonly mark: Mark; readonly index: HeightIndex }[];
+  readonly #marks: readonly { readonly mark: Mark; readonly index: Index }[];
   readonly #beads: BeadFinder;
   readonly #field: Field | undefined;
   readonly #meetingsOf = new Map<Section, Pick<Meetings, "at">>();
@@ -212,7 +216,7 @@ export class Intent {
   #hole(held: Held, { index, throat, period, reach }: Known, { u, across, section }: Place, stand: Stand): Held {
     const { way, band } = stand;
     if (band.length === 0) return held;
-    const isIn = (which: HeightIndex, v: number) => heightsAt(which, period, u, v) !== undefined;
+    const isIn = (which: Index, v: number) => heightsAt(which, period, u, v) !== undefined;
     const piercedAt = (v: number) => (!isIn(index, v) ? "no" : isIn(throat, v) ? "through" : "edge");
     const [bottom] = band;
     if (Math.abs(way[0]) > UPRIGHT) {
@@ -235,17 +239,13 @@ const ON_EDGE = 1e-6;
 /** Within so many mm of the seat's end or of a field's edge nothing is compared. */
 const BESIDE = 0.35;
 
-function indexOf({ surface, top, outline, mode }: FlatBody): HeightIndex {
+function indexOf({ surface, top, outline, mode }: FlatBody): Index {
   if (mode === "pierced") return new HeightIndex(outline);
-  if (surface === undefined) return new HeightIndex(top);
-  const { points, triangles } = surface.top;
-  return new HeightIndex(
-    Array.from({ length: triangles.length / 3 }, (_, i) => [[0, 1, 2].map((k) => points[triangles[3 * i + k]])]),
-  );
+  return surface === undefined ? new HeightIndex(top) : new TriangleIndex(surface.top.points, surface.top.triangles);
 }
 
 /** The heights of a body that comes again, wherever it does. */
-function heightsAt(index: HeightIndex, period: number, u: number, v: number, body?: FlatBody): Heights | undefined {
+function heightsAt(index: Index, period: number, u: number, v: number, body?: FlatBody): Heights | undefined {
   const { left, right, low, high } = index.box;
   if (v < low || v > high) return undefined;
   let found: Heights | undefined;
@@ -272,7 +272,7 @@ function shaped({ rise, fade }: FlatBody, heights: Heights, u: number, v: number
 const FACING = 0.8;
 
 /** What a mark makes of a column: over the surface's place where the column comes out of the band, and one so deep. */
-function markOn(held: Held, { surface, body, box }: Mark, index: HeightIndex, place: Place, stand: Stand): Held {
+function markOn(held: Held, { surface, body, box }: Mark, index: Index, place: Place, stand: Stand): Held {
   const { wrap, name } = surface;
   const { band, point, way } = stand;
   if (band.length === 0 || (name === "seat") !== (place.on === "seat" && name !== "bore")) {

@@ -3,6 +3,7 @@
  */
 import type { Fit } from "../../band/fit/fit.js";
 import { type FitPattern, fitBand } from "../../band/fit/fit-band.js";
+import { heightLanes } from "../../design/height-lanes.js";
 import type { PatternSpec } from "../../design/pattern/pattern.js";
 import { type ResolvedSize, resolveSize } from "../../size/size.js";
 import type { From, OfDesign } from "../answers.js";
@@ -13,11 +14,12 @@ export function size({ design }: OfDesign<"size">): ResolvedSize {
 }
 
 /** What of a pattern its fit depends on: no art. */
-export function fitPattern({ design: { pattern } }: OfDesign<"pattern">): FitPattern | undefined {
+export function fitPattern({ design: { pattern, beads } }: OfDesign<"pattern" | "beads">): FitPattern | undefined {
   if (pattern === undefined) return undefined;
   const { fit, cover, cycle, gap, lanes } = pattern;
   const bare = (medallion: PatternSpec["medallion"]) => medallion && { ...medallion, regions: [] };
   return {
+    heightLanes: heightLanes(pattern, beads),
     fit,
     cover,
     cycle,
