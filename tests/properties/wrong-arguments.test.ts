@@ -111,7 +111,10 @@ const FUNCTIONS: readonly (readonly [string, Call])[] = [
   ...QUESTIONS.map(
     (name) => [`ring.${name}`, (...given: readonly unknown[]) => (ring[name] as Call)(...given)] as const,
   ),
-  ["studio", (options = small) => takeSmall(typeof options === "object" && options ? { ...small, ...options } : options)],
+  [
+    "studio",
+    (options = small) => takeSmall(typeof options === "object" && options ? { ...small, ...options } : options),
+  ],
 ];
 
 /** Of each kind of value one or two; strings and objects that stand where others belong. */
