@@ -55,6 +55,7 @@ const OFF_PLANE = 2e-4;
 /** Takes off a plane what touches it in a point alone: its image would hang on it by that point. */
 function letGo({ mesh, marks }: Clipped, { normal }: HalfSpace, bit: number): Clipped {
   const onRim = verticesOfRim(mesh, (vertex) => (marks[vertex] & bit) !== 0);
+  if (!marks.some((mark, vertex) => (mark & bit) !== 0 && onRim[vertex] === 0)) return { mesh, marks };
   const positions = mesh.positions.slice();
   const kept = marks.map((mark, vertex) => {
     if ((mark & bit) === 0 || onRim[vertex] === 1) return mark;
@@ -68,9 +69,10 @@ function letGo({ mesh, marks }: Clipped, { normal }: HalfSpace, bit: number): Cl
 function verticesOfRim({ positions, triangles }: Mesh, onPlane: (vertex: number) => boolean): Uint8Array {
   const beside: number[] = [];
   for (let t = 0; t < triangles.length; t += 3) {
-    const corners = triangles.subarray(t, t + 3);
-    const [a, b, c] = [onPlane(corners[0]), onPlane(corners[1]), onPlane(corners[2])];
-    if (a ? b || c : b && c) beside.push(...corners);
+    const a = onPlane(triangles[t]);
+    const b = onPlane(triangles[t + 1]);
+    const c = onPlane(triangles[t + 2]);
+    if (a ? b || c : b && c) beside.push(triangles[t], triangles[t + 1], triangles[t + 2]);
   }
   const { opposite } = buildEdgeTable({ positions, triangles: Uint32Array.from(beside) });
   const onRim = new Uint8Array(positions.length / 3);
