@@ -5,11 +5,13 @@
  */
 import { Clipper, Clipper64, ClipperOffset, ClipType, EndType, FillRule, JoinType } from "clipper2-ts";
 import { polygonsOf } from "../base/math/polygon.js";
+import { BREATH, type Pausing } from "../base/pausing.js";
+import { apartAlong } from "./apart-along.js";
 import { boxRing, type GridBox, ringBox } from "./box.js";
 import { limitCrossings } from "./crossing-limit.js";
 import type { GridPath, GridPoint } from "./grid.js";
 import { dropSpikes } from "./spikes.js";
-import { sweepAlong } from "./sweep-along.js";
+import { isLongRow, sweepAlong } from "./sweep-along.js";
 
 /** Rings of a region. */
 export type GridRegion = readonly GridPath[];
@@ -34,15 +36,28 @@ function sweep(...how: Parameters<typeof sweepAlong>): GridRegion {
   return limitCrossings(() => sweepAlong(...how));
 }
 
-/** Everything covered by the rings under the fill rule. */
-export function unite(rings: GridRegion, fill: keyof typeof FILLS = "nonzero"): GridRegion {
-  return sweep([rings.map(dropSpikes).filter((ring) => ring.length > 2)], ([subject]) => {
+/** Everything covered by the rings under the fill rule. `isLong`: as of `sweepAlong`. */
+export function unite(rings: GridRegion, fill: keyof typeof FILLS = "nonzero", isLong?: boolean): GridRegion {
+  const unspiked = rings.map(dropSpikes).filter((ring) => ring.length > 2);
+  const work = ([subject]: readonly GridRegion[]) => {
     const clipper = new Clipper64();
     clipper.addSubject(subject as GridPath[]);
     const result: GridPath[] = [];
     clipper.execute(ClipType.Union, FILLS[fill], result);
     return result;
-  });
+  };
+  return sweep([unspiked], work, isLong);
+}
+
+/** The same in pieces: what lies apart along the strip is united by itself. */
+export function* uniting(rings: GridRegion, fill: keyof typeof FILLS = "nonzero"): Pausing<GridRegion> {
+  const united: GridPath[] = [];
+  const isLong = isLongRow(rings);
+  for (const list of apartAlong(rings)) {
+    yield BREATH;
+    for (const ring of unite(list, fill, isLong)) united.push(ring);
+  }
+  return united;
 }
 
 /** What is in `region` and not in `hole`. */

@@ -15,16 +15,22 @@ const MANY_CORNERS = 20_000;
 /** How many times longer than high what is turned is at the least. */
 const LONG = 2;
 
-/** Works rings with the library, turned a quarter where they lie in a long row. The turn is exact. */
+/**
+ * Works rings with the library, turned a quarter where they lie in a long row. The turn is exact.
+ *
+ * @param isLong whether they count as one: of parts of a row, what holds of all of it. Default as they are themselves
+ */
 export function sweepAlong(
   lists: readonly (readonly GridPath[])[],
   work: (lists: readonly (readonly GridPath[])[]) => readonly GridPath[],
+  isLong = isLongRow(lists.flat()),
 ): readonly GridPath[] {
-  if (!isLongRow(lists.flat())) return work(lists);
+  if (!isLong) return work(lists);
   return work(lists.map((paths) => paths.map(turned))).map(turnedBack);
 }
 
-function isLongRow(paths: readonly GridPath[]): boolean {
+/** Whether rings lie in a long row. */
+export function isLongRow(paths: readonly GridPath[]): boolean {
   const corners = paths.reduce((sum, path) => sum + path.length, 0);
   if (paths.length < MANY_RINGS && corners < MANY_CORNERS) return false;
   let [left, right, low, high] = [Infinity, -Infinity, Infinity, -Infinity];

@@ -18,7 +18,7 @@ import { type Chain, JOIN_REACH, joinLines } from "../flat/chains.js";
 import { fillPath } from "../flat/fill-path.js";
 import type { GridPath } from "../flat/grid.js";
 import { partAtEdges } from "../flat/part-at-edges.js";
-import { type GridRegion, ringArea, unite } from "../flat/polygons.js";
+import { type GridRegion, ringArea, uniting } from "../flat/polygons.js";
 import { clearRing, imagesOf, mostImages, type Strip, steps } from "../flat/strip.js";
 import { tidying } from "../flat/tidy.js";
 import { composeRegion, cutLines, isComposed, type OtherRegion } from "./compose-region.js";
@@ -204,7 +204,7 @@ function* fillShape(
   );
   yield where;
   const loops = takesSides(spec.ribbon) ? chains.filter((chain) => chain.closed).map(({ points }) => points) : [];
-  return unite([...images, ...loops.map((loop) => (ringArea(loop) < 0 ? [...loop].reverse() : loop))]);
+  return yield* uniting([...images, ...loops.map((loop) => (ringArea(loop) < 0 ? [...loop].reverse() : loop))]);
 }
 
 function openPathError(spec: ArtSpec, where: string): AnnuletError {

@@ -48,15 +48,15 @@ export function* buildingHole(body: FlatBody, { profile, reach, ...options }: Ho
   const faces = new Faces(body.seam);
   for (const polygon of body.outline) {
     yield* faces.polygon(polygon, lid, false);
-    faces.walls(polygon, seat, lid);
-    faces.walls(polygon, floor, bore);
+    yield* faces.walls(polygon, seat, lid);
+    yield* faces.walls(polygon, floor, bore);
     yield* faces.polygon(polygon, floor, true);
   }
   for (const polygon of body.top) {
     yield* faces.polygon(polygon, seat, true);
     yield* faces.polygon(polygon, bore, false);
   }
-  for (const polygon of body.throat) faces.walls(polygon, bore, seat);
+  for (const polygon of body.throat) yield* faces.walls(polygon, bore, seat);
   const forward = (u: number, v: number, h: number): Point3 => {
     const { w, r, wall } = section(u, v);
     const angle = wrap.angleAt(u);

@@ -41,15 +41,16 @@ export class Faces {
   }
 
   /** Walls from `low` up to `high` on a polygon's rings, facing away from it. */
-  walls(polygon: ReliefPolygon, low: Place, high: Place): void {
+  *walls(polygon: ReliefPolygon, low: Place, high: Place): Pausing<void> {
     for (const ring of polygon) {
       const [lower, upper] = [ring.map(low), ring.map(high)];
-      ring.forEach((a, i) => {
+      for (const [i, a] of ring.entries()) {
+        if (i % AT_A_BREATH === 0) yield BREATH;
         const next = (i + 1) % ring.length;
-        if (this.#seam?.some((u) => a[0] === u && ring[next][0] === u)) return;
+        if (this.#seam?.some((u) => a[0] === u && ring[next][0] === u)) continue;
         this.#face(lower[i], lower[next], upper[next]);
         this.#face(lower[i], upper[next], upper[i]);
-      });
+      }
     }
   }
 

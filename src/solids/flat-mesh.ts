@@ -28,7 +28,7 @@ export function* makingFlatMesh({ seam, top, surface, outline }: FlatBody, sink:
   }
   for (const polygon of outline) {
     if (surface === undefined) yield* faces.polygon(polygon, foot, true);
-    faces.walls(polygon, foot, same);
+    yield* faces.walls(polygon, foot, same);
   }
   return yield* faces.mesh();
 }

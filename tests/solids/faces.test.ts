@@ -40,7 +40,7 @@ describe("faces that are collected", () => {
   it("make walls that face away from what they surround, and into its holes", () => {
     const faces = new Faces(undefined);
     const hole = square.map(([u, v]): Point3 => [0.5 + u / 4, 0.5 + v / 4, 0]).toReversed();
-    faces.walls([square, hole], at(0), at(3));
+    finish(faces.walls([square, hole], at(0), at(3)));
     finish(faces.polygon([square, hole], at(3), false));
     finish(faces.polygon([square, hole], at(0), true));
     expect(signedVolume(finish(faces.mesh()))).toBeCloseTo((4 - 0.25) * 3, 12);
@@ -56,7 +56,7 @@ describe("faces that are collected", () => {
   it("leave out walls along the seam alone: not those that only begin there, nor elsewhere", () => {
     const walls = (seam: readonly [number, number] | undefined, ring: readonly Point3[]) => {
       const faces = new Faces(seam);
-      faces.walls([ring], at(0), at(1));
+      finish(faces.walls([ring], at(0), at(1)));
       return finish(faces.mesh()).triangles.length / 3;
     };
     expect(walls(undefined, square)).toBe(8);
