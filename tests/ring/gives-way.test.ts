@@ -1,4 +1,4 @@
-// Covers: src/base/pausing.ts, src/base/work.ts
+// Covers: src/base/pausing.ts
 /**
  * How much is handled between two chances to hear a signal, counted, of designs in which one step was long: an image and a long
  * row of tiles in a pattern that stops, one body of many motifs, an outline of many corners, a long text.
