@@ -3,6 +3,7 @@
  */
 import { useBench } from "../state/bench.js";
 import { language } from "../words/language.js";
+import { sayText } from "../words/say-text.js";
 import { asked } from "./asked.js";
 import type { ControlProps } from "./control-props.js";
 import { writeNumber } from "./read-number.js";
@@ -19,7 +20,7 @@ export function MetalField({ place, reference, id, describedBy, isWrong }: Contr
     name: typeof name === "string" ? name : String(symbol),
     density: undefined,
   }));
-  const all = [...own, ...built];
+  const all = [...own, ...built.map((alloy) => ({ ...alloy, name: sayText(alloy.name) }))];
   const isKnown = all.some(({ symbol }) => symbol === value);
   return (
     <select

@@ -4,7 +4,7 @@
 import type { MotifEntry } from "../../index.js";
 import { useBench } from "../state/bench.js";
 import { valueAt } from "../state/json-text.js";
-import { sayField } from "../words/fields/say-field.js";
+import { sayChoice, sayField } from "../words/fields/say-field.js";
 import { say } from "../words/language.js";
 import { motifValues, USUAL_TILE } from "./choose-motif.js";
 import { Fold } from "./fold.js";
@@ -24,7 +24,7 @@ export function MotifField({ place }: { readonly place: Place }) {
   };
   return (
     <Fold
-      title={`${sayField(place.schema)}${motif === undefined ? "" : ` · ${motif}`}`}
+      title={`${sayField(place.schema)}${motif === undefined ? "" : ` · ${sayChoice("motif", motif)}`}`}
       paths={[place.path]}
       isOpen
       class="fold-part"

@@ -3,7 +3,9 @@
  */
 import type { MotifEntry } from "../../index.js";
 import { useBench } from "../state/bench.js";
+import { sayChoice } from "../words/fields/say-field.js";
 import { say } from "../words/language.js";
+import { sayText } from "../words/say-text.js";
 import { asked } from "./asked.js";
 
 interface MotifsProps {
@@ -23,11 +25,11 @@ export function MotifPictures({ chosen, choose }: MotifsProps) {
           role="radio"
           key={motif.name}
           aria-checked={motif.name === chosen}
-          title={motif.summary}
+          title={sayText(motif.summary)}
           onClick={() => choose(motif)}
         >
           <MotifPicture name={motif.name} />
-          <span>{motif.name}</span>
+          <span>{sayChoice("motif", motif.name)}</span>
         </button>
       ))}
     </div>

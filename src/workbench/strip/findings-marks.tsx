@@ -2,6 +2,7 @@
  * Findings at their place on the strip: a number in a ring, the sentence for those who point at it or come to it by keys.
  */
 import { useBench } from "../state/bench.js";
+import { sayText } from "../words/say-text.js";
 import { toScreen } from "./flat-view.js";
 import { sharedView } from "./shared-view.js";
 import { placeOfAngle, type StripLayout } from "./strip-layout.js";
@@ -29,7 +30,7 @@ export function FindingMarks({ layout }: { readonly layout: StripLayout }) {
             class={`finding-mark finding-${finding.severity}`}
             transform={`translate(${x} ${y})`}
           >
-            <title>{finding.message}</title>
+            <title>{sayText(finding.message)}</title>
             <circle r={RING} />
             <text x={RING + 2} y={-RING + 4}>
               {number}

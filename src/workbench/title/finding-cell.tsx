@@ -6,6 +6,7 @@ import { useBench } from "../state/bench.js";
 import { pathOf } from "../state/json-text.js";
 import { say } from "../words/language.js";
 import { sayProblem } from "../words/say-problem.js";
+import { sayText } from "../words/say-text.js";
 
 export function FindingCell() {
   const { answers } = useBench();
@@ -24,7 +25,7 @@ export function FindingCell() {
         <ProblemList problems={problems} />
         <ol class="balloons">
           {findings.map((finding) => (
-            <li key={finding.message}>{finding.message}</li>
+            <li key={finding.message}>{sayText(finding.message)}</li>
           ))}
         </ol>
         <ProblemList problems={warnings} />
