@@ -24,6 +24,7 @@ export { drawMotifs } from "../output/drawing/motif-drawing.js";
 export { readableEndings, requireReadable } from "../output/files/read-mesh.js";
 export { facing } from "../output/picture/aim.js";
 export { PICTURE_DEFAULTS } from "../output/picture/options.js";
+export { LONGEST_SIDE } from "../output/picture/picture-schema.js";
 export { printFigures } from "../output/print/figures.js";
 export { printSettings } from "../output/print/settings.js";
 export { showJson } from "../output/reference/show-json.js";

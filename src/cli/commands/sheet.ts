@@ -3,7 +3,7 @@
  */
 
 import { AnnuletError, type BenchSheet, benchSheet, type Problem } from "../../index.js";
-import { BENCH_SHEET_DEFAULTS } from "../../toolbox/index.js";
+import { BENCH_SHEET_DEFAULTS, LONGEST_SIDE } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, type DesignDocument } from "../design-file.js";
 import { filesBeside } from "../design-folder.js";
@@ -89,16 +89,13 @@ function checkUsage({ output = [], paper, pictures }: SheetOptions) {
   }
   const isPdf = outputs.some(({ ending }) => ending === ".pdf");
   if (paper !== undefined && !isPdf) problems.push(usage("--paper is for PDF; HTML takes the printer's paper."));
-  if (pictures !== undefined && !(Number.isInteger(pictures) && pictures >= 0 && pictures <= MOST_PIXELS)) {
-    problems.push({ ...usage("--pictures is a width."), value: pictures, allowed: `0 to ${MOST_PIXELS} pixels` });
+  if (pictures !== undefined && !(Number.isInteger(pictures) && pictures >= 0 && pictures <= LONGEST_SIDE)) {
+    problems.push({ ...usage("--pictures is a width."), value: pictures, allowed: `0 to ${LONGEST_SIDE} pixels` });
   }
   if (problems.length > 0) throw new AnnuletError(problems);
   if (isPdf) requireChromium();
   return outputs;
 }
-
-/** Widest picture, pixels: 1200 an inch. */
-const MOST_PIXELS = 2800;
 
 async function makeSheet(document: DesignDocument, path: string, options: SheetOptions, io: Io): Promise<BenchSheet> {
   const progress = startProgress(io, false);

@@ -71,7 +71,8 @@ function overSeat({ place, stand, held }: Holding, intent: Intent): Held {
   const { line } = place.section;
   const ends = [-1, 1].map((side) => (line.point(side * line.reach, 0)[0] - point[0]) / way[0]);
   const beads = [Math.min(...ends), Math.max(...ends)] as const;
-  return beads[1] > intent.tallest ? held : intent.at(place, stand, { beads });
+  if (beads[1] > intent.tallest || !intent.hasBeadsBeyond(place, stand, beads)) return held;
+  return intent.at(place, stand, { beads });
 }
 
 /** How far inside the seat's edge it is asked what reaches the edge, mm: clear of the art's rounding (chosen). */

@@ -140,6 +140,15 @@ export class Intent {
     );
   }
 
+  /** Whether a bead reaches beyond a stretch of a column. */
+  hasBeadsBeyond({ angle }: Place, stand: Stand, [low, high]: Stretch): boolean {
+    let found = false;
+    this.#beads.along(angle, stand, (from, to) => {
+      found ||= from < low || to > high;
+    });
+    return found;
+  }
+
   /** What a column holds, or some of it. */
   at(place: Place, stand: Stand, { holes = true, beads = EVERYWHERE }: Which = {}): Held {
     let held = heldFor(stand.band);

@@ -69,7 +69,8 @@ describe("annulet sheet", () => {
     [["sheet", "-"], /name an output: -o sheet.html/],
     [["sheet", "-", "-o", "sheet.doc"], /HTML, PDF or SVG/],
     [["sheet", "-", "-o", "sheet.html", "--paper", "a4"], /--paper is for PDF/],
-    [["sheet", "-", "-o", "sheet.html", "--pictures", "-5"], /0 to 2800/],
+    [["sheet", "-", "-o", "sheet.html", "--pictures", "-5"], /0 to 8192/],
+    [["sheet", "-", "-o", "sheet.html", "--pictures", "8193"], /0 to 8192/],
   ])("refuses %j", async (words, message) => {
     const { code, out, err } = await annulet(words, { stdin: JSON.stringify(CHANNEL) });
     expect({ code, out }).toEqual({ code: 2, out: "" });

@@ -9,6 +9,7 @@ import { vertexShells } from "../../../src/mesh/shells.js";
 import type { Step } from "../../../src/mesh/step.js";
 import { transformMesh } from "../../../src/mesh/transform.js";
 import { openInside } from "../../../src/ring/open-ring.js";
+import type { Detail } from "../../../src/solids/detail.js";
 import type { Parts } from "../../../src/solids/parts.js";
 import { manifoldKernel } from "../../../src/union/kernels/manifold.js";
 import { type RingParts, uniteRing } from "../../../src/union/union.js";
@@ -32,8 +33,8 @@ const PLAIN = {
   profile: { width: 6, thickness: 2, outside: { form: "domed", rise: 0.4 } },
 };
 
-async function laid(document: object): Promise<{ parts: Parts; prove: Compare }> {
-  const { answers } = await openInside(document, {}).ask(["parts", "prove"]);
+async function laid(document: object, detail: Detail = "full"): Promise<{ parts: Parts; prove: Compare }> {
+  const { answers } = await openInside(document, {}).ask(["parts", "prove"], { detail });
   return answers;
 }
 
@@ -59,6 +60,8 @@ function lessOnePiece(mesh: Mesh): Mesh {
   const { of } = vertexShells(mesh);
   return { ...mesh, triangles: mesh.triangles.filter((_, i) => of[Math.floor(i / 3)] !== 0) };
 }
+
+const DETAILS = ["full", "draft"] as const;
 
 const dropped = () => [];
 const doubled = (bodies: readonly Mesh[]) => [...bodies, ...bodies.map((body) => turned(body, -0.12))];
@@ -88,23 +91,30 @@ describe("a planted fault", () => {
     (Object.keys(faults) as (keyof typeof faults)[]).map((fault) => ({ road, fault })),
   );
 
-  it.each(cases)("on the road $road, $fault: gives way to the whole ring", async ({ road, fault }) => {
-    const { parts, prove } = await laid(documents[road]);
-    const result = await unite(spoilt(parts, faults[fault], false), prove);
-    expect(result.road).toBe("whole");
-    expect(result.roadReason).toContain(`${road} by manifold was not what was drawn`);
-    expect(result.proof?.agrees).toBe(true);
+  it.each(cases)("on the road $road, $fault: gives way to the whole ring, a draft too", async ({ road, fault }) => {
+    for (const detail of DETAILS) {
+      const { parts, prove } = await laid(documents[road], detail);
+      const result = await unite(spoilt(parts, faults[fault], false), prove);
+      expect(result.road).toBe("whole");
+      expect(result.roadReason).toContain(`${road} by manifold was not what was drawn`);
+      expect(result.proof?.agrees).toBe(true);
+    }
   });
 
-  it.each([cases[0], cases[3]])("on every road as on $road, $fault: is an error", async ({ road, fault }) => {
-    const { parts, prove } = await laid(documents[road]);
-    const { proof } = await unite(spoilt(parts, faults[fault], true), prove);
-    expect(proof?.agrees).toBe(false);
-    expect(() => requireDrawn(proof as Proof)).toThrow(expect.objectContaining({ code: "not-as-drawn" }));
-  });
+  it.each([cases[0], cases[3]])(
+    "on every road as on $road, $fault: is an error, a draft too",
+    async ({ road, fault }) => {
+      for (const detail of DETAILS) {
+        const { parts, prove } = await laid(documents[road], detail);
+        const { proof } = await unite(spoilt(parts, faults[fault], true), prove);
+        expect(proof?.agrees).toBe(false);
+        expect(() => requireDrawn(proof as Proof)).toThrow(expect.objectContaining({ code: "not-as-drawn" }));
+      }
+    },
+  );
 
-  it("a wrong mirror: what is not symmetric gives way to the whole ring", async () => {
-    const { parts, prove } = await laid(ring(C, 6));
+  it.each(DETAILS)("a wrong mirror, %s: what is not symmetric gives way to the whole ring", async (detail) => {
+    const { parts, prove } = await laid(ring(C, 6), detail);
     const from = Math.PI / 2 - Math.PI;
     const symmetry = { units: 6, mirrored: true, sectors: [{ from, to: from + Math.PI / 6 }] };
     const result = await unite({ steps: parts.steps, symmetry }, prove);
@@ -112,8 +122,8 @@ describe("a planted fault", () => {
     expect(result.roadReason).toContain("mirror by manifold was not what was drawn");
   });
 
-  it("a wrong count of copies: gives way to the whole ring", async () => {
-    const { parts, prove } = await laid(documents.mirror);
+  it.each(DETAILS)("a wrong count of copies, %s: gives way to the whole ring", async (detail) => {
+    const { parts, prove } = await laid(documents.mirror, detail);
     const [{ from }] = (parts.symmetry as NonNullable<Parts["symmetry"]>).sectors;
     // Five mirrored units of a fifth of the round close, but there are six tiles.
     const symmetry = { units: 5, mirrored: true, sectors: [{ from, to: from + Math.PI / 5 }] };
@@ -122,25 +132,28 @@ describe("a planted fault", () => {
     expect(result.roadReason).toContain("mirror by manifold was not what was drawn");
   });
 
-  it("on the plain road, a band that is not the design's: is found", async () => {
-    const { prove } = await laid(PLAIN);
-    const { parts } = await laid({ ...PLAIN, profile: { ...PLAIN.profile, thickness: 2.3 } });
+  it.each(DETAILS)("on the plain road, a band that is not the design's, %s: is found", async (detail) => {
+    const { prove } = await laid(PLAIN, detail);
+    const { parts } = await laid({ ...PLAIN, profile: { ...PLAIN.profile, thickness: 2.3 } }, detail);
     const { proof, road } = await unite(parts, prove);
     expect(road).toBe("plain");
     expect(proof?.agrees).toBe(false);
   });
 
-  it("on the whole road, one body that one tile of thirty lacks: is found, and where", async () => {
-    const { parts, prove } = await laid(ring(LOZENGE, 30));
-    const whole = { ...spoilt(parts, (bodies) => bodies.map(lessOnePiece), true), symmetry: undefined };
-    const { proof, road } = await unite(whole, prove);
-    expect(road).toBe("whole");
-    expect(proof?.agrees).toBe(false);
-    const { astray } = proof as Proof;
-    expect(astray.length).toBeGreaterThan(1);
-    // All in one tile, each off by the height of what is missing.
-    const [first, ...rest] = astray.map(({ place: [x, y] }) => Math.atan2(y, x));
-    for (const angle of rest) expect(Math.abs(angle - first)).toBeLessThan((2 * Math.PI) / 30);
-    expect(astray[0].by).toBeCloseTo(0.4, 1);
-  });
+  it.each(DETAILS)(
+    "on the whole road, one body that one tile of thirty lacks, %s: is found, and where",
+    async (detail) => {
+      const { parts, prove } = await laid(ring(LOZENGE, 30), detail);
+      const whole = { ...spoilt(parts, (bodies) => bodies.map(lessOnePiece), true), symmetry: undefined };
+      const { proof, road } = await unite(whole, prove);
+      expect(road).toBe("whole");
+      expect(proof?.agrees).toBe(false);
+      const { astray } = proof as Proof;
+      expect(astray.length).toBeGreaterThan(1);
+      // All in one tile, each off by the height of what is missing.
+      const [first, ...rest] = astray.map(({ place: [x, y] }) => Math.atan2(y, x));
+      for (const angle of rest) expect(Math.abs(angle - first)).toBeLessThan((2 * Math.PI) / 30);
+      expect(astray[0].by).toBeCloseTo(0.4, 1);
+    },
+  );
 });
