@@ -32,5 +32,6 @@ export function pageHeaders(html: string): Readonly<Record<string, string>> {
 export function pageFor(html: string, design: string | undefined): string {
   if (design === undefined) return html;
   const name = design.replace(/[&<>"']/g, (letter) => `&#${letter.charCodeAt(0)};`);
-  return html.replace("</head>", () => `<meta name="annulet-design" content="${name}">\n</head>`);
+  // The first one: scripts inside the page may hold such words too.
+  return html.replace("<head>", () => `<head>\n<meta name="annulet-design" content="${name}">`);
 }

@@ -7,7 +7,7 @@ import { describe, expect, it, onTestFinished } from "vitest";
 import { serveWorkbench } from "../../../src/cli/open/serve-workbench.js";
 import { namesIn, PLAIN, put, tempFolder } from "../support.js";
 
-const HTML = `<html><head><meta http-equiv="Content-Security-Policy" content="default-src 'none'"></head></html>`;
+const HTML = `<html><head><meta http-equiv="Content-Security-Policy" content="default-src 'none'"><script>"<head></head>"</script></head></html>`;
 
 interface Answer {
   readonly status: number;
@@ -67,7 +67,8 @@ describe("the program's server", () => {
     expect(status).toBe(200);
     expect(headers["content-security-policy"]).toBe("default-src 'none'; frame-ancestors 'none'");
     expect(headers["x-content-type-options"]).toBe("nosniff");
-    expect(body).toContain('<meta name="annulet-design" content="&#60;b&#62;&#34;ring&#39;s.json">');
+    const told = '<meta name="annulet-design" content="&#60;b&#62;&#34;ring&#39;s.json">';
+    expect(body).toBe(HTML.replace("<head>", `<head>\n${told}`));
     const again = await serveWorkbench(HTML);
     onTestFinished(again.close);
     expect(new URL(again.address).pathname).not.toBe(new URL(address).pathname);
