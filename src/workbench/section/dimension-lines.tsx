@@ -3,6 +3,7 @@
  */
 import { useRef } from "preact/hooks";
 import { useBench } from "../state/bench.js";
+import { sharedView } from "../strip/shared-view.js";
 import { say, sayNumber } from "../words/language.js";
 import { type DimensionLayout, gripAt, type SectionPlace } from "./dimension-layout.js";
 import type { Dimension, Grip } from "./dimensions.js";
@@ -39,6 +40,8 @@ export function useSetSize(dimension: Dimension): (value: number, step: number) 
 interface Pull {
   readonly value: number;
   readonly from: readonly [x: number, y: number];
+  /** CSS pixels in a millimetre as it began. */
+  readonly scale: number;
 }
 
 /** A grip: pulled by pointer, or moved with the arrow keys. */
@@ -53,7 +56,9 @@ export function DimensionGrip({
   readonly place: SectionPlace;
   readonly scale: number;
 }) {
-  const { document } = useBench();
+  const bench = useBench();
+  const { document } = bench;
+  const { pulling } = sharedView(bench);
   const set = useSetSize(dimension);
   const pull = useRef<Pull | undefined>(undefined);
   const [cx, cy] = gripAt(dimension, grip, place);
@@ -61,6 +66,7 @@ export function DimensionGrip({
   const end = (): void => {
     if (pull.current === undefined) return;
     pull.current = undefined;
+    pulling.value = false;
     document.rest();
   };
   return (
@@ -75,14 +81,15 @@ export function DimensionGrip({
       aria-valuetext={`${sayNumber(value, 2)} mm`}
       onPointerDown={(event) => {
         event.currentTarget.setPointerCapture(event.pointerId);
-        pull.current = { value, from: [event.clientX, event.clientY] };
+        pull.current = { value, from: [event.clientX, event.clientY], scale };
+        pulling.value = true;
         document.rest();
       }}
       onPointerMove={(event) => {
         if (pull.current === undefined) return;
-        const [x, y] = pull.current.from;
-        const moved = [-(event.clientY - y) / scale, (event.clientX - x) / scale] as const;
-        set(pulledSize(pull.current.value, grip, moved), stepOf(event));
+        const { from, value: start, scale: near } = pull.current;
+        const moved = [-(event.clientY - from[1]) / near, (event.clientX - from[0]) / near] as const;
+        set(pulledSize(start, grip, moved), stepOf(event));
       }}
       onPointerUp={end}
       onPointerCancel={end}

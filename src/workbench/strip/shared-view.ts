@@ -17,6 +17,8 @@ export interface SharedView {
   /** The lane that is shown; undefined for the lowest. */
   readonly lane: Signal<string | undefined>;
   readonly part: Signal<TilePart>;
+  /** Whether something is being pulled: the view then stays, so that it keeps under the pointer. */
+  readonly pulling: Signal<boolean>;
 }
 
 const shared = new WeakMap<Bench, SharedView>();
@@ -30,6 +32,7 @@ export function sharedView(bench: Bench): SharedView {
     size: signal<ScreenPoint>([0, 0]),
     lane: signal(undefined),
     part: signal<TilePart>("tile"),
+    pulling: signal(false),
   };
   shared.set(bench, made);
   return made;

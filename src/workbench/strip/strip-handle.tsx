@@ -4,7 +4,7 @@
 import { useRef } from "preact/hooks";
 import { useBench } from "../state/bench.js";
 import { NUDGE } from "./drag-art.js";
-import { type FlatPoint, toFlat, toScreen } from "./flat-view.js";
+import { type FlatPoint, type ScreenPoint, toScreen } from "./flat-view.js";
 import { sharedView } from "./shared-view.js";
 
 /** A point is pulled to what is nearer than this, CSS pixels: a fingertip's shake. Chosen. */
@@ -21,6 +21,13 @@ export interface HandleProps {
   readonly onRemove?: (() => void) | undefined;
 }
 
+/** What is pulled: where it was, and the pointer on the screen, so that a page that is laid out anew meanwhile moves nothing. */
+interface Pull {
+  readonly place: FlatPoint;
+  readonly from: ScreenPoint;
+  readonly scale: number;
+}
+
 const STRIDES: Readonly<Record<string, FlatPoint>> = {
   ArrowLeft: [-1, 0],
   ArrowRight: [1, 0],
@@ -30,21 +37,14 @@ const STRIDES: Readonly<Record<string, FlatPoint>> = {
 
 export function StripHandle({ place, kind, label, onMove, onRest, onAdd, onRemove }: HandleProps) {
   const shared = sharedView(useBench());
-  const off = useRef<FlatPoint | undefined>(undefined);
+  const pull = useRef<Pull | undefined>(undefined);
   const view = shared.view.value;
-  const size = shared.size.value;
-  const [x, y] = toScreen(view, size, place);
-  const under = (event: PointerEvent): FlatPoint => {
-    const { left, top } = (event.currentTarget as SVGElement).ownerSVGElement?.getBoundingClientRect() ?? {
-      left: 0,
-      top: 0,
-    };
-    return toFlat(view, size, [event.clientX - left, event.clientY - top]);
-  };
+  const [x, y] = toScreen(view, shared.size.value, place);
   const end = (event: PointerEvent): void => {
     event.stopPropagation();
-    if (off.current === undefined) return;
-    off.current = undefined;
+    if (pull.current === undefined) return;
+    pull.current = undefined;
+    shared.pulling.value = false;
     onRest();
   };
   const onKeyDown = (event: KeyboardEvent): void => {
@@ -69,15 +69,19 @@ export function StripHandle({ place, kind, label, onMove, onRest, onAdd, onRemov
         event.stopPropagation();
         event.currentTarget.setPointerCapture(event.pointerId);
         event.currentTarget.focus();
-        const [u, v] = under(event);
-        off.current = [place[0] - u, place[1] - v];
+        pull.current = { place, from: [event.clientX, event.clientY], scale: view.scale };
+        shared.pulling.value = true;
         onRest();
       }}
       onPointerMove={(event) => {
-        if (off.current === undefined) return;
+        if (pull.current === undefined) return;
         event.stopPropagation();
-        const [u, v] = under(event);
-        onMove([u + off.current[0], v + off.current[1]], event.altKey ? 0 : SNAP_REACH / view.scale);
+        const { place: start, from, scale } = pull.current;
+        const moved: FlatPoint = [
+          start[0] + (event.clientX - from[0]) / scale,
+          start[1] - (event.clientY - from[1]) / scale,
+        ];
+        onMove(moved, event.altKey ? 0 : SNAP_REACH / scale);
       }}
       onPointerUp={end}
       onPointerCancel={end}

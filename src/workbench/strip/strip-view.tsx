@@ -57,11 +57,12 @@ function layoutOf(bench: Bench, tile: ShownTile): StripLayout {
 
 /** What keeps the view where the sizes are others. */
 function useHeldView(layout: StripLayout): void {
-  const { view, size } = sharedView(useBench());
+  const { view, size, pulling } = sharedView(useBench());
   const { bandWidth, tileWidth, from, to } = layout;
   useEffect(() => {
-    if (size.value[0] > 0) view.value = held(view.peek(), size.value, { bandWidth, tileWidth, from, to });
-  }, [size.value, bandWidth, tileWidth, from, to]);
+    if (size.value[0] > 0 && !pulling.value)
+      view.value = held(view.peek(), size.value, { bandWidth, tileWidth, from, to });
+  }, [size.value, pulling.value, bandWidth, tileWidth, from, to]);
 }
 
 function Strip({ tile }: { readonly tile: ShownTile }) {
