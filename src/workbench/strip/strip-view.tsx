@@ -81,17 +81,19 @@ function Strip({ tile }: { readonly tile: ShownTile }) {
     bench.selected.value = region === undefined ? undefined : nextEntry(entries, region.names, chosen)?.path;
   };
   const { scale } = view.value;
+  // What does not follow a drag is not looked through again while one goes on.
+  const edges = useMemo(() => <StripEdges {...{ layout }} />, [layout]);
+  const art = useMemo(() => <StripArt {...{ tile, layout }} chosen={chosen?.name} />, [tile, layout, chosen?.name]);
+  const marks = useMemo(() => <SymmetryMarks {...{ layout, elements, scale }} />, [layout, elements, scale]);
   const [x, y] = toScreen(view.value, size.value, [0, 0]);
   return (
     <>
       <StripPaper onPress={press}>
         <StripHatches {...{ scale }} />
         <g class="strip-world" transform={`translate(${x} ${y}) scale(${scale})`}>
-          <StripEdges {...{ layout }} />
-          <g transform={`translate(0 ${-layout.laneMiddle})`}>
-            <StripArt {...{ tile, layout }} chosen={chosen?.name} />
-          </g>
-          <SymmetryMarks {...{ layout, elements, scale }} />
+          {edges}
+          <g transform={`translate(0 ${-layout.laneMiddle})`}>{art}</g>
+          {marks}
           {chosen === undefined ? null : <ChosenOutline entry={chosen} {...{ tile, layout, copies }} />}
           <SnapSigns {...{ layout }} />
         </g>
