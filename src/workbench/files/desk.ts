@@ -8,7 +8,7 @@ import type { AnnuletError } from "../../entries/worker.js";
 import type { Keep } from "../keep/keep.js";
 import type { Note } from "../notes/notes.js";
 import type { Bench } from "../state/bench.js";
-import { regionsWith } from "./art-region.js";
+import { type ArtPlace, regionsWith, regionsWithDropped } from "./art-region.js";
 import type { DiskDesign, Loaded } from "./disk-design.js";
 import { type DownloadKind, fileStem, makeDownload } from "./downloads.js";
 import { type Dropped, isDesignText, type Refused, takeIn } from "./take-in.js";
@@ -78,15 +78,19 @@ export class Desk {
     };
   }
 
-  /** Takes designs and art that were opened, dropped or pasted. */
-  async takeFiles(dropped: readonly Dropped[]): Promise<void> {
+  /**
+   * Takes designs and art that were opened, dropped or pasted.
+   *
+   * @param onto where on the tile; default a region that fills it
+   */
+  async takeFiles(dropped: readonly Dropped[], onto?: ArtPlace): Promise<void> {
     const { bench } = this;
     const before = bench.files.peek();
     const taken = await takeIn(dropped, before);
     const files = bench.files.peek() === before ? taken.files : new Map([...bench.files.peek(), ...taken.files]);
     if (taken.design !== undefined) {
       await this.#begin(taken.design.text, files);
-    } else if (taken.art.length > 0) this.#useArt(taken.art, files);
+    } else if (taken.art.length > 0) this.#useArt(taken.art, files, onto);
     for (const { name, why } of taken.refused) this.#refuse(name, why);
   }
 
@@ -158,25 +162,34 @@ export class Desk {
     await this.keep.keepNow();
   }
 
-  #useArt(art: readonly string[], files: Bench["files"]["value"]): void {
+  #useArt(art: readonly string[], files: Bench["files"]["value"], onto: ArtPlace | undefined): void {
     const { bench } = this;
     batch(() => {
       bench.files.value = files;
-      for (const name of art) this.#useOne(name);
+      for (const name of art) this.#useOne(name, onto);
     });
   }
 
   /** A font goes to the text that is meant, a drawing or an image becomes a region; what the design names already is there now. */
-  #useOne(name: string): void {
+  #useOne(name: string, onto: ArtPlace | undefined): void {
     const { document, selected } = this.bench;
-    if (document.sound.peek().includes(JSON.stringify(name))) return;
+    if (onto === undefined && document.sound.peek().includes(JSON.stringify(name))) return;
     const isFont = !/\.(svg|png)$/i.test(name);
     const text = isFont ? textFor(document.value.peek(), selected.peek()) : undefined;
     const regions = isFont ? undefined : regionsWith(document.value.peek(), name);
-    if (text !== undefined) document.set([...text, "font"], name);
+    if (onto !== undefined && !isFont) this.#placeArt(name, onto);
+    else if (text !== undefined) document.set([...text, "font"], name);
     else if (regions !== undefined) document.set(["pattern", "regions"], regions);
     else
       this.#tell({ name: "art", text: isFont ? "file.font-here" : "file.art-here", values: { name }, kind: "trouble" });
+  }
+
+  /** A region of its own, where it was dropped, and chosen. */
+  #placeArt(name: string, onto: ArtPlace): void {
+    const { document, selected } = this.bench;
+    const regions = regionsWithDropped(document.value.peek(), name, onto);
+    document.set(onto.regions, regions);
+    selected.value = [...onto.regions, regions.length - 1];
   }
 
   #saved(outcome: Awaited<ReturnType<DiskDesign["save"]>>, disk: DiskDesign): void {

@@ -57,11 +57,16 @@ const HOLDERS: Readonly<Record<TilePart, readonly string[]>> = {
   ornament: ["ends"],
 };
 
+/** The list of regions that are drawn on the tiles that are shown. */
+export function regionsPath(document: unknown, { part, lane }: ShownArt): Path {
+  return [...ownerOf(document, lane).path, ...HOLDERS[part], "regions"];
+}
+
 /** Everything drawn on the tiles that are shown, in the document's order. */
 export function artEntries(document: unknown, { part, lane }: ShownArt): ArtEntry[] {
   const owner = ownerOf(document, lane);
   const holder = HOLDERS[part];
-  const path = [...owner.path, ...holder, "regions"];
+  const path = regionsPath(document, { part, lane });
   const label = `${owner.label}${holder.map((key) => `${key} `).join("")}region`;
   const regions = listAt(document, path).map((value, i): ArtEntry => {
     return { path: [...path, i], name: nameOf(value) ?? `${label} ${i + 1}`, kind: "region", value };

@@ -23,6 +23,15 @@ export function artOnStrip(layout: StripLayout, unit: DrawingUnit, point: ArtPoi
   return [u, v + ownRow(layout)];
 }
 
+/** Tile coordinates of a place on the strip, on whatever copy and row it lies. */
+export function artUnder(layout: StripLayout, [u, v]: FlatPoint): ArtPoint {
+  const { period, laneMiddle } = layout;
+  const middles = rowMiddles(layout).map((row) => laneMiddle + row);
+  const row = middles.reduce((near, middle) => (Math.abs(v - middle) < Math.abs(v - near) ? middle : near), middles[0]);
+  const [x, y] = toArt([u - period * Math.floor(u / period), v - row], unitScale(layout, "tile"));
+  return [written(x, "tile", false), written(y, "tile", false)];
+}
+
 export interface Dragged {
   /** As the document has it. */
   readonly point: ArtPoint;

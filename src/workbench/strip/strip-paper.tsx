@@ -11,6 +11,7 @@ import { sharedView } from "./shared-view.js";
 
 interface Paper {
   readonly onPress: (at: FlatPoint) => void;
+  readonly onDrop: (files: readonly File[], at: FlatPoint) => void;
   readonly children: ComponentChildren;
 }
 
@@ -19,7 +20,7 @@ function placeIn(event: MouseEvent): ScreenPoint {
   return [event.clientX - left, event.clientY - top];
 }
 
-export function StripPaper({ onPress, children }: Paper) {
+export function StripPaper({ onPress, onDrop, children }: Paper) {
   const shared = sharedView(useBench());
   const hand = useRef(new PaperHand());
   const size = shared.size.value;
@@ -49,6 +50,12 @@ export function StripPaper({ onPress, children }: Paper) {
       onPointerUp={(event) => {
         const press = hand.current.up(event.pointerId);
         if (press !== undefined) onPress(toFlat(view(), size, press));
+      }}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        // Taken here, so the page itself leaves it alone.
+        event.preventDefault();
+        onDrop([...(event.dataTransfer?.files ?? [])], toFlat(view(), size, placeIn(event)));
       }}
       onPointerCancel={(event) => hand.current.lose(event.pointerId)}
       onKeyDown={(event) => {

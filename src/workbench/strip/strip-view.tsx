@@ -3,11 +3,13 @@
  * it is drawn before the symmetry completes it, with points and handles; the copies follow at once.
  */
 import { useEffect, useMemo } from "preact/hooks";
+import { useDesk } from "../files/desk.js";
 import { type Bench, useBench } from "../state/bench.js";
 import { say } from "../words/language.js";
-import { artEntries, chosenEntry, nextEntry } from "./art-entries.js";
+import { artEntries, chosenEntry, nextEntry, regionsPath } from "./art-entries.js";
 import { ChosenHandles, told } from "./chosen-art.js";
 import { ChosenOutline } from "./chosen-outline.js";
+import { artUnder } from "./drag-art.js";
 import { FindingMarks } from "./findings-marks.js";
 import "./flat.css";
 import { type FlatPoint, held, toScreen } from "./flat-view.js";
@@ -67,6 +69,7 @@ function useHeldView(layout: StripLayout): void {
 
 function Strip({ tile }: { readonly tile: ShownTile }) {
   const bench = useBench();
+  const desk = useDesk();
   const { view, size, lane, part } = sharedView(bench);
   const { design, fit } = bench.answers.of;
   const layout = useMemo(() => layoutOf(bench, tile), [tile, design.value, fit.value]);
@@ -80,6 +83,10 @@ function Strip({ tile }: { readonly tile: ShownTile }) {
     const region = regionAt(tile.regions, [u, v - layout.laneMiddle], layout.period);
     bench.selected.value = region === undefined ? undefined : nextEntry(entries, region.names, chosen)?.path;
   };
+  const drop = (files: readonly File[], at: FlatPoint): void => {
+    const regions = regionsPath(bench.document.value.peek(), { part: part.value, lane: lane.value });
+    void desk.takeFiles(files, { regions, at: artUnder(layout, at) });
+  };
   const { scale } = view.value;
   // What does not follow a drag is not looked through again while one goes on.
   const edges = useMemo(() => <StripEdges {...{ layout }} />, [layout]);
@@ -88,7 +95,7 @@ function Strip({ tile }: { readonly tile: ShownTile }) {
   const [x, y] = toScreen(view.value, size.value, [0, 0]);
   return (
     <>
-      <StripPaper onPress={press}>
+      <StripPaper onPress={press} onDrop={drop}>
         <StripHatches {...{ scale }} />
         <g class="strip-world" transform={`translate(${x} ${y}) scale(${scale})`}>
           {edges}

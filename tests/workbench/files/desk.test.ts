@@ -92,6 +92,24 @@ describe("the desk", () => {
     expect(notes()).toEqual(["kept", "refused <img src=x>.exe", "refused huge.json"]);
   });
 
+  it("places art where it was dropped on the tile, again and again, and chooses it", async () => {
+    const { desk, bench } = open();
+    const regions = ["pattern", "medallion", "regions"];
+    await desk.takeFiles([file("leaf.svg", "<svg/>")], { regions, at: [0.25, 0.1] });
+    await desk.takeFiles([file("leaf.svg", "<svg/>")], { regions, at: [0.75, 0] });
+    await desk.takeFiles([file("hills.png", "png")], { regions, at: [0.5, 0] });
+    expect(bench.document.value.value.pattern).toEqual({
+      medallion: {
+        regions: [
+          { svg: "leaf.svg", place: { at: [0.25, 0.1], scale: 0.5 }, height: 0.3 },
+          { svg: "leaf.svg", place: { at: [0.75, 0], scale: 0.5 }, height: 0.3 },
+          { image: "hills.png", height: 0.3 },
+        ],
+      },
+    });
+    expect(bench.selected.value).toEqual([...regions, 2]);
+  });
+
   it("makes regions of drawings and images, and gives fonts to texts, each as a change that is gone back", async () => {
     const { desk, bench, notes } = open();
     await desk.takeFiles([file("leaf.svg", "<svg/>"), file("hills.png", "png")]);

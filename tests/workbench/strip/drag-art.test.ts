@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { artOnStrip, dragged, MOST_HANDLES, nearestHandles, ownRow } from "../../../src/workbench/strip/drag-art.js";
+import {
+  artOnStrip,
+  artUnder,
+  dragged,
+  MOST_HANDLES,
+  nearestHandles,
+  ownRow,
+} from "../../../src/workbench/strip/drag-art.js";
 import { layOutStrip } from "../../../src/workbench/strip/strip-layout.js";
 
 const fit = { tileWidth: 4, tileHeight: 3, rows: 2, aspect: 0.6, cycle: 1, bandWidth: 8, referenceRadius: 10 };
@@ -30,6 +37,13 @@ describe("dragged art", () => {
     expect(point[1]).toBe(0.05);
     expect(to).toEqual(guides);
     expect(dragged(layout, "tile", [1.4, -1], { guides, reach: 0 }).to).toEqual([]);
+  });
+});
+
+describe("a place on the strip", () => {
+  it("is one of the tile, on whatever copy and row it lies", () => {
+    for (const u of [2, -6]) expect(artUnder(layout, [u, 0.15])).toEqual([0.5, 0.28]);
+    expect(artUnder(layout, [1, 2.25])).toEqual([0.25, 0.1]);
   });
 });
 
