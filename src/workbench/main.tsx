@@ -21,6 +21,7 @@ import { browserStore } from "./keep/browser-store.js";
 import { Keep } from "./keep/keep.js";
 import { keepPictures } from "./keep/keep-pictures.js";
 import { Page } from "./page.js";
+import { startShown } from "./start/start-state.js";
 import { openBench } from "./state/bench.js";
 import "./style/sheet.css";
 import { language, preferred, say } from "./words/language.js";
@@ -44,6 +45,7 @@ async function start(): Promise<void> {
   desk.follow();
   effect(() => session.set(bench.id.value));
   followWindow(desk, others);
+  startShown.value = begun === undefined;
   render(<Page bench={bench} desk={desk} />, document.body);
   await desk.lookAtDisk();
 }

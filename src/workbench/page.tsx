@@ -2,14 +2,15 @@
  * The page: three views of one thing, as in a drawing where what lies in line is the same length, with the fields beside them
  * and the numbers in the title block.
  */
-import { ChangeList } from "./changes/change-list.js";
-import { FieldsPanel } from "./fields/fields-panel.js";
+import { ChangeList, ChangeTools } from "./changes/change-list.js";
 import { type Desk, DeskContext } from "./files/desk.js";
 import { FileBar, useTakingIn } from "./files/file-bar.js";
 import { NoteList } from "./notes/note-list.js";
 import { RingView } from "./ring/ring-view.js";
 import { SectionView } from "./section/section-view.js";
 import { Settings } from "./settings/settings.js";
+import { SidePanel } from "./start/side-panel.js";
+import { NewButton, Start } from "./start/start-view.js";
 import { type Bench, BenchContext, useBench } from "./state/bench.js";
 import { StripView } from "./strip/strip-view.js";
 import { TextPanel } from "./text/text-panel.js";
@@ -21,6 +22,7 @@ export function Page({ bench, desk }: { readonly bench: Bench; readonly desk: De
     <BenchContext.Provider value={bench}>
       <DeskContext.Provider value={desk}>
         <Sheet />
+        <Start />
       </DeskContext.Provider>
     </BenchContext.Provider>
   );
@@ -32,7 +34,9 @@ function Sheet() {
   return (
     <main class="sheet" aria-busy={working.value !== undefined}>
       <header class="sheet-tools">
+        <NewButton />
         <FileBar />
+        <ChangeTools />
         <Settings />
         <NoteList />
       </header>
@@ -46,7 +50,7 @@ function Sheet() {
         <StripView />
       </section>
       <aside class="sheet-fields">
-        <FieldsPanel />
+        <SidePanel />
         <TextPanel />
         <ChangeList />
       </aside>

@@ -64,6 +64,8 @@ export interface OpenedPage {
 export interface PageOptions {
   /** Default the page's file, from the disk. */
   readonly address?: string;
+  /** Whether the start, which lies over an empty bench, stays. Default it is closed. */
+  readonly start?: boolean;
   /** Runs in the page before anything of its own: JavaScript. */
   readonly before?: string;
 }
@@ -92,7 +94,7 @@ export async function startWorkbenchBrowser(): Promise<WorkbenchBrowser> {
   };
 }
 
-async function openPage(context: BrowserContext, { address, before }: PageOptions): Promise<OpenedPage> {
+async function openPage(context: BrowserContext, { address, before, start = false }: PageOptions): Promise<OpenedPage> {
   const place = address ?? pathToFileURL(await workbenchFile()).href;
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
@@ -107,7 +109,14 @@ async function openPage(context: BrowserContext, { address, before }: PageOption
   });
   if (before !== undefined) await page.addInitScript(before);
   await page.goto(place);
+  if (!start) await closeStart(page);
   return { page, complaints };
+}
+
+/** Waits for the page, and lays the start aside where there is one. */
+async function closeStart(page: Page): Promise<void> {
+  await page.waitForSelector(".sheet");
+  if (await page.locator(".start").isVisible()) await page.keyboard.press("Escape");
 }
 
 /** Whether an address is the page's own: itself, its server, or bytes that it made. */

@@ -20,6 +20,7 @@ import {
   sizeTable,
 } from "../../index.js";
 import { friezeGroups, makeBand, sampleDesign, symmetryElements, VERSION } from "../../toolbox/index.js";
+import { designOutline } from "./design-outline.js";
 import { drawForms } from "./draw-forms.js";
 import { explain, explainInside } from "./explain-inside.js";
 import { motifOutline } from "./motif-outline.js";
@@ -38,6 +39,7 @@ export const ringLibrary = {
     const motif = listMotifs().find((one) => one.name === name);
     return motif === undefined ? "" : drawTile(await flatTile(sampleDesign(motif)));
   },
+  designOutline,
   /** The same in outlines alone. */
   motifOutline,
   /** The cross-section at an angle, degrees from +x, of a band that may taper. @throws AnnuletError as the ring's own questions */

@@ -7,6 +7,8 @@ import { Field } from "./field.js";
 import { FieldControl } from "./field-control.js";
 import { Problems } from "./field-row.js";
 import "./fields.css";
+import { Findings } from "./findings.js";
+import { FitChoices } from "./fit-choices.js";
 import { Fold } from "./fold.js";
 import { ObjectFields } from "./object-fields.js";
 import { fieldOf, ROOT_PLACE } from "./place.js";
@@ -45,7 +47,15 @@ export function FieldsPanel() {
             isOpen={OPEN.includes(name)}
             class="fold-group"
           >
-            {() => keys.map((key) => <RootField key={key} name={key} />)}
+            {() => (
+              <>
+                {name === "pattern" && <FitChoices />}
+                {name === "rules" && <Findings />}
+                {keys.map((key) => (
+                  <RootField key={key} name={key} />
+                ))}
+              </>
+            )}
           </Fold>
         ))}
       </section>
@@ -53,7 +63,8 @@ export function FieldsPanel() {
   );
 }
 
-function RootField({ name }: { readonly name: string }) {
+/** A field of the document itself. */
+export function RootField({ name }: { readonly name: string }) {
   const reference = useBook().look("").value?.inside[name]?.[0];
   const place = fieldOf(ROOT_PLACE, name);
   if (name === "profile") return <ObjectFields place={place} />;

@@ -33,7 +33,7 @@ export function MetalField({ place, reference, id, describedBy, isWrong }: Contr
       {!isKnown && <option value={String(value)}>{String(value)}</option>}
       {all.map(({ symbol, name, density }) => (
         <option key={symbol} value={symbol}>
-          {density === undefined ? name : `${name} · ${writeNumber(density, language.value)} g/cm³`}
+          {density === undefined ? name : `${sayText(name)} · ${writeNumber(density, language.value)} g/cm³`}
         </option>
       ))}
     </select>

@@ -6,6 +6,7 @@ import { useBench } from "../state/bench.js";
 import { say } from "../words/language.js";
 import { ART, artOf, isRegion } from "./art.js";
 import { ArtField } from "./art-field.js";
+import { BeadChoices } from "./bead-choices.js";
 import { useFieldControl } from "./field-control.js";
 import { Problems } from "./field-row.js";
 import { Fold } from "./fold.js";
@@ -43,6 +44,7 @@ export function ObjectFields({ place, form, without = [] }: ObjectProps) {
     <>
       <Problems id={`${place.schema}-own`} problems={problemsOnly(problems, place.path, known)} />
       {isArt && <ArtField place={place} />}
+      {/(^|\.)beads$/.test(place.schema) && <BeadChoices path={place.path} />}
       {rows(first)}
       {more.length > 0 && (
         <Fold

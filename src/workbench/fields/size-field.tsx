@@ -5,6 +5,7 @@ import type { FieldReference, SizeSpec } from "../../index.js";
 import { useBench } from "../state/bench.js";
 import { sayField } from "../words/fields/say-field.js";
 import { say, sayNumber } from "../words/language.js";
+import { sayText } from "../words/say-text.js";
 import { asked } from "./asked.js";
 import { ChoiceField, chosenWay } from "./choice-field.js";
 import { idOf } from "./control-props.js";
@@ -63,7 +64,7 @@ function SystemField({ place }: { readonly place: Place }) {
         <select id={id} value={String(size.system)} onChange={(event) => void choose(event.currentTarget.value)}>
           {systems.map(({ name, title }) => (
             <option key={name} value={name}>
-              {title}
+              {sayText(title)}
             </option>
           ))}
         </select>
@@ -95,10 +96,10 @@ export function SizeLabels({ place }: { readonly place: Place }) {
               type="button"
               disabled={label === undefined}
               aria-pressed={size.system === system}
-              title={title}
+              title={sayText(title)}
               onClick={() => document.set(place.path, { system, value: label })}
             >
-              <span class="caption">{title}</span> {label ?? "–"}
+              <span class="caption">{sayText(title)}</span> {label ?? "–"}
             </button>
           </li>
         ))}
