@@ -2,7 +2,6 @@
  * Starts the workbench in its page: the design that was worked on last, or the file that the program serves.
  */
 
-import { demoDesigns } from "demo:designs";
 import { effect } from "@preact/signals";
 import font from "annulet/default-font.ttf?packed";
 import harfbuzz from "annulet/harfbuzz.wasm?packed";
@@ -21,6 +20,7 @@ import { browserStore } from "./keep/browser-store.js";
 import { Keep } from "./keep/keep.js";
 import { keepPictures } from "./keep/keep-pictures.js";
 import { Page } from "./page.js";
+import { firstRing } from "./start/first-ring.js";
 import { startShown } from "./start/start-state.js";
 import { openBench } from "./state/bench.js";
 import "./style/sheet.css";
@@ -36,7 +36,12 @@ async function start(): Promise<void> {
   const compiles = canCompile();
   const wasm = compiles ? { manifold: await unpack(manifold), harfbuzz: await unpack(harfbuzz) } : undefined;
   const setup = { wasm, kernel: compiles ? undefined : ("bvh" as const), files: others.find };
-  const bench = openBench({ text: demoDesigns[0].text, ...begun, startWorker: () => new RingsWorker(), setup });
+  const bench = openBench({
+    text: firstRing(say("start.name")),
+    ...begun,
+    startWorker: () => new RingsWorker(),
+    setup,
+  });
   const desk = new Desk(bench, keep, disk, handOver);
   if (!compiles) bench.notes.tell({ name: "wasm", text: "work.no-wasm", kind: "trouble" });
   keep.follow(bench);
@@ -45,7 +50,7 @@ async function start(): Promise<void> {
   desk.follow();
   effect(() => session.set(bench.id.value));
   followWindow(desk, others);
-  startShown.value = begun === undefined;
+  startShown.value = begun === undefined ? "first" : undefined;
   render(<Page bench={bench} desk={desk} />, document.body);
   await desk.lookAtDisk();
 }

@@ -3,7 +3,8 @@
  */
 import { signal } from "@preact/signals";
 
-export const startShown = signal(false);
+/** "first" over a bench that nothing was put on yet, "again" over one with work; undefined while it does not lie there. */
+export const startShown = signal<"first" | "again" | undefined>(undefined);
 
 /** The steps of the guide, in order. */
 export const GUIDE_STEPS = ["size", "band", "motif", "beads", "finish"] as const;

@@ -14,13 +14,13 @@ import { GUIDE_STEPS, type GuideStep, guideStep, startShown } from "./start-stat
 import "./start.css";
 
 export function Start() {
-  return startShown.value ? <StartDialog /> : null;
+  return startShown.value === undefined ? null : <StartDialog />;
 }
 
 /** Opens the start; what lies on the bench is kept. */
 export function NewButton() {
   return (
-    <button type="button" onClick={() => (startShown.value = true)}>
+    <button type="button" onClick={() => (startShown.value = "again")}>
       {say("start.new")}
     </button>
   );
@@ -30,13 +30,16 @@ function StartDialog() {
   const bench = useBench();
   const dialog = useRef<HTMLDialogElement>(null);
   useEffect(() => dialog.current?.showModal(), []);
+  // Closed without a choice over an empty bench, it leaves the README's ring there.
   const close = (): void => {
-    startShown.value = false;
+    const isFirst = startShown.peek() === "first";
+    startShown.value = undefined;
+    if (isFirst) void begunWith(demoDesigns[0]).then(bench.begin);
   };
   const begin = (design: Begun, step?: GuideStep): void => {
     bench.begin(design);
     guideStep.value = step;
-    close();
+    startShown.value = undefined;
   };
   return (
     <dialog ref={dialog} class="start" aria-labelledby="start-title" onClose={close}>

@@ -1,6 +1,7 @@
-// Covers: src/workbench/engine/draw-forms.ts, src/workbench/engine/motif-outline.ts, src/workbench/engine/explain-inside.ts, src/workbench/engine/ring-library.ts
+// Covers: src/workbench/engine/design-outline.ts, src/workbench/engine/draw-forms.ts, src/workbench/engine/motif-outline.ts, src/workbench/engine/explain-inside.ts, src/workbench/engine/ring-library.ts
 import { explainField } from "annulet";
 import { describe, expect, it } from "vitest";
+import { designOutline } from "../../../src/workbench/engine/design-outline.js";
 import { drawForms } from "../../../src/workbench/engine/draw-forms.js";
 import { explain, explainInside } from "../../../src/workbench/engine/explain-inside.js";
 import { motifOutline } from "../../../src/workbench/engine/motif-outline.js";
@@ -50,5 +51,20 @@ describe("what the page is told of fields", () => {
     const labels = ringLibrary.sizeLabels({ system: "iso", value: "55" });
     expect(labels).toHaveLength(8);
     expect(labels.find(({ system }) => system === "swiss")?.label).toBe("15");
+  });
+});
+
+describe("pictures of designs", () => {
+  const band = { annulet: 1, size: { diameter: 17 }, profile: { width: 6, thickness: 2, outside: { form: "flat" } } };
+
+  it("show the pattern, else the section, else nothing", async () => {
+    const regions = [{ motif: { name: "lozenge" }, height: 0.3 }];
+    const [drawn, plain] = await Promise.all(
+      [{ ...band, pattern: { regions } }, band].map((design) => designOutline(JSON.stringify(design), {})),
+    );
+    expect(drawn?.path.split("M")).toHaveLength(1 + 2);
+    expect(box(plain?.viewBox ?? "").slice(2)).toEqual([6, 2]);
+    expect(await designOutline("{", {})).toBeUndefined();
+    expect(await designOutline("{}", {})).toBeUndefined();
   });
 });

@@ -1,0 +1,23 @@
+// Covers: src/workbench/start/start-state.ts
+import { gzipSync } from "node:zlib";
+import { expect, it } from "vitest";
+import { begunWith, nameOfDemo } from "../../../src/workbench/start/begin-demo.js";
+import { GUIDE_STEPS, stepBeside } from "../../../src/workbench/start/start-state.js";
+
+it("unpacks the files that a design names", async () => {
+  const packed = { "leaf.svg": gzipSync("<svg/>").toString("base64") };
+  const { text, files } = await begunWith({ text: "{}", packed });
+  expect(text).toBe("{}");
+  expect(new TextDecoder().decode(files?.get("leaf.svg"))).toBe("<svg/>");
+});
+
+it("calls a design by its name without what stands in brackets", () => {
+  expect(nameOfDemo('{"name": "Saltmarsh lattice (invented for the demo)"}')).toBe("Saltmarsh lattice");
+  expect(nameOfDemo("{}")).toBe("");
+});
+
+it("leads through the steps and not beyond", () => {
+  expect(stepBeside("size", 1)).toBe("band");
+  expect(stepBeside("size", -1)).toBeUndefined();
+  expect(stepBeside(GUIDE_STEPS[GUIDE_STEPS.length - 1], 1)).toBeUndefined();
+});
