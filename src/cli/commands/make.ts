@@ -10,12 +10,24 @@ import {
   formatForFile,
   formats,
   type KernelName,
+  type Mesh,
+  openRing,
   type PieceTime,
+  type PrintAsking,
   type PrintStance,
   type Problem,
   type Report,
 } from "../../index.js";
-import { BUILD_DEFAULTS, fileOptionsOf, KERNEL_NAMES, PRINT_DEFAULTS, PRINT_STANCES } from "../../toolbox/index.js";
+import {
+  BUILD_DEFAULTS,
+  fileOptionsOf,
+  KERNEL_NAMES,
+  PRINT_DEFAULTS,
+  PRINT_STANCES,
+  packMesh,
+  ringFacts,
+  ringPage,
+} from "../../toolbox/index.js";
 import { describeAllowances } from "../allowances.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, type DesignDocument } from "../design-file.js";
@@ -33,10 +45,14 @@ import { STDOUT } from "../targets.js";
 import { tellWritten } from "../tell-written.js";
 import { usage } from "../usage.js";
 import { sayWarnings } from "../warnings.js";
+import { readOneRingPage } from "../workbench-page.js";
 
 const PIECES: readonly PieceTime[] = ["master", "cast", "finished"];
 
-const ENDINGS = [...new Set(formats.flatMap(({ extensions }) => extensions))];
+/** A page of one ring, to send to who will wear it. */
+const PAGE_ENDING = ".html";
+
+const ENDINGS = [...new Set(formats.flatMap(({ extensions }) => extensions)), PAGE_ENDING];
 
 /** What a mesh on standard output can be, by the endings of files. */
 const STREAMED = ENDINGS.map((ending) => ending.slice(1));
@@ -64,7 +80,12 @@ interface MakeOptions extends LimitOptions, DesignOptions {
 /** A file asked for and the format of its bytes. */
 interface MeshFile {
   readonly path: string;
-  readonly format: Format;
+  readonly format: Format | "page";
+}
+
+/** What was built, with the finished piece as it is built where a page shows it. */
+interface Built extends BuildResult {
+  readonly finished?: Mesh;
 }
 
 export const makeCommand: Command<MakeOptions> = {
@@ -80,12 +101,13 @@ export const makeCommand: Command<MakeOptions> = {
     { line: "annulet make - --json < ring.json", does: "only the report, from standard input" },
     { line: "annulet make ring.json --size uk:N -o - > n.stl", does: "another size, to standard output" },
     { line: "annulet make *.json -o meshes/{name}.stl", does: "several designs" },
+    { line: "annulet make ring.json -o ring.html", does: "a page to send: the finished ring, to be turned" },
   ],
   args: [DESIGN_ARGUMENT],
   options: [
     {
       flags: "-o, --output <file>",
-      description: `mesh file to write: ${ENDINGS.join(", ")}; - is standard output; may be given several times`,
+      description: `file to write: ${ENDINGS.join(", ")}; - is standard output; may be given several times`,
       repeated: true,
     },
     { flags: "-r, --report <file>", description: "write the report, .json" },
@@ -141,10 +163,11 @@ export const makeCommand: Command<MakeOptions> = {
   async run({ args: [path], options }, io) {
     const meshFiles = chooseFormats(options);
     const paths = [...meshFiles.map((file) => file.path), ...(options.report === undefined ? [] : [options.report])];
+    const page = meshFiles.some(({ format }) => format === "page") ? readOneRingPage() : undefined;
     const { document, targets } = await openDesign(path, paths, io, options);
-    const result = await buildRing(document, path, options, io);
+    const result = await buildRing(document, path, { ...options, page: page !== undefined }, io);
     sayWarnings(io, result.report.warnings, "advice");
-    const contents = makeContents(result, meshFiles, options);
+    const contents = makeContents(result, meshFiles, { ...options, page });
     const outputs: Output[] = targets.map((target, i) => ({ target, chunks: contents[i] }));
     const written = await writeOutputs(outputs);
     tell(result, written, options, io);
@@ -159,17 +182,21 @@ function chooseFormats({ output = [], report, stl, as, json }: MakeOptions): rea
   for (const path of output) {
     try {
       const name = path === STDOUT ? `.${as ?? STREAMED[0]}` : path;
+      if (name.toLowerCase().endsWith(PAGE_ENDING)) {
+        files.push({ path, format: "page" });
+        continue;
+      }
       const choice = stl !== undefined && name.toLowerCase().endsWith(".stl") ? STL_FORMATS[stl] : undefined;
       files.push({ path, format: formatForFile(name, choice) });
     } catch (error) {
       if (!(error instanceof AnnuletError)) throw error;
-      problems.push(...error.problems);
+      problems.push(...error.problems.map((problem) => ({ ...problem, allowed: ENDINGS.join(", ") })));
     }
   }
   if (report !== undefined && !report.toLowerCase().endsWith(".json")) {
     problems.push({ ...usage("The report is JSON."), value: report, allowed: "a file that ends in .json" });
   }
-  if (stl !== undefined && !files.some(({ format }) => format.extensions.includes(".stl"))) {
+  if (stl !== undefined && !files.some(({ format }) => format !== "page" && format.extensions.includes(".stl"))) {
     problems.push(usage("--stl says how to write STL, but no output ends in .stl."));
   }
   if (as !== undefined && !output.includes(STDOUT)) {
@@ -182,36 +209,59 @@ function chooseFormats({ output = [], report, stl, as, json }: MakeOptions): rea
   return files;
 }
 
-async function buildRing(document: DesignDocument, path: string, options: MakeOptions, io: Io): Promise<BuildResult> {
+interface Building extends MakeOptions {
+  /** Whether a page is made too. */
+  readonly page: boolean;
+}
+
+async function buildRing(document: DesignDocument, path: string, options: Building, io: Io): Promise<Built> {
   const progress = startProgress(io, options.quiet === true);
+  const setup = {
+    kernel: options.kernel,
+    maxBeads: options.maxBeads,
+    limits: limitsOf(options),
+    decimate: options.decimate,
+    files: filesBeside(path),
+  };
+  const detail = options.draft ? "draft" : BUILD_DEFAULTS.detail;
+  const asking: PrintAsking = {
+    detail,
+    print: { stance: options.stance, tilt: options.tilt },
+    piece: PIECES.find((piece) => piece === options.piece),
+    onProgress: ({ stage, share }) => progress.update(stage, share),
+  };
   try {
-    return await build(document, {
-      kernel: options.kernel,
-      maxBeads: options.maxBeads,
-      limits: limitsOf(options),
-      decimate: options.decimate,
-      detail: options.draft ? "draft" : BUILD_DEFAULTS.detail,
-      print: { stance: options.stance, tilt: options.tilt },
-      piece: PIECES.find((piece) => piece === options.piece),
-      files: filesBeside(path),
-      onProgress: ({ stage, share }) => progress.update(stage, share),
-    });
+    if (!options.page) return await build(document, { ...setup, ...asking });
+    const ring = openRing(document, setup);
+    return { ...(await ring.make(asking)), finished: await ring.solid({ detail, piece: "finished" }) };
   } finally {
     progress.stop();
   }
 }
 
 /** What makes the bytes of each file, in the order of the targets: the meshes, then the report. */
-function makeContents(result: BuildResult, files: readonly MeshFile[], options: MakeOptions) {
+function makeContents(
+  result: Built,
+  files: readonly MeshFile[],
+  options: MakeOptions & { readonly page: string | undefined },
+) {
   const contents: Output["chunks"][] = files.map(
     ({ format }) =>
       () =>
-        format.write(result.mesh, fileOptionsOf(result, format)),
+        format === "page"
+          ? [pageOf(result, options.page ?? "")]
+          : format.write(result.mesh, fileOptionsOf(result, format)),
   );
   if (options.report !== undefined) {
     contents.push((written) => [new TextEncoder().encode(`${plainJson(reportOf(result, written, options))}\n`)]);
   }
   return contents;
+}
+
+/** The finished piece on a page, whichever piece the meshes are and however they lie. */
+function pageOf({ report, design, mesh, finished = mesh }: Built, page: string): Uint8Array {
+  const { grid, bytes } = packMesh(finished, design.tolerance);
+  return new TextEncoder().encode(ringPage(page, ringFacts(report, design.material, grid), bytes));
 }
 
 /** The report with the mesh files that it stands beside, so that others can be told from them. */

@@ -52,6 +52,9 @@ export const english = {
   "panel.fields": "Sizes and choices",
   "panel.text": "Design as text",
   "panel.changes": "Changes",
+  "one-ring.metal": "Metal",
+  "one-ring.grams": "{from} to {to} g",
+  "one-ring.unreadable": "This page does not hold a whole ring. Ask for it again.",
   "ring.tools": "How the ring is shown",
   "ring.keys":
     "Arrow keys turn the ring, plus and minus go nearer and farther, Home shows it turned. While you measure, Enter takes the place in the middle of the view, Escape ends.",

@@ -54,6 +54,9 @@ export const german: Words = {
   "panel.fields": "Maße und Auswahl",
   "panel.text": "Entwurf als Text",
   "panel.changes": "Änderungen",
+  "one-ring.metal": "Metall",
+  "one-ring.grams": "{from} bis {to} g",
+  "one-ring.unreadable": "Diese Seite enthält keinen ganzen Ring. Bitte lassen Sie sie sich noch einmal schicken.",
   "ring.tools": "Wie der Ring gezeigt wird",
   "ring.keys":
     "Pfeiltasten drehen den Ring, Plus und Minus gehen näher und weiter weg, Pos1 zeigt ihn gedreht. Beim Messen nimmt die Eingabetaste die Stelle in der Mitte der Ansicht, Escape beendet.",

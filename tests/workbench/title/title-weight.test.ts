@@ -6,7 +6,7 @@ import { titleWeight } from "../../../src/workbench/title/title-weight.js";
 let weights: WeightTable;
 
 beforeAll(async () => {
-  const band = { width: 4, thickness: 1.6 };
+  const band = { width: 4, thickness: 1.6, outside: { form: "flat" } };
   const costing = { prices: { ag925: 1.1, "au750-yellow": 70 }, currency: "EUR" };
   const { report } = await build({ annulet: 1, size: { diameter: 17 }, profile: band, tolerance: 0.1, costing });
   weights = report.weights;

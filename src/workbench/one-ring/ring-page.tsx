@@ -1,0 +1,158 @@
+/**
+ * A ring to be turned, in the metal and with the surface that the reader chooses.
+ */
+import { useEffect, useRef, useState } from "preact/hooks";
+import { type Buffers, type Dress, dimensionsOf } from "../../entries/view.js";
+import type { RingFacts } from "../../toolbox/index.js";
+import { CAMERA_PLACES, type CameraPlaceName } from "../ring/camera-places.js";
+import { ICONS } from "../ring/icons.js";
+import { readPens } from "../ring/paper-pens.js";
+import { pressKey } from "../ring/press-key.js";
+import { newRingState } from "../ring/ring-state.js";
+import { RingStage } from "../ring/stage.js";
+import { say, sayNumber } from "../words/language.js";
+import { sayGrams } from "./say-grams.js";
+
+interface PageProps {
+  readonly facts: RingFacts;
+  readonly buffers: Buffers;
+}
+
+/** What the reader chose. */
+interface Choice {
+  readonly material: string;
+  readonly finish: NonNullable<Dress["finish"]>;
+  readonly dimensions: boolean;
+}
+
+export function RingPage({ facts, buffers }: PageProps) {
+  const [choice, choose] = useState<Choice>({ material: facts.material, finish: "polished", dimensions: false });
+  const { canvas, stage, missing } = useStage(facts, buffers, choice);
+  const look = (name: CameraPlaceName): void => stage.current?.look(name, 0);
+  const state = useRef(newRingState()).current;
+  const change = (part: Partial<Choice>): void => choose({ ...choice, ...part });
+  return (
+    <>
+      <div
+        class="ring-picture"
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: keys turn the ring, so it takes the focus
+        tabIndex={0}
+        aria-label={facts.name}
+        onKeyDown={(event) => pressKey(event, { stage: stage.current, state, look, pick: () => undefined })}
+      >
+        <canvas ref={canvas} />
+        {missing ? <p>{say("ring.trouble.no-webgl")}</p> : null}
+      </div>
+      <Choices facts={facts} choice={choice} change={change} look={look} />
+      <Facts facts={facts} material={choice.material} />
+    </>
+  );
+}
+
+/** The ring on its canvas, as it is chosen. */
+function useStage({ sizes, metals }: RingFacts, buffers: Buffers, { material, finish, dimensions }: Choice) {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const stage = useRef<RingStage>(undefined);
+  const [missing, miss] = useState(false);
+  useEffect(() => {
+    const element = canvas.current;
+    if (element === null) return undefined;
+    try {
+      stage.current = new RingStage(element, readPens(document.body));
+    } catch {
+      miss(true);
+      return undefined;
+    }
+    const own = stage.current;
+    own.resize(element.clientWidth, element.clientHeight);
+    own.show(buffers, sizes.diameter / 2);
+    const watch = new ResizeObserver(() => own.resize(element.clientWidth, element.clientHeight));
+    watch.observe(element);
+    return () => {
+      watch.disconnect();
+      own.dispose();
+    };
+  }, [buffers, sizes]);
+  useEffect(() => {
+    const metal = metals.find(({ symbol }) => symbol === material);
+    stage.current?.dress({ material: metal ?? material, finish });
+    stage.current?.drawDimensions("dimensions", dimensions ? dimensionsOf(sizes, (mm) => sayNumber(mm, 2)) : []);
+  }, [metals, sizes, material, finish, dimensions]);
+  return { canvas, stage, missing };
+}
+
+interface ChoicesProps {
+  readonly facts: RingFacts;
+  readonly choice: Choice;
+  readonly change: (part: Partial<Choice>) => void;
+  readonly look: (name: CameraPlaceName) => void;
+}
+
+const PLACES = Object.keys(CAMERA_PLACES) as readonly CameraPlaceName[];
+
+function Choices({ facts, choice, change, look }: ChoicesProps) {
+  return (
+    <div class="choices" role="toolbar" aria-label={say("ring.tools")}>
+      {PLACES.map((name) => (
+        <button
+          key={name}
+          type="button"
+          title={say(`ring.look.${name}`)}
+          aria-label={say(`ring.look.${name}`)}
+          onClick={() => look(name)}
+        >
+          {ICONS[name]()}
+        </button>
+      ))}
+      <button
+        type="button"
+        title={say("ring.dimensions")}
+        aria-label={say("ring.dimensions")}
+        aria-pressed={choice.dimensions}
+        onClick={() => change({ dimensions: !choice.dimensions })}
+      >
+        {ICONS.dimensions()}
+      </button>
+      <select
+        aria-label={say("one-ring.metal")}
+        value={choice.material}
+        onChange={(event) => change({ material: event.currentTarget.value })}
+      >
+        {facts.metals.map(({ symbol, name }) => (
+          <option key={symbol} value={symbol}>
+            {name}
+          </option>
+        ))}
+      </select>
+      <select
+        aria-label={say("ring.finish")}
+        value={choice.finish}
+        onChange={(event) => change({ finish: event.currentTarget.value === "satin" ? "satin" : "polished" })}
+      >
+        <option value="polished">{say("ring.finish.polished")}</option>
+        <option value="satin">{say("ring.finish.satin")}</option>
+      </select>
+    </div>
+  );
+}
+
+function Facts({
+  facts: { name, size, sizes, metals },
+  material,
+}: {
+  readonly facts: RingFacts;
+  readonly material: string;
+}) {
+  const metal = metals.find(({ symbol }) => symbol === material);
+  return (
+    <footer>
+      <h1>{name}</h1>
+      <p>
+        {size.label === undefined ? "" : `${size.system} ${size.label} · `}Ø {sayNumber(sizes.diameter, 2)} mm ·{" "}
+        {sayNumber(sizes.width, 2)} × {sayNumber(sizes.thickness, 2)} mm
+        {metal === undefined ? "" : ` · ${sayGrams(metal.grams)}`}
+      </p>
+    </footer>
+  );
+}
