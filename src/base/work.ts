@@ -13,8 +13,11 @@ const GIVE_WAY_MS = 40;
 /** Steps that work comes to where nothing else is expected. Chosen. */
 const FEW_STEPS = 8;
 
-/** Once as many steps are done as were expected, 1 − e⁻² of the work counts as done: 86 %. Chosen. */
-const STEEPNESS = 2;
+/**
+ * Once as many steps are done as were expected, four fifths of the work count as done. Chosen: beyond that the share grows as the
+ * inverse of the steps, so that it still moves where there are many times as many.
+ */
+const STEEPNESS = 4;
 
 /** Remedies, by what there is too much of. */
 const HINTS = {
@@ -53,7 +56,8 @@ export class Work {
   /** A step is done. The share that is told grows with each, by less and less, and never reaches the whole. */
   step(): void {
     this.#steps++;
-    this.#told?.(1 - Math.exp((-STEEPNESS * this.#steps) / this.#expected));
+    const done = (STEEPNESS * this.#steps) / this.#expected;
+    this.#told?.(done / (1 + done));
   }
 
   /**

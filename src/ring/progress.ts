@@ -11,8 +11,8 @@ export interface Progress {
   readonly share: number;
 }
 
-/** Growth of the share that is told within a phase. Chosen: so many steps of a bar can be told apart. */
-const LEAST_GROWTH = 0.002;
+/** Growth of the share that is told within a phase. Chosen: where steps are many times as many as expected, each moves by little. */
+const LEAST_GROWTH = 0.0002;
 
 /** A stage of one of the two pieces, as far as progress is told of it. */
 interface Step {

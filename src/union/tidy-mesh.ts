@@ -10,7 +10,7 @@
  * 1e-5 of the volume, and the roads differ.
  */
 import { vec3 } from "gl-matrix";
-import { finish, type Pausing } from "../base/pausing.js";
+import { BREATH, finish, type Pausing } from "../base/pausing.js";
 import type { Clipped } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { CrossingWatch } from "./crossing-watch.js";
@@ -104,7 +104,7 @@ class Work {
     short.sort((p, q) => p.length - q.length || p.a - q.a || p.b - q.b);
     let collapsed = 0;
     for (const [i, { a, b }] of short.entries()) {
-      if (i % AT_ONCE === 0) yield undefined;
+      if (i % AT_ONCE === 0) yield BREATH;
       if (this.#collapse(a, b) || this.#collapse(b, a)) collapsed++;
     }
     return collapsed;
@@ -114,7 +114,7 @@ class Work {
   *flipFlat(): Pausing<number> {
     let flipped = 0;
     for (let t = 0; t < this.#gone.length; t++) {
-      if (t % (AT_ONCE * AT_ONCE) === 0) yield undefined;
+      if (t % (AT_ONCE * AT_ONCE) === 0) yield BREATH;
       if (this.#gone[t] === 0 && this.#height(t) <= FLAT_HEIGHT && this.#flip(t)) flipped++;
     }
     return flipped;

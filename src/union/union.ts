@@ -114,7 +114,7 @@ export async function uniteRing<Check extends { readonly closed: boolean }, Proo
     };
   }
   const kernels = kernel === fallback ? [kernel] : [kernel, fallback];
-  const pace = new Work(undefined, signal);
+  const pace = new Work(undefined, signal, () => work?.step());
   const roads = roadsOf(parts, work, pace);
   work?.expect(2 * parts.steps.length + STEPS_AFTER);
   const failed: string[] = [];
