@@ -5,7 +5,6 @@ import { transfer } from "comlink";
 import { AnnuletError } from "../base/errors.js";
 import type { FileSource } from "../base/files.js";
 import type { RingSetup } from "../ring/open-ring.js";
-import { answerQuestion } from "./answer-question.js";
 import {
   type Answered,
   ASKER_AT,
@@ -59,6 +58,8 @@ export class RingServer implements RingWorker {
         signal: stop.signal,
         onProgress: (progress: unknown) => this.#page.progress(question, progress as never),
       };
+      // Loaded with the library, so that a page that only asks takes none of it.
+      const { answerQuestion } = await import("./answer-question.js");
       const { value, buffers } = pack(await answerQuestion(opened, name, withAsker(name, given, asker)));
       return transfer({ value }, [...buffers]);
     } catch (error) {

@@ -24,6 +24,12 @@ const MOST_SIZES = 15_000;
 /** Most bytes of `annulet/fit`: a third of all. Measured 293 000, of which zod and the schema take most. */
 const MOST_FIT = 340_000;
 
+/** Most bytes of `annulet/view`, without three. Measured 25 200. */
+const MOST_VIEW = 30_000;
+
+/** Most bytes of a page's side of `annulet/worker`, and of a worker's before it loads the library. Measured 14 200 and 12 700. */
+const MOST_WORKER = 18_000;
+
 const described = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8"));
 
 /** What an app's bundle of some lines comes to: its bytes, and the files that lie in it. */
@@ -43,7 +49,7 @@ async function bundle(lines: string): Promise<{ readonly bytes: number; readonly
     bundle: true,
     minify: true,
     format: "esm",
-    external: ["three"],
+    external: ["three", "three/*"],
     write: false,
     // What is loaded when needed does not count.
     splitting: true,
@@ -153,6 +159,20 @@ describe.skipIf(!existsSync(join(DIST, "index.js")))("what is built", () => {
     const others =
       /src\/(art|flat|relief|solids|judge|output\/files)\/|fast-png|fflate|xmldom|clipper2|three|gltf|saxes/;
     expect(sources.filter((path) => others.test(path))).toEqual([]);
+  });
+});
+
+describe.skipIf(!existsSync(join(DIST, "view.js")))("what a page takes to show rings", () => {
+  it("is small: objects for a scene without three, rings in a worker without the library", async () => {
+    const view = await bundle('import * as view from "annulet/view"; console.log(view);');
+    expect(view.bytes).toBeLessThan(MOST_VIEW);
+    expect(sourcesOf(view.inputs).filter((path) => /zod|src\/(ring|union|art)\//.test(path))).toEqual([]);
+    for (const side of ["connectRings", "serveRings"]) {
+      const { bytes, inputs } = await bundle(`import { ${side} } from "annulet/worker"; console.log(${side});`);
+      expect(bytes, side).toBeGreaterThan(1000);
+      expect(bytes, side).toBeLessThan(MOST_WORKER);
+      expect(sourcesOf(inputs).filter((path) => /zod|src\/(union|art|solids)\//.test(path))).toEqual([]);
+    }
   });
 });
 
