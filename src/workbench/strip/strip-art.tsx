@@ -16,7 +16,8 @@ const MOST_CORNERS = 400_000;
 
 /** The copies that are drawn, the own one first. */
 export function drawnCopies({ copies }: Pick<StripLayout, "copies">, tile: DrawnArt): readonly number[] {
-  const corners = tile.beads.length + tile.regions.reduce((sum, { rings }) => sum + rings.flat().length, 0);
+  const corners =
+    tile.beads.length + tile.regions.flatMap(({ rings }) => rings).reduce((sum, ring) => sum + ring.length, 0);
   const most = Math.max(1, Math.floor(MOST_CORNERS / Math.max(1, corners)));
   return [...copies].sort((a, b) => Math.abs(a) - Math.abs(b)).slice(0, most);
 }
