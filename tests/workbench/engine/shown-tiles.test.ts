@@ -1,4 +1,4 @@
-// Covers: src/workbench/engine/ring-library.ts, src/workbench/engine/answers.ts
+// Covers: src/workbench/engine/ring-library.ts
 import { describe, expect, it, vi } from "vitest";
 import { AnnuletError, type Rings } from "../../../src/entries/worker.js";
 import { Answers } from "../../../src/workbench/engine/answers.js";
