@@ -69,7 +69,10 @@ function followWindow(desk: Desk, others: OtherFiles): void {
     const mark = desk.unsaved.value ? "● " : "";
     document.title = `${mark}${typeof name === "string" && name !== "" ? `${name} – ` : ""}annulet`;
   });
-  const hold = (event: BeforeUnloadEvent): void => event.preventDefault();
+  const hold = (event: BeforeUnloadEvent): void => {
+    event.preventDefault();
+    void keep.flush();
+  };
   // Only while work would be lost: a page that always listens is not kept for the way back.
   effect(() => {
     if (desk.atRisk.value) addEventListener("beforeunload", hold);

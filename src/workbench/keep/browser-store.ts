@@ -40,7 +40,12 @@ function putOver(designs: IDBObjectStore, design: KeptDesign, over: string | und
     let written = false;
     asked.onsuccess = () => {
       written = asked.result?.revision === over;
-      if (written) designs.put(design, design.id);
+      try {
+        if (written) designs.put(design, design.id);
+      } catch (error) {
+        reject(error);
+        transaction.abort();
+      }
     };
     transaction.oncomplete = () => resolve(written);
     transaction.onabort = () => reject(transaction.error);

@@ -75,8 +75,6 @@ export class Keep {
 
   /** Writes what waits, at once. */
   flush(): Promise<void> {
-    clearTimeout(this.#timer);
-    this.#timer = undefined;
     const snapshot = this.#waiting;
     if (snapshot === undefined) return this.#last;
     this.#waiting = undefined;
@@ -153,10 +151,16 @@ export class Keep {
     return picture instanceof Uint8Array ? picture : undefined;
   }
 
+  /** The first change is written at once, those that follow it closely together. */
   #wait(snapshot: Snapshot): void {
     this.#waiting = snapshot;
     this.#behind.value = true;
-    this.#timer ??= setTimeout(() => void this.flush(), GATHERED);
+    if (this.#timer !== undefined) return;
+    void this.flush();
+    this.#timer = setTimeout(() => {
+      this.#timer = undefined;
+      if (this.#waiting !== undefined) this.#wait(this.#waiting);
+    }, GATHERED);
   }
 
   #write(snapshot: Snapshot): Promise<void> {

@@ -49,6 +49,7 @@ export interface BenchSetup extends Begun {
 /** Opens the document and follows its changes. */
 export function openBench({ startWorker, setup, ...begun }: BenchSetup): Bench {
   const document = new DesignDocument(begun.text);
+  document.begin(begun.text, begun.history);
   const id = signal(begun.id ?? newId());
   const files = signal(begun.files ?? NO_FILES);
   const selected = signal<Path | undefined>(undefined);

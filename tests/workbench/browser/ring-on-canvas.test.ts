@@ -112,7 +112,7 @@ describe.skipIf(!hasBrowser())("the ring on its canvas", () => {
       };`;
     const { page } = await browser.open({ before: none });
     await expect.poll(() => page.locator(".ring-status").textContent()).toMatch(/WebGL/);
-    await page.waitForSelector(".sheet-strip svg path");
+    await page.waitForSelector(".sheet-strip svg path", { state: "attached" });
   });
 });
 

@@ -12,7 +12,7 @@ describe.skipIf(!hasBrowser())("the workbench from its file", () => {
 
   it("shows a ring without network, and complains of nothing", async () => {
     const { page, complaints } = await browser.open({}, await browser.profile({ offline: true }));
-    await page.waitForSelector(".sheet-strip svg path");
+    await page.waitForSelector(".sheet-strip svg path", { state: "attached" });
     expect(await page.title()).toContain("annulet");
     expect(complaints).toEqual([]);
     // What these tests rely on: that whatever goes wrong is noted.
