@@ -1,6 +1,7 @@
 /**
  * The guide to a first ring of one's own: five steps beside the views, which show the ring after each.
  */
+import { useEffect, useRef } from "preact/hooks";
 import type { MotifEntry } from "../../index.js";
 import { Field } from "../fields/field.js";
 import { FieldControl } from "../fields/field-control.js";
@@ -17,6 +18,9 @@ import { GUIDE_STEPS, type GuideStep, guideStep, stepBeside } from "./start-stat
 export function Guide({ step }: { readonly step: GuideStep }) {
   const before = stepBeside(step, -1);
   const after = stepBeside(step, 1);
+  const title = useRef<HTMLHeadingElement>(null);
+  // Each step is read from its head, and begins at its top.
+  useEffect(() => title.current?.focus(), [step]);
   const go = (to: GuideStep | undefined): void => {
     guideStep.value = to;
   };
@@ -24,7 +28,9 @@ export function Guide({ step }: { readonly step: GuideStep }) {
     <FieldControl.Provider value={Field}>
       <section class="fields guide" aria-label={say("guide.title")}>
         <p class="caption">{say("guide.step", { at: GUIDE_STEPS.indexOf(step) + 1, of: GUIDE_STEPS.length })}</p>
-        <h2>{say(`guide.${step}`)}</h2>
+        <h2 ref={title} tabIndex={-1}>
+          {say(`guide.${step}`)}
+        </h2>
         <p>{say(`guide.${step}Help`)}</p>
         <StepFields step={step} />
         <div class="guide-tools">

@@ -29,7 +29,11 @@ export function NewButton() {
 function StartDialog() {
   const bench = useBench();
   const dialog = useRef<HTMLDialogElement>(null);
-  useEffect(() => dialog.current?.showModal(), []);
+  const own = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    dialog.current?.showModal();
+    own.current?.focus();
+  }, []);
   // Closed without a choice over an empty bench, it leaves the README's ring there.
   const close = (): void => {
     const isFirst = startShown.peek() === "first";
@@ -52,6 +56,7 @@ function StartDialog() {
       </header>
       <section>
         <button
+          ref={own}
           type="button"
           class="start-own"
           onClick={() => begin({ text: firstRing(say("start.name")) }, GUIDE_STEPS[0])}
