@@ -23,8 +23,9 @@ export function FitChoices() {
             <span class="caption">
               {say("choice.tile", { width: sayNumber(tileWidth, 2), height: sayNumber(tileHeight, 2) })}
               <br />
-              {say("choice.stretch", { stretch: sayNumber((stretch - 1) * 100, 0) })}
-              {bandWidth !== undefined && `, ${say("choice.band", { width: sayNumber(bandWidth, 2) })}`}
+              {fit.hold === "tile" && bandWidth !== undefined
+                ? say("choice.band", { width: sayNumber(bandWidth, 2) })
+                : say("choice.stretch", { stretch: sayNumber((stretch - 1) * 100, 0) })}
             </span>
           </button>
         ))}
