@@ -8,6 +8,7 @@ import { say } from "../words/language.js";
 import { useDesk } from "./desk.js";
 import { DOWNLOADS } from "./downloads.js";
 import { DropMenu } from "./drop-menu.js";
+import { SafetyList } from "./safety-list.js";
 
 export function FileBar() {
   const desk = useDesk();
@@ -30,6 +31,7 @@ export function FileBar() {
           </button>
         ))}
       </DropMenu>
+      <SafetyList />
       <MakingLine />
     </div>
   );

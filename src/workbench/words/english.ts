@@ -222,6 +222,7 @@ export const english = {
   "file.save": "Save",
   "file.kept": "My rings",
   "file.download": "Download",
+  "file.safety": "Safety",
   "file.as.json": "Design (JSON)",
   "file.as.stl": "For the printer (STL)",
   "file.as.obj": "Mesh (OBJ)",

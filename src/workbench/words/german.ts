@@ -226,6 +226,7 @@ export const german: Words = {
   "file.save": "Speichern",
   "file.kept": "Meine Ringe",
   "file.download": "Herunterladen",
+  "file.safety": "Sicherheit",
   "file.as.json": "Entwurf (JSON)",
   "file.as.stl": "Für den Drucker (STL)",
   "file.as.obj": "Netz (OBJ)",
