@@ -46,6 +46,10 @@ describe.skipIf(!hasBrowser())("the ring on its canvas", () => {
       { before: COUNT_DRAWS },
       await browser.profile({ reducedMotion: "reduce" }),
     );
+    await page.getByRole("button", { name: "Saltmarsh lattice" }).click();
+    await expect.poll(() => page.locator(".title-name input").inputValue()).toMatch(/lattice/);
+    await page.locator(".title-work progress").waitFor();
+    await page.locator(".title-work [role=status]", { hasText: "up to date" }).waitFor();
     await page.waitForSelector("canvas[data-detail=full]");
     await page.getByRole("button", { name: "Findings at their places" }).click();
     await page.getByRole("button", { name: "along the finger" }).click();
