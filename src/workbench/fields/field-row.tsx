@@ -113,7 +113,7 @@ export function Problems({ id, problems }: { readonly id: string; readonly probl
   );
 }
 
-export function ProblemText({ problem }: { readonly problem: Problem }) {
+function ProblemText({ problem }: { readonly problem: Problem }) {
   const { text, allowed, hint } = sayProblem(problem);
   return (
     <p>

@@ -90,7 +90,7 @@ function FormPictures({ place, ways, chosen, choose }: PicturesProps) {
 }
 
 /** A section in outline, hatched by the page's style. */
-export function SectionPicture({ drawing }: { readonly drawing: FormDrawing | undefined }) {
+function SectionPicture({ drawing }: { readonly drawing: FormDrawing | undefined }) {
   return (
     <svg class="picture-section" viewBox={drawing?.viewBox ?? "0 0 6 2"} aria-hidden="true">
       {drawing !== undefined && <path d={drawing.path} />}

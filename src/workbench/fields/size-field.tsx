@@ -74,7 +74,7 @@ function SystemField({ place }: { readonly place: Place }) {
 }
 
 /** The same bore in all systems; pressing one writes the size so. */
-export function SizeLabels({ place }: { readonly place: Place }) {
+function SizeLabels({ place }: { readonly place: Place }) {
   const { document, host, answers } = useBench();
   const size = useOwner(place);
   const bore = answers.of.size.value?.value;
