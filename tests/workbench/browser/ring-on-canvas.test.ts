@@ -46,7 +46,7 @@ describe.skipIf(!hasBrowser())("the ring on its canvas", () => {
       { before: COUNT_DRAWS },
       await browser.profile({ reducedMotion: "reduce" }),
     );
-    await page.getByRole("button", { name: "Saltmarsh lattice" }).click();
+    await page.getByText("Saltmarsh lattice").first().click();
     await expect.poll(() => page.locator(".title-name input").inputValue()).toMatch(/lattice/);
     await page.locator(".title-work progress").waitFor();
     await page.locator(".title-work [role=status]", { hasText: "up to date" }).waitFor();
