@@ -2,7 +2,7 @@
  * What a maker does on the workbench's page, for tests: opens files, types the design, downloads.
  */
 import { readFileSync } from "node:fs";
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 
 /** A file for the page's own field. */
 export const asFile = (name: string, content: string | Uint8Array) => ({
@@ -50,4 +50,20 @@ export async function noteText(page: Page, name: string): Promise<string> {
 /** Presses a button of a line that tells something. */
 export async function chooseInNote(page: Page, name: string, button: string): Promise<void> {
   await page.locator(`[data-note="${name}"]`).getByRole("button", { name: button }).click();
+}
+
+/** Writes the design anew in the text editor. */
+export async function typeDesign(page: Page, text: string): Promise<void> {
+  const panel = page.locator("details.panel-text");
+  if ((await panel.getAttribute("open")) === null) await panel.locator("summary").click();
+  await panel.locator(".cm-content").click();
+  await page.keyboard.press("Control+a");
+  await page.keyboard.insertText(text);
+}
+
+/** The lines of the list of changes. */
+export async function changeLines(page: Page): Promise<Locator> {
+  const panel = page.locator("details.panel-changes");
+  if ((await panel.getAttribute("open")) === null) await panel.locator("summary").click();
+  return panel.locator("ol button");
 }
