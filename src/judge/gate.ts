@@ -58,7 +58,7 @@ export function checkSolid(mesh: Mesh, options: SolidOptions = {}): SolidCheck {
 }
 
 /** The same in pieces. */
-export function* checkingSolid(mesh: Mesh, options: SolidOptions = {}): Pausing<SolidCheck> {
+function* checkingSolid(mesh: Mesh, options: SolidOptions = {}): Pausing<SolidCheck> {
   requireOptions(options, RULES);
   const { components = 1, units = 1 } = options;
   requireTriples(mesh);

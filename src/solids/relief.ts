@@ -59,7 +59,7 @@ export function buildRelief(shape: FlatBody, options: ReliefOptions): Mesh {
 }
 
 /** The same in pieces. */
-export function* buildingRelief(shape: FlatBody, { sink, ...options }: ReliefOptions): Pausing<Mesh> {
+function* buildingRelief(shape: FlatBody, { sink, ...options }: ReliefOptions): Pausing<Mesh> {
   const flat = yield* fadingBody(yield* makingFlatMesh(shape, sink), shape, sink);
   return yield* bendBody(flat, shape.seam, {
     ...options,

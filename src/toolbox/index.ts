@@ -21,7 +21,7 @@ export { lookOf } from "../measure/alloys/look.js";
 export { drawFindings } from "../output/drawing/findings-drawing.js";
 export { drawFriezeGroups } from "../output/drawing/frieze-drawing.js";
 export { drawMotifs } from "../output/drawing/motif-drawing.js";
-export { type PackedMesh, packMesh } from "../output/files/packed/pack-mesh.js";
+export { packMesh } from "../output/files/packed/pack-mesh.js";
 export { unpackMesh } from "../output/files/packed/unpack-mesh.js";
 export { readableEndings, requireReadable } from "../output/files/read-mesh.js";
 export { type RingFacts, ringFacts } from "../output/page/ring-facts.js";

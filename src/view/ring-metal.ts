@@ -17,7 +17,7 @@ export interface Dress {
   readonly finish?: Finish | undefined;
 }
 
-export const DRESS_DEFAULTS = { material: "ag925", finish: "polished" } as const satisfies Dress;
+const DRESS_DEFAULTS = { material: "ag925", finish: "polished" } as const satisfies Dress;
 
 /** Roughness as three has it, 0 a mirror, 1 matt. Set by eye beside the pictures. */
 const ROUGHNESS: Readonly<Record<Finish, number>> = { polished: 0.08, satin: 0.4 };

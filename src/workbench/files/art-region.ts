@@ -7,7 +7,7 @@ import { type Path, valueAt } from "../state/json-text.js";
 const FIRST_HEIGHT = 0.3;
 
 /** The field that names a drawing or an image. */
-export function artField(name: string): "svg" | "image" {
+function artField(name: string): "svg" | "image" {
   return /\.png$/i.test(name) ? "image" : "svg";
 }
 

@@ -5,7 +5,7 @@ import { artLimit, type DesignFiles, withFile } from "../state/design-files.js";
 import { readText } from "../state/json-text.js";
 
 /** Largest design, bytes: as the command line's. */
-export const MOST_DESIGN_BYTES = 5e6;
+const MOST_DESIGN_BYTES = 5e6;
 
 /** What a file is to the page: the least that is asked of it. */
 export type Dropped = Pick<File, "name" | "size" | "arrayBuffer">;

@@ -8,7 +8,7 @@ export interface Frames {
   cancel(frame: number): void;
 }
 
-export const BROWSER_FRAMES: Frames = {
+const BROWSER_FRAMES: Frames = {
   request: (draw) => requestAnimationFrame(draw),
   cancel: (frame) => cancelAnimationFrame(frame),
 };

@@ -31,7 +31,7 @@ interface CellProps {
 }
 
 /** One cell with its small caption. */
-export function Cell({ name, caption, children }: CellProps) {
+function Cell({ name, caption, children }: CellProps) {
   return (
     <div class={`title-cell title-${name}`}>
       <span class="caption">{caption}</span>
