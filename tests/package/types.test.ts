@@ -69,7 +69,7 @@ describe.skipIf(!existsSync(TYPES))("types as they ship", () => {
     },
   );
 
-  it("name no package, but three in the path for it, and are nowhere any", () => {
+  it("name no package, but three in the paths for it, and are nowhere any", () => {
     const named = new Map<string, string[]>();
     for (const path of shipped()) {
       const text = readFileSync(join(TYPES, path), "utf8");
@@ -82,7 +82,9 @@ describe.skipIf(!existsSync(TYPES))("types as they ship", () => {
       };
       visit(ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true));
     }
-    expect([...named]).toEqual([["three", ["output/files/geometry.d.ts"]]]);
+    expect([...named.keys()]).toEqual(["three"]);
+    const others = named.get("three")?.filter((path) => !path.startsWith("view/"));
+    expect(others).toEqual(["output/files/geometry.d.ts"]);
   });
 
   it("tell in editors what a field of a design means", () => {

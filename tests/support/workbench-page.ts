@@ -64,7 +64,7 @@ export interface OpenedPage {
 export interface PageOptions {
   /** Default the page's file, from the disk. */
   readonly address?: string;
-  /** Whether the start, which lies over an empty bench, stays. Default it is closed. */
+  /** Whether the start, which lies over an empty bench, stays; true of a page without a bench. Default it is closed. */
   readonly start?: boolean;
   /** Runs in the page before anything of its own: JavaScript. */
   readonly before?: string;

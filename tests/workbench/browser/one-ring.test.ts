@@ -31,7 +31,7 @@ describe.skipIf(!hasBrowser() || !existsSync(TEMPLATE))("a page of one ring", ()
     expect(files).toMatchObject([{ name: "ring.html", sha256: expect.stringMatching(/^[0-9a-f]{64}$/) }]);
 
     const address = pathToFileURL(page).href;
-    const opened = await browser.open({ address }, await browser.profile({ offline: true }));
+    const opened = await browser.open({ address, start: true }, await browser.profile({ offline: true }));
     await opened.page.getByRole("heading", { name }).waitFor();
     await opened.page.getByLabel("Metal").selectOption("au750-red");
     await opened.page.getByLabel("Surface").selectOption("satin");

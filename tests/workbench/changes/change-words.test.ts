@@ -25,7 +25,7 @@ describe("a change in words", () => {
     expect(saying(set(["profile", "width"], 6.5), "mm")).toBe("band width 6 → 6.5 mm");
     expect(saying(set(["profile", "outside", "rail"], 0.8), "mm")).toBe("rail width – → 0.8 mm");
     language.value = "de";
-    expect(saying(set(["profile", "width"], 6.5), "mm")).toBe("Schienenbreite 6 → 6,5 mm");
+    expect(saying(set(["profile", "width"], 6.5), "mm")).toBe("Ringbreite 6 → 6,5 mm");
   });
 
   it("tells forms, sizes and switches by their word", () => {
