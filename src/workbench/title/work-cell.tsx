@@ -12,15 +12,16 @@ import { SlowPart } from "./slow-part.js";
 const TICK = 1000;
 
 export function WorkCell() {
-  const { answers } = useBench();
+  const { answers, document } = useBench();
   const working = answers.working.value;
-  const detail = answers.of.buffers.value?.detail;
+  const { detail, text } = answers.of.buffers.value ?? {};
+  const isLast = text === document.sound.value;
   return (
     <div class="title-cell title-work">
       <span class="caption">{say(detail === undefined ? "title.work" : `title.detail.${detail}`)}</span>
       {working === undefined ? (
         <span class="figure" role="status">
-          {say(answers.stopped.value ? "work.stopped" : "work.done")}
+          {say(answers.stopped.value ? "work.stopped" : isLast ? "work.done" : "work.before")}
         </span>
       ) : (
         <AtWork working={working} stop={() => answers.stop()} />

@@ -144,6 +144,7 @@ export const english = {
   "title.detail.draft": "Shown as a draft",
   "title.detail.full": "Shown in full",
   "work.slow": "{stage}: takes long, {seconds} s so far",
+  "work.before": "an earlier ring: this one cannot be made yet",
   "work.done": "up to date",
   "stage.document": "reading the design",
   "stage.size": "finding the size",

@@ -147,6 +147,7 @@ export const german: Words = {
   "title.detail.draft": "Als Entwurf gezeigt",
   "title.detail.full": "Vollständig gezeigt",
   "work.slow": "{stage}: dauert lange, bisher {seconds} s",
+  "work.before": "ein früherer Ring: dieser lässt sich noch nicht bauen",
   "work.done": "auf dem neuesten Stand",
   "stage.document": "der Entwurf wird gelesen",
   "stage.size": "die Ringweite wird bestimmt",
