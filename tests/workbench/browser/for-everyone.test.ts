@@ -1,28 +1,25 @@
 // Across: the workbench for everyone: keyboard, names, contrast, narrow screens
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
+import axe from "axe-core";
 import type { Page } from "playwright-core";
 import { afterAll, describe, expect, it } from "vitest";
 import { hasBrowser } from "../../support/browser.js";
 import { startWorkbenchBrowser, type WorkbenchBrowser } from "../../support/workbench-page.js";
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 /** WCAG 2.2 up to level AA, by axe-core's names. */
 const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
 /** What axe-core finds wrong on a page as it stands, one line for each place. */
 async function findBarriers(page: Page): Promise<string[]> {
-  await page.evaluate(AXE);
+  await page.evaluate(axe.source);
   return page.evaluate(async (values) => {
-    const { axe } = globalThis as unknown as {
+    const { axe: inPage } = globalThis as unknown as {
       axe: { run(context: Document, options: object): Promise<{ violations: Violation[] }> };
     };
     interface Violation {
       readonly id: string;
       readonly nodes: readonly { readonly target: readonly string[]; readonly failureSummary: string }[];
     }
-    const { violations } = await axe.run(document, { runOnly: { type: "tag", values } });
+    const { violations } = await inPage.run(document, { runOnly: { type: "tag", values } });
     return violations.flatMap(({ id, nodes }) =>
       nodes.map(({ target, failureSummary }) => `${id}: ${target.join(" ")}: ${failureSummary}`),
     );
