@@ -18,7 +18,7 @@ export default defineConfig({
     isolate: false,
     // As the build changes them: so they can be told where their WebAssembly is.
     server: { deps: { inline: Object.keys(SELF_LOADING) } },
-    testTimeout: 120_000,
+    testTimeout: 300_000,
     hookTimeout: 120_000,
     coverage: { provider: "v8", include: ["src/**"], reporter: ["text-summary", "text"], thresholds: { lines: 90 } },
   },

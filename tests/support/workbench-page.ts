@@ -17,7 +17,7 @@ const IN_DIST = join(ROOT, "dist/workbench/workbench.html");
 const SOURCES = ["src", "tools", "examples", "package-lock.json", "vite.workbench.config.mjs"];
 
 /** How long the page may take for any one thing, ms: the machine may be busy. */
-const PATIENCE = 60_000;
+const PATIENCE = 150_000;
 
 let built: Promise<string> | undefined;
 

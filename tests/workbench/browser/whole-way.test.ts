@@ -57,8 +57,9 @@ async function farthestApart(own: Uint8Array, theirs: Uint8Array, ending: string
   return a.positions.reduce((most, value, index) => Math.max(most, Math.abs(value - b.positions[index])), 0);
 }
 
-/** The machine may be busy. */
-const SLOW = { timeout: 20_000 };
+/** The machine may be busy with other tests. */
+const SLOW = { timeout: 60_000 };
+const LONG = { timeout: 400_000 };
 
 describe.skipIf(!hasBrowser())("the way from a design to its files", () => {
   let browser: WorkbenchBrowser;
@@ -67,7 +68,7 @@ describe.skipIf(!hasBrowser())("the way from a design to its files", () => {
   });
   afterAll(() => browser?.close());
 
-  it("ends at the command line's bytes, and loses nothing on reload or in another tab", async () => {
+  it("ends at the command line's bytes, and loses nothing on reload or in another tab", LONG, async () => {
     const profile = await browser.profile({ offline: true });
     const { page, complaints } = await browser.open({}, profile);
     await openFiles(page, asFile("ring.json", TEXT), asFile("square.svg", SQUARE));
