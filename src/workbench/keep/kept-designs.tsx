@@ -63,6 +63,9 @@ function Away({ design }: { readonly design: KeptDesign }) {
   );
 }
 
+/** How long an old picture stays readable once another one is shown, ms. Chosen. */
+const LET_GO_AFTER = 10_000;
+
 function KeptPicture({ design: { id, revision } }: { readonly design: KeptDesign }) {
   const { keep } = useDesk();
   const [address, setAddress] = useState<string>();
@@ -76,7 +79,9 @@ function KeptPicture({ design: { id, revision } }: { readonly design: KeptDesign
     });
     return () => {
       gone = true;
-      if (made !== undefined) URL.revokeObjectURL(made);
+      const old = made;
+      // The browser may still be reading it for the picture that is shown.
+      if (old !== undefined) setTimeout(() => URL.revokeObjectURL(old), LET_GO_AFTER);
     };
   }, [keep, id, revision]);
   return address === undefined ? <span class="kept-picture" /> : <img class="kept-picture" src={address} alt="" />;
