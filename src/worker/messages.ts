@@ -47,8 +47,8 @@ export type FileAsking = PrintAsking;
 
 /** What a ring is opened with, as it is posted. */
 export interface PostedSetup {
-  /** Files by name; undefined where the page is asked for each. */
-  readonly files: Readonly<Record<string, string | Uint8Array>> | undefined;
+  /** Files by name, or that the page is asked for each. */
+  readonly files?: Readonly<Record<string, string | Uint8Array>> | "page" | undefined;
   readonly kernel?: KernelName | undefined;
   readonly wasm?: WasmPlaces | undefined;
   readonly maxBeads?: number | undefined;

@@ -2,6 +2,7 @@
  * The worker's side: opened rings by number, and their answers as they are posted.
  */
 import { transfer } from "comlink";
+import { definedOf } from "../base/defined-of.js";
 import { AnnuletError } from "../base/errors.js";
 import type { FileSource } from "../base/files.js";
 import type { RingSetup } from "../ring/open-ring.js";
@@ -25,6 +26,8 @@ const NOBODY: Page = { progress: () => undefined, stage: () => undefined, file: 
 export class RingServer implements RingWorker {
   #page = NOBODY;
   readonly #rings = new Map<number, Promise<Opened>>();
+  /** What each was opened with. The page goes by a ring's number, so what it is asked and told is bound anew to each. */
+  readonly #setups = new Map<number, Omit<PostedSetup, "wasm">>();
   /** Of questions that are being answered. */
   readonly #stops = new Map<number, AbortController>();
 
@@ -34,19 +37,18 @@ export class RingServer implements RingWorker {
 
   open(ring: number, document: unknown, setup: PostedSetup): void {
     const opened = loadLibrary().then(({ openRing }) => openRing(document, this.#setup(ring, setup)));
-    this.#keep(ring, opened);
+    this.#keep(ring, opened, setup);
   }
 
   change(from: number, ring: number, document: unknown, setup: PostedSetup | undefined): void {
-    const own = setup === undefined ? undefined : this.#setup(ring, setup);
-    this.#keep(
-      ring,
-      this.#ring(from).then((before) => before.change(document, own)),
-    );
+    const whole = { ...this.#setups.get(from), ...definedOf(setup ?? {}) };
+    const changed = this.#ring(from).then((before) => before.change(document, this.#setup(ring, whole)));
+    this.#keep(ring, changed, whole);
   }
 
   close(ring: number): void {
     this.#rings.delete(ring);
+    this.#setups.delete(ring);
   }
 
   async ask(ring: number, question: number, name: Question | Extra, given: readonly unknown[]): Promise<Answered> {
@@ -77,17 +79,18 @@ export class RingServer implements RingWorker {
     return this.#rings.get(number) ?? Promise.reject(ringClosed());
   }
 
-  /** What goes wrong is told by each question. */
-  #keep(number: number, opened: Promise<Opened>): void {
+  /** What goes wrong is told by each question. Where WebAssembly's files are counts once a process. */
+  #keep(number: number, opened: Promise<Opened>, { wasm: _, ...setup }: PostedSetup): void {
     opened.catch(() => undefined);
     this.#rings.set(number, opened);
+    this.#setups.set(number, setup);
   }
 
   #setup(ring: number, { files, ...rest }: PostedSetup): RingSetup {
     const asked: FileSource = async (name) => this.#page.file(ring, name);
     return {
       ...rest,
-      files: files ?? asked,
+      files: files === "page" ? asked : files,
       onStage: (stage, piece) => this.#page.stage(ring, stage, piece),
     };
   }

@@ -1,6 +1,7 @@
 /**
  * A ring in a worker, as its page holds it.
  */
+import { definedOf } from "../base/defined-of.js";
 import { AnnuletError } from "../base/errors.js";
 import type { Buffers } from "../output/files/buffers.js";
 import type { Asker } from "../ring/asker.js";
@@ -82,7 +83,7 @@ export class CallerRing implements WorkerRing {
     const wrong = post(() => {
       return this.#board.remote.change(before, number, document, setup && postedSetup(setup));
     });
-    return new CallerRing(this.#board, number, { ...this.#setup, ...setup }, wrong ?? this.#wrong);
+    return new CallerRing(this.#board, number, { ...this.#setup, ...definedOf(setup ?? {}) }, wrong ?? this.#wrong);
   }
 
   close(): void {

@@ -98,6 +98,28 @@ describe("a ring behind a port", () => {
     expect(byFunction).toEqual(await openRing(lettered, { files: { "own.ttf": bytes } }).report());
   });
 
+  it("asks its page for files and tells stages after a change too, once the ring before it is closed", async () => {
+    const drawn = { ...DOCUMENT, pattern: { regions: [{ svg: "own.svg", height: 0.3 }] } };
+    const files = {
+      "own.svg": '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><path d="M1 1h7v4h-7z"/></svg>',
+    };
+    for (const source of [files, (name: string) => files[name as "own.svg"]]) {
+      const stages: string[] = [];
+      const first = rings.open(drawn, { files: source, onStage: (stage) => stages.push(stage) });
+      await first.tile();
+      const second = first.change({ ...drawn, name: "changed" });
+      first.close();
+      stages.length = 0;
+      const report = await second.report();
+      expect(stages).toContain("union");
+      expect(report).toEqual(await openRing({ ...drawn, name: "changed" }, { files }).report());
+      // What is left out of a change's setup stays as it was.
+      const third = second.change({ ...drawn, name: "again" }, { maxBeads: 5000 });
+      second.close();
+      expect(await third.report()).toEqual(await openRing({ ...drawn, name: "again" }, { files }).report());
+    }
+  });
+
   it("passes errors on whole", async () => {
     const wrong = { ...DOCUMENT, size: { system: "iso", value: 540 }, material: "tin" };
     const there = await rings

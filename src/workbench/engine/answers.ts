@@ -122,7 +122,7 @@ export class Answers {
     if (text === this.#text && !otherFiles && this.#ring !== undefined) return;
     this.#text = text;
     const before = this.#ring;
-    this.#ring = before === undefined ? this.#rings.open(text, this.#setup) : before.change(text, this.#setup);
+    this.#ring = before === undefined ? this.#rings.open(text, this.#setup) : before.change(text);
     before?.close();
     void this.#work(this.#ring, text);
   }
