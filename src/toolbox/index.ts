@@ -35,7 +35,7 @@ export { showJson } from "../output/reference/show-json.js";
 export { allowanceRows } from "../output/report/allowance-rows.js";
 export { fontOfMark, nameMark, placeMark, workOfMark } from "../output/report/mark-lines.js";
 export { nameStance } from "../output/report/name-stance.js";
-export { densitySpan, showGrams } from "../output/report/show-grams.js";
+export { densitySpan, gramDecimals, showGrams } from "../output/report/show-grams.js";
 export { BENCH_SHEET_DEFAULTS } from "../ring/bench-sheet.js";
 export { BUILD_DEFAULTS } from "../ring/build.js";
 export { fileOptionsOf } from "../ring/made-file.js";

@@ -13,9 +13,13 @@ const MOST_DECIMALS = 2;
  * @param span largest less smallest published density over the density; 0 where none is published
  */
 export function showGrams(grams: number, span: number): string {
-  const uncertain = (Math.abs(grams) * span) / 2;
+  return grams.toFixed(gramDecimals((Math.abs(grams) * span) / 2));
+}
+
+/** Decimals that a weight is printed with. @param uncertain how much more or less it may be, g */
+export function gramDecimals(uncertain: number): number {
   const allowed = uncertain > 0 ? Math.max(0, Math.ceil(-Math.log10(uncertain))) : MOST_DECIMALS;
-  return grams.toFixed(Math.min(allowed, MOST_DECIMALS));
+  return Math.min(allowed, MOST_DECIMALS);
 }
 
 /** Span of a material's published densities over its density, by its row of the table; 0 where none is known. */

@@ -1,6 +1,7 @@
 /**
  * Numbers as they are typed and shown: decimal comma and point alike.
  */
+import { numberIn } from "../words/read-number.js";
 import { isWithin, type NumberLimits } from "./limits.js";
 
 /** What was typed: a number, nothing, or something that is refused. */
@@ -12,19 +13,16 @@ export interface NumberKind {
   readonly limits: NumberLimits;
 }
 
-/** A sign, digits with at most one comma or point; the typographic minus counts. */
-const WRITTEN = /^[+-]?(?:\d+(?:[.,]\d*)?|[.,]\d+)$/;
-
 /** Longest text that is looked at, in characters; chosen, far more than any number has. */
 const LONGEST = 40;
 
 /** Reads what was typed. Spaces around it, and a unit that the field has, do no harm. */
 export function readNumber(text: string, { whole, limits }: NumberKind, unit = ""): TypedNumber {
-  const plain = text.trim().replace("−", "-");
+  const plain = text.trim();
   const bare = unit !== "" && plain.endsWith(unit) ? plain.slice(0, -unit.length).trim() : plain;
   if (bare === "") return "nothing";
-  if (bare.length > LONGEST || !WRITTEN.test(bare)) return "no number";
-  const value = Number(bare.replace(",", "."));
+  const value = bare.length > LONGEST ? undefined : numberIn(bare);
+  if (value === undefined) return "no number";
   if (whole && !Number.isInteger(value)) return "not whole";
   return isWithin(value, limits) ? { value } : "out of range";
 }

@@ -1,6 +1,7 @@
 /**
  * The ring's weight and price as the title block shows them: in the metal that the design names, by its own prices.
  */
+import { gramDecimals } from "../../toolbox/index.js";
 import type { AnswerOf } from "../engine/answers.js";
 
 /** Weights of a ring in every material, as far as they are shown. */
@@ -14,9 +15,6 @@ export interface TitleWeight {
   /** Of the metal in the finished piece; undefined where the design gives no price of it. */
   readonly price: { readonly amount: number; readonly currency: string } | undefined;
 }
-
-/** A hundredth of a gram: what a bench scale shows (common practice, no source). */
-const MOST_DIGITS = 2;
 
 /**
  * @param mass material → g, as the report has it: known before the weights are
@@ -33,11 +31,5 @@ export function titleWeight(
   if (grams === undefined) return undefined;
   const span = row?.finishedRange ? row.finishedRange[1] - row.finishedRange[0] : 0;
   const price = row?.cost ? { amount: row.cost.finished, currency: weights?.currency ?? "" } : undefined;
-  return { grams, digits: digitsFor(span), price };
-}
-
-/** As on reports: what a weight may be more or less is at least the last digit. @param span g */
-function digitsFor(span: number): number {
-  const allowed = span > 0 ? Math.max(0, Math.ceil(-Math.log10(span / 2))) : MOST_DIGITS;
-  return Math.min(allowed, MOST_DIGITS);
+  return { grams, digits: gramDecimals(span / 2), price };
 }
