@@ -16,6 +16,14 @@ export async function openFiles(page: Page, ...files: readonly ReturnType<typeof
   await page.locator(".file-bar input[type=file]").setInputFiles([...files]);
 }
 
+/**
+ * What a page complained of but for style attributes: of these the browser tells once for each time that a selection in the text
+ * editor is written over; where that comes from is not found yet.
+ */
+export function withoutInlineStyles(complaints: readonly string[]): string[] {
+  return complaints.filter((complaint) => !complaint.includes("Applying inline style"));
+}
+
 /** Waits until nothing is being worked out and nothing is about to be: `quiet` ms without work. */
 export async function whenQuiet(page: Page, quiet = 900): Promise<void> {
   await page.evaluate(async (quiet) => {

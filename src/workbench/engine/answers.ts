@@ -182,10 +182,7 @@ export class Answers {
       if (!signal.aborted) this.#working.value = { detail, stage, share, since };
     };
     this.#working.value = { detail, stage: "document", share: 0, since };
-    const asking = { detail, signal, onProgress };
-    const outcomes = await Promise.allSettled(
-      names.map((name) => this.#askOne(name, ring, { ...asking, text: asked.text })),
-    );
+    const outcomes = await Promise.allSettled(names.map((name) => this.#askOne(name, ring, { ...asked, onProgress })));
     signal.throwIfAborted();
     this.#working.value = undefined;
     const problems = outcomes.flatMap((outcome) =>
@@ -194,11 +191,7 @@ export class Answers {
     this.#problems.value = withoutTwins(problems);
   }
 
-  async #askOne(
-    name: AnswerName,
-    ring: WorkerRing,
-    { text, ...asking }: Asking & { readonly text: string },
-  ): Promise<void> {
+  async #askOne(name: AnswerName, ring: WorkerRing, { text, ...asking }: Asked): Promise<void> {
     const ask = QUESTIONS[name] as (ring: WorkerRing, asking: Asking, tile: TileQuestion) => Promise<unknown>;
     const value = await ask(ring, asking, this.#tile);
     if (asking.signal.aborted) return;

@@ -3,6 +3,7 @@
  */
 import { openRing, type Point2 } from "../../index.js";
 import type { MotifOutline } from "./motif-outline.js";
+import { outlinePath } from "./outline-path.js";
 
 /** Accuracy of what is drawn some 30 mm wide, mm. */
 const TOLERANCE = 0.05;
@@ -41,26 +42,8 @@ function drawTile({ regions }: Tile): MotifOutline | undefined {
 
 function drawRings(rings: readonly (readonly Point2[])[]): MotifOutline {
   const points = rings.flat();
-  const [left, top] = [0, 1].map((axis) =>
-    points.reduce((least, point) => Math.min(least, flipped(point)[axis]), Number.POSITIVE_INFINITY),
-  );
-  const [right, foot] = [0, 1].map((axis) =>
-    points.reduce((most, point) => Math.max(most, flipped(point)[axis]), Number.NEGATIVE_INFINITY),
-  );
-  const path = rings.map(
-    (ring) =>
-      `M${ring
-        .map((point) =>
-          flipped(point)
-            .map((x) => x.toFixed(2))
-            .join(" "),
-        )
-        .join("L")}Z`,
-  );
-  return { path: path.join(""), viewBox: [left, top, right - left, foot - top].map((x) => x.toFixed(2)).join(" ") };
-}
-
-/** Drawings have y downwards. */
-function flipped([x, y]: Point2): Point2 {
-  return [x, -y];
+  const [left, low] = [0, 1].map((axis) => points.reduce((least, point) => Math.min(least, point[axis]), Infinity));
+  const [right, high] = [0, 1].map((axis) => points.reduce((most, point) => Math.max(most, point[axis]), -Infinity));
+  const viewBox = [left, -high, right - left, high - low].map((x) => x.toFixed(2)).join(" ");
+  return { path: outlinePath(rings, 2), viewBox };
 }

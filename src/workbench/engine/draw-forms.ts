@@ -3,6 +3,7 @@
  */
 import { openRing, type Point2 } from "../../index.js";
 import { explain } from "./explain-inside.js";
+import { outlinePath } from "./outline-path.js";
 
 /** A closed outline, for an SVG path; the finger axis runs along x, outward is up. */
 export interface FormDrawing {
@@ -67,6 +68,6 @@ async function outlineOf(profile: Part): Promise<readonly Point2[]> {
 function drawOutline(polyline: readonly Point2[]): { readonly path: string; readonly viewBox: string } {
   const [ws, rs] = [polyline.map(([w]) => w), polyline.map(([, r]) => r)];
   const [left, right, low, high] = [Math.min(...ws), Math.max(...ws), Math.min(...rs), Math.max(...rs)];
-  const points = polyline.map(([w, r]) => `${(w - left).toFixed(2)} ${(high - r).toFixed(2)}`);
-  return { path: `M${points.join("L")}Z`, viewBox: `0 0 ${(right - left).toFixed(2)} ${(high - low).toFixed(2)}` };
+  const path = outlinePath([polyline.map(([w, r]): Point2 => [w - left, r - high])], 2);
+  return { path, viewBox: `0 0 ${(right - left).toFixed(2)} ${(high - low).toFixed(2)}` };
 }

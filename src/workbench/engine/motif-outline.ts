@@ -3,6 +3,7 @@
  */
 import { flatTile, listMotifs } from "../../index.js";
 import { sampleDesign } from "../../toolbox/index.js";
+import { outlinePath } from "./outline-path.js";
 
 /** Outlines for an SVG path, filled where they lie inside of an odd number of them; y grows downwards. */
 export interface MotifOutline {
@@ -19,7 +20,6 @@ export async function motifOutline(name: string): Promise<MotifOutline | undefin
   if (motif === undefined) return undefined;
   const { regions, fit } = await flatTile(sampleDesign(motif), { tiles: TILES });
   const outlines = regions.flatMap((region) => region.rings);
-  const path = outlines.map((ring) => `M${ring.map(([u, v]) => `${u.toFixed(3)} ${(-v).toFixed(3)}`).join("L")}Z`);
   const [width, height] = [TILES * fit.tileWidth, fit.tileHeight];
-  return { path: path.join(""), viewBox: `0 ${-height / 2} ${width} ${height}` };
+  return { path: outlinePath(outlines, 3), viewBox: `0 ${-height / 2} ${width} ${height}` };
 }

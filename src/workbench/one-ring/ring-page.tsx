@@ -4,8 +4,9 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { type Buffers, type Dress, dimensionsOf } from "../../entries/view.js";
 import type { RingFacts } from "../../toolbox/index.js";
-import { CAMERA_PLACES, type CameraPlaceName } from "../ring/camera-places.js";
+import type { CameraPlaceName } from "../ring/camera-places.js";
 import { ICONS } from "../ring/icons.js";
+import { FinishChoice, LookButtons } from "../ring/look-buttons.js";
 import { readPens } from "../ring/paper-pens.js";
 import { pressKey } from "../ring/press-key.js";
 import { newRingState } from "../ring/ring-state.js";
@@ -89,22 +90,10 @@ interface ChoicesProps {
   readonly look: (name: CameraPlaceName) => void;
 }
 
-const PLACES = Object.keys(CAMERA_PLACES) as readonly CameraPlaceName[];
-
 function Choices({ facts, choice, change, look }: ChoicesProps) {
   return (
     <div class="choices" role="toolbar" aria-label={say("ring.tools")}>
-      {PLACES.map((name) => (
-        <button
-          key={name}
-          type="button"
-          title={say(`ring.look.${name}`)}
-          aria-label={say(`ring.look.${name}`)}
-          onClick={() => look(name)}
-        >
-          {ICONS[name]()}
-        </button>
-      ))}
+      <LookButtons look={look} />
       <button
         type="button"
         title={say("ring.dimensions")}
@@ -125,14 +114,7 @@ function Choices({ facts, choice, change, look }: ChoicesProps) {
           </option>
         ))}
       </select>
-      <select
-        aria-label={say("ring.finish")}
-        value={choice.finish}
-        onChange={(event) => change({ finish: event.currentTarget.value === "satin" ? "satin" : "polished" })}
-      >
-        <option value="polished">{say("ring.finish.polished")}</option>
-        <option value="satin">{say("ring.finish.satin")}</option>
-      </select>
+      <FinishChoice finish={choice.finish} choose={(finish) => change({ finish })} />
     </div>
   );
 }

@@ -3,12 +3,11 @@
  */
 import type { Signal } from "@preact/signals";
 import { say } from "../words/language.js";
-import { CAMERA_PLACES, type CameraPlaceName } from "./camera-places.js";
+import type { CameraPlaceName } from "./camera-places.js";
 import type { Cut } from "./cut-plane.js";
 import { ICONS } from "./icons.js";
+import { FinishChoice, LookButtons } from "./look-buttons.js";
 import type { RingState } from "./ring-state.js";
-
-const PLACES = Object.keys(CAMERA_PLACES) as readonly CameraPlaceName[];
 
 interface ToolsProps {
   readonly state: RingState;
@@ -19,38 +18,22 @@ export function RingTools({ state, look }: ToolsProps) {
   return (
     <div class="ring-tools" role="toolbar" aria-label={say("ring.tools")}>
       <div class="joined">
-        {PLACES.map((name) => (
-          <button
-            key={name}
-            type="button"
-            title={say(`ring.look.${name}`)}
-            aria-label={say(`ring.look.${name}`)}
-            onClick={() => look(name)}
-          >
-            {ICONS[name]()}
-          </button>
-        ))}
+        <LookButtons look={look} />
       </div>
       <div class="joined">
         <Switch name="dimensions" on={state.dimensions} />
         <Switch name="findings" on={state.findings} />
         <MeasureSwitch state={state} />
       </div>
-      <select
-        aria-label={say("ring.finish")}
-        value={state.finish.value}
-        onChange={(event) => chooseFinish(state, event.currentTarget.value)}
-      >
-        <option value="polished">{say("ring.finish.polished")}</option>
-        <option value="satin">{say("ring.finish.satin")}</option>
-      </select>
+      <FinishChoice
+        finish={state.finish.value}
+        choose={(finish) => {
+          state.finish.value = finish;
+        }}
+      />
       <CutChoice cut={state.cut} />
     </div>
   );
-}
-
-function chooseFinish({ finish }: RingState, value: string): void {
-  finish.value = value === "satin" ? "satin" : "polished";
 }
 
 function Switch({ name, on }: { readonly name: "dimensions" | "findings"; readonly on: Signal<boolean> }) {

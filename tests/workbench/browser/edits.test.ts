@@ -3,7 +3,15 @@ import type { CDPSession, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { hasBrowser } from "../../support/browser.js";
 import { startWorkbenchBrowser, type WorkbenchBrowser } from "../../support/workbench-page.js";
-import { asFile, changeLines, designText, openFiles, typeDesign, whenQuiet } from "../../support/workbench-steps.js";
+import {
+  asFile,
+  changeLines,
+  designText,
+  openFiles,
+  typeDesign,
+  whenQuiet,
+  withoutInlineStyles,
+} from "../../support/workbench-steps.js";
 
 /** How many random edits; 300 take about a minute, so a run that is one of many makes fewer: ANNULET_EDITS says how many. */
 const EDITS = Number(process.env.ANNULET_EDITS ?? 60);
@@ -114,8 +122,7 @@ describe.skipIf(!hasBrowser())("many edits", () => {
     expect(await designText(page)).toBe(JSON.stringify(SMALL));
     await changes.last().click();
     expect(await designText(page)).toBe(end);
-    // As `served.test.ts` says of them.
-    expect(complaints.filter((complaint) => !complaint.includes("Applying inline style"))).toEqual([]);
+    expect(withoutInlineStyles(complaints)).toEqual([]);
   });
 
   // A measurement, so only where it is asked for: ANNULET_TIMES=1.
@@ -152,7 +159,6 @@ describe.skipIf(!hasBrowser())("many edits", () => {
     console.log(
       `tasks over 50 ms on the page's thread: ${long.length}, the longest ${Math.max(0, ...long).toFixed(0)} ms`,
     );
-    // As `served.test.ts` says of them.
-    expect(complaints.filter((complaint) => !complaint.includes("Applying inline style"))).toEqual([]);
+    expect(withoutInlineStyles(complaints)).toEqual([]);
   });
 });

@@ -16,6 +16,7 @@ import {
   openFiles,
   typeDesign,
   whenQuiet,
+  withoutInlineStyles,
 } from "../../support/workbench-steps.js";
 
 const SQUARE = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10"><path d="M1 1h8v5h-8z"/></svg>';
@@ -138,8 +139,6 @@ describe.skipIf(!hasBrowser())("the way from a design to its files", () => {
     await page.locator('[data-note="deleted"]').getByRole("button", { name: "Bring it back" }).click();
     await page.getByText("My rings").click();
     await expect.poll(() => page.locator(".kept").count(), SLOW).toBe(2);
-    expect(
-      [...complaints, ...second.complaints].filter((complaint) => !complaint.includes("Applying inline style")),
-    ).toEqual([]);
+    expect(withoutInlineStyles([...complaints, ...second.complaints])).toEqual([]);
   });
 });
