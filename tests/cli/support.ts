@@ -6,7 +6,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Readable, Writable } from "node:stream";
 import { onTestFinished } from "vitest";
-import type { TextStream } from "../../src/cli/io.js";
+import type { Io, TextStream } from "../../src/cli/io.js";
 import { run } from "../../src/cli/run.js";
 
 /** A plain band, the least that can be made. */
@@ -65,6 +65,20 @@ function collect(isTTY: boolean): TextStream & { text(): string } {
     },
   });
   return Object.assign(stream, { isTTY, columns: 100, text: () => chunks.join("") });
+}
+
+/** What a command talks to, where it is called by itself and not through a command line: with what it was told so far. */
+export function listen() {
+  const heard = { out: "", err: "" };
+  const stream = (name: "out" | "err") =>
+    new Writable({
+      write(chunk, _, done) {
+        heard[name] += chunk;
+        done();
+      },
+    });
+  const io: Io = { stdin: Readable.from([]), stdout: stream("out"), stderr: stream("err"), env: {} };
+  return { io, heard };
 }
 
 /** A folder of its own for the running test, taken away after it. */

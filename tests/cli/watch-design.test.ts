@@ -1,26 +1,11 @@
 // Covers: src/cli/commands/watch.ts, src/ring/made-file.ts
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
-import { Readable, Writable } from "node:stream";
 import { decode } from "fast-png";
 import { describe, expect, it, onTestFinished } from "vitest";
-import type { Io } from "../../src/cli/io.js";
 import { watchDesign } from "../../src/cli/watch-design.js";
 import { readMesh } from "../../src/index.js";
-import { annulet, PLAIN, put, tempFolder } from "./support.js";
-
-function listen() {
-  const heard = { out: "", err: "" };
-  const stream = (name: "out" | "err") =>
-    new Writable({
-      write(chunk, _, done) {
-        heard[name] += chunk;
-        done();
-      },
-    });
-  const io: Io = { stdin: Readable.from([]), stdout: stream("out"), stderr: stream("err"), env: {} };
-  return { io, heard };
-}
+import { annulet, listen, PLAIN, put, tempFolder } from "./support.js";
 
 /** Waits for something, as long as the test may take. */
 async function until(met: () => boolean): Promise<void> {

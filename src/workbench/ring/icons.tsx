@@ -1,6 +1,7 @@
 /**
  * Drawings for the ring's tools, of lines as on a sheet: what each view of a ring looks like.
  */
+import "./icons.css";
 import type { ComponentChildren } from "preact";
 
 function Drawing({ children }: { readonly children: ComponentChildren }) {

@@ -1,26 +1,11 @@
 // Covers: src/cli/commands/open.ts, src/cli/workbench-page.ts
 import { existsSync } from "node:fs";
-import { Readable, Writable } from "node:stream";
 import { describe, expect, it } from "vitest";
-import type { Io } from "../../../src/cli/io.js";
 import { openWorkbench } from "../../../src/cli/open/open-workbench.js";
 import { readWorkbenchPage } from "../../../src/cli/workbench-page.js";
-import { annulet, PLAIN, put, tempFolder } from "../support.js";
+import { annulet, listen, PLAIN, put, tempFolder } from "../support.js";
 
 const HTML = `<html><head><meta http-equiv="Content-Security-Policy" content="default-src 'none'"></head></html>`;
-
-function listen() {
-  const heard = { out: "", err: "" };
-  const stream = (name: "out" | "err") =>
-    new Writable({
-      write(chunk, _, done) {
-        heard[name] += chunk;
-        done();
-      },
-    });
-  const io: Io = { stdin: Readable.from([]), stdout: stream("out"), stderr: stream("err"), env: {} };
-  return { io, heard };
-}
 
 describe("annulet open", () => {
   it("prints where the page is, and serves it until it is ended", async () => {
