@@ -114,6 +114,8 @@ describe.skipIf(!hasBrowser())("wrong input on the page", () => {
     expect(await noteText(page, "storage")).toMatch(/keeps nothing/);
     await page.evaluate(() => Object.assign(globalThis, { wrong: "QuotaExceededError" }));
     await openFiles(page, asFile("ring.json", design({ name: "Full" })));
+    // The note may come with a write of the design before: what is downloaded is what lies on the bench.
+    await page.waitForFunction(() => document.title.startsWith("Full"));
     await expect.poll(() => noteText(page, "storage"), SLOW).toMatch(/no room/);
     const [saved] = await Promise.all([page.waitForEvent("download"), chooseInNote(page, "storage", "Download")]);
     expect(readFileSync(await saved.path(), "utf8")).toBe(design({ name: "Full" }));
