@@ -7,6 +7,7 @@ export type { Develop } from "./band/surface/develop.js";
 export { type RevolvedOptions, revolvedSurface } from "./band/surface/revolved.js";
 export type { StretchRange, StretchReport } from "./band/surface/stretch.js";
 export type { BandSurface, LocalStretch, SurfaceLine } from "./band/surface/surface.js";
+export type { Certainty } from "./base/certainty.js";
 export type { PlainError } from "./base/errors/plain-error.js";
 export {
   AnnuletError,
@@ -67,7 +68,7 @@ export { checkSolid, type SolidCheck, type SolidOptions } from "./judge/gate.js"
 export type { ProofFigure } from "./judge/proof/prove.js";
 export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./judge/walls.js";
 export type { MarkReport } from "./marks/mark-report.js";
-export type { Alloy, Certainty } from "./measure/alloys/alloy.js";
+export type { Alloy } from "./measure/alloys/alloy.js";
 export { alloys } from "./measure/alloys/catalogue.js";
 export type { Look } from "./measure/alloys/look.js";
 export { type OwnAlloy, ownAlloy } from "./measure/alloys/own.js";

@@ -7,7 +7,7 @@ import ts from "typescript";
 
 /** Names that rows of the table use for several rooms: in the order in which these build on each other. */
 const GROUPS: Readonly<Record<string, readonly string[]>> = {
-  "flat half": ["base", "size", "design", "band", "flat", "art", "relief", "beads", "pattern", "marks"],
+  "flat half": ["base", "size", "gems", "design", "band", "flat", "art", "relief", "beads", "pattern", "marks"],
   "solid half": ["mesh", "measure", "union", "solids", "judge", "casting"],
 };
 
@@ -19,8 +19,9 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   base: [],
   mesh: ["base"],
   size: ["base"],
+  gems: ["base", "mesh"],
   measure: ["base", "mesh"],
-  design: ["base", "size", "measure/alloys", "measure/weights"],
+  design: ["base", "size", "gems", "measure/alloys", "measure/weights"],
   band: ["base", "mesh", "size", "design"],
   flat: ["base", "design", "band"],
   art: ["base", "design", "band", "flat"],

@@ -2,7 +2,7 @@
  * Rule sets: limits below which a detail may not come out, each with its source. Any value of this shape can stand beside
  * the built-in ones.
  */
-import type { Certainty } from "../../measure/alloys/alloy.js";
+import type { Certainty } from "../../base/certainty.js";
 
 /** How grave it is where a limit is not kept: an error fails `annulet check`, a note only tells. */
 export type Severity = "error" | "warning" | "note";

@@ -1,22 +1,7 @@
 /**
  * What is known of a material that a ring is weighed in.
  */
-
-/** How sure a value is. */
-export type Certainty =
-  /** A standard, a law, or several sources that agree. */
-  | "standard"
-  | "one credible source"
-  /** Weak or conflicting sources. */
-  | "weak"
-  /** By the mixing rule, from the densities of the pure metals. */
-  | "computed"
-  /** From memory, no source. */
-  | "memory"
-  /** The user's own figure. */
-  | "own"
-  /** Common practice, no source. */
-  | "common practice";
+import type { Certainty } from "../../base/certainty.js";
 
 /** A material. Any value of this shape can stand beside the built-in ones. */
 export interface Alloy {

@@ -4,9 +4,11 @@
  * m = ρ V. The sprue is a share of the casting's weight, the button a weight; both are melted and come back as scrap, what
  * finishing takes off is lost to the sweeps.
  */
+
+import type { Certainty } from "../../base/certainty.js";
 import { AnnuletError } from "../../base/errors.js";
 import { MM3_PER_CM3 } from "../../base/units.js";
-import type { Alloy, Certainty } from "../alloys/alloy.js";
+import type { Alloy } from "../alloys/alloy.js";
 import { metalFromWax } from "../alloys/wax-to-metal.js";
 import { massOf } from "../mass.js";
 
