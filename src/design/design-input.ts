@@ -942,8 +942,213 @@ export interface DesignInput {
     /** radius of its corners, mm, to half its width and height; default 0.4 */
     readonly corner?: number | undefined;
   } | undefined;
-  /** reserved: an empty list; default none */
-  readonly stones?: readonly unknown[] | undefined;
+  /** groups of stones, at most 200; default none */
+  readonly stones?: readonly ({
+    /** in tables and messages; default stones and its number */
+    readonly name?: string | undefined;
+    /** shape of the stones; default round */
+    readonly cut?: "round" | "oval" | "marquise" | "pear" | "princess" | "square-step" | "emerald" | "baguette" | "tapered-baguette" | "cabochon" | undefined;
+    /** across a round or square one, length of a long one, mm, 0.3 to 30 */
+    readonly size: number;
+    /** of a long one, mm, 0.3 to 30; default as the cut usually has it */
+    readonly width?: number | undefined;
+    /** tapered baguette: width at its narrow end, mm, 0.3 to 30; default as it usually has it */
+    readonly narrow?: number | undefined;
+    /** what they are: a symbol, built in or of gems; default diamond */
+    readonly gem?: string | undefined;
+    /** usual, tolkowsky (round), or measured, what is left out as usual; default usual */
+    readonly proportions?: "usual" | "tolkowsky" | {
+      /** table, share of the width, 0.1 to 0.95 */
+      readonly table?: number | undefined;
+      /** of the crown's main facets, degrees, 3 to 80 */
+      readonly crownAngle?: number | undefined;
+      /** instead of that: height of the crown, of a cabochon its dome, share of the width, 0.01 to 1 */
+      readonly crownHeight?: number | undefined;
+      /** height of the girdle, share of the width, 0 to 0.3 */
+      readonly girdle?: number | undefined;
+      /** of the pavilion's main facets, degrees, 3 to 80 */
+      readonly pavilionAngle?: number | undefined;
+      /** instead of that: depth of the pavilion, share of the width, 0.01 to 1.5 */
+      readonly pavilionDepth?: number | undefined;
+      /** culet, share of the width, 0 to 0.5 */
+      readonly culet?: number | undefined;
+    } | undefined;
+    /** where they stand */
+    readonly place: {
+      /** always "tile" */
+      readonly form: "tile";
+      /** [x, y] in the tile: x along the band, y from its middle towards +z; the symmetry completes it */
+      readonly at: readonly [number, number];
+      /** of path, shape or place: tile (1 wide, `aspect` high) or mm; default tile */
+      readonly unit?: "tile" | "mm" | undefined;
+      /** tiles of the cycle that carry this, from 0; default all */
+      readonly tiles?: readonly number[] | {
+        /** tiles from one to the next, 1 to 1000 */
+        readonly every: number;
+        /** the first of them, 0 up; default 0 */
+        readonly from?: number | undefined;
+      } | undefined;
+      /** lane it is drawn in; default the lowest */
+      readonly lane?: string | undefined;
+      /** turned about its own axis, degrees counter-clockwise from outside, -180 to 180; default 0 */
+      readonly turn?: number | undefined;
+    } | {
+      /** always "line" */
+      readonly form: "line";
+      /** SVG path data in the tile: x 0 to 1 along the band, y from its middle towards +z */
+      readonly path?: string | undefined;
+      /** its outlines and lines carry stones; instead of a path */
+      readonly shape?: ShapeInput | undefined;
+      /** of path, shape or place: tile (1 wide, `aspect` high) or mm; default tile */
+      readonly unit?: "tile" | "mm" | undefined;
+      /** tiles of the cycle that carry this, from 0; default all */
+      readonly tiles?: readonly number[] | {
+        /** tiles from one to the next, 1 to 1000 */
+        readonly every: number;
+        /** the first of them, 0 up; default 0 */
+        readonly from?: number | undefined;
+      } | undefined;
+      /** lane it is drawn in; default the lowest */
+      readonly lane?: string | undefined;
+      /** clear between girdles in space, mm, 0 to 50, the nearest above that comes out even; default 0.1 */
+      readonly gap?: number | undefined;
+      /** how many, instead of a gap, 1 to 5000 */
+      readonly count?: number | undefined;
+      /** size at an open row's ends, half way round one all round, mm, 0.3 to 30; default one size */
+      readonly to?: number | undefined;
+      /** turned about its own axis, degrees counter-clockwise from outside, -180 to 180; default 0 */
+      readonly turn?: number | undefined;
+    } | {
+      /** always "row" */
+      readonly form: "row";
+      /** middle (of the seat), rail (both tops) or {v}; default middle */
+      readonly along?: "middle" | "rail" | {
+        /** mm from the seat's middle, + towards +z */
+        readonly v: number;
+      } | undefined;
+      /** round, cover (the pattern's) or {from, to}; default round */
+      readonly over?: "round" | "cover" | {
+        /** angle of its first stone, degrees, the top is 90, -360 to 360 */
+        readonly from: number;
+        /** angle of its last one, degrees, more than the first, -360 to 360 */
+        readonly to: number;
+      } | undefined;
+      /** clear between girdles in space, mm, 0 to 50, the nearest above that comes out even; default 0.1 */
+      readonly gap?: number | undefined;
+      /** how many, instead of a gap, 1 to 5000 */
+      readonly count?: number | undefined;
+      /** size at an open row's ends, half way round one all round, mm, 0.3 to 30; default one size */
+      readonly to?: number | undefined;
+      /** turned about its own axis, degrees counter-clockwise from outside, -180 to 180; default 0 */
+      readonly turn?: number | undefined;
+    } | {
+      /** always "single" */
+      readonly form: "single";
+      /** degrees, the top is 90, -360 to 360; default 90 */
+      readonly angle?: number | undefined;
+      /** mm from the seat's middle, + towards +z, -50 to 50; default 0 */
+      readonly v?: number | undefined;
+      /** turned about its own axis, degrees counter-clockwise from outside, -180 to 180; default 0 */
+      readonly turn?: number | undefined;
+    };
+    /** of the table over the surface, mm, -5 to 10; default as the setting needs it */
+    readonly level?: number | undefined;
+    /** how they are held */
+    readonly setting: {
+      /** always "flush" */
+      readonly form: "flush";
+      /** how much is cast: pilot (hole alone), bearing (without grains and notches), full; default full */
+      readonly ready?: "pilot" | "bearing" | "full" | undefined;
+      /** width of the hole below the bearing, share of the stone's, 0.2 to 0.9; default 0.6 */
+      readonly pilot?: number | undefined;
+    } | {
+      /** always "bead-set" */
+      readonly form: "bead-set";
+      /** how much is cast: pilot (hole alone), bearing (without grains and notches), full; default full */
+      readonly ready?: "pilot" | "bearing" | "full" | undefined;
+      /** width of the hole below the bearing, share of the stone's, 0.2 to 0.9; default 0.6 */
+      readonly pilot?: number | undefined;
+      /** grains a stone, 2 to 4; default 4 */
+      readonly grains?: number | undefined;
+      /** diameter of a grain, share of the stone's width, 0.1 to 0.5; default 0.25 */
+      readonly grain?: number | undefined;
+      /** whether neighbours share grains; default true */
+      readonly shared?: boolean | undefined;
+      /** width of the bright cut beside the stones, mm, 0 to 3; 0 for none; default 0 */
+      readonly border?: number | undefined;
+    } | {
+      /** always "channel" */
+      readonly form: "channel";
+      /** how much is cast: pilot (hole alone), bearing (without grains and notches), full; default full */
+      readonly ready?: "pilot" | "bearing" | "full" | undefined;
+      /** width of the hole below the bearing, share of the stone's, 0.2 to 0.9; default 0.6 */
+      readonly pilot?: number | undefined;
+      /** how far each wall reaches over the stone, share of its width, 0.02 to 0.2; default 0.06 */
+      readonly cover?: number | undefined;
+      /** angle between the two faces of the seat's notch, degrees, 45 to 90; default 75 */
+      readonly bearing?: number | undefined;
+      /** height of walls raised over the surface, mm, 0 to 5; 0 for none; default 0 */
+      readonly rise?: number | undefined;
+      /** thickness of raised walls, mm, 0.3 to 5; default 0.8 */
+      readonly wall?: number | undefined;
+    } | {
+      /** always "bezel" */
+      readonly form: "bezel";
+      /** how much is cast: pilot (hole alone), bearing (without grains and notches), full; default full */
+      readonly ready?: "pilot" | "bearing" | "full" | undefined;
+      /** width of the hole below the bearing, share of the stone's, 0.2 to 0.9; default 0.6 */
+      readonly pilot?: number | undefined;
+      /** thickness of its wall, mm, 0.2 to 3; default 0.5 */
+      readonly wall?: number | undefined;
+      /** height over the girdle, share of the crown's, 0.1 to 1; default 0.35 */
+      readonly height?: number | undefined;
+      /** width of the ledge that the stone rests on, mm, 0.1 to 3; default 0.3 */
+      readonly ledge?: number | undefined;
+    } | {
+      /** always "prongs" */
+      readonly form: "prongs";
+      /** how much is cast: pilot (hole alone), bearing (without grains and notches), full; default full */
+      readonly ready?: "pilot" | "bearing" | "full" | undefined;
+      /** width of the hole below the bearing, share of the stone's, 0.2 to 0.9; default 0.6 */
+      readonly pilot?: number | undefined;
+      /** prongs of a stone, 3 to 8; default 4 */
+      readonly count?: number | undefined;
+      /** of a prong at its foot, mm, 0.3 to 4; default 0.2 of the stone's width, at least 0.6 */
+      readonly diameter?: number | undefined;
+      /** width of its tip, share of its foot, 0.3 to 1; default 0.6 */
+      readonly tip?: number | undefined;
+      /** height over the girdle, share of the crown's, 0.1 to 1.5; default 0.7 */
+      readonly height?: number | undefined;
+      /** how deep the girdle goes into it, share of its width there, 0.1 to 0.5; default 0.4 */
+      readonly notch?: number | undefined;
+      /** whether neighbours share prongs; default false */
+      readonly shared?: boolean | undefined;
+      /** where the first stands, degrees from the stone's length, -180 to 180; default 45 */
+      readonly turn?: number | undefined;
+    };
+    /** whether each is open below, into the bore, and how; default false */
+    readonly through?: boolean | {
+      /** round, or as the stone is cut; default round */
+      readonly shape?: "round" | "cut" | undefined;
+      /** share of the stone's, 0.1 to 0.95; default the pilot's */
+      readonly size?: number | undefined;
+      /** how far its edge in the bore is broken, mm, 0 to 1; default 0.1 */
+      readonly edge?: number | undefined;
+    } | undefined;
+  })[] | undefined;
+  /** gems of your own, at most 50; default none */
+  readonly gems?: readonly ({
+    /** 1 to 40 small letters, digits, hyphens; not built in */
+    readonly symbol: string;
+    /** in tables; default its symbol */
+    readonly name?: string | undefined;
+    /** g/cm³, 0.5 to 23 */
+    readonly density: number;
+    /** by Mohs, 1 to 10; default not said */
+    readonly hardness?: number | undefined;
+    /** where its figures come from; default the design */
+    readonly source?: string | undefined;
+  })[] | undefined;
   /** what it is weighed in: a symbol, built in or of alloys; default ag925 */
   readonly material?: MaterialName | (string & {}) | undefined;
   /** materials of your own, at most 50, for material, casting.pattern and prices; default none */

@@ -14,6 +14,8 @@ import { profileSchema } from "./profile/profile.js";
 import { checkRuns } from "./run-rules.js";
 import { sizeSchema } from "./size.js";
 import { sprueSchema } from "./sprue.js";
+import { ownGemsSchema } from "./stones/own-gems.js";
+import { stonesSchema } from "./stones/stone-group.js";
 import { DESIGN_VERSION } from "./versions.js";
 
 /** Defaults of the document's own fields; lengths in mm. */
@@ -61,7 +63,8 @@ export const designSchema = z
       .default([])
       .describe(`texts, at most ${MAX_LETTERING}; default none`),
     hallmark: hallmarkSchema.optional().describe("a field for a hallmark, clear of pattern and beads; default none"),
-    stones: z.array(z.unknown()).max(0).default([]).describe("reserved: an empty list; default none"),
+    stones: stonesSchema.default([]),
+    gems: ownGemsSchema.optional(),
     material: z
       .string()
       .default(DESIGN_DEFAULTS.material)

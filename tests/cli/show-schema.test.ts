@@ -6,8 +6,8 @@ import { showSchema } from "../../src/cli/show-schema.js";
 import { designJsonSchema } from "../../src/design/json-schema.js";
 import { reportJsonSchema } from "../../src/output/report/report-json-schema.js";
 
-/** Most bytes of the printed design schema, so that editors cope. */
-const MOST_BYTES = 60_000;
+/** Most bytes of the printed design schema, so that editors cope: 60 000, and what five settings and four places of stones take. */
+const MOST_BYTES = 66_000;
 
 const schemas: [string, object][] = [
   ["the design", designJsonSchema()],

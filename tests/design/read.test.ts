@@ -233,7 +233,13 @@ describe("values that are not allowed", () => {
     ["too coarse", { ...plainBand, tolerance: 1 }, "tolerance", "must be at most 0.2", /0.001 to 0.2/],
     ["no name", { ...plainBand, name: "" }, "name", "must not be empty", /text of 1 to 200 characters/],
     ["a long name", { ...plainBand, name: "x".repeat(201) }, "name", "must have at most 200 characters", /200/],
-    ["stones", { ...plainBand, stones: [{}] }, "stones", "must be empty", /an empty list/],
+    [
+      "too many stones",
+      { ...plainBand, stones: Array(201).fill(fullDesign.stones[0]) },
+      "stones",
+      "must have at most 200 entries",
+      /200/,
+    ],
     [
       "a list for an object",
       { ...plainBand, casting: [] },

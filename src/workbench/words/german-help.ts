@@ -8,6 +8,7 @@ import { motifsHelp } from "./help/motifs.js";
 import { patternHelp } from "./help/pattern.js";
 import { regionsHelp } from "./help/regions.js";
 import { shapesHelp } from "./help/shapes.js";
+import { stonesHelp } from "./help/stones.js";
 import type { Phrases } from "./phrasebook.js";
 
 export const germanHelp: Phrases = {
@@ -17,4 +18,5 @@ export const germanHelp: Phrases = {
   ...shapesHelp,
   ...motifsHelp,
   ...regionsHelp,
+  ...stonesHelp,
 };

@@ -17,6 +17,7 @@ import { outputPhrases } from "./phrases/output.js";
 import { reliefPhrases } from "./phrases/relief.js";
 import { betweenPhrases } from "./phrases/rules-between.js";
 import { solidPhrases } from "./phrases/solid.js";
+import { stonePhrases } from "./phrases/stones.js";
 import { svgPhrases } from "./phrases/svg.js";
 
 export const germanPhrases: Phrases = {
@@ -30,6 +31,7 @@ export const germanPhrases: Phrases = {
   ...beadPhrases,
   ...castingPhrases,
   ...solidPhrases,
+  ...stonePhrases,
   ...outputPhrases,
   ...findingPhrases,
   ...namePhrases,

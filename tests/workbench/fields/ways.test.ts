@@ -32,12 +32,12 @@ describe("ways of giving a field", () => {
     expect(waysAt("proud")).toEqual([{ kind: "switch" }]);
   });
 
-  it("leave to the text only lists of points and of lines, and what is reserved", () => {
+  it("leave to the text only lists of points and of lines", () => {
     const written = [...schemaPlaces()].filter(([, reference]) =>
       waysOf(reference).some(({ kind }) => kind === "written"),
     );
     const kinds = new Set(written.map(([, { kind }]) => kind));
-    expect([...kinds].sort()).toEqual(["1", "list", "list of 2: list of 2: number", "list of list of 2: number"]);
+    expect([...kinds].sort()).toEqual(["1", "list of 2: list of 2: number", "list of list of 2: number"]);
   });
 
   it("are told apart by what is written", () => {

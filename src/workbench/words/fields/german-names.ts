@@ -1,10 +1,12 @@
 /** What fields are called in German, by the end of their place in the schema. */
 import { germanLimitNames } from "./german-limit-names.js";
 import { germanMotifNames } from "./german-motif-names.js";
+import { germanStoneNames } from "./german-stone-names.js";
 
 export const germanNames: Readonly<Record<string, string>> = {
   ...germanLimitNames,
   ...germanMotifNames,
+  ...germanStoneNames,
   $schema: "Adresse des Schemas",
   annulet: "Fassung des Dokuments",
   form: "Art",

@@ -48,7 +48,6 @@ export const patternHelp: Phrases = {
   "across the band, mm": "quer zur Ringschiene, mm",
   "depth below the surface, mm; 0 keeps it plain": "Tiefe unter der Oberfläche, mm; 0 lässt das Feld glatt",
   "radius of its corners, mm, to half its width and height": "Radius der Ecken, mm, bis zur halben Breite und Höhe",
-  "reserved: an empty list": "vorbehalten: eine leere Liste",
   "tiles round the band: auto (nearest to the drawn band) or 1 to 1000":
     "Kacheln rund um den Ring: auto (am nächsten an der gezeichneten Ringschiene) oder 1 bis 1000",
   "rows of tiles across the band": "Reihen von Kacheln quer zur Ringschiene",
