@@ -92,7 +92,7 @@ describe("the checker of layers", () => {
       "a room of the other group",
       "solids/a.ts",
       'import { g } from "../judge/gate.js";',
-      /solids may import mesh, flat half/,
+      /solids may import mesh, stones, flat half/,
     ],
     [
       "a group's room for one without the group",

@@ -8,7 +8,7 @@ import ts from "typescript";
 /** Names that rows of the table use for several rooms: in the order in which these build on each other. */
 const GROUPS: Readonly<Record<string, readonly string[]>> = {
   "flat half": ["base", "size", "gems", "design", "band", "flat", "art", "relief", "beads", "pattern", "marks"],
-  "solid half": ["mesh", "measure", "union", "solids", "judge", "casting"],
+  "solid half": ["mesh", "measure", "stones", "union", "solids", "judge", "casting"],
 };
 
 /**
@@ -29,10 +29,11 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   beads: ["base", "mesh", "design", "band", "flat", "art", "relief"],
   pattern: ["base", "design", "band", "flat", "art", "relief", "beads"],
   marks: ["base", "design", "band", "flat", "art", "relief"],
-  solids: ["mesh", "flat half"],
+  stones: ["mesh", "flat half"],
+  solids: ["mesh", "stones", "flat half"],
   union: ["base", "mesh"],
-  judge: ["mesh", "measure", "flat half"],
-  casting: ["mesh", "measure", "judge", "solids", "union", "flat half"],
+  judge: ["mesh", "measure", "stones", "flat half"],
+  casting: ["mesh", "measure", "stones", "judge", "solids", "union", "flat half"],
   output: ["flat half", "solid half"],
   ring: ["flat half", "solid half", "output"],
   disk: ["base", "design"],
