@@ -106,7 +106,7 @@ describe("the checker of layers", () => {
       "the file system in a stage",
       "output/save.ts",
       'import { writeFile } from "node:fs";',
-      /which only disk, cli may/,
+      /which only disk, range\/disk, cli may/,
     ],
     ["the file system in the command line", "cli/save.ts", 'import { writeFile } from "node:fs";', undefined],
     ["a boolean library beside the kernels", "union/unit.ts", 'import M from "manifold-3d";', /only union\/kernels/],

@@ -8,7 +8,7 @@ import ts from "typescript";
 
 /** Codes that are put together of parts, or handed on as a word. */
 const PUT_TOGETHER = [
-  ...["font", "image", "svg"].flatMap((kind) => [`${kind}-file-missing`, `${kind}-file-unreadable`]),
+  ...["font", "image", "svg", "design", "rows"].flatMap((kind) => [`${kind}-file-missing`, `${kind}-file-unreadable`]),
   ...["round", "bevel"].map((field) => `${field}-too-large`),
   "seat-too-narrow",
 ];

@@ -23,7 +23,16 @@ export interface DocumentChange {
 export function changeDocument(text: string, changes: readonly DocumentChange[]): PlainObject {
   const { data, problems } = readText(text);
   if (problems.length > 0) throw new AnnuletError(problems);
-  let document: Plain = data;
+  return changePlain(data, changes);
+}
+
+/**
+ * The same of a document that is read already, which stays as it is: what is not changed is shared with it.
+ *
+ * @throws AnnuletError `change-invalid` with every path that leads nowhere
+ */
+export function changePlain(data: Plain, changes: readonly DocumentChange[]): PlainObject {
+  let document = data;
   const wrong: Problem[] = [];
   for (const change of changes) {
     const done = applyChange(document, change);

@@ -18,7 +18,7 @@ import { chartSpan, type PublishedChart } from "./published-chart.js";
 import type { SizeSystem } from "./size-system.js";
 
 /** A continuous scale of sizes. */
-export interface Scale extends Omit<SizeSystem, "circumferenceOf" | "labelOf" | "spanOf"> {
+export interface Scale extends Omit<SizeSystem, "circumferenceOf" | "labelOf" | "spanOf" | "labelsBetween"> {
   /** First and last place, both included. */
   readonly first: number;
   readonly last: number;
@@ -119,6 +119,13 @@ export function scaleSystem(scale: Scale): SizeSystem {
       const place = placeOf(label);
       return chartSpan(scale.toCircumference(place), place, charts);
     },
+    labelsBetween(from, to, step) {
+      const [low, high] = [placeOf(from), placeOf(to)];
+      const stride = requireStride(step, steps);
+      if (low > high) throw backwards(from, to);
+      const count = Math.floor((high - low) / stride + END_SLACK) + 1;
+      return Array.from({ length: count }, (_, i) => scale.write(Math.round((low + i * stride) * steps) / steps));
+    },
     labelOf(circumference) {
       if (typeof circumference !== "number") return undefined;
       const place = scale.toPlace(circumference);
@@ -126,4 +133,22 @@ export function scaleSystem(scale: Scale): SizeSystem {
       return scale.write(Math.round(place * steps) / steps);
     },
   };
+}
+
+/** @throws AnnuletError `size-step-invalid` where a step does not lead from label to label */
+function requireStride(step: number, steps: number): number {
+  const strides = step * steps;
+  if (strides > 1 - END_SLACK && Math.abs(strides - Math.round(strides)) < END_SLACK) return step;
+  const finest = 1 / steps;
+  throw new AnnuletError({
+    code: "size-step-invalid",
+    message: "The step leads to no label of this size system.",
+    value: step,
+    allowed: `${finest}, or a multiple of it`,
+  });
+}
+
+function backwards(from: string | number, to: string | number): AnnuletError {
+  const message = `The size ${safeText(from)} is larger than ${safeText(to)}.`;
+  return new AnnuletError({ code: "size-step-invalid", message, value: from, hint: "begin with the smaller one" });
 }

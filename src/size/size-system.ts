@@ -27,6 +27,13 @@ export interface SizeSystem {
    * @throws AnnuletError as `circumferenceOf`
    */
   spanOf?(label: string | number): readonly [number, number] | undefined;
+  /**
+   * The labels from one to another, both included where the step leads there. Default: the system cannot be stepped through.
+   *
+   * @param step in the system's own places, such as 0.5 for half sizes
+   * @throws AnnuletError as `circumferenceOf`; `size-step-invalid` where the step leads to no label, or backwards
+   */
+  labelsBetween?(from: string | number, to: string | number, step: number): readonly string[];
   /** The label nearest to a circumference in mm, at the system's finest step; undefined outside its range. */
   labelOf(circumference: number): string | undefined;
 }

@@ -14,6 +14,7 @@ export type { PlainObject } from "../design/plain.js";
 export { PRINT_DEFAULTS, PRINT_STANCES, type PrintSettings } from "../design/print-settings.js";
 export { exampleOf } from "../design/reference/example-of.js";
 export { explainFieldOf } from "../design/reference/explain-field.js";
+export { readWritten, readWrittenSize } from "../design/written-value.js";
 export { type CrossingCheck, checkCrossings } from "../judge/check-crossings.js";
 export { describeFault } from "../judge/gate.js";
 export { findAlloy } from "../measure/alloys/catalogue.js";

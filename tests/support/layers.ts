@@ -38,17 +38,18 @@ export const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   ring: ["flat half", "solid half", "output"],
   disk: ["base", "design"],
   index: ["flat half", "solid half", "output", "ring"],
+  range: ["flat half", "solid half", "output", "ring", "disk"],
   worker: ["flat half", "solid half", "output", "ring"],
   view: ["base", "mesh", "measure/alloys", "output", "judge"],
-  entries: ["flat half", "solid half", "output", "ring", "disk", "worker", "view"],
+  entries: ["flat half", "solid half", "output", "ring", "disk", "range", "worker", "view"],
   workbench: ["index", "entries", "toolbox"],
   toolbox: ["flat half", "solid half", "output", "ring"],
-  cli: ["index", "toolbox", "disk"],
+  cli: ["index", "toolbox", "disk", "range"],
 };
 
 /** Library → the only places of src that may import it. Libraries without a row may be used anywhere. */
 const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
-  "node:*": ["disk", "cli"],
+  "node:*": ["disk", "range/disk", "cli"],
   three: ["output/files", "union/kernels", "judge/wall-rays", "view", "workbench/ring"],
   "three-mesh-bvh": ["judge/wall-rays"],
   "manifold-3d": ["union/kernels"],
@@ -62,6 +63,9 @@ const ONLY_IN: Readonly<Record<string, readonly string[]>> = {
   saxes: ["output/files"],
   "@gltf-transform/core": ["output/files"],
   commander: ["cli"],
+  "csv-parse": ["range/axes"],
+  "csv-stringify": ["range/summary"],
+  tinypool: ["range/disk"],
   "cli-progress": ["cli"],
   "cli-table3": ["cli"],
   comlink: ["worker", "workbench/engine"],

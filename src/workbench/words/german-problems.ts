@@ -16,6 +16,7 @@ import { beadProblems } from "./problems/beads.js";
 import { castingProblems } from "./problems/casting.js";
 import { documentProblems } from "./problems/document.js";
 import { outputProblems } from "./problems/output.js";
+import { rangeProblems } from "./problems/range.js";
 import { solidProblems } from "./problems/solid.js";
 import { svgProblems } from "./problems/svg.js";
 import { weaveProblems } from "./problems/weave.js";
@@ -28,6 +29,7 @@ export const germanProblems: Readonly<Record<ProblemCode, string>> = {
   ...castingProblems,
   ...documentProblems,
   ...outputProblems,
+  ...rangeProblems,
   ...solidProblems,
   ...svgProblems,
   ...weaveProblems,

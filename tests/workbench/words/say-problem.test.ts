@@ -31,9 +31,9 @@ const NEVER_SAID = [
 ];
 
 describe("German", () => {
-  it("is there for every text of the sources but those of the command line and of mesh files, which the page does not read", () => {
+  it("is there for every text of the sources but those of the command line, of ranges and of mesh files, which the page does not read", () => {
     const say = openPhrasebook(germanPhrases);
-    const texts = spokenTexts(SOURCES, ["cli", "workbench", "output/files/"]);
+    const texts = spokenTexts(SOURCES, ["cli", "workbench", "output/files/", "range/"]);
     expect(texts.length).toBeGreaterThan(800);
     // What is but names of fields is written alike.
     const isSaid = (text: string) => !/^\{[a-z, ]+\}$/.test(text);

@@ -1,0 +1,16 @@
+/** German for problems of ranges, many rings of one design. One sentence a code, without numbers. */
+import type { ProblemCode } from "../../../index.js";
+
+export const rangeProblems = {
+  "axes-alike": "Zwei Achsen der Reihe heißen gleich.",
+  "axes-uneven": "Achsen, die paarweise gehen, haben nicht gleich viele Werte.",
+  "design-file-missing": "Die Entwurfsdatei wurde nicht geladen.",
+  "design-file-unreadable": "Die Entwurfsdatei lässt sich nicht lesen.",
+  "name-unsafe": "Der Name taugt nicht auf jedem System als Dateiname.",
+  "names-alike": "Zwei Varianten hießen gleich.",
+  "rows-file-missing": "Die Tabelle wurde nicht geladen.",
+  "rows-file-unreadable": "Die Tabelle lässt sich nicht lesen.",
+  "rows-malformed": "Die Tabelle ist fehlerhaft.",
+  "size-step-invalid": "So lassen sich die Größen nicht durchgehen.",
+  "too-many-variants": "Der Plan ergibt zu viele Varianten.",
+} as const satisfies Partial<Record<ProblemCode, string>>;
