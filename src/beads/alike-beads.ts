@@ -16,6 +16,7 @@ export function turnBeads(beads: readonly Bead[], units: number, same: number): 
   if (images === undefined) return undefined;
   const placed = beads.slice();
   const seen = new Uint8Array(beads.length);
+  const [back, on] = [-TURN, TURN].map((round) => Array.from({ length: units }, (_, k) => turn((round * k) / units)));
   for (let first = 0; first < beads.length; first++) {
     if (seen[first] === 1) continue;
     const orbit = [first];
@@ -26,9 +27,10 @@ export function turnBeads(beads: readonly Bead[], units: number, same: number): 
     }
     seen[first] = 1;
     if (orbit.length !== units) return undefined;
-    const mean = meanBead(orbit.map((bead, k) => moved(beads[bead], turn((-TURN * k) / units))));
-    for (const [k, bead] of orbit.entries()) {
-      const own = moved(mean, turn((TURN * k) / units));
+    const mean = meanBead(beads, orbit, back);
+    for (let k = 0; k < units; k++) {
+      const bead = orbit[k];
+      const own = { centre: on[k](mean.centre), outward: on[k](mean.outward), radius: mean.radius };
       // Small steps from each to the next may add up to a bead that is none of them.
       if (isAside(beads[bead], own, same)) return undefined;
       placed[bead] = own;
@@ -43,45 +45,49 @@ function isAside(
   { centre: [px, py, pz], radius: other }: Bead,
   same: number,
 ): boolean {
-  return Math.hypot(px - x, py - y, pz - z) > same || Math.abs(other - radius) > SIZE_SHARE * same;
+  const away = Math.sqrt((px - x) * (px - x) + (py - y) * (py - y) + (pz - z) * (pz - z));
+  return away > same || Math.abs(other - radius) > SIZE_SHARE * same;
 }
+
+/** Keeps the origin where it is. */
+type Motion = (point: Bead["centre"]) => Bead["centre"];
 
 /** The beads half way to their images under a mirror; undefined where one has none. */
-export function mirrorBeads(
-  beads: readonly Bead[],
-  mirror: (point: Bead["centre"]) => Bead["centre"],
-  same: number,
-): Bead[] | undefined {
+export function mirrorBeads(beads: readonly Bead[], mirror: Motion, same: number): Bead[] | undefined {
   const images = new BeadIndex(beads, same).images(mirror);
   if (images === undefined || images.some((image, i) => images[image] !== i)) return undefined;
-  return images.map((image, i) => meanBead([beads[i], moved(beads[image], mirror)]));
+  const motions = [(point: Bead["centre"]) => point, mirror];
+  return images.map((image, i) => meanBead(beads, [i, image], motions));
 }
 
-/** @param map keeps the origin where it is */
-function moved(bead: Bead, map: (point: Bead["centre"]) => Bead["centre"]): Bead {
-  return { centre: map(bead.centre), outward: map(bead.outward), radius: bead.radius };
-}
-
-/** One bead for several that nearly coincide. */
-function meanBead(beads: readonly Bead[]): Bead {
-  const { length: count } = beads;
+/** One bead for several of them that nearly coincide once each is moved by its own motion. */
+function meanBead(beads: readonly Bead[], members: readonly number[], motions: readonly Motion[]): Bead {
+  const { length: count } = members;
   let radius = 0;
-  let [x, y, z] = [0, 0, 0];
-  let [nx, ny, nz] = [0, 0, 0];
-  for (const { centre, outward, radius: own } of beads) {
+  let x = 0;
+  let y = 0;
+  let z = 0;
+  let nx = 0;
+  let ny = 0;
+  let nz = 0;
+  for (let k = 0; k < count; k++) {
+    const bead = beads[members[k]];
+    const centre = motions[k](bead.centre);
+    const outward = motions[k](bead.outward);
     x += centre[0] / count;
     y += centre[1] / count;
     z += centre[2] / count;
     nx += outward[0];
     ny += outward[1];
     nz += outward[2];
-    radius += own / count;
+    radius += bead.radius / count;
   }
   const length = Math.hypot(nx, ny, nz);
   return { centre: [x, y, z], outward: [nx / length, ny / length, nz / length], radius };
 }
 
-function turn(angle: number): (point: Bead["centre"]) => Bead["centre"] {
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  return ([x, y, z]) => [x * cos - y * sin, x * sin + y * cos, z];
+function turn(angle: number): Motion {
+  const cos = Math.cos(angle);
+  const sin = Math.sin(angle);
+  return (point) => [point[0] * cos - point[1] * sin, point[0] * sin + point[1] * cos, point[2]];
 }

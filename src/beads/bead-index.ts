@@ -1,6 +1,7 @@
 /**
  * Beads by their place, to tell whether a map brings a set of beads onto itself.
  */
+import { CellTable } from "../base/math/cell-table.js";
 import type { Point3 } from "../base/math/point.js";
 import type { Bead } from "./bead.js";
 
@@ -13,54 +14,54 @@ const CELL = 8;
  */
 export const SIZE_SHARE = 0.1;
 
-/** Cell numbers are packed into one exact double each with this many values an axis. */
-const RADIX = 2 ** 17;
-
 export class BeadIndex {
   readonly #beads: readonly Bead[];
   readonly #same: number;
-  readonly #sameSize: number;
-  readonly #cells = new Map<number, number[]>();
+  readonly #cells = new CellTable();
 
   /** @param same how far apart a bead's image and another bead may be to be one, mm */
   constructor(beads: readonly Bead[], same: number) {
     this.#beads = beads;
     this.#same = same;
-    this.#sameSize = SIZE_SHARE * same;
-    beads.forEach(({ centre: [x, y, z] }, i) => {
-      const key = pack(this.#cellOf(x), this.#cellOf(y), this.#cellOf(z));
-      const there = this.#cells.get(key);
-      if (there === undefined) this.#cells.set(key, [i]);
-      else there.push(i);
-    });
+    for (const { centre } of beads) {
+      this.#cells.add(this.#cellOf(centre[0]), this.#cellOf(centre[1]), this.#cellOf(centre[2]));
+    }
   }
 
   /** For each bead the number of the one at its image; undefined where one has none. */
   images(map: (point: Point3) => Point3): number[] | undefined {
     const found: number[] = [];
     for (const { centre, radius } of this.#beads) {
-      const image = this.#at(map(centre), radius);
-      if (image === undefined) return undefined;
-      found.push(image);
+      const image = map(centre);
+      const at = this.#at(image[0], image[1], image[2], radius);
+      if (at === -1) return undefined;
+      found.push(at);
     }
     return found;
   }
 
-  #at([px, py, pz]: Point3, radius: number): number | undefined {
+  /** The nearest bead of a size at a place; −1 where none is near enough. */
+  #at(px: number, py: number, pz: number, radius: number): number {
     const same = this.#same;
-    const [lastX, lastY, lastZ] = [this.#cellOf(px + same), this.#cellOf(py + same), this.#cellOf(pz + same)];
-    const [firstY, firstZ] = [this.#cellOf(py - same), this.#cellOf(pz - same)];
-    let best: number | undefined;
+    const sameSize = SIZE_SHARE * same;
+    const cells = this.#cells;
+    const lastX = this.#cellOf(px + same);
+    const lastY = this.#cellOf(py + same);
+    const lastZ = this.#cellOf(pz + same);
+    const firstY = this.#cellOf(py - same);
+    const firstZ = this.#cellOf(pz - same);
+    let best = -1;
     let nearest = same;
     for (let x = this.#cellOf(px - same); x <= lastX; x++) {
       for (let y = firstY; y <= lastY; y++) {
         for (let z = firstZ; z <= lastZ; z++) {
-          const there = this.#cells.get(pack(x, y, z));
-          if (there === undefined) continue;
-          for (const i of there) {
+          for (let i = cells.first(x, y, z); i !== -1; i = cells.next(i)) {
             const { centre, radius: other } = this.#beads[i];
-            const away = Math.hypot(centre[0] - px, centre[1] - py, centre[2] - pz);
-            if (away > nearest || Math.abs(other - radius) > this.#sameSize) continue;
+            const dx = centre[0] - px;
+            const dy = centre[1] - py;
+            const dz = centre[2] - pz;
+            const away = Math.sqrt(dx * dx + dy * dy + dz * dz);
+            if (away > nearest || Math.abs(other - radius) > sameSize) continue;
             best = i;
             nearest = away;
           }
@@ -73,9 +74,4 @@ export class BeadIndex {
   #cellOf(coordinate: number): number {
     return Math.floor(coordinate / (this.#same * CELL));
   }
-}
-
-function pack(x: number, y: number, z: number): number {
-  const half = RADIX / 2;
-  return ((x + half) * RADIX + y + half) * RADIX + z + half;
 }

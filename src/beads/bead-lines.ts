@@ -4,6 +4,7 @@
 
 import type { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import { AnnuletError } from "../base/errors.js";
+import { FORGET, type Remember } from "../base/memory.js";
 import { radians, showLength } from "../base/units.js";
 import type { TilesSpec } from "../design/cycle.js";
 import type { BeadRunSpec } from "../design/pattern/bead-run.js";
@@ -112,9 +113,15 @@ export function beadSize(spec: BeadSpec, path: string): BeadSize {
  * off the copies of a lattice.
  *
  * @param isCut whether it is made of such copies; default no
+ * @param remember takes over lines of the same art on the strip. Default: follows them anew
  * @throws AnnuletError `no-centre-line` on the centre of a filled region; `beads-off-region` where nothing lies so far inside
  */
-export function regionBeads(strip: Strip, { spec, path, name, art }: DrawnRegion, isCut = false): BeadLines[] {
+export function regionBeads(
+  strip: Strip,
+  { spec, path, name, art }: DrawnRegion,
+  isCut = false,
+  remember: Remember = FORGET,
+): BeadLines[] {
   if (spec.beads === undefined) return [];
   const { on } = spec.beads;
   if (on === "centre" && spec.ribbon === undefined) {
@@ -134,16 +141,19 @@ export function regionBeads(strip: Strip, { spec, path, name, art }: DrawnRegion
     const { closed, open } = partAtEdges(outlines, (strip.rows * strip.rowStep) / 2);
     return [...loops(closed), ...open.map((points) => ({ points, closed: false }))];
   };
-  const chains = on === "centre" ? art.centre : on === "border" ? border() : loops(inside(strip, art, on, path));
-  const seat = [boxRing({ ...span(chains), low: -strip.halfSeat, high: strip.halfSeat })];
-  const lines = toBeadLines(strip, spec.beneath === true ? cutLines(strip, chains, seat) : chains, {
-    run: name,
-    path: `${path}.beads`,
-    bead: beadSize(spec.beads, `${path}.beads`),
-    height: carryingHeight(strip, spec, art.region, path),
-  });
-  requireCarried(spec, lines.lines, path);
-  return [lines];
+  const bead = beadSize(spec.beads, `${path}.beads`);
+  const beneath = spec.beneath === true;
+  const make = () => {
+    const chains = on === "centre" ? art.centre : on === "border" ? border() : loops(inside(strip, art, on, path));
+    const seat = [boxRing({ ...span(chains), low: -strip.halfSeat, high: strip.halfSeat })];
+    return linesOf(strip, beneath ? cutLines(strip, chains, seat) : chains, bead);
+  };
+  // How large beads are matters only where a strip stops: all round the lines are the same for all of them.
+  const by = ["bead lines", on, beneath, isCut, strip.periodic ? undefined : bead];
+  const lines = remember(by, [art.region, art.border, art.centre], make);
+  requireCarried(spec, lines, path);
+  const height = carryingHeight(strip, spec, art.region, path);
+  return [{ run: name, path: `${path}.beads`, bead, height, lines, copies: repeatsOf(strip) }];
 }
 
 /** From left to right of all lines, and a little more, grid steps. */
@@ -186,9 +196,9 @@ export function tileRuns(
     const { strip } = drawer;
     const chains = completeLines(strip, along, `${path}.along`, drawer);
     const kind = "path" in along ? "path" : "shape";
-    return [
-      toBeadLines(strip, chains, { run: `${kind} ${i + 1}`, path, bead: beadSize(run, path), height: run.height }),
-    ];
+    const bead = beadSize(run, path);
+    const lines = linesOf(strip, chains, bead);
+    return [{ run: `${kind} ${i + 1}`, path, bead, height: run.height, lines, copies: repeatsOf(strip) }];
   });
 }
 
@@ -214,12 +224,7 @@ function beadStretch(strip: Strip, { diameter, to = 0, alternate = 0 }: BeadSize
   return [low + clear, Math.max(low + clear, high - clear)];
 }
 
-function toBeadLines(
-  strip: Strip,
-  chains: readonly Chain[],
-  rest: Pick<BeadLines, "run" | "path" | "bead" | "height">,
-): BeadLines {
+function linesOf(strip: Strip, chains: readonly Chain[], bead: BeadSize): RunLine[] {
   const inside = linesWithinSeat(strip, chains);
-  const lines = runLines(strip, strip.periodic ? inside : clipLines(inside, ...beadStretch(strip, rest.bead)));
-  return { ...rest, lines, copies: repeatsOf(strip) };
+  return runLines(strip, strip.periodic ? inside : clipLines(inside, ...beadStretch(strip, bead)));
 }

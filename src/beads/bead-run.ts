@@ -164,11 +164,20 @@ function requireLength(length: number, { path }: Pick<BeadRunOptions, "path">): 
 
 /** The run's beads in every tile. */
 export function repeatBeads(beads: readonly Bead[], repeats: number): Bead[] {
-  return Array.from({ length: repeats }, (_, tile) => {
-    const [cos, sin] = [Math.cos((TURN * tile) / repeats), Math.sin((TURN * tile) / repeats)];
-    const turn = ([x, y, z]: Point3): Point3 => [x * cos - y * sin, x * sin + y * cos, z];
-    return beads.map((bead): Bead => ({ ...bead, centre: turn(bead.centre), outward: turn(bead.outward) }));
-  }).flat();
+  const all: Bead[] = [];
+  for (let tile = 0; tile < repeats; tile++) {
+    const cos = Math.cos((TURN * tile) / repeats);
+    const sin = Math.sin((TURN * tile) / repeats);
+    const turn = (point: Point3): Point3 => [
+      point[0] * cos - point[1] * sin,
+      point[0] * sin + point[1] * cos,
+      point[2],
+    ];
+    for (const { centre, outward, radius } of beads) {
+      all.push({ centre: turn(centre), radius, outward: turn(outward) });
+    }
+  }
+  return all;
 }
 
 /** mm from the carrying surface out to a bead's centre. */

@@ -30,7 +30,7 @@ export function mergeRuns(runs: readonly (readonly Bead[])[]): BeadSet {
   const merged = runs.map((run, index) => {
     let count = 0;
     for (const bead of run) {
-      const near = grid.near(bead.centre).filter((other) => distance(beads[other].bead, bead) < widest);
+      const near = grid.near(bead.centre);
       const same = near.find((other) => coincide(beads[other].bead, bead));
       if (same !== undefined) {
         count++;

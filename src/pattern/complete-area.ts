@@ -144,7 +144,7 @@ function beadsOn(strip: Strip, region: DrawnRegion, drawer: ShapeDrawer, remembe
   if (spec.beads === undefined) return [];
   const of = [art.region, art.border, art.centre];
   const isCut = spec.shape !== undefined && drawer.isCut(spec.shape);
-  return remember(["beads", spec, path, name, isCut], of, () => regionBeads(strip, region, isCut));
+  return remember(["beads", spec, path, name, isCut], of, () => regionBeads(strip, region, isCut, remember));
 }
 
 function noRails(path: string): AnnuletError {

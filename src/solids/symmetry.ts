@@ -83,7 +83,10 @@ export function* findLikeness(options: SymmetryOptions): Pausing<Likeness> {
   }
   const both = yield* findMirror(options, across?.beads ?? turned, {
     motion: { ...STAY, flipped: true },
-    ofBand: () => band.looks.every((angle) => leansNowhere(band.sectionAt(angle).polyline)),
+    ofBand: () =>
+      remember(["upright band"], [band], () =>
+        band.looks.every((angle) => leansNowhere(band.sectionAt(angle).polyline)),
+      ),
     inSpace: ([x, y, z]) => [x, y, -z],
   });
   const along = across === undefined || both === undefined || goTogether(across, both) ? both : undefined;

@@ -115,7 +115,7 @@ class Work {
     let flipped = 0;
     for (let t = 0; t < this.#gone.length; t++) {
       if (t % (AT_ONCE * AT_ONCE) === 0) yield BREATH;
-      if (this.#gone[t] === 0 && this.#height(t) <= FLAT_HEIGHT && this.#flip(t)) flipped++;
+      if (this.#gone[t] === 0 && this.#isLow(t, FLAT_HEIGHT) && this.#flip(t)) flipped++;
     }
     return flipped;
   }
@@ -125,16 +125,16 @@ class Work {
    * straight wall of many points leaves, is mended from its ends.
    */
   flipCollapsed(): void {
-    const collapsed = (t: number) => this.#gone[t] === 0 && this.#height(t) <= NO_HEIGHT;
-    const find = (among: readonly number[]) => among.filter(collapsed);
-    let left = find(Array.from(this.#gone.keys()));
+    const collapsed = (t: number) => this.#gone[t] === 0 && this.#isLow(t, NO_HEIGHT);
+    let left: number[] = [];
+    for (let t = 0; t < this.#gone.length; t++) if (collapsed(t)) left.push(t);
     for (let fewest = Number.POSITIVE_INFINITY; left.length > 0 && left.length < fewest; ) {
       fewest = left.length;
       const touched = left.flatMap((t) => {
         const around = [...this.#corners(t)].flatMap((vertex) => this.#trianglesOf(vertex));
         return collapsed(t) && this.#flip(t, collapsed) ? around : [t];
       });
-      left = find([...new Set(touched)]);
+      left = [...new Set(touched)].filter(collapsed);
     }
   }
 
@@ -165,7 +165,7 @@ class Work {
   /** Moves b to a, if the surface stays the same and no triangle turns over. */
   #collapse(a: number, b: number): boolean {
     const [aroundA, aroundB] = [this.#trianglesOf(a), this.#trianglesOf(b)];
-    const dying = aroundB.filter((t) => this.#corners(t).includes(a));
+    const dying = aroundB.filter((t) => this.#has(t, a));
     // A rim's edge has one triangle on this side of the plane and its image on the other.
     const onRim = dying.length === 1 && (this.#marks[a] & this.#marks[b]) !== 0;
     if ((dying.length !== 2 && !onRim) || (this.#marks[b] & ~this.#marks[a]) !== 0) return false;
@@ -179,7 +179,7 @@ class Work {
     if (common.length !== dying.length || this.#joinsPlane(a, b, common)) return false;
     // Where the two common neighbours face both ends, all that is left is a tetrahedron, which would fold flat.
     const facesBoth = (list: readonly number[]) =>
-      list.some((t) => !dying.includes(t) && common.every((vertex) => this.#corners(t).includes(vertex)));
+      list.some((t) => !dying.includes(t) && common.every((vertex) => this.#has(t, vertex)));
     if (!onRim && facesBoth(aroundA) && facesBoth(aroundB)) return false;
     const moving = aroundB.filter((t) => !dying.includes(t));
     if (moving.some((t) => this.#turnsOver(t, b, a))) return false;
@@ -194,7 +194,7 @@ class Work {
   #replace(a: number, b: number, dying: readonly number[], moving: readonly number[]): boolean {
     const put = (from: number, to: number, gone: 0 | 1) => {
       for (const t of dying) this.#gone[t] = gone;
-      for (const t of moving) this.#triangles[3 * t + this.#corners(t).indexOf(from)] = to;
+      for (const t of moving) this.#triangles[this.#cornerOf(t, from)] = to;
     };
     put(b, a, 1);
     if (this.#squareDistance(a, b) <= MAY_CROSS ** 2) return true;
@@ -287,32 +287,50 @@ class Work {
 
   /** Whether a triangle that has an area turns against itself when one corner moves. */
   #turnsOver(t: number, from: number, to: number): boolean {
-    const before = [...this.#corners(t)];
-    const after = before.map((vertex) => (vertex === from ? to : vertex));
-    const [n, m] = [this.#normal(before[0], before[1], before[2]), this.#normal(after[0], after[1], after[2])];
-    return this.#height(t) > SHORT_EDGE && vec3.dot(n, m) <= 0;
+    if (this.#isLow(t, SHORT_EDGE)) return false;
+    const a = this.#triangles[3 * t];
+    const b = this.#triangles[3 * t + 1];
+    const c = this.#triangles[3 * t + 2];
+    const moved = this.#normal(a === from ? to : a, b === from ? to : b, c === from ? to : c);
+    return vec3.dot(this.#normal(a, b, c), moved) <= 0;
   }
 
   /** Whether a triangle that has an area leaves its plane when one corner moves. */
   #moves(t: number, from: number, to: number): boolean {
-    if (this.#height(t) <= ALWAYS_SHORT) return false;
-    const [a, b, c] = this.#corners(t);
-    const normal = this.#normal(a, b, c);
+    if (this.#isLow(t, ALWAYS_SHORT)) return false;
+    const normal = this.#normal(this.#triangles[3 * t], this.#triangles[3 * t + 1], this.#triangles[3 * t + 2]);
     const p = this.#positions;
-    const way = [0, 1, 2].map((k) => p[3 * to + k] - p[3 * from + k]);
-    return vec3.dot(normal, way) ** 2 > FACES_MOVE ** 2 * vec3.dot(normal, normal);
+    const x = p[3 * to] - p[3 * from];
+    const y = p[3 * to + 1] - p[3 * from + 1];
+    const z = p[3 * to + 2] - p[3 * from + 2];
+    const away = normal[0] * x + normal[1] * y + normal[2] * z;
+    return away ** 2 > FACES_MOVE ** 2 * vec3.dot(normal, normal);
   }
 
   #trianglesOf(vertex: number): number[] {
     const known = this.#around[vertex];
     if (known !== undefined) return known;
-    const list = Array.from(this.#entries.subarray(this.#starts[vertex], this.#starts[vertex + 1]));
+    const list: number[] = [];
+    for (let i = this.#starts[vertex]; i < this.#starts[vertex + 1]; i++) list.push(this.#entries[i]);
     this.#around[vertex] = list;
     return list;
   }
 
   #corners(t: number): Uint32Array {
     return this.#triangles.subarray(3 * t, 3 * t + 3);
+  }
+
+  /** Whether a vertex is a corner of a triangle. */
+  #has(t: number, vertex: number): boolean {
+    const at = 3 * t;
+    return this.#triangles[at] === vertex || this.#triangles[at + 1] === vertex || this.#triangles[at + 2] === vertex;
+  }
+
+  /** Where a corner of a triangle stands among all corners. */
+  #cornerOf(t: number, vertex: number): number {
+    const at = 3 * t;
+    if (this.#triangles[at] === vertex) return at;
+    return this.#triangles[at + 1] === vertex ? at + 1 : at + 2;
   }
 
   #squareDistance(a: number, b: number): number {
@@ -334,27 +352,39 @@ class Work {
     return [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
   }
 
-  /** Smallest height of a triangle, mm. */
-  #height(t: number): number {
-    const a = this.#triangles[3 * t];
-    const b = this.#triangles[3 * t + 1];
-    const c = this.#triangles[3 * t + 2];
-    const longest = Math.max(this.#squareDistance(a, b), this.#squareDistance(b, c), this.#squareDistance(c, a));
-    if (longest === 0) return 0;
-    const normal = this.#normal(a, b, c);
-    return Math.sqrt(vec3.dot(normal, normal) / longest);
+  /** Whether the smallest height of a triangle is no more than so many mm. A number would be put on the heap for each. */
+  #isLow(t: number, height: number): boolean {
+    const p = this.#positions;
+    const a = 3 * this.#triangles[3 * t];
+    const b = 3 * this.#triangles[3 * t + 1];
+    const c = 3 * this.#triangles[3 * t + 2];
+    const ux = p[b] - p[a];
+    const uy = p[b + 1] - p[a + 1];
+    const uz = p[b + 2] - p[a + 2];
+    const vx = p[c] - p[a];
+    const vy = p[c + 1] - p[a + 1];
+    const vz = p[c + 2] - p[a + 2];
+    const wx = p[b] - p[c];
+    const wy = p[b + 1] - p[c + 1];
+    const wz = p[b + 2] - p[c + 2];
+    const longest = Math.max(ux * ux + uy * uy + uz * uz, wx * wx + wy * wy + wz * wz, vx * vx + vy * vy + vz * vz);
+    if (longest === 0) return true;
+    const nx = uy * vz - uz * vy;
+    const ny = uz * vx - ux * vz;
+    const nz = ux * vy - uy * vx;
+    return Math.sqrt((nx * nx + ny * ny + nz * nz) / longest) <= height;
   }
 }
 
 /** Triangles of each vertex, one list after the other. */
 function incidence({ positions, triangles }: Mesh): [starts: Uint32Array, entries: Uint32Array] {
   const starts = new Uint32Array(positions.length / 3 + 1);
-  for (const vertex of triangles) starts[vertex + 1]++;
+  for (let i = 0; i < triangles.length; i++) starts[triangles[i] + 1]++;
   for (let i = 1; i < starts.length; i++) starts[i] += starts[i - 1];
   const next = starts.slice();
   const entries = new Uint32Array(triangles.length);
-  triangles.forEach((vertex, i) => {
-    entries[next[vertex]++] = Math.floor(i / 3);
-  });
+  for (let t = 0, i = 0; i < triangles.length; t++) {
+    for (const end = i + 3; i < end; i++) entries[next[triangles[i]]++] = t;
+  }
   return [starts, entries];
 }

@@ -10,6 +10,7 @@ import type { Band } from "../../band/band.js";
 import { type Meetings, meetings, normalsMeet } from "../../band/surface/normals-meet.js";
 import type { BandSurface } from "../../band/surface/surface.js";
 import { smoothStep } from "../../base/math/smooth-step.js";
+import { FORGET, type Remember } from "../../base/memory.js";
 import type { Bead } from "../../beads/bead.js";
 import { distanceToField, type Field } from "../../marks/hallmark-field.js";
 import type { Mark } from "../../marks/mark.js";
@@ -34,6 +35,8 @@ export interface IntentOptions {
   /** Largest chordal deviation of the mesh, mm, and that of a bead's mesh as a share of its radius at most. */
   readonly tolerance: number;
   readonly beadDeviation: number;
+  /** Takes over what was looked up before of the same bodies on the same band. Default: looks all up. */
+  readonly remember?: Remember;
 }
 
 /** What of a column is asked for. */
@@ -84,7 +87,7 @@ export class Intent {
   readonly #clear: number;
 
   constructor(options: IntentOptions) {
-    const { pattern, wrap, marks, beads, tolerance, beadDeviation } = options;
+    const { pattern, wrap, marks, beads, tolerance, beadDeviation, remember = FORGET } = options;
     this.#options = options;
     this.#clear = Math.max(CLEAR, CLEAR_TOLERANCES * tolerance);
     let [raised, sunk] = [0, 0];
@@ -93,7 +96,8 @@ export class Intent {
       if (body.mode === "raised") raised = Math.max(raised, body.height);
       if (body.mode === "sunk") sunk = Math.max(sunk, body.height);
       const period = body.seam === undefined ? (body.period ?? wrap.round) : body.seam[1] - body.seam[0];
-      return { body, index: indexOf(body), throat: new HeightIndex(body.throat), period, reach };
+      const make = () => ({ index: indexOf(body), throat: new HeightIndex(body.throat) });
+      return { body, ...remember(["index"], [body], make), period, reach };
     });
     this.#marks = marks.marks.map((mark) => ({ mark, index: indexOf(mark.body) }));
     const { field } = marks;
@@ -151,6 +155,11 @@ export class Intent {
 
   /** What a column holds, or some of it. */
   at(place: Place, stand: Stand, { holes = true, beads = EVERYWHERE }: Which = {}): Held {
+    return this.beyond(this.bodies(place, stand, holes), place, stand, beads);
+  }
+
+  /** What a column holds of the band and the pattern's bodies: neither beads nor marks are asked. */
+  bodies(place: Place, stand: Stand, holes = true): Held {
     let held = heldFor(stand.band);
     const bare = this.#field?.free !== undefined && place.on === "seat" && this.#toField(place, stand) < 0;
     if (place.on === "seat" && !bare) {
@@ -159,6 +168,12 @@ export class Intent {
       }
     }
     if (place.on === "rest") for (const known of this.#known) held = this.#besideSeat(held, known, place, stand);
+    return held;
+  }
+
+  /** The same with beads, or some of them, and marks. */
+  beyond(bodies: Held, place: Place, stand: Stand, beads = EVERYWHERE): Held {
+    let held = bodies;
     this.#beads.along(place.angle, stand, (from, to, open) => {
       const [low, high] = [Math.max(from, beads[0]), Math.min(to, beads[1])];
       if (high > low) held = added(held, [Math.min(low + open, high), Math.max(high - open, low)], [low, high]);

@@ -17,6 +17,7 @@ import { bandSurface, bandVolume } from "../../band/profile/moments.js";
 import type { BandSurface } from "../../band/surface/surface.js";
 import { AnnuletError } from "../../base/errors.js";
 import type { Point3 } from "../../base/math/point.js";
+import { FORGET } from "../../base/memory.js";
 import { showLength } from "../../base/units.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import type { Turned } from "../../mesh/turned.js";
@@ -133,14 +134,29 @@ interface Layout {
   readonly bound: number;
 }
 
-function layOut({ band, wrap, pattern, tolerance }: IntentOptions, intent: Intent, density: Density): Layout {
-  const units = band.revolved ? pattern.repeats : 1;
-  const columns = columnsOf({ band, wrap, units, density }).map((column) => ready(column, intent));
+function layOut(options: IntentOptions, intent: Intent, density: Density): Layout {
+  const { band, wrap, pattern, tolerance } = options;
+  const columns = standing(options, intent, density).map(({ column, bodies }) => ready(column, intent, bodies));
   const bare = bareBand(band);
   const { sum, open, error } = addedVolume(columns, pattern, intent);
   const wall = pattern.bodies.some(({ mode }) => mode === "pierced") ? thickest(columns) : 0;
   const surface = bare.surface + edgeLength(pattern, wrap, ({ mode, height }) => (mode === "pierced" ? wall : height));
   return { columns, expected: bare.volume + sum, bound: tolerance * MEAN_GAP * surface + open + ERRORS * error };
+}
+
+/** The columns with what each holds of the band and the bodies, which is the same as long as these, the marks and the tolerance are. */
+function standing(
+  { band, wrap, pattern, marks, tolerance, remember = FORGET }: IntentOptions,
+  intent: Intent,
+  density: Density,
+): readonly { readonly column: Column; readonly bodies: Held }[] {
+  const units = band.revolved ? pattern.repeats : 1;
+  return remember(["columns", units, density, tolerance], [band, wrap, marks, ...pattern.bodies], () =>
+    columnsOf({ band, wrap, units, density }).map((column) => ({
+      column,
+      bodies: intent.bodies(column.place, column.stand),
+    })),
+  );
 }
 
 function isWithin({ expected, built, bound }: ProofFigure): boolean {
@@ -169,11 +185,12 @@ function describe({ astray, volume, relief }: Proof): string {
   return `its ${what} is ${pair.built.toFixed(2)} ${unit} where the drawing makes ${pair.expected.toFixed(2)}, and they may differ by ${pair.bound.toFixed(2)}`;
 }
 
-function ready(column: Column, intent: Intent): Ready {
-  const { place, stand } = column;
+function ready(column: Column, intent: Intent, bodies = intent.bodies(column.place, column.stand)): Ready {
+  const { line, place, stand, weight } = column;
   const top = place.on === "seat" ? 0 : (stand.band[stand.band.length - 1] ?? 0);
   const span = [(stand.band[0] ?? 0) - BEYOND, top + intent.tallest + BEYOND] as const;
-  return { ...column, span, known: intent.knows(place, stand), held: intent.at(place, stand) };
+  const held = intent.beyond(bodies, place, stand);
+  return { line, place, stand, weight, span, known: intent.knows(place, stand), held };
 }
 
 /** What is looked at: a mesh, and its units where it was seen to be made of such. */

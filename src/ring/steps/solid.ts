@@ -60,16 +60,19 @@ export function headroom({
 }
 
 /** What tells of a mesh whether it is the ring that was drawn. */
-export function prove({
-  design,
-  option,
-  profile,
-  beads: { beads: all },
-  ...laid
-}: OfDesign<"tolerance"> & OfOption<"detail"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads">): Compare {
+export function prove(
+  {
+    design,
+    option,
+    profile,
+    beads: { beads: all },
+    ...laid
+  }: OfDesign<"tolerance"> & OfOption<"detail"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads">,
+  { remember }: Tools,
+): Compare {
   const level = detailLevels[option.detail];
   const tolerance = Math.max(design.tolerance, level.tolerance);
-  return proofOf({ ...laid, band: profile, beads: all, tolerance, beadDeviation: level.bead });
+  return proofOf({ ...laid, band: profile, beads: all, tolerance, beadDeviation: level.bead, remember });
 }
 
 /**
