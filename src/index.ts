@@ -65,6 +65,7 @@ export type { UnrolledBand } from "./judge/details/unrolled-band.js";
 export type { Fault, FaultCode } from "./judge/faults.js";
 export type { Finding, FindingPlace, RuleResult } from "./judge/finding.js";
 export { checkSolid, type SolidCheck, type SolidOptions } from "./judge/gate.js";
+export type { RingPart, SurfacePlace } from "./judge/parts/ring-parts.js";
 export type { ProofFigure } from "./judge/proof/prove.js";
 export { checkWalls, type Wall, type WallCheck, type WallOptions } from "./judge/walls.js";
 export type { MarkReport } from "./marks/mark-report.js";

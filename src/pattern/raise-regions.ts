@@ -3,6 +3,7 @@
  */
 
 import { AnnuletError, type Warn } from "../base/errors.js";
+import type { Point3 } from "../base/math/point.js";
 import { type Remember, rememberPausing } from "../base/memory.js";
 import { BREATH, type Pausing } from "../base/pausing.js";
 import { radians } from "../base/units.js";
@@ -50,7 +51,7 @@ export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: 
       return [yield* raisingField(field, { ...own, upright, tolerance: strip.bodyTolerance })];
     }
     const { section, path } = sectionOf(members[0].spec, where);
-    const by = ["body", own, section, path, upright, rails, railFoot, endsOf(members)];
+    const by = ["body", own, section, path, upright, rails, railFoot, endsOf(members), placesOf(members)];
     const make = function* () {
       const under = rails.includes(true) ? underBy(railFoot, edgeOf(section)) : 0;
       const beyond = rails.includes(true) ? under : -spreadOf(section);
@@ -65,7 +66,7 @@ export function* raiseAll(strip: Strip, drawn: readonly DrawnRegion[], options: 
       });
       const across = goesOn ? strip.halfSeat / strip.grid.scale + under : undefined;
       const body = yield* raisingRegion(strip, clean, { ...own, section, path, across, upright });
-      return body === undefined ? [] : [onSeat(body, section, path)];
+      return body === undefined ? [] : [onSeat(withMembers(strip, body, members), section, path)];
     };
     return yield* rememberPausing(remember, { by, of: artsOf(members), said }, make);
   });
@@ -103,23 +104,23 @@ export function* carveAll(
           : yield* raisingField(field, { ...own, upright, tolerance: strip.bodyTolerance });
       if (body === undefined) return [];
       requireEdgeWall(strip, outlineRings(strip, body.outline), region);
-      return [body];
+      return [withMembers(strip, body, members)];
     };
     if (field !== undefined) return yield* make();
-    const by = ["body", own, section, path, upright, region, endsOf(members)];
+    const by = ["body", own, section, path, upright, region, endsOf(members), placesOf(members)];
     return yield* rememberPausing(remember, { by, of: artsOf(members), said }, make);
   });
   const holes = yield* eachGroup(groupBy(pierced, holeKey), function* (members) {
     const [{ spec, path }] = members;
     const { broken } = spec;
     const names = namesOf(members);
-    const by = ["hole", broken, names, path, endsOf(members)];
+    const by = ["hole", broken, names, path, endsOf(members), placesOf(members)];
     return yield* rememberPausing(remember, { by, of: artsOf(members), said }, function* () {
       const region = yield* together(strip, members, noting, cutBy(broken));
       const body = yield* piercingRegion(strip, region, { broken, names, path });
       if (body === undefined) return [];
       requireEdgeWall(strip, outlineRings(strip, body.outline), path);
-      return [body];
+      return [withMembers(strip, body, members)];
     });
   });
   return [...pits, ...holes];
@@ -260,6 +261,16 @@ function cutAway(path: string): AnnuletError {
 const artsOf = (members: readonly DrawnRegion[]) => members.map(({ art }) => art.region);
 
 const endsOf = (members: readonly DrawnRegion[]) => members.map(({ atEnds }) => atEnds === true);
+
+const placesOf = (members: readonly DrawnRegion[]) => members.map(({ path }) => path);
+
+/** Of several regions that are one body, each with its own art, so that a place in it is known to be in one of them. */
+function withMembers({ grid }: Strip, body: FlatBody, drawn: readonly DrawnRegion[]): FlatBody {
+  if (drawn.length === 1) return body;
+  const outlineOf = ({ art }: DrawnRegion): ReliefPolygon =>
+    art.region.map((ring) => ring.map(({ x, y }): Point3 => [x / grid.scale, y / grid.scale, 0]));
+  return { ...body, members: drawn.map((one) => ({ name: one.name, path: one.path, outline: outlineOf(one) })) };
+}
 
 const namesOf = (members: readonly DrawnRegion[]) => members.map((one) => one.name);
 

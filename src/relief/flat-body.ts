@@ -50,6 +50,17 @@ export interface FlatBody {
   readonly fade: Fade | undefined;
   /** Whether it fills the plain zone up to the rails, and so is part of the band and no relief. Default no. */
   readonly filling?: boolean | undefined;
+  /** The regions in it where several were united; default the one that it is. */
+  readonly members?: readonly BodyMember[] | undefined;
+}
+
+/** A region that was united with others. */
+export interface BodyMember {
+  readonly name: string;
+  /** Where it stands in the document. */
+  readonly path: string;
+  /** All rings of its own art, before it was cut to what the body is: it comes again and ends as the body does; h is 0. */
+  readonly outline: ReliefPolygon;
 }
 
 /** A span whose relief sinks into the seat at both ends. */
@@ -105,6 +116,9 @@ export function mapBody(body: FlatBody, { motion, lift }: BodyMap): FlatBody {
     rise: body.rise && mapRise(body.rise, motion, lift),
     fade: body.fade && mapFade(body.fade, motion),
     filling: body.filling,
+    members: body.members?.map(({ name, path, outline }) => {
+      return { name, path, outline: mapPolygon(outline, motion, 0) };
+    }),
   };
 }
 

@@ -27,6 +27,7 @@ import type { CrossingCheck } from "../judge/check-crossings.js";
 import type { Decimation } from "../judge/decimate-solid.js";
 import type { UnrolledBand } from "../judge/details/unrolled-band.js";
 import type { SolidCheck } from "../judge/gate.js";
+import type { RingParts } from "../judge/parts/ring-parts.js";
 import type { Compare, Proof } from "../judge/proof/prove.js";
 import type { Marks } from "../marks/marks.js";
 import type { Alloy } from "../measure/alloys/alloy.js";
@@ -124,6 +125,7 @@ export interface Answers {
   readonly parts: Parts;
   readonly headroom: number | undefined;
   readonly prove: Compare;
+  readonly ringParts: RingParts;
   readonly union: UnionResult<SolidCheck, Proof>;
   readonly asUnited: Thinned;
   readonly decimated: Thinned;

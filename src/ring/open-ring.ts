@@ -20,6 +20,7 @@ import type { RuleSet } from "../design/rules/rule-set.js";
 import type { Design } from "../design/schema.js";
 import type { Judgement } from "../judge/castability/judge.js";
 import type { UnrolledBand } from "../judge/details/unrolled-band.js";
+import type { RingPart, SurfacePlace } from "../judge/parts/ring-parts.js";
 import type { WeightTable } from "../measure/weights/weight-table.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { FlatTile, TileQuestion } from "../output/drawing/drawn-tile.js";
@@ -134,6 +135,13 @@ export interface Ring {
   make(asking?: PrintAsking): Promise<Made>;
   /** What was measured on the ring. Default of the master's file. */
   report(asking?: PrintAsking): Promise<Report>;
+  /** The part of the document that a place on the finished piece comes from: `pattern.regions[2]`, `profile.bore`. */
+  partAt(place: SurfacePlace, asking?: Asking): Promise<RingPart>;
+  /**
+   * Lines on the finished piece along the edges of a part of the document, whose place is given as errors name it: segments, six
+   * numbers each, mm. None where nothing of the part is seen on the ring.
+   */
+  partLines(part: Pick<RingPart, "path">, asking?: Asking): Promise<Float32Array>;
   /** Castability of the finished piece, by the design's rules or by others. @throws AnnuletError `rules-unknown` */
   check(asking?: Asking & { readonly rules?: string | RuleSet | undefined }): Promise<DesignCheck>;
   /** Sizes and weights of the finished piece, the casting and the master. */
@@ -287,6 +295,16 @@ export class OpenRing implements Ring {
   async report(given?: PrintAsking): Promise<Report> {
     const asking = readQuestion("print", given);
     return this.#report(await this.ask([...REPORT, ...sprueOf(asking)], asking), asking);
+  }
+
+  async partAt(place: SurfacePlace, asking?: Asking): Promise<RingPart> {
+    const where = readQuestion("surfacePlace", place);
+    return (await this.ask(["ringParts"], readQuestion("asking", asking))).answers.ringParts.at(where);
+  }
+
+  async partLines(part: Pick<RingPart, "path">, asking?: Asking): Promise<Float32Array> {
+    const { path } = readQuestion("part", part);
+    return (await this.ask(["ringParts"], readQuestion("asking", asking))).answers.ringParts.lines(path);
   }
 
   async check(given?: Parameters<Ring["check"]>[0]): Promise<DesignCheck> {

@@ -51,6 +51,7 @@ export const stages: StageTable = {
   parts: work("solids", "design.beads design.tolerance option.detail profile pattern wrap marks beads", solid.parts),
   headroom: figure("solids", "design.proud profile parts", solid.headroom),
   prove: work("union", "design.tolerance option.detail profile pattern wrap marks beads", solid.prove),
+  ringParts: work(undefined, "design.tolerance option.detail profile pattern wrap marks beads", solid.ringParts),
   union: work("union", "option.kernel option.detail parts headroom prove", solid.union),
   asUnited: work(undefined, "union", ({ union: { mesh, check, turned } }) => ({
     mesh,

@@ -25,6 +25,8 @@ export const ASKER_AT: Readonly<Record<Question | Extra, number>> = {
   warnings: 0,
   make: 0,
   report: 0,
+  partAt: 1,
+  partLines: 1,
   check: 0,
   allowances: 0,
   weights: 0,

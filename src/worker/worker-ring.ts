@@ -66,6 +66,8 @@ export class CallerRing implements WorkerRing {
   warnings = (...given: Parameters<Ring["warnings"]>): Answer<"warnings"> => this.#ask("warnings", given);
   make = (...given: Parameters<Ring["make"]>): Answer<"make"> => this.#ask("make", given);
   report = (...given: Parameters<Ring["report"]>): Answer<"report"> => this.#ask("report", given);
+  partAt = (...given: Parameters<Ring["partAt"]>): Answer<"partAt"> => this.#ask("partAt", given);
+  partLines = (...given: Parameters<Ring["partLines"]>): Answer<"partLines"> => this.#ask("partLines", given);
   check = (...given: Parameters<Ring["check"]>): Answer<"check"> => this.#ask("check", given);
   allowances = (...given: Parameters<Ring["allowances"]>): Answer<"allowances"> => this.#ask("allowances", given);
   weights = (...given: Parameters<Ring["weights"]>): Answer<"weights"> => this.#ask("weights", given);

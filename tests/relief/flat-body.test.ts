@@ -58,6 +58,7 @@ function bodyOf({ at, reaches, high, kind, seam }: Drawn): FlatBody {
     rise: { at: (u, v) => 0.3 + 0.02 * (u - at[0]) + 0.05 * (v - at[1]), from: 0.5, step: 0.5, tolerance: 0.01 },
     fade: { ends: [at[0] - 2, at[0] + 5], length: 2.5, tolerance: 0.01 },
     filling: true,
+    members: [{ name: "leaf", path: "pattern.regions[0]", outline: [low] }],
   };
 }
 
@@ -149,8 +150,8 @@ describe("a flat body mapped", () => {
           expect(middle(...own)).toBeCloseTo(movedAlong(middle(...old), motion), 9);
           expect(length(...own)).toBeCloseTo(length(...old), 9);
         }
-        const drawn = ({ top, outline, throat, surface }: FlatBody) => [
-          ...[top, outline, throat].map((polygons) => polygons.flat(2)),
+        const drawn = ({ top, outline, throat, surface, members = [] }: FlatBody) => [
+          ...[top, outline, throat, members.map((member) => member.outline)].map((polygons) => polygons.flat(2)),
           ...(surface === undefined ? [] : [surface.top.points, surface.foot.points]),
         ];
         const sorted = (points: readonly Point3[]) => points.map(String).sort();

@@ -44,11 +44,15 @@ const filesOf = () => ({
   ),
 });
 
+type Point = [number, number, number];
+
 interface Asked {
   readonly document: ReturnType<typeof documentOf>;
   readonly setup: RingSetup & { files: ReturnType<typeof filesOf> };
   readonly asking: Pick<BuildOptions, "detail" | "onProgress">;
   readonly print: { stance: "lying" | "standing" };
+  readonly place: { point: Point; normal: Point };
+  readonly part: { path: string; names: string[] };
   readonly rules: (typeof ruleSets)[number];
   readonly picture: { width: number; height: number; view: { stance: "lying"; azimuth: number; elevation: number } };
 }
@@ -58,6 +62,8 @@ const asked = (): Asked => ({
   setup: { files: filesOf(), limits: { seconds: 600 }, maxBeads: 500 },
   asking: { detail: "draft", onProgress: () => undefined },
   print: { stance: "lying" },
+  place: { point: [0, 10, 1], normal: [0, 1, 0] },
+  part: { path: "profile.outside", names: [] },
   rules: structuredClone(ruleSets[0]),
   picture: { width: 40, height: 30, view: { stance: "lying", azimuth: 30, elevation: 20 } },
 });
@@ -105,6 +111,8 @@ const functions: Readonly<Record<string, (given: Asked) => unknown>> = {
   "ring.check": question((ring, { asking, rules }) => ring.check({ ...asking, rules })),
   "ring.allowances": question((ring, { asking }) => ring.allowances(asking)),
   "ring.weights": question((ring, { asking }) => ring.weights(asking)),
+  "ring.partAt": question((ring, { asking, place }) => ring.partAt(place, asking)),
+  "ring.partLines": question((ring, { asking, part }) => ring.partLines(part, asking)),
   "ring.sprue": question((ring, { asking }) => ring.sprue(asking)),
   "ring.printFigures": question((ring, { asking, print }) => ring.printFigures({ ...asking, print })),
   "ring.picture": question((ring, { asking, picture }) => ring.picture(picture, asking)),

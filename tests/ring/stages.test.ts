@@ -65,7 +65,7 @@ const ofCast = (line: string) => line.replace(/\S+/g, "cast.$&");
 
 /** From the bodies on to the pictures; and the same of the casting, and what is made of both. */
 const SOLID =
-  "parts headroom prove union asUnited decimated genus gate solid turned uncrossed measure outermost notices facts judgement studio picture sheetPictures";
+  "parts headroom prove ringParts union asUnited decimated genus gate solid turned uncrossed measure outermost notices facts judgement studio picture sheetPictures";
 const CAST = ofCast("parts headroom prove union decimated genus gate solid turned measure");
 const MASTER = "allowances weights sprued sprue castPiece masterPiece castTurned masterTurned printed printFigures";
 const BUILT = `${SOLID} ${CAST} ${MASTER}`;

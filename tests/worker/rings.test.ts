@@ -33,6 +33,9 @@ describe("a ring behind a port", () => {
     expect(await there.beads()).toEqual(await here.beads());
     expect(await there.report()).toEqual(await here.report());
     expect(await there.weights({ detail: "draft" })).toEqual(await here.weights({ detail: "draft" }));
+    const place = { point: [9.8, 0, 0.1], normal: [1, 0, 0] } as const;
+    expect(await there.partAt(place)).toEqual(await here.partAt(place));
+    expect(await there.partLines({ path: "profile.bore" })).toEqual(await here.partLines({ path: "profile.bore" }));
     expect(await there.warnings()).toEqual(await here.warnings());
     expect(sameBytes((await there.solid()).positions, (await here.solid()).positions)).toBe(true);
     const { top, ...tile } = await there.tile({ tiles: 2 });

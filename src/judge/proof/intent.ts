@@ -52,7 +52,7 @@ const NO_MEETINGS = { at: () => Number.POSITIVE_INFINITY };
 const EVERYWHERE: Stretch = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
 
 /** What tells heights over places. */
-type Index = Pick<HeightIndex, "at" | "box">;
+export type Index = Pick<HeightIndex, "at" | "box">;
 
 /** A body of the pattern, ready to be looked up. */
 interface Known {
@@ -96,10 +96,10 @@ export class Intent {
       if (body.mode === "raised") raised = Math.max(raised, body.height);
       if (body.mode === "sunk") sunk = Math.max(sunk, body.height);
       const period = body.seam === undefined ? (body.period ?? wrap.round) : body.seam[1] - body.seam[0];
-      const make = () => ({ index: indexOf(body), throat: new HeightIndex(body.throat) });
+      const make = () => ({ index: heightIndexOf(body), throat: new HeightIndex(body.throat) });
       return { body, ...remember(["index"], [body], make), period, reach };
     });
-    this.#marks = marks.marks.map((mark) => ({ mark, index: indexOf(mark.body) }));
+    this.#marks = marks.marks.map((mark) => ({ mark, index: heightIndexOf(mark.body) }));
     const { field } = marks;
     this.#field = field;
     const cleared = field !== undefined && field.surface.name !== "bore";
@@ -263,13 +263,14 @@ const ON_EDGE = 1e-6;
 /** Within so many mm of the seat's end or of a field's edge nothing is compared. */
 const BESIDE = 0.35;
 
-function indexOf({ surface, top, outline, mode }: FlatBody): Index {
+/** Tells a body's heights over places of its own period. */
+export function heightIndexOf({ surface, top, outline, mode }: FlatBody): Index {
   if (mode === "pierced") return new HeightIndex(outline);
   return surface === undefined ? new HeightIndex(top) : new TriangleIndex(surface.top.points, surface.top.triangles);
 }
 
 /** The heights of a body that comes again, wherever it does. */
-function heightsAt(index: Index, period: number, u: number, v: number, body?: FlatBody): Heights | undefined {
+export function heightsAt(index: Index, period: number, u: number, v: number, body?: FlatBody): Heights | undefined {
   const { left, right, low, high } = index.box;
   if (v < low || v > high) return undefined;
   let found: Heights | undefined;

@@ -45,6 +45,11 @@ const TILE_FIELDS = {
 
 const tile: z.ZodType<TileQuestion> = z.strictObject(TILE_FIELDS);
 
+const point = z.tuple([z.number(), z.number(), z.number()]);
+
+/** The longest place in a document that is looked up, letters. Chosen: far above any there is. */
+const LONGEST_PLACE = 1000;
+
 const PIECES = ["master", "cast", "finished"] as const satisfies readonly PieceTime[];
 
 const place = z.unknown().transform(placeFrom).optional();
@@ -81,6 +86,12 @@ export const FIELDS = {
     .optional()
     .describe(`width of each picture, pixels, 0 to ${LONGEST_SIDE}; 0 leaves them out; default 640`),
   ...TILE_FIELDS,
+  point: point.describe("on the ring's surface, mm"),
+  normal: point
+    .refine((normal) => normal.some((part) => part !== 0), { params: { allowed: "a length above 0" } })
+    .describe("of the face there, away from the metal"),
+  path: z.string().max(LONGEST_PLACE).describe("a place in the document, as errors name it: pattern.regions[2]"),
+  names: z.array(z.string()).optional().describe("of what stands there; not asked for"),
 } as const;
 
 function degreesIn([least, most]: readonly [number, number]) {

@@ -9,6 +9,7 @@ import { FIELDS } from "./fields.js";
 
 const { signal, onProgress, onStage, warn, files, kernel, wasm, maxBeads, decimate, limits } = FIELDS;
 const { detail, piece, print, rules, geometry, tool, pictureWidth, part, lane, tiles } = FIELDS;
+const { point, normal, path, names } = FIELDS;
 
 const SETUP = { files, kernel, wasm, maxBeads, decimate, limits };
 
@@ -32,6 +33,8 @@ const schemas = {
   benchSheet: z.strictObject({ ...SETUP, ...ASKING, tool, pictureWidth }),
   beads: z.strictObject({ files, wasm, maxBeads, limits, warn }),
   tile: z.strictObject({ files, wasm, maxBeads, limits, part, lane, tiles }),
+  surfacePlace: z.strictObject({ point, normal }),
+  part: z.strictObject({ path, names }),
 } as const;
 
 /** The options of a question, checked. */

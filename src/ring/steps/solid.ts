@@ -11,6 +11,7 @@ import { type UnrolledBand, unrollBand } from "../../judge/details/unrolled-band
 import { checkingAlike, checkSolid, requireClosed, type SolidCheck } from "../../judge/gate.js";
 import { checkHeadroom } from "../../judge/headroom.js";
 import { isInPieces, liesClear } from "../../judge/loose.js";
+import { RingParts } from "../../judge/parts/ring-parts.js";
 import { type Compare, type Proof, proofOf, requireDrawn } from "../../judge/proof/prove.js";
 import { regionsNear } from "../../judge/regions-near.js";
 import { gateRing } from "../../judge/ring.js";
@@ -73,6 +74,15 @@ export function prove(
   const level = detailLevels[option.detail];
   const tolerance = Math.max(design.tolerance, level.tolerance);
   return proofOf({ ...laid, band: profile, beads: all, tolerance, beadDeviation: level.bead, remember });
+}
+
+/** What tells which part of the document a place of the ring comes from. */
+export function ringParts({
+  design,
+  option,
+  ...laid
+}: OfDesign<"tolerance"> & OfOption<"detail"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads">): RingParts {
+  return new RingParts({ ...laid, tolerance: Math.max(design.tolerance, detailLevels[option.detail].tolerance) });
 }
 
 /**

@@ -59,6 +59,8 @@ for (const question of [
   Object.assign(functions, { [question]: (options: never) => openRing(document)[question](options) });
 }
 Object.assign(functions, {
+  "partAt's asker": (options: never) => openRing(document).partAt({ point: [9, 0, 0], normal: [1, 0, 0] }, options),
+  "partLines' asker": (options: never) => openRing(document).partLines({ path: "profile.bore" }, options),
   "tile's asker": (options: never) => openRing(document).tile({}, options),
   "picture's asker": (options: never) => openRing(document).picture({}, options),
 });
