@@ -10,27 +10,26 @@ export interface Told<Value> {
   readonly certainty: Certainty;
 }
 
-/** What a gem bears, as the trade says it. */
-export interface GemCare {
-  /** Whether it may be cast in place, in the wax: `cast` bears the burnout, `after` is set into the cast metal alone. */
-  readonly heat: "cast" | "after";
-  /** Whether it may be cleaned in an ultrasonic bath: `caution` not where it is included, treated or filled. */
-  readonly ultrasonic: "yes" | "caution" | "no";
-  /** What breaks it, in a few words; undefined where nothing is to be told. */
-  readonly fracture?: string;
-  readonly source: string;
-  readonly certainty: Certainty;
-}
+/** Whether a gem bears being cast in place, in the wax: `cast` bears burnout and metal, `after` is set into the cast metal. */
+export type HeatCare = "cast" | "after";
+
+/** Whether a gem bears an ultrasonic bath: `caution` not where it is included, treated or filled. */
+export type UltrasonicCare = "yes" | "caution" | "no";
 
 /** A material of stones. Any value of this shape can stand beside the built-in ones. */
 export interface Gem {
-  /** Symbol in documents: `diamond`, `garnet-almandine`. */
+  /** Symbol in documents: `diamond`, `almandine`. */
   readonly symbol: string;
   /** Name in tables. */
   readonly name: string;
-  /** Specific gravity, g/cm³. */
+  /** Density, g/cm³ (specific gravity). */
   readonly density: Told<number>;
+  /** Smallest and largest density that is published, g/cm³, where sources differ. */
+  readonly densityRange?: readonly [number, number];
   /** Hardness on Mohs' scale, least and most. */
   readonly hardness: Told<readonly [number, number]>;
-  readonly care: GemCare;
+  readonly heat: Told<HeatCare>;
+  readonly ultrasonic: Told<UltrasonicCare>;
+  /** What breaks it, in a few words; undefined where the trade says nothing. */
+  readonly fracture?: Told<string>;
 }

@@ -12,6 +12,7 @@ import { cautionPhrases } from "./phrases/cautions.js";
 import { commonPhrases } from "./phrases/common.js";
 import { documentPhrases } from "./phrases/document.js";
 import { findingPhrases } from "./phrases/findings.js";
+import { gemPhrases } from "./phrases/gems.js";
 import { namePhrases } from "./phrases/names.js";
 import { outputPhrases } from "./phrases/output.js";
 import { reliefPhrases } from "./phrases/relief.js";
@@ -29,6 +30,7 @@ export const germanPhrases: Phrases = {
   ...svgPhrases,
   ...reliefPhrases,
   ...beadPhrases,
+  ...gemPhrases,
   ...castingPhrases,
   ...solidPhrases,
   ...stonePhrases,

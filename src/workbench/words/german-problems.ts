@@ -7,7 +7,8 @@
  * bevel Fase, dip Kehlung, taper Verjüngung; tile Kachel, repeats Wiederholungen, lane Bahn, plain zone glatte Zone; region
  * Figur, shape Form, ribbon Band, strand Strang, weave Geflecht; raised erhaben, sunk vertieft, pierced durchbrochen; bead
  * Perle, bead run Perlreihe, pitch Teilung; lettering Schrift, hallmark Punze; casting Guss, master Modell, shrinkage
- * Schwindung, sprue Gusskanal, finishing Versäubern, investment Einbettmasse; mesh Netz; rule set Regelsatz, finding Befund.
+ * Schwindung, sprue Gusskanal, finishing Versäubern, investment Einbettmasse; mesh Netz; rule set Regelsatz, finding Befund; stone
+ * Stein, gem Edelstein, cut Schliff, table Tafel, crown Oberteil, girdle Rundiste, pavilion Unterteil, culet Kalette.
  */
 import type { ProblemCode } from "../../index.js";
 import { artProblems } from "./problems/art.js";
@@ -15,6 +16,7 @@ import { bandProblems } from "./problems/band.js";
 import { beadProblems } from "./problems/beads.js";
 import { castingProblems } from "./problems/casting.js";
 import { documentProblems } from "./problems/document.js";
+import { gemProblems } from "./problems/gems.js";
 import { outputProblems } from "./problems/output.js";
 import { rangeProblems } from "./problems/range.js";
 import { solidProblems } from "./problems/solid.js";
@@ -28,6 +30,7 @@ export const germanProblems: Readonly<Record<ProblemCode, string>> = {
   ...beadProblems,
   ...castingProblems,
   ...documentProblems,
+  ...gemProblems,
   ...outputProblems,
   ...rangeProblems,
   ...solidProblems,

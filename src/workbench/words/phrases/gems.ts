@@ -1,0 +1,36 @@
+/** German for what is told of cuts, gems and their proportions. */
+import type { Phrases } from "../phrasebook.js";
+
+export const gemPhrases: Phrases = {
+  "There is no cut {0}.": "Einen Schliff {0} gibt es nicht.",
+  "There is no gem {0}.": "Einen Edelstein {0} gibt es nicht.",
+  "a stone is given by its size or by its weight": "Ein Stein wird durch Größe oder Gewicht angegeben.",
+  "either size or carats": "entweder size oder carats",
+  "is no weight of a stone": "Das ist kein Gewicht eines Steins.",
+  "a number above 0, at most {0#} carats": "eine Zahl über 0, höchstens {0} Karat",
+  "its width follows from its weight": "Die Breite folgt aus dem Gewicht.",
+  "size and width, or carats alone": "size und width, oder carats allein",
+  "is no size of a stone": "Das ist keine Größe eines Steins.",
+  "the cut {0} has another width at this length": "Der Schliff {0} hat bei dieser Länge eine andere Breite.",
+  "{0#} mm, as long as wide": "{0} mm, so lang wie breit",
+  "only a tapered baguette has a narrow end": "Nur eine konische Baguette hat ein schmales Ende.",
+  nothing: "nichts",
+  "is no narrow end of a tapered baguette": "Das ist kein schmales Ende einer konischen Baguette.",
+  "the cut {0} has no such proportions": "Der Schliff {0} hat keine solchen Proportionen.",
+  "{0}, or an object of shares and angles": "{0}, oder ein Objekt aus Anteilen und Winkeln",
+  "the cut {0} has no such share": "Der Schliff {0} hat keinen solchen Anteil.",
+  "is no share or angle of a stone": "Das ist kein Anteil und kein Winkel eines Steins.",
+  "is given in two ways": "Das ist auf zwei Arten angegeben.",
+  "either {0} or {1}": "entweder {0} oder {1}",
+  "the facets do not close: {0}": "Die Facetten schließen sich nicht: {0}.",
+  "a facet is cut away by its neighbours": "eine Facette wird von ihren Nachbarn weggeschnitten",
+  "the stars do not come down from the table": "die Sternfacetten führen nicht von der Tafel herab",
+  "the lower halves reach into the culet": "die unteren Rundistfacetten reichen in die Kalette",
+  "the halves take all of the girdle between them, which wants {0#}":
+    "die Rundistfacetten lassen von der Rundiste nichts übrig, sie braucht {0}",
+  "the culet reaches above the last chevrons": "die Kalette reicht über die letzten Winkelfacetten hinauf",
+  "a tapered baguette has a ridge below and no culet": "eine konische Baguette hat unten einen Grat und keine Kalette",
+  "one of, with the others as they are: {0}": "eines davon, alle anderen wie sie sind: {0}",
+  "other values of several shares": "andere Werte mehrerer Anteile",
+  'leave them out, or take "usual"': 'weglassen, oder "usual" nehmen',
+};

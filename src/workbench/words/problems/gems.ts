@@ -1,0 +1,10 @@
+/** German for problems of cuts and gems. One sentence a code, without numbers. */
+import type { ProblemCode } from "../../../index.js";
+
+export const gemProblems = {
+  "cut-unknown": "Diesen Schliff gibt es nicht.",
+  "gem-unknown": "Diesen Edelstein gibt es nicht.",
+  "proportions-cannot-close": "Mit diesen Proportionen schließen sich die Facetten nicht.",
+  "proportions-invalid": "Das ist keine Proportion dieses Schliffs.",
+  "stone-size": "Das ist keine Größe dieses Steins.",
+} as const satisfies Partial<Record<ProblemCode, string>>;
