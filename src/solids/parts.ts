@@ -6,6 +6,7 @@
 
 import type { Band } from "../band/band.js";
 import { evenStations, seatStations } from "../band/surface/seat-stations.js";
+import { AnnuletError } from "../base/errors.js";
 import type { RoundSymmetry, Sector } from "../base/math/round.js";
 import { FORGET } from "../base/memory.js";
 import type { Pausing } from "../base/pausing.js";
@@ -27,7 +28,7 @@ import { type Detail, detailLevels } from "./detail.js";
 import { ACROSS_SHARE, AROUND_SHARE, bendRadius, chordsAcross, facetCount, mostChords } from "./facet-counts.js";
 import { leastTriangles } from "./least-triangles.js";
 import { markSteps } from "./mark-steps.js";
-import { highestOf, patternSteps } from "./pattern-steps.js";
+import { highestOf, type PatternStep, patternSteps } from "./pattern-steps.js";
 import type { BendOptions } from "./relief.js";
 import { remember } from "./remember.js";
 import { cutNear, findLikeness, type Likeness, symmetryOf } from "./symmetry.js";
@@ -129,7 +130,7 @@ export function* makeParts(options: PartsOptions): Pausing<Parts> {
   // Worked out now, so that what is wrong with a body is said before any of them is united.
   const raised: Mesh[] = [];
   for (const { op, making } of drawn) {
-    const meshes = yield* making(symmetry?.sectors[0]);
+    const meshes = yield* makingSome(making, symmetry);
     if (op === "add") raised.push(...meshes);
   }
   return {
@@ -141,6 +142,23 @@ export function* makeParts(options: PartsOptions): Pausing<Parts> {
     lostHoles: clearing?.lostHoles ?? 0,
     reliefRadius: highest([...raised, ...marked.onSeat], placed.runs, profile),
   };
+}
+
+/**
+ * The bodies of a step that the shortest road needs, or all of them where one cannot be cut off at that road's ends: what is
+ * wrong with a body itself is then said, and the road fails by itself.
+ */
+function* makingSome(
+  making: PatternStep["making"],
+  symmetry: RoundSymmetry | undefined,
+): ReturnType<PatternStep["making"]> {
+  if (symmetry === undefined) return yield* making();
+  try {
+    return yield* making(symmetry.sectors[0]);
+  } catch (error) {
+    if (!(error instanceof AnnuletError)) throw error;
+    return yield* making();
+  }
 }
 
 /** Triangles of a bead once it is united with the band (measured: 43 in a draft, 60 to 110 at full detail). */

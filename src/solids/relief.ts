@@ -22,7 +22,16 @@ import { fadedRise, fadingBody } from "./fade.js";
 import { makingFlatMesh } from "./flat-mesh.js";
 import { requireOpenNormals } from "./open-normals.js";
 import { cutSector, flatSector } from "./sector.js";
-import { type FlatMirrors, flippedBody, loneTile, mirroredTile, plainTile, type Tile, tilesRound } from "./tile.js";
+import {
+  type FlatMirrors,
+  flippedBody,
+  halfTurnedBody,
+  loneTile,
+  mirroredTile,
+  plainTile,
+  type Tile,
+  tilesRound,
+} from "./tile.js";
 import { unfolding } from "./unfolded.js";
 import { forwardOf } from "./upright-map.js";
 
@@ -153,6 +162,7 @@ function* alikeTile(
   refine: (mesh: Mesh) => Pausing<Mesh>,
 ): Pausing<Tile> {
   if (mirrors?.across) return yield* mirroredTile(asTile(flat), mirrors, refine);
+  if (mirrors?.halfTurned) return asTile(yield* halfTurnedBody(flat, mirrors, refine));
   return asTile(yield* mirrors?.middle ? flippedBody(flat, refine) : refine(flat));
 }
 

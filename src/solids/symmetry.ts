@@ -51,6 +51,8 @@ export interface Likeness {
   readonly axis: number;
   /** Whether z = 0 is one. */
   readonly middle: boolean;
+  /** Whether the half turn about the line through the axis is kept; asked only where there are no mirrors. Default no. */
+  readonly halfTurned?: boolean;
   /** The beads, as symmetric as that. */
   readonly beads: readonly Bead[];
   /** The pattern's bodies in their order; those that are images of others are exactly these images. */
@@ -83,13 +85,17 @@ export function* findLikeness(options: SymmetryOptions): Pausing<Likeness> {
   }
   const both = yield* findMirror(options, across?.beads ?? turned, {
     motion: { ...STAY, flipped: true },
-    ofBand: () =>
-      remember(["upright band"], [band], () =>
-        band.looks.every((angle) => leansNowhere(band.sectionAt(angle).polyline)),
-      ),
+    ofBand: () => leansNowhereRound(band, remember),
     inSpace: ([x, y, z]) => [x, y, -z],
   });
   const along = across === undefined || both === undefined || goTogether(across, both) ? both : undefined;
+  if (across === undefined && along === undefined && units === 1) {
+    const over = yield* findHalfTurn(options, turned, axes[0]);
+    if (over !== undefined) {
+      const found = { units, mirrored: false, axis: axes[0], middle: false, halfTurned: true, beads: over.beads };
+      return { ...found, ...makeAlike(bodies, { over }, axes[0], options) };
+    }
+  }
   return {
     units,
     mirrored: across !== undefined,
@@ -97,7 +103,7 @@ export function* findLikeness(options: SymmetryOptions): Pausing<Likeness> {
     axis: across === undefined && along === undefined ? 0 : axis,
     middle: along !== undefined,
     beads: along?.beads ?? across?.beads ?? turned,
-    ...makeAlike(bodies, { across, along }, axis, remember),
+    ...makeAlike(bodies, { across, along }, axis, options),
   };
 }
 
@@ -144,24 +150,51 @@ function* findMirror(
   return mirrored && { motion, images, beads: mirrored };
 }
 
+/** The half turn about the line from the finger axis through a place on v = 0, where a ring whose bodies end by themselves keeps it. */
+function* findHalfTurn(
+  options: SymmetryOptions,
+  beads: readonly Bead[],
+  place: number,
+): Pausing<FoundMirror | undefined> {
+  const { pattern, wrap, band, remember = FORGET } = options;
+  if (pattern.bodies.some(({ seam, period }) => seam !== undefined || period !== undefined)) return undefined;
+  const mirror = flip(wrap, place);
+  return yield* findMirror(options, beads, {
+    motion: { ...STAY, u: 2 * place, mirrored: true, flipped: true },
+    ofBand: () => isMirrorOf(band, wrap.angleAt(place)) && leansNowhereRound(band, remember),
+    inSpace: (point) => {
+      const [x, y, z] = mirror(point);
+      return [x, y, -z];
+    },
+  });
+}
+
 /** Whether bodies can be made alike under both mirrors: not where both bring a body to one that is another. */
 function goTogether({ images: across }: FoundMirror, { images: along }: FoundMirror): boolean {
   return across.every((image, i) => along[image] === across[along[i]] && (image === i || image !== along[i]));
 }
 
+/** The mirrors that a ring keeps, or the half turn that it keeps without any. */
+interface Found {
+  readonly across?: FoundMirror | undefined;
+  readonly along?: FoundMirror | undefined;
+  readonly over?: FoundMirror;
+}
+
 /** The bodies made exactly as alike as mirrors have found them: the first of those that are images of each other stays. */
 function makeAlike(
   bodies: readonly FlatBody[],
-  { across, along }: { readonly across: FoundMirror | undefined; readonly along: FoundMirror | undefined },
+  { across, along, over }: Found,
   axis: number,
-  remember: Remember,
+  { remember = FORGET }: SymmetryOptions,
 ): Pick<Likeness, "bodies" | "mirrors"> {
-  if (across === undefined && along === undefined) return { bodies, mirrors: new Map() };
+  if ((across ?? along ?? over) === undefined) return { bodies, mirrors: new Map() };
   const made = new Map<number, FlatBody>();
   const mirrors = new Map<FlatBody, FlatMirrors>();
   const put = (i: number, body: FlatBody) => {
     made.set(i, body);
-    mirrors.set(body, { axis, across: across?.images[i] === i, middle: along?.images[i] === i });
+    const [isAcross, isAlong, isOver] = [across, along, over].map((found) => found?.images[i] === i);
+    mirrors.set(body, { axis, across: isAcross, middle: isAlong, halfTurned: isOver });
   };
   const putImage = (of: number, mirror: FoundMirror | undefined) => {
     const body = made.get(of);
@@ -175,7 +208,7 @@ function makeAlike(
   bodies.forEach((body, i) => {
     if (made.has(i)) return;
     put(i, body);
-    putImage(i, across);
+    putImage(i, across ?? over);
     for (const of of [i, across?.images[i] ?? i]) putImage(of, along);
   });
   return { bodies: bodies.map((body, i) => made.get(i) ?? body), mirrors };
@@ -194,6 +227,13 @@ function isMirrorOf(band: Band, angle: number): boolean {
     const [one, other] = [band.sectionAt(look).polyline, band.sectionAt(2 * angle - look).polyline];
     return one.every(([w, r], i) => Math.hypot(w - other[i][0], r - other[i][1]) <= SAME);
   });
+}
+
+/** Whether the plane z = 0 is a mirror of the band. */
+function leansNowhereRound(band: Band, remember: Remember): boolean {
+  return remember(["upright band"], [band], () =>
+    band.looks.every((angle) => leansNowhere(band.sectionAt(angle).polyline)),
+  );
 }
 
 /** Whether the cross-section is its own image in the plane z = 0. */
@@ -226,14 +266,18 @@ const GRAZE_COST = 1e9;
  * @param facets of the band
  */
 export function symmetryOf(
-  { units, mirrored, axis, middle, beads }: Pick<Likeness, "units" | "mirrored" | "axis" | "middle" | "beads">,
+  likeness: Omit<Likeness, "bodies" | "mirrors">,
   { wrap, facets }: { readonly wrap: BandSurface; readonly facets: number },
 ): RoundSymmetry | undefined {
+  const { units, mirrored, axis, middle, halfTurned, beads } = likeness;
   const startAngle = wrap.angleAt(axis);
   const halves = (sectors: readonly Sector[]) =>
     middle ? [...sectors.map((sector) => ({ ...sector, upper: true })), ...sectors] : sectors;
   if (mirrored) {
     return { units, mirrored, sectors: halves([{ from: startAngle, to: startAngle + TURN / units / 2 }]) };
+  }
+  if (halfTurned) {
+    return { units, mirrored, halfTurned, sectors: [{ from: startAngle, to: startAngle + TURN / units / 2 }] };
   }
   if (units === 1) {
     return middle

@@ -4,6 +4,7 @@
 import { AnnuletError } from "../base/errors.js";
 import type { HalfSpace } from "../base/math/half-space.js";
 import { BREATH, type Pausing } from "../base/pausing.js";
+import { addingHalfTurn } from "../mesh/add-half-turn.js";
 import { addImage } from "../mesh/add-image.js";
 import { type Clipped, clipMesh } from "../mesh/clip.js";
 import type { Mesh } from "../mesh/mesh.js";
@@ -24,6 +25,11 @@ export interface FlatMirrors {
   readonly across: boolean;
   /** Whether the line v = 0 is one. */
   readonly middle: boolean;
+  /**
+   * Whether it is its own image under the half turn about the place at u = axis, v = 0. Asked only without mirrors, of bodies
+   * that end by themselves. Default no.
+   */
+  readonly halfTurned?: boolean;
 }
 
 /** A tile as it is. */
@@ -103,6 +109,26 @@ function markSides({ positions, triangles }: Mesh, [left, right]: readonly numbe
 export function* flippedBody(mesh: Mesh, refine: (mesh: Mesh) => Pausing<Mesh>): Pausing<Mesh> {
   const half = clipMesh(mesh, { normal: [0, -1, 0], offset: 0 }, { reach: ON_MIRROR, bit: BELOW });
   return addImage(markSides(yield* refine(half.mesh), [], true), BELOW, (u, v, h) => [u, -v, h]).whole.mesh;
+}
+
+/**
+ * The same of a body that is its own image under a half turn alone: made of what lies on one side of it, or left as it is where
+ * its section there is not its own image as nearly as a seam asks.
+ */
+export function* halfTurnedBody(
+  mesh: Mesh,
+  { axis }: Pick<FlatMirrors, "axis">,
+  refine: (mesh: Mesh) => Pausing<Mesh>,
+): Pausing<Mesh> {
+  const half = clipMesh(mesh, { normal: [-1, 0, 0], offset: -axis }, { reach: ON_MIRROR, bit: LEFT });
+  const refined = markSides(yield* refine(half.mesh), [axis, Number.POSITIVE_INFINITY], false);
+  const image = (u: number, v: number, h: number) => [2 * axis - u, -v, h] as const;
+  try {
+    return (yield* addingHalfTurn(refined, { bit: LEFT, image })).mesh;
+  } catch (error) {
+    if (!(error instanceof AnnuletError)) throw error;
+    return yield* refine(mesh);
+  }
 }
 
 /** Tiles side by side, joined at their sides, from u to u at least; the outermost sides stay open. */

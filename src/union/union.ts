@@ -40,7 +40,7 @@ export interface RingParts {
 
 /**
  * How the parts became one: `plain` is a band alone; `mirror` repeats half a unit and its mirror image, `turn` a whole
- * unit; `whole` is one union of everything.
+ * unit, or half of one and its image under a half turn; `whole` is one union of everything.
  */
 export type Road = "plain" | "mirror" | "turn" | "whole";
 
@@ -257,14 +257,14 @@ function unitRoad(
   work: UnionOptions<{ closed: boolean }>["work"],
   pace: Work,
 ): PossibleRoad {
-  const { mirrored, units } = symmetry;
+  const { mirrored, halfTurned, units } = symmetry;
   const onStep = work && (() => work.step());
   const mirrors = (mirrored ? 1 : 0) + (sector.upper === true ? 1 : 0);
-  const share = ["", "half of ", "a quarter of "][mirrors];
+  const share = halfTurned ? "half of " : ["", "half of ", "a quarter of "][mirrors];
   const ofRound = units === 1 ? "the ring" : `one of ${units} alike units`;
   return {
     road: mirrors > 0 ? "mirror" : "turn",
-    reason: `${share}${ofRound}${mirrors > 0 ? ", mirrored" : ""}`,
+    reason: `${share}${ofRound}${mirrors > 0 ? ", mirrored" : halfTurned ? ", turned over" : ""}`,
     unite: async (by) => {
       const united = await takeSteps(by, alike, { sector, onStep, pace });
       work?.step();

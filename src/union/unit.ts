@@ -7,9 +7,9 @@ import type { Pausing } from "../base/pausing.js";
 import { type Clipped, clipMesh } from "../mesh/clip.js";
 import { buildEdgeTable, nextEdge } from "../mesh/edges.js";
 import type { Mesh } from "../mesh/mesh.js";
+import { joiningSeam } from "../mesh/seam.js";
 import { END, START, type TurnPart } from "../mesh/turn-round.js";
-import { MIDDLE, mirrorEnd, mirrorMiddle } from "./complete.js";
-import { joiningSeam } from "./seam.js";
+import { MIDDLE, mirrorEnd, mirrorMiddle, turningOver } from "./complete.js";
 import { tidyingOpen } from "./tidy-mesh.js";
 
 /** Points this near to a plane of the unit are put on it, mm: a few thousand steps of single precision. */
@@ -21,13 +21,17 @@ const ON_PLANE = 5e-4;
  * @param united the bodies of the sector, united; it goes on beyond the sector's ends
  * @throws AnnuletError `border-tangled`, `seam-mismatch`
  */
-export function* makeUnit(united: Mesh, sector: Sector, { mirrored }: RoundSymmetry): Pausing<TurnPart> {
+export function* makeUnit(united: Mesh, sector: Sector, { mirrored, halfTurned }: RoundSymmetry): Pausing<TurnPart> {
   const open = yield* tidyingOpen(yield* openSector(united, sector));
   yield undefined;
   const whole = sector.upper === true ? mirrorMiddle(open) : open;
   yield undefined;
   if (isWholeRound(sector)) return { mesh: whole.mesh, follows: new Int32Array(whole.marks.length).fill(-1) };
-  return mirrored ? mirrorEnd(whole, sector.to) : yield* joiningSeam(whole, sector.to - sector.from);
+  if (mirrored) return mirrorEnd(whole, sector.to);
+  const wide = sector.to - sector.from;
+  return halfTurned
+    ? yield* joiningSeam(yield* turningOver(whole, sector.to), 2 * wide)
+    : yield* joiningSeam(whole, wide);
 }
 
 /** What of a mesh lies in a sector, open at its ends. */

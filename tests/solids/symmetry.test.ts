@@ -7,6 +7,7 @@ import { build } from "../../src/ring/build.js";
 import { bodyImages } from "../../src/solids/body-images.js";
 import { manifoldKernel } from "../../src/union/kernels/manifold.js";
 import { uniteRing } from "../../src/union/union.js";
+import { farthest } from "../support/farthest.js";
 import { bodiesOf } from "../support/stages.js";
 
 const TOLERANCE = 0.02;
@@ -132,21 +133,110 @@ describe("how a ring comes again", () => {
     expect(Math.abs(Math.cos(half.from))).toBeLessThan(1e-9);
     expect(Math.abs(Math.cos(whole))).toBeLessThan(1e-9);
     expect(stopped("p2mm")?.sectors.map(({ upper }) => upper === true)).toEqual([true, false]);
-    for (const group of ["p1", "p2", "p11g"]) expect(stopped(group)).toBeUndefined();
+    // A glide moves on: what stops has none, and nothing else is left of p11g.
+    for (const group of ["p1", "p11g"]) expect(stopped(group)).toBeUndefined();
+    const [turned] = stopped("p2")?.sectors ?? [];
+    expect(stopped("p2")).toMatchObject({ units: 1, mirrored: false, halfTurned: true });
+    expect(turned).toEqual(half);
+    for (const group of ["p1m1", "p2mm", "p11m"]) expect(stopped(group)?.halfTurned ?? false).toBe(false);
     const [upper] = stopped("p11m")?.sectors ?? [];
     expect(stopped("p11m")).toMatchObject({ units: 1, mirrored: false });
     expect(upper).toMatchObject({ upper: true });
     expect(upper.to - upper.from).toBeCloseTo(2 * Math.PI, 12);
   });
 
-  it.each(["p1m1", "p2mm", "p11m"])("of a pattern of %s that stops: half of it makes the whole ring", async (group) => {
+  it.each([
+    ["p1m1", "mirror"],
+    ["p2mm", "mirror"],
+    ["p11m", "mirror"],
+    ["p2", "turn"],
+  ])("of a pattern of %s that stops: half of it makes the whole ring", async (group, road) => {
     const { parts } = bodiesOf({ ...band, pattern: { ...patterned(group).pattern, cover: 200 } });
     const options = { kernel: manifoldKernel, fallback: manifoldKernel, check: checkSolid };
     const half = await uniteRing(parts, options);
     const whole = await uniteRing({ ...parts, symmetry: undefined }, options);
-    expect([half.road, whole.road]).toEqual(["mirror", "whole"]);
+    expect([half.road, whole.road]).toEqual([road, "whole"]);
     expect(half.check).toMatchObject({ closed: true, components: 1, genus: whole.check.genus });
     expect(Math.abs(half.check.volume / whole.check.volume - 1)).toBeLessThan(1e-6);
+  });
+
+  describe("under a half turn of a cover of one tile", () => {
+    const LEFT = "M 0.1 0.05 L 0.3 0.1 L 0.22 0.3 Z";
+    const RIGHT = (by: number) => `M ${0.9 + by} -0.05 L ${0.7 + by} -0.1 L ${0.78 + by} -0.3 Z`;
+    const TURNED = { path: "M 0.35 -0.2 L 0.5 -0.25 L 0.65 0.2 L 0.5 0.25 Z", height: 0.4 };
+    const pair = (right: string, heights = [0.4, 0.4]) => [
+      TURNED,
+      { path: LEFT, height: heights[0] },
+      { path: right, height: heights[1] },
+    ];
+    const found = (regions: readonly object[], more: object = {}) =>
+      symmetryOf({
+        ...band,
+        pattern: { fit: { repeats: 1, hold: "band" }, symmetry: "p1", cover: 360 / REPEATS, regions },
+        ...more,
+      })?.halfTurned ?? false;
+    const aside = (tolerances: number) => (tolerances * TOLERANCE) / TILE;
+
+    it("takes what is its own image, and what lies as near to it as arcs may", () => {
+      expect(found(pair(RIGHT(0)))).toBe(true);
+      expect(found(pair(RIGHT(aside(0.25))))).toBe(true);
+    });
+
+    it.each([
+      ["a region four tolerances aside", pair(RIGHT(aside(4)))],
+      ["a region a little higher", pair(RIGHT(0), [0.4, 0.45])],
+      ["a region that has no image", [...pair(RIGHT(0)), { path: "M 0.05 0.4 H 0.1 V 0.45 H 0.05 Z", height: 0.4 }]],
+      ["the mirror image across instead", pair("M 0.9 0.05 L 0.7 0.1 L 0.78 0.3 Z")],
+      ["the mirror image along instead", pair("M 0.1 -0.05 L 0.3 -0.1 L 0.22 -0.3 Z")],
+      ["one cut for one raised", [TURNED, { path: LEFT, height: 0.4 }, { path: RIGHT(0), mode: "sunk", depth: 0.4 }]],
+      [
+        "a Z with one arm longer, each corner of which has its image on the outline",
+        [{ path: "M 0.2 -0.3 H 0.6 V 0.1 H 0.8 V 0.3 H 0.4 V -0.1 H 0.3 V 0.3 H 0.2 Z", height: 0.4 }],
+      ],
+    ])("does not take %s", (_, regions) => {
+      expect(found(regions)).toBe(false);
+    });
+
+    it("does not take a band that leans, nor beads of which one has no image", () => {
+      const outside = { form: "free", path: "M -3 1.8 L -2 2 L 2 2 L 3 2", seat: [-2, 2] };
+      expect(found(pair(RIGHT(0)), { profile: { ...band.profile, outside } })).toBe(false);
+      const beads = (path: string) => [{ along: { path }, diameter: 0.3, count: 3 }];
+      expect(found(pair(RIGHT(0)), { beads: beads("M 0.2 -0.4 L 0.8 0.4") })).toBe(true);
+      expect(found(pair(RIGHT(0)), { beads: beads("M 0.2 -0.4 L 0.7 0.4") })).toBe(false);
+    });
+
+    it("makes the ring of a body that it cuts through, and of what lies beside it, as one union does", async () => {
+      const regions = pair(RIGHT(0));
+      const pattern = { fit: { repeats: 1, hold: "band" }, symmetry: "p1", cover: 360 / REPEATS, regions };
+      const { parts } = bodiesOf({ ...band, pattern });
+      const options = { kernel: manifoldKernel, fallback: manifoldKernel, check: checkSolid };
+      const half = await uniteRing(parts, options);
+      const whole = await uniteRing({ ...parts, symmetry: undefined }, options);
+      expect(half).toMatchObject({ road: "turn", roadReason: "half of the ring, turned over" });
+      expect(half.check).toMatchObject({ closed: true, components: 1, genus: 1 });
+      expect(Math.abs(half.check.volume / whole.check.volume - 1)).toBeLessThan(1e-6);
+      expect(Math.max(farthest(half.mesh, whole.mesh, 1), farthest(whole.mesh, half.mesh, 1))).toBeLessThan(1e-3);
+    });
+
+    it("gives way to the whole ring where it is held to be what it is not", async () => {
+      const pattern = {
+        fit: { repeats: REPEATS, hold: "band" },
+        symmetry: "p1",
+        cover: 40,
+        regions: pair(RIGHT(aside(4))),
+      };
+      const { parts } = bodiesOf({ ...band, pattern: { ...pattern, regions: pattern.regions.slice(1, 2) } });
+      const [from, to] = [Math.PI / 2, (3 * Math.PI) / 2];
+      const symmetry = { units: 1, mirrored: false, halfTurned: true, sectors: [{ from, to }] };
+      const options = { kernel: manifoldKernel, fallback: manifoldKernel, check: checkSolid };
+      const whole = await uniteRing(parts, options);
+      const prove = (_: unknown, { volume }: { volume: number }) => ({
+        agrees: Math.abs(volume / whole.check.volume - 1) < 1e-6,
+      });
+      const ring = await uniteRing({ ...parts, symmetry }, { ...options, prove });
+      expect(ring.road).toBe("whole");
+      expect(ring.roadReason).toMatch(/turn by manifold (was not what was drawn|did not close)/);
+    });
   });
 
   it.each([

@@ -30,12 +30,19 @@ function turn(angle: number, [x, y]: readonly [number, number]) {
   return [cos, sin, 0, 0, -sin, cos, 0, 0, 0, 0, 1, 0, x, y, 0, 1] as const;
 }
 
+function aboutX(angle: number) {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  // By columns.
+  return [1, 0, 0, 0, 0, cos, sin, 0, 0, -sin, cos, 0, 0, 0, 0, 1] as const;
+}
+
 function expectSame(
   united: Mesh,
   sector: Sector,
-  { units, mirrored }: Pick<RoundSymmetry, "units" | "mirrored">,
+  { units, mirrored, halfTurned = false }: Pick<RoundSymmetry, "units" | "mirrored" | "halfTurned">,
 ): void {
-  const ring = turnRound(finish(makeUnit(united, sector, { units, mirrored, sectors: [sector] })), units);
+  const symmetry = { units, mirrored, halfTurned, sectors: [sector] };
+  const ring = turnRound(finish(makeUnit(united, sector, symmetry)), units);
   expect(checkSolid(ring)).toMatchObject({ closed: true, genus: 1 });
   expect(Math.abs(signedVolume(ring) / signedVolume(united) - 1)).toBeLessThan(SAME_VOLUME);
   expect(Math.max(farthest(ring, united, 1), farthest(united, ring, 1))).toBeLessThan(1e-3);
@@ -54,6 +61,24 @@ describe("the images of a unit are the ring that it was cut from", () => {
     for (const from of [0.04, 0.37, -1.2]) {
       expectSame(ring, { from, to: from + (2 * Math.PI) / units }, { units, mirrored: false });
     }
+  });
+
+  it.each([1, 2, 3])("half of one of %i, turned over", async (units) => {
+    // Each stud leans out of both mirrors, so that only half turns about its own middle are left.
+    const studs = Array.from({ length: 6 }, (_, i) => {
+      const stud = transformMesh(box([1.2, 0.5, 0.6], [-0.6, -0.25, -0.3]), aboutX(0.4));
+      return transformMesh(
+        stud,
+        turn((Math.PI * i) / 3, [7.2 * Math.cos((Math.PI * i) / 3), 7.2 * Math.sin((Math.PI * i) / 3)]),
+      );
+    });
+    const ring = await manifoldKernel.union([torus(6, 1.4, 60, 12), ...studs]);
+    const sector = { from: 0, to: Math.PI / units };
+    expectSame(ring, sector, { units, mirrored: false, halfTurned: true });
+    const mirrored = () => makeUnit(ring, sector, { units, mirrored: true, sectors: [sector] });
+    // Held to be mirrored it would be another ring.
+    const wrong = turnRound(finish(mirrored()), units);
+    expect(farthest(wrong, ring, 1)).toBeGreaterThan(0.05);
   });
 
   it("through the very middle of a body, and along its side", async () => {

@@ -26,12 +26,17 @@ export function isHalfTurn({ from, to }: Sector): boolean {
 
 /** How a ring comes again. */
 export interface RoundSymmetry {
-  /** Equal parts of the round, 2 or more, or 1 where there are mirrors. */
+  /** Equal parts of the round, 2 or more, or 1 where there are mirrors or half turns. */
   readonly units: number;
   /** Whether each of them is its own mirror image, so that half of it is enough. */
   readonly mirrored: boolean;
   /**
-   * The sectors that are enough, each by itself, the best one first: half a unit from mirror to mirror, or a unit that begins
+   * Whether each of them is its own image under a half turn about the line from the finger axis through its middle, so that
+   * half of it is enough. Asked only where there are no mirrors. Default no.
+   */
+  readonly halfTurned?: boolean;
+  /**
+   * The sectors that are enough, each by itself, the best one first: half a unit from mirror to mirror or from half turn to half turn, or a unit that begins
    * where the fewest beads are cut; of either what lies above the middle plane, where that is a mirror. Where that is the
    * only one: the whole round above it.
    */

@@ -4,11 +4,11 @@
  */
 import { AnnuletError } from "../base/errors.js";
 import { BREATH, finish, type Pausing } from "../base/pausing.js";
-import { borderLoops } from "../mesh/border.js";
-import type { Clipped } from "../mesh/clip.js";
-import { fillTriangle } from "../mesh/fill-triangle.js";
-import type { Mesh } from "../mesh/mesh.js";
-import { END, START, type TurnPart } from "../mesh/turn-round.js";
+import { borderLoops } from "./border.js";
+import type { Clipped } from "./clip.js";
+import { fillTriangle } from "./fill-triangle.js";
+import type { Mesh } from "./mesh.js";
+import { END, START, type TurnPart } from "./turn-round.js";
 
 /** Points of the two rims this near are one, mm: the kernel's single precision and its cleaning move them by less. */
 const MEET = 1e-3;

@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkSolid } from "../../src/judge/gate.js";
+import { joinSeam } from "../../src/mesh/seam.js";
 import { END, START, turnRound } from "../../src/mesh/turn-round.js";
 import { signedVolume } from "../../src/mesh/volume.js";
-import { joinSeam } from "../../src/union/seam.js";
 import { SEED } from "../band/profile/specs.js";
 import { sectorOf } from "../mesh/sectors.js";
 import { failureOf } from "../support/failure-of.js";
