@@ -30,9 +30,9 @@ export function Page({ bench, desk }: { readonly bench: Bench; readonly desk: De
 
 function Sheet() {
   useTakingIn();
-  const { working } = useBench().answers;
+  const { pending } = useBench().answers;
   return (
-    <main class="sheet" aria-busy={working.value !== undefined}>
+    <main class="sheet" aria-busy={pending.value}>
       <header class="sheet-tools">
         <NewButton />
         <FileBar />

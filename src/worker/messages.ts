@@ -56,6 +56,8 @@ export interface PostedSetup {
   readonly maxBeads?: number | undefined;
   readonly decimate?: number | undefined;
   readonly limits?: Partial<Limits> | undefined;
+  /** Whether the page wants to hear of stages: what nobody hears is not posted. */
+  readonly stages?: boolean | undefined;
 }
 
 /** What came of a question. */
@@ -76,7 +78,14 @@ export interface RingWorker {
   /** A ring of another document; what is undefined in the setup stays as it was. */
   change(from: number, ring: number, document: unknown, setup: PostedSetup | undefined): void;
   close(ring: number): void;
-  ask(ring: number, question: number, name: Question | Extra, given: readonly unknown[]): Promise<Answered>;
+  /** @param hears whether the page wants to hear of progress */
+  ask(
+    ring: number,
+    question: number,
+    name: Question | Extra,
+    given: readonly unknown[],
+    hears: boolean,
+  ): Promise<Answered>;
   /** Ends a question that nobody waits for any more. */
   stop(question: number): void;
 }

@@ -51,14 +51,20 @@ export class RingServer implements RingWorker {
     this.#setups.delete(ring);
   }
 
-  async ask(ring: number, question: number, name: Question | Extra, given: readonly unknown[]): Promise<Answered> {
+  async ask(
+    ring: number,
+    question: number,
+    name: Question | Extra,
+    given: readonly unknown[],
+    hears: boolean,
+  ): Promise<Answered> {
     const stop = new AbortController();
     this.#stops.set(question, stop);
     try {
       const opened = await this.#ring(ring);
       const asker = {
         signal: stop.signal,
-        onProgress: (progress: unknown) => this.#page.progress(question, progress as never),
+        onProgress: hears ? (progress: unknown) => this.#page.progress(question, progress as never) : undefined,
       };
       // Loaded with the library, so that a page that only asks takes none of it.
       const { answerQuestion } = await import("./answer-question.js");
@@ -86,12 +92,12 @@ export class RingServer implements RingWorker {
     this.#setups.set(number, setup);
   }
 
-  #setup(ring: number, { files, ...rest }: PostedSetup): RingSetup {
+  #setup(ring: number, { files, stages = false, ...rest }: PostedSetup): RingSetup {
     const asked: FileSource = async (name) => this.#page.file(ring, name);
     return {
       ...rest,
       files: files === "page" ? asked : files,
-      onStage: (stage, piece) => this.#page.stage(ring, stage, piece),
+      onStage: stages ? (stage, piece) => this.#page.stage(ring, stage, piece) : undefined,
     };
   }
 }

@@ -68,7 +68,10 @@ export class Switchboard {
         signal?.removeEventListener("abort", stop);
         this.#waiting.delete(question);
       };
-      this.remote.ask(ring, question, name, given).then(resolve, reject).finally(done);
+      this.remote
+        .ask(ring, question, name, given, onProgress !== undefined)
+        .then(resolve, reject)
+        .finally(done);
     });
     if ("error" in answered) throw AnnuletError.from(answered.error);
     return answered.value;

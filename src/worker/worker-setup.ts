@@ -13,9 +13,10 @@ export interface WorkerSetup extends Omit<RingSetup, "kernel"> {
 }
 
 /** @throws AnnuletError `option-invalid` for a kernel of the caller's own */
-export function postedSetup({ files, kernel, onStage: _, ...rest }: WorkerSetup): PostedSetup {
+export function postedSetup({ files, kernel, onStage, ...rest }: WorkerSetup): PostedSetup {
   if (kernel !== undefined && typeof kernel !== "string") throw ownKernel(kernel);
-  return { ...rest, kernel, files: typeof files === "function" ? "page" : files && { ...files } };
+  const stages = onStage === undefined ? undefined : true;
+  return { ...rest, stages, kernel, files: typeof files === "function" ? "page" : files && { ...files } };
 }
 
 /** What the page itself is asked for while rings are worked. */

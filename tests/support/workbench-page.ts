@@ -66,6 +66,8 @@ export interface PageOptions {
   readonly address?: string;
   /** Whether the start, which lies over an empty bench, stays; true of a page without a bench. Default it is closed. */
   readonly start?: boolean;
+  /** Whether the ring is drawn. Default it is not, since the processor draws it here: all else of the view stays. */
+  readonly drawn?: boolean;
   /** Runs in the page before anything of its own: JavaScript. */
   readonly before?: string;
 }
@@ -94,7 +96,13 @@ export async function startWorkbenchBrowser(): Promise<WorkbenchBrowser> {
   };
 }
 
-async function openPage(context: BrowserContext, { address, before, start = false }: PageOptions): Promise<OpenedPage> {
+/** Draws nothing where WebGL is asked to. */
+const UNDRAWN = `for (const draw of ["drawElements", "drawArrays"]) WebGL2RenderingContext.prototype[draw] = () => undefined;`;
+
+async function openPage(
+  context: BrowserContext,
+  { address, before, drawn = false, start = false }: PageOptions,
+): Promise<OpenedPage> {
   const place = address ?? pathToFileURL(await workbenchFile()).href;
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
@@ -109,6 +117,7 @@ async function openPage(context: BrowserContext, { address, before, start = fals
   context.on("request", (request) => {
     if (!isOwn(request.url(), origin)) complaints.push(`asked for ${request.url()}`);
   });
+  if (!drawn) await page.addInitScript(UNDRAWN);
   if (before !== undefined) await page.addInitScript(before);
   await page.goto(place);
   if (!start) await closeStart(page);

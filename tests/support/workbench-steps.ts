@@ -24,14 +24,11 @@ export function withoutInlineStyles(complaints: readonly string[]): string[] {
   return complaints.filter((complaint) => !complaint.includes("Applying inline style"));
 }
 
-/** Waits until nothing is being worked out and nothing is about to be: `quiet` ms without work. */
-export async function whenQuiet(page: Page, quiet = 900): Promise<void> {
-  await page.evaluate(async (quiet) => {
-    const sheet = document.querySelector("main");
-    for (let still = 0; still < quiet; still = sheet?.getAttribute("aria-busy") === "false" ? still + 50 : 0) {
-      await new Promise((resolve) => setTimeout(resolve, 50));
-    }
-  }, quiet);
+/** Waits until all that the page was asked for is shown, in full too. */
+export async function whenQuiet(page: Page): Promise<void> {
+  // Two frames: what was done a moment ago is on its way then.
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await page.waitForSelector('main[aria-busy="false"]');
 }
 
 /** The bytes of a download, by the ending of its name. */

@@ -74,6 +74,9 @@ const IN_FULL = ["buffers", "report", "weights", "check"] as const;
 /** How long nothing may change before the ring is worked out in full, ms. Chosen. */
 const PAUSE = 600;
 
+/** How often progress is shown, ms: each time the page is laid out anew. Chosen. */
+const SELDOM = 100;
+
 type Signals = { readonly [Name in AnswerName]: Signal<Answer<AnswerOf<Name>> | undefined> };
 
 export class Answers {
@@ -83,12 +86,15 @@ export class Answers {
   readonly problems: ReadonlySignal<readonly Problem[]>;
   readonly warnings: ReadonlySignal<readonly Warning[]>;
   readonly working: ReadonlySignal<Working | undefined>;
+  /** Whether answers are still to come, the pause before the ring is worked out in full among it. */
+  readonly pending: ReadonlySignal<boolean>;
   /** Whether the maker stopped the work that the newest document asked for. */
   readonly stopped: ReadonlySignal<boolean>;
   readonly #signals: Signals;
   readonly #problems = signal<readonly Problem[]>([]);
   readonly #warnings = signal<readonly Warning[]>([]);
   readonly #working = signal<Working | undefined>(undefined);
+  readonly #pending = signal(false);
   readonly #stopped = signal(false);
   #rings: Rings;
   #setup: WorkerSetup;
@@ -105,6 +111,7 @@ export class Answers {
     this.problems = this.#problems;
     this.warnings = this.#warnings;
     this.working = this.#working;
+    this.pending = this.#pending;
     this.stopped = this.#stopped;
   }
 
@@ -163,6 +170,7 @@ export class Answers {
     const stop = new AbortController();
     this.#stop = stop;
     this.#stopped.value = false;
+    this.#pending.value = true;
     try {
       await this.#ask(AT_ONCE, ring, { text, detail: "draft", signal: stop.signal });
       await wait(PAUSE, stop.signal);
@@ -170,7 +178,10 @@ export class Answers {
     } catch (error) {
       if (!stop.signal.aborted) throw error;
     } finally {
-      if (this.#stop === stop) this.#working.value = undefined;
+      if (this.#stop === stop) {
+        this.#working.value = undefined;
+        this.#pending.value = false;
+      }
     }
   }
 
@@ -178,11 +189,19 @@ export class Answers {
   async #ask(names: readonly AnswerName[], ring: WorkerRing, asked: Asked): Promise<void> {
     const since = performance.now();
     const { signal, detail } = asked;
+    let next = since;
     const onProgress = ({ stage, share }: Progress): void => {
-      if (!signal.aborted) this.#working.value = { detail, stage, share, since };
+      const now = performance.now();
+      if (signal.aborted || now < next) return;
+      next = now + SELDOM;
+      this.#working.value = { detail, stage, share, since };
     };
     this.#working.value = { detail, stage: "document", share: 0, since };
-    const outcomes = await Promise.allSettled(names.map((name) => this.#askOne(name, ring, { ...asked, onProgress })));
+    // The last waits for the whole ring; the others' shares are parts of it.
+    const asks = names.map((name) => {
+      return this.#askOne(name, ring, name === names.at(-1) ? { ...asked, onProgress } : asked);
+    });
+    const outcomes = await Promise.allSettled(asks);
     signal.throwIfAborted();
     this.#working.value = undefined;
     const problems = outcomes.flatMap((outcome) =>

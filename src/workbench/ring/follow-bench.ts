@@ -19,16 +19,19 @@ const write = (length: number): string => sayNumber(length, 2);
 /** @returns what ends it */
 export function followBench({ answers, document }: Bench, state: RingState, stage: RingStage): () => void {
   const dark = matchMedia("(prefers-color-scheme: dark)");
-  const draw = (): void => {
-    const report = answers.of.report.value?.value;
-    const sizes = report && { ...report.band, diameter: report.size.diameter };
-    stage.drawDimensions("dimensions", sizes !== undefined && state.dimensions.value ? dimensionsOf(sizes, write) : []);
-    stage.drawFindings(state.findings.value ? (answers.of.check.value?.value.findings ?? []) : []);
-    stage.drawDimensions("measured", measuredLines(state.measured.value ?? [], write));
-  };
+  // Each for itself, so that an answer draws again only what shows it.
+  const layers = [
+    () => {
+      const report = state.dimensions.value ? answers.of.report.value?.value : undefined;
+      const sizes = report && { ...report.band, diameter: report.size.diameter };
+      stage.drawDimensions("dimensions", sizes === undefined ? [] : dimensionsOf(sizes, write));
+    },
+    () => stage.drawFindings(state.findings.value ? (answers.of.check.value?.value.findings ?? []) : []),
+    () => stage.drawDimensions("measured", measuredLines(state.measured.value ?? [], write)),
+  ];
   const repaint = (): void => {
     stage.usePens(readPens(window.document.body));
-    draw();
+    for (const layer of layers) layer();
   };
   const ends = [
     effect(() => {
@@ -40,7 +43,7 @@ export function followBench({ answers, document }: Bench, state: RingState, stag
     }),
     effect(() => stage.dress({ material: materialOf(document.value.value), finish: state.finish.value })),
     effect(() => stage.cut(state.cut.value)),
-    effect(draw),
+    ...layers.map((layer) => effect(layer)),
     effect(() => {
       // The page's root takes the theme's colours after this.
       if (theme.value !== undefined) queueMicrotask(repaint);

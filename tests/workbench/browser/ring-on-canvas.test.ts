@@ -43,7 +43,7 @@ describe.skipIf(!hasBrowser())("the ring on its canvas", () => {
 
   it("is drawn, turned, cut, dimensioned and measured, and outlives a lost graphics card", async () => {
     const { page, complaints } = await browser.open(
-      { before: COUNT_DRAWS, start: true },
+      { before: COUNT_DRAWS, drawn: true, start: true },
       await browser.profile({ reducedMotion: "reduce" }),
     );
     await page.getByText("Saltmarsh lattice").first().click();

@@ -40,9 +40,14 @@ describe("the answers of the page", () => {
     const host = startHost(nearWorker, () => undefined);
     const answers = new Answers(host.rings);
     answers.show(TEXT);
+    expect(answers.pending.value).toBe(true);
     await vi.waitFor(() => expect(answers.of.buffers.value?.detail).toBe("draft"), 20_000);
+    // In the pause before the full ring nothing is worked, and all the same something is still to come.
+    await vi.waitFor(() => expect(answers.working.value).toBeUndefined(), 20_000);
+    expect(answers.pending.value).toBe(true);
     await vi.waitFor(() => expect(answers.of.check.value?.detail).toBe("full"), 20_000);
-    await vi.waitFor(() => expect(answers.working.value).toBeUndefined(), 5_000);
+    await vi.waitFor(() => expect(answers.pending.value).toBe(false), 5_000);
+    expect(answers.working.value).toBeUndefined();
     const own = toBuffers(await openRing(TEXT).solid());
     expect(answers.of.buffers.value?.value.positions).toEqual(own.positions);
     expect(answers.of.size.value?.value.circumference).toBeCloseTo(54, 9);
@@ -69,6 +74,7 @@ describe("the answers of the page", () => {
     await vi.waitFor(() => expect(bench.answers.of.buffers.value?.text).toBe(text.value), 20_000);
     bench.answers.stop();
     expect(bench.answers.stopped.value).toBe(true);
+    await vi.waitFor(() => expect(bench.answers.pending.value).toBe(false), 5_000);
     bench.document.set(["profile", "width"], 6);
     await vi.waitFor(() => expect(bench.answers.of.buffers.value?.text).toBe(text.value), 20_000);
     expect(bench.answers.stopped.value).toBe(false);
