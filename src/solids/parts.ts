@@ -21,6 +21,8 @@ import type { Mesh } from "../mesh/mesh.js";
 import type { Step } from "../mesh/step.js";
 import type { Pattern } from "../pattern/laid-out.js";
 import type { FlatBody } from "../relief/flat-body.js";
+import { keepBeadsClear } from "../stones/keep-beads-clear.js";
+import type { PlacedStone } from "../stones/placed-stone.js";
 import { buildBand } from "./build-band.js";
 import { buildHole } from "./build-hole.js";
 import { clearBeads, clearField } from "./clear-field.js";
@@ -31,6 +33,7 @@ import { markSteps } from "./mark-steps.js";
 import { highestOf, type PatternStep, patternSteps } from "./pattern-steps.js";
 import type { BendOptions } from "./relief.js";
 import { remember } from "./remember.js";
+import { hollowSpheres, mostStoneUnits, scopesOf, stoneSteps } from "./stone-steps.js";
 import { cutNear, findLikeness, type Likeness, symmetryOf } from "./symmetry.js";
 import type { FlatMirrors } from "./tile.js";
 
@@ -61,6 +64,8 @@ export interface PartsOptions extends Omit<PlaceRunsOptions, "maxBeads"> {
   readonly pattern: Pattern;
   /** The bead runs, where they have been placed already. Default: they are placed here. */
   readonly placed?: PlacedRuns;
+  /** The stones in their places. Default none. */
+  readonly stones?: readonly PlacedStone[];
   /** What stands at one place. Default nothing. */
   readonly marks?: Marks;
   /** Largest chordal deviation, mm. */
@@ -89,29 +94,22 @@ export function* makeParts(options: PartsOptions): Pausing<Parts> {
   const placed = options.placed ?? placeRuns({ ...options, maxBeads: options.maxBeads ?? MAX_BEADS });
   requireFew(options, placed);
   yield undefined;
-  const frame = yield* frameOf(options, clearBeads(placed.beads, field, warn));
+  const cleared = keepBeadsClear(clearBeads(placed.beads, field, warn), options.stones ?? [], options);
+  const scopes = scopesOf(options.stones ?? [], mostUnits(options, placed));
+  const frame = yield* frameOf(options, cleared, scopes.unit);
   const { likeness, facets, tolerance, bend } = frame;
   const clear = clearance(tolerance);
+  const standing = standingOf(options, likeness.beads);
+  const startAngle = options.wrap.angleAt(likeness.axis);
   const marked = yield* markSteps(marks, {
     profile,
     facets,
     tolerance,
     clear,
     patternDepth: highestOf(pattern.bodies, "sunk"),
-    standing: standingOf(options, likeness.beads),
+    standing,
   });
-  const clearing =
-    field &&
-    clearField(field, {
-      ...frame.bendOnce,
-      profile,
-      pattern,
-      clear,
-      holes: (reach) => {
-        const pierced = likeness.bodies.filter(({ mode }) => mode === "pierced");
-        return pierced.map((body) => buildHole(body, { ...bend(body), profile, reach }));
-      },
-    });
+  const clearing = clearingOf(options, frame, clear);
   const stepsOf = (filling: boolean) =>
     patternSteps(
       likeness.bodies.filter((body) => (body.filling === true) === filling),
@@ -126,7 +124,8 @@ export function* makeParts(options: PartsOptions): Pausing<Parts> {
     );
   const [drawn, filled] = [stepsOf(false), stepsOf(true)];
   // What is kept clear at one place makes all units differ.
-  const symmetry = clearing ? undefined : symmetryOf(likeness, { wrap: options.wrap, facets });
+  const cut = [...likeness.beads, ...hollowSpheres(scopes.unit)];
+  const symmetry = clearing ? undefined : symmetryOf({ ...likeness, beads: cut }, { wrap: options.wrap, facets });
   // Worked out now, so that what is wrong with a body is said before any of them is united.
   const raised: Mesh[] = [];
   for (const { op, making } of drawn) {
@@ -134,9 +133,16 @@ export function* makeParts(options: PartsOptions): Pausing<Parts> {
     if (op === "add") raised.push(...meshes);
   }
   return {
-    steps: [bandStep(options, frame), ...drawn, ...filled, ...beadSteps(frame), ...marked.steps],
+    steps: [
+      bandStep(options, frame),
+      ...drawn,
+      ...filled,
+      ...beadSteps(frame),
+      ...stoneSteps(scopes, { band: profile, standing, clear, tolerance, facets, startAngle, warn }),
+      ...marked.steps,
+    ],
     symmetry,
-    cutNear: (angle) => cutNear(angle, likeness.beads, { facets, startAngle: options.wrap.angleAt(likeness.axis) }),
+    cutNear: (angle) => cutNear(angle, cut, { facets, startAngle }),
     runs: placed.reports,
     spheres: likeness.beads,
     lostHoles: clearing?.lostHoles ?? 0,
@@ -159,6 +165,29 @@ function* makingSome(
     if (!(error instanceof AnnuletError)) throw error;
     return yield* making();
   }
+}
+
+/** What is kept clear for the hallmark; undefined where nothing is. */
+function clearingOf({ profile, pattern, marks }: PartsOptions, { likeness, bend, bendOnce }: Frame, clear: number) {
+  return (
+    marks?.field &&
+    clearField(marks.field, {
+      ...bendOnce,
+      profile,
+      pattern,
+      clear,
+      holes: (reach) => {
+        const pierced = likeness.bodies.filter(({ mode }) => mode === "pierced");
+        return pierced.map((body) => buildHole(body, { ...bend(body), profile, reach }));
+      },
+    })
+  );
+}
+
+/** The most units in which anything on the ring could come again. */
+function mostUnits({ pattern, stones = [] }: PartsOptions, { beads }: PlacedRuns): number {
+  if (pattern.bodies.length > 0) return pattern.repeats;
+  return beads.length > 0 ? beads.length : mostStoneUnits(stones);
 }
 
 /** Triangles of a bead once it is united with the band (measured: 43 in a draft, 60 to 110 at full detail). */
@@ -191,7 +220,7 @@ interface Frame {
   readonly bendOnce: BendOptions;
 }
 
-function* frameOf(options: PartsOptions, beads: readonly Bead[]): Pausing<Frame> {
+function* frameOf(options: PartsOptions, beads: readonly Bead[], stones: readonly PlacedStone[]): Pausing<Frame> {
   const { profile, wrap, pattern } = options;
   const level = detailLevels[options.detail ?? "full"];
   const tolerance = Math.max(options.tolerance, level.tolerance);
@@ -204,6 +233,7 @@ function* frameOf(options: PartsOptions, beads: readonly Bead[]): Pausing<Frame>
   const likeness = yield* findLikeness({
     pattern,
     beads,
+    stones,
     wrap,
     band: profile,
     tolerance: options.tolerance,

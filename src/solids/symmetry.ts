@@ -17,6 +17,8 @@ import type { Bead } from "../beads/bead.js";
 import { type Motion, STAY } from "../flat/motion.js";
 import type { Pattern } from "../pattern/laid-out.js";
 import { type FlatBody, moveBody } from "../relief/flat-body.js";
+import { stonesComeAgain, turnBy } from "../stones/alike-stones.js";
+import type { PlacedStone } from "../stones/placed-stone.js";
 import { findingImages } from "./body-images.js";
 import { mirrorAxes } from "./mirror-axes.js";
 import type { FlatMirrors } from "./tile.js";
@@ -27,6 +29,8 @@ const SAME = 1e-6;
 export interface SymmetryOptions {
   readonly pattern: Pattern;
   readonly beads: readonly Bead[];
+  /** Stones that must come again with the ring. Default none. */
+  readonly stones?: readonly PlacedStone[];
   readonly wrap: BandSurface;
   readonly band: Band;
   /**
@@ -64,12 +68,15 @@ export interface Likeness {
 /** Units into which a band without pattern, but with beads, is parted at most: more save nothing. */
 const MOST_BARE_UNITS = 32;
 
+/** The same where it carries stones: as many as these, up to a row of the smallest (chosen). */
+const MOST_STONE_UNITS = 128;
+
 /** Finds out how a ring comes again, in pieces. */
 export function* findLikeness(options: SymmetryOptions): Pausing<Likeness> {
-  const { pattern, beads, wrap, band, tolerance, outlines = tolerance, remember = FORGET } = options;
+  const { pattern, beads, stones = [], wrap, band, tolerance, outlines = tolerance, remember = FORGET } = options;
   const { bodies } = pattern;
   const axes = mirrorAxes(bodies, { top: wrap.uAt(TOP), round: wrap.round, same: outlines });
-  if (bodies.length + beads.length === 0) {
+  if (bodies.length + beads.length + stones.length === 0) {
     return { units: 1, mirrored: false, axis: axes[0], middle: false, beads, bodies, mirrors: new Map() };
   }
   const { units, turned } = findUnits(options);
@@ -108,21 +115,24 @@ export function* findLikeness(options: SymmetryOptions): Pausing<Likeness> {
 }
 
 /** The most units in which all bodies and beads come again. */
-function findUnits({ pattern, beads, band, tolerance }: SymmetryOptions): {
+function findUnits({ pattern, beads, stones = [], band, tolerance }: SymmetryOptions): {
   readonly units: number;
   readonly turned: readonly Bead[];
 } {
   const { bodies, repeats } = pattern;
   const alike = band.revolved ? bodies.reduce((all, { copies }) => greatestCommon(all, copies), repeats) : 1;
   const bare = bodies.length === 0;
-  let units = bare && band.revolved ? MOST_BARE_UNITS : alike;
-  let turned = turnBeads(beads, units, tolerance);
-  for (; turned === undefined; turned = turnBeads(beads, units, tolerance)) {
+  let units = bare && band.revolved ? Math.max(MOST_BARE_UNITS, Math.min(stones.length, MOST_STONE_UNITS)) : alike;
+  const comeAgain = () =>
+    units === 1 || stonesComeAgain(stones, turnBy(TURN / units)) ? turnBeads(beads, units, tolerance) : undefined;
+  let turned = comeAgain();
+  for (; turned === undefined; turned = comeAgain()) {
     do units--;
     while (!bare && alike % units !== 0);
   }
   return { units, turned };
 }
+
 /** A mirror of the flat seat, of the band, and in space. */
 interface PossibleMirror {
   readonly motion: Motion;
@@ -139,11 +149,11 @@ interface FoundMirror {
 }
 
 function* findMirror(
-  { pattern, wrap, tolerance, outlines = tolerance, remember = FORGET }: SymmetryOptions,
+  { pattern, stones = [], wrap, tolerance, outlines = tolerance, remember = FORGET }: SymmetryOptions,
   beads: readonly Bead[],
   { motion, ofBand, inSpace }: PossibleMirror,
 ): Pausing<FoundMirror | undefined> {
-  if (!ofBand()) return undefined;
+  if (!ofBand() || !stonesComeAgain(stones, inSpace)) return undefined;
   const images = yield* findingImages(pattern.bodies, { motion, round: wrap.round, same: outlines, remember });
   if (images === undefined) return undefined;
   const mirrored = mirrorBeads(beads, inSpace, tolerance);

@@ -203,6 +203,7 @@ export type ProblemCode =
   | "step-too-deep"
   | "step-too-wide"
   | "stone-size"
+  | "stones-unheld"
   | "stroke-thin"
   | "svg-cleaned"
   | "svg-colours"

@@ -2,6 +2,14 @@
 import type { Phrases } from "../phrasebook.js";
 
 export const stonePhrases: Phrases = {
+  "{0#} bead is left out where stones are; the runs are counted as laid out":
+    "{0} Perle ist bei den Steinen weggelassen; gezählt sind die Reihen wie ausgelegt.",
+  "{0#} beads are left out where stones are; the runs are counted as laid out":
+    "{0} Perlen sind bei den Steinen weggelassen; gezählt sind die Reihen wie ausgelegt.",
+  "{0#} stone has room for fewer than two grains or prongs; the first is number {1}":
+    "{0} Stein hat Platz für weniger als zwei Körner oder Krappen; der erste ist Nummer {1}.",
+  "{0#} stones have room for fewer than two grains or prongs; the first is number {1}":
+    "{0} Steine haben Platz für weniger als zwei Körner oder Krappen; der erste ist Nummer {1}.",
   "is Tolkowsky's, which is a round stone's, not {0}":
     "Das sind Tolkowskys Proportionen, die eines runden Steins, nicht für {0}.",
   "belongs to tapered-baguette, not {0}": "Das gehört zu tapered-baguette, nicht zu {0}.",

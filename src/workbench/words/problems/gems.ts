@@ -7,4 +7,5 @@ export const gemProblems = {
   "proportions-cannot-close": "Mit diesen Proportionen schließen sich die Facetten nicht.",
   "proportions-invalid": "Das ist keine Proportion dieses Schliffs.",
   "stone-size": "Das ist keine Größe dieses Steins.",
+  "stones-unheld": "Einige Steine haben zu wenige Körner oder Krappen.",
 } as const satisfies Partial<Record<ProblemCode, string>>;

@@ -1,0 +1,175 @@
+/**
+ * Where grains and prongs stand beside stones: one between neighbours serves both, what is left stands at each stone's own angles.
+ */
+import type { Point2, Point3 } from "../../base/math/point.js";
+import { PointGrid } from "../../base/math/point-grid.js";
+import { type Frame, inFrame, toSpace } from "./frame.js";
+import { frameBetween, fromGirdle, outlineIn, pairsWithin, type StandingStone } from "./neighbours.js";
+import { girdleBeside } from "./stone-shape.js";
+
+export interface BesideOptions {
+  /** From the girdle to the axis of a post, mm. */
+  readonly away: number;
+  /** The same of one that two stones share. Default the same. */
+  readonly sharedAway?: number;
+  /** Of a post, mm. */
+  readonly radius: number;
+  /** How many hold a stone. */
+  readonly wanted: number;
+  /** Whether neighbours share them. */
+  readonly shared: boolean;
+  /** Where a stone's own stand, radians from its length. */
+  readonly angles: readonly number[];
+  readonly tolerance: number;
+}
+
+/** A post's place. */
+export interface Standing {
+  /** Its axis is the z axis of this frame, moved to (x, y). */
+  readonly frame: Frame;
+  readonly at: Point2;
+  /** Numbers of the stones that it holds. */
+  readonly holds: readonly number[];
+}
+
+/** What stands nearer to a girdle than it should by less is clear of it, mm (chosen). */
+const SLACK = 0.02;
+
+/** Posts whose axes are nearer to each other than this many radii are in each other's way (chosen: a little apart). */
+const APART = 2.1;
+
+/** The places of posts, and the numbers of stones for which fewer than two were found. */
+export function placeBeside(
+  stones: readonly StandingStone[],
+  options: BesideOptions,
+): { readonly posts: readonly Standing[]; readonly short: readonly number[] } {
+  const near = nearStones(stones, options);
+  const posts = options.shared ? sharedPosts(stones, near, options) : [];
+  const taken = posts.map(({ frame, at }) => toSpace(frame, [...at, 0]));
+  const short: number[] = [];
+  stones.forEach((stone, i) => {
+    let held = posts.filter(({ holds }) => holds.includes(i)).length;
+    // All its free places or none, so that what is symmetric stays so.
+    for (const angle of held >= options.wanted ? [] : options.angles) {
+      const at = beside(stone, angle, options);
+      const point = toSpace(stone.frame, [...at, 0]);
+      if (!isClear(near(point), point, options.away) || !isFree(taken, point, options.radius)) continue;
+      posts.push({ frame: stone.frame, at, holds: [i] });
+      taken.push(point);
+      held++;
+    }
+    if (held < LEAST_HELD) short.push(i);
+  });
+  return { posts, short };
+}
+
+/** A stone that fewer hold falls out. */
+const LEAST_HELD = 2;
+
+/** Two or three of a stone are its own. */
+const LEAST_SHARED = 4;
+
+function sharedPosts(stones: readonly StandingStone[], near: Near, options: BesideOptions): Standing[] {
+  const { sharedAway: away = options.away, radius, tolerance, wanted } = options;
+  if (wanted < LEAST_SHARED) return [];
+  const found: Found[] = [];
+  for (const pair of pairsWithin(stones, away)) {
+    const frame = frameBetween(stones, pair);
+    if (frame === undefined) continue;
+    const [a, b] = pair.map((i) => outlineIn(frame, stones[i], away, tolerance));
+    const places = meetingsOf(a, b);
+    // Where they hardly meet, both places are one in the middle of the row: each stone then has its own.
+    if (
+      places.some((at, k) =>
+        places.some((other, l) => k < l && Math.hypot(at[0] - other[0], at[1] - other[1]) < APART * radius),
+      )
+    )
+      continue;
+    for (const at of places) {
+      const point = toSpace(frame, [...at, 0]);
+      if (isClear(near(point), point, away)) found.push({ standing: { frame, at, holds: pair }, point });
+    }
+  }
+  return gathered(found, radius);
+}
+
+interface Found {
+  readonly standing: Standing;
+  readonly point: Point3;
+}
+
+/** Where several stones meet, the places of each two of them lie close together: one post in their middle holds all. */
+function gathered(found: readonly Found[], radius: number): Standing[] {
+  const groups: Found[][] = [];
+  for (const one of found) {
+    const group = groups.find(([first]) => distance(first.point, one.point) < APART * radius);
+    if (group === undefined) groups.push([one]);
+    else group.push(one);
+  }
+  return groups.map((group) => {
+    const [{ standing }] = group;
+    const [x, y, z] = [0, 1, 2].map((k) => group.reduce((sum, { point }) => sum + point[k], 0) / group.length);
+    const [u, v] = inFrame(standing.frame, [x, y, z]);
+    return { frame: standing.frame, at: [u, v], holds: [...new Set(group.flatMap((one) => one.standing.holds))] };
+  });
+}
+
+/** The place beside a stone in a direction from its middle. */
+function beside({ shape }: StandingStone, angle: number, { away, tolerance }: BesideOptions): Point2 {
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  if (shape.radius !== undefined) return [(shape.radius + away) * cos, (shape.radius + away) * sin];
+  const outline = girdleBeside(shape, away, tolerance, "hollow");
+  let [a, at] = [outline[outline.length - 1], [0, 0] as Point2];
+  for (const b of outline) {
+    const [sideA, sideB] = [cos * a[1] - sin * a[0], cos * b[1] - sin * b[0]];
+    if (sideA <= 0 && sideB > 0) {
+      const share = sideA / (sideA - sideB);
+      at = [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])];
+    }
+    a = b;
+  }
+  return at;
+}
+
+/** The stones beside which a point may lie. */
+type Near = (point: Point3) => readonly StandingStone[];
+
+function nearStones(stones: readonly StandingStone[], { away, sharedAway = away }: BesideOptions): Near {
+  const reach = ({ shape }: StandingStone) => Math.hypot(shape.length, shape.width) / 2 + away + sharedAway;
+  const grid = new PointGrid<StandingStone>(Math.max(...stones.map(reach)));
+  for (const stone of stones) grid.add(stone.frame.at, stone);
+  return (point) => grid.near(point);
+}
+
+function isClear(stones: readonly StandingStone[], point: Point3, away: number): boolean {
+  return stones.every((stone) => fromGirdle(stone, point) > away - SLACK);
+}
+
+function isFree(taken: readonly Point3[], point: Point3, radius: number): boolean {
+  return taken.every((other) => distance(other, point) >= APART * radius);
+}
+
+function distance([ax, ay, az]: Point3, [bx, by, bz]: Point3): number {
+  return Math.hypot(ax - bx, ay - by, az - bz);
+}
+
+/** Where two convex outlines cross. */
+function meetingsOf(one: readonly Point2[], other: readonly Point2[]): Point2[] {
+  const found: Point2[] = [];
+  let a = one[one.length - 1];
+  for (const b of one) {
+    let c = other[other.length - 1];
+    for (const d of other) {
+      const [ux, uy, vx, vy] = [b[0] - a[0], b[1] - a[1], d[0] - c[0], d[1] - c[1]];
+      const turn = ux * vy - uy * vx;
+      const [s, t] = [
+        ((c[0] - a[0]) * vy - (c[1] - a[1]) * vx) / turn,
+        ((c[0] - a[0]) * uy - (c[1] - a[1]) * ux) / turn,
+      ];
+      if (s >= 0 && s < 1 && t >= 0 && t < 1) found.push([a[0] + s * ux, a[1] + s * uy]);
+      c = d;
+    }
+    a = b;
+  }
+  return found;
+}
