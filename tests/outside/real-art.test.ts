@@ -3,7 +3,7 @@
  * Art that others drew: every file of bootstrap-icons (MIT; a dev dependency) through the import, its area against the
  * coverage that resvg rasterises, and a seeded choice of them made into whole rings.
  *
- * How many rings: environment ANNULET_REAL_ART, default 40.
+ * How many rings: environment ANNULET_REAL_ART, default 20.
  */
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -18,7 +18,7 @@ import type { Warning } from "../../src/base/errors.js";
 import { ringArea } from "../../src/flat/polygons.js";
 
 const SEED = 20261125;
-const RINGS = Number(process.env.ANNULET_REAL_ART ?? 40);
+const RINGS = Number(process.env.ANNULET_REAL_ART ?? 20);
 
 const folder = fileURLToPath(new URL("../../node_modules/bootstrap-icons/icons/", import.meta.url));
 const names = readdirSync(folder)

@@ -7,7 +7,7 @@ import { canonicalText } from "../../src/base/canonical.js";
 import { AnnuletError } from "../../src/base/errors.js";
 import { type OpenRing, openInside } from "../../src/ring/open-ring.js";
 
-const WALKS = Number(process.env.ANNULET_WALKS ?? 500);
+const WALKS = Number(process.env.ANNULET_WALKS ?? 200);
 const SEED = Number(process.env.ANNULET_SEED ?? 20261128);
 
 /** A generator of Park and Miller: 0 to 1. */
