@@ -12,6 +12,7 @@ export type { HatchColours } from "../view/hatch.js";
 export type { Drawn, Pen } from "../view/label.js";
 export { lookOf } from "../view/look-of.js";
 export { cornersOf, type Kept, meetRay, type Ray, type RayHit } from "../view/meet-ray.js";
+export { PartMarks } from "../view/part-marks.js";
 export {
   DimensionLines,
   dimensionsOf,

@@ -38,7 +38,7 @@ export function sayChange(
 }
 
 /** The field's name, with what it is in: "region 2: height". */
-function nameOfPart(path: Path): string {
+export function nameOfPart(path: Path): string {
   const schema = path.filter((key) => typeof key === "string").join(".");
   const at = path.findLast((key) => typeof key === "number");
   const isEntry = typeof path[path.length - 1] === "number";

@@ -30,8 +30,9 @@ export function Fold({ title, paths, isOpen = false, class: name = "", selects =
     if (!paths.some((path) => isInside(selected, path))) return;
     open.value = true;
     const isHere = paths.some((path) => path.length === selected?.length);
-    if (isHere && !element.current?.contains(document.activeElement))
-      element.current?.scrollIntoView({ block: "nearest" });
+    if (!isHere || element.current?.contains(document.activeElement)) return;
+    // Once it is drawn open.
+    requestAnimationFrame(() => element.current?.scrollIntoView({ block: "start" }));
   });
   const isSelected = selects && isInside(bench.selected.value, paths[0]);
   const wrong = paths.flatMap((path) => problemsIn(bench.answers.problems.value, path)).length;

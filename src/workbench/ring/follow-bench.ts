@@ -6,6 +6,7 @@ import { dimensionsOf } from "../../entries/view.js";
 import { theme } from "../settings/theme.js";
 import type { Bench } from "../state/bench.js";
 import { sayNumber } from "../words/language.js";
+import { markChosen } from "./choose-part.js";
 import { materialOf } from "./material-of.js";
 import { readPens } from "./paper-pens.js";
 import { measuredLines, type RingState } from "./ring-state.js";
@@ -17,7 +18,8 @@ const EVERYDAY_BORE = 8.6;
 const write = (length: number): string => sayNumber(length, 2);
 
 /** @returns what ends it */
-export function followBench({ answers, document }: Bench, state: RingState, stage: RingStage): () => void {
+export function followBench(bench: Bench, state: RingState, stage: RingStage): () => void {
+  const { answers, document } = bench;
   const dark = matchMedia("(prefers-color-scheme: dark)");
   // Each for itself, so that an answer draws again only what shows it.
   const layers = [
@@ -44,6 +46,7 @@ export function followBench({ answers, document }: Bench, state: RingState, stag
     effect(() => stage.dress({ material: materialOf(document.value.value), finish: state.finish.value })),
     effect(() => stage.cut(state.cut.value)),
     ...layers.map((layer) => effect(layer)),
+    markChosen(bench, stage),
     effect(() => {
       // The page's root takes the theme's colours after this.
       if (theme.value !== undefined) queueMicrotask(repaint);

@@ -6,6 +6,7 @@ import { useEffect, useMemo, useRef } from "preact/hooks";
 import { useBench } from "../state/bench.js";
 import { say, sayNumber } from "../words/language.js";
 import type { CameraPlaceName } from "./camera-places.js";
+import { choosePart, sayChosen } from "./choose-part.js";
 import { CutHandle, wordsFor } from "./cut-handle.js";
 import { openStage } from "./open-stage.js";
 import { pressKey } from "./press-key.js";
@@ -33,10 +34,13 @@ export function RingView() {
   const pick = (x: number, y: number): void => {
     const there = stage.current;
     const places = state.measured.value;
-    if (there === undefined || places === undefined) return;
+    if (there?.buffers === undefined) return;
     const { clientWidth: width, clientHeight: height } = there.canvas;
     const pointed = there.pointAt({ x, y, width, height });
-    if (pointed !== undefined) state.measured.value = addPlace(places, pointed.point);
+    if (places !== undefined) {
+      if (pointed !== undefined) state.measured.value = addPlace(places, pointed.point);
+    } else if (pointed === undefined) bench.selected.value = undefined;
+    else void choosePart(bench, there.buffers, pointed.hit);
   };
   return (
     <div class="ring-frame">
@@ -91,14 +95,20 @@ function RingCanvas({ canvas, pick, press }: CanvasProps) {
 
 function RingStatus({ state }: { readonly state: RingState }) {
   const { trouble, measured, cut } = state;
+  const { selected, document } = useBench();
+  const chosen = selected.value;
+  const words = [
+    trouble.value === "none" ? statusOf(measured.value) : say(`ring.trouble.${trouble.value}`),
+    cut.value.kind === "none" ? "" : wordsFor(cut.value),
+    chosen === undefined ? "" : say("ring.chosen", { name: sayChosen(document.value.value, chosen) }),
+  ];
   return (
     <>
       <p id="ring-keys" class="heard-only">
         {say("ring.keys")}
       </p>
       <p class="ring-status" role="status">
-        {trouble.value === "none" ? statusOf(measured.value) : say(`ring.trouble.${trouble.value}`)}
-        {cut.value.kind === "none" ? "" : ` ${wordsFor(cut.value)}`}
+        {words.filter((text) => text !== "").join(" ")}
       </p>
     </>
   );

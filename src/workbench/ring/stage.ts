@@ -10,6 +10,7 @@ import {
   type Drawn,
   type Dress,
   FindingMarks,
+  PartMarks,
   type PlacedFinding,
   RingMetal,
   SectionCut,
@@ -29,7 +30,7 @@ const FOV = 26;
 const MOST_RATIO = 2;
 
 /** What is drawn over the ring. */
-export type Layer = "dimensions" | "findings" | "measured";
+export type Layer = "dimensions" | "findings" | "measured" | "chosen";
 
 export class RingStage {
   readonly canvas: HTMLCanvasElement;
@@ -45,6 +46,8 @@ export class RingStage {
   #dress: Dress = {};
   #pens: PaperPens;
   #cut: Cut = { kind: "none" };
+  #part: PartMarks | undefined;
+  #partLines: Float32Array = new Float32Array();
   #size = { radius: 14, bore: 8.5 };
   #placed = false;
   /** Hears after each picture, for what the page lays over the canvas. */
@@ -102,12 +105,15 @@ export class RingStage {
     this.#section?.dispose();
     this.#section = new SectionCut(this.#metal, pens.hatch);
     this.#scene.add(this.#section.object);
+    this.drawPart(this.#partLines);
     this.cut(this.#cut);
   }
 
   cut(cut: Cut): void {
     this.#cut = cut;
-    this.#section?.at(planeOf(cut));
+    const plane = planeOf(cut);
+    this.#section?.at(plane);
+    this.#part?.clip(plane === undefined ? [] : [plane]);
     this.#redraw.ask();
   }
 
@@ -123,6 +129,14 @@ export class RingStage {
 
   drawFindings(findings: readonly PlacedFinding[]): void {
     this.#replace("findings", findings.length === 0 ? undefined : new FindingMarks(findings, this.#pens.chalk));
+  }
+
+  /** Marks a part of the ring by lines, six numbers a segment; none takes the marks away. */
+  drawPart(segments: Float32Array): void {
+    this.#partLines = segments;
+    this.#part = segments.length === 0 ? undefined : new PartMarks(segments, this.#pens.accent);
+    this.#replace("chosen", this.#part);
+    this.cut(this.#cut);
   }
 
   /** Goes to a place by name. @param time that it may take, ms; 0 goes at once */

@@ -10,9 +10,15 @@ import type { Dimension, Grip } from "./dimensions.js";
 import { pulledSize, SIZE_STEPS, snapSize, stepsOfKey } from "./pulled-value.js";
 import { sizePath } from "./section-sizes.js";
 
-export function DimensionLines({ layout }: { readonly layout: DimensionLayout }) {
+interface Lines {
+  readonly layout: DimensionLayout;
+  /** Whether its size is what is chosen. */
+  readonly chosen: boolean;
+}
+
+export function DimensionLines({ layout, chosen }: Lines) {
   return (
-    <g class="dimension-lines">
+    <g class={`dimension-lines ${chosen ? "dimension-chosen" : ""}`}>
       {layout.lines.map(([[x1, y1], [x2, y2]]) => (
         <line key={`${x1} ${y1} ${x2} ${y2}`} {...{ x1, y1, x2, y2 }} />
       ))}

@@ -9,6 +9,7 @@ import type { DimensionLayout } from "./dimension-layout.js";
 import { stepOf, useSetSize } from "./dimension-lines.js";
 import type { Dimension } from "./dimensions.js";
 import { stepsOfKey } from "./pulled-value.js";
+import { sizePath } from "./section-sizes.js";
 
 /** What is typed counts to the tenth of a micrometre. */
 const TYPED_STEP = 1e-4;
@@ -40,7 +41,7 @@ export function DimensionNumber({ dimension, number, built, fixed }: Shown) {
 }
 
 function NumberInput({ dimension }: Pick<Shown, "dimension">) {
-  const { document } = useBench();
+  const { document, selected } = useBench();
   const set = useSetSize(dimension);
   const [typed, setTyped] = useState<string>();
   const take = (): void => {
@@ -68,6 +69,9 @@ function NumberInput({ dimension }: Pick<Shown, "dimension">) {
       aria-label={`${say(dimension.label)}, mm`}
       value={typed ?? shown(dimension.value)}
       onInput={({ currentTarget }) => setTyped(currentTarget.value)}
+      onFocus={() => {
+        selected.value = sizePath(dimension.size);
+      }}
       onBlur={take}
       {...{ onKeyDown }}
     />

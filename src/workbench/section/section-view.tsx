@@ -3,6 +3,7 @@
  * be typed over, its arrows pulled.
  */
 import { useBench } from "../state/bench.js";
+import { nameOf } from "../state/json-text.js";
 import type { FlatView, ScreenPoint } from "../strip/flat-view.js";
 import { sharedView } from "../strip/shared-view.js";
 import { useSize } from "../strip/use-size.js";
@@ -17,7 +18,7 @@ import { type Dimension, dimensionsOf } from "./dimensions.js";
 import { Projections } from "./projections.js";
 import { sectionPlace } from "./section-place.js";
 import { movedOutline } from "./section-shape.js";
-import { sectionNumbers } from "./section-sizes.js";
+import { sectionNumbers, sizePath } from "./section-sizes.js";
 
 export function SectionView() {
   const bench = useBench();
@@ -44,7 +45,8 @@ const FOLLOWING = ["width", "thickness"];
 const AS_WRITTEN = 5e-3;
 
 function Drawing({ cut, view, size }: Drawn) {
-  const { document } = useBench();
+  const { document, selected } = useBench();
+  const chosen = selected.value && nameOf(selected.value);
   const now = document.value.value.profile;
   const { before, after } = builtNumbers(cut, now);
   const written = sectionNumbers(now, cut.read).sizes;
@@ -64,7 +66,7 @@ function Drawing({ cut, view, size }: Drawn) {
         <Projections {...{ place, size }} numbers={after} />
         <CutMetal outline={movedOutline(polyline, boreRadius, before, after)} {...{ boreRadius, place }} />
         {drawn.map(({ dimension, layout }) => (
-          <DimensionLines key={dimension.size} {...{ layout }} />
+          <DimensionLines key={dimension.size} {...{ layout }} chosen={nameOf(sizePath(dimension.size)) === chosen} />
         ))}
         {drawn
           .filter(({ dimension }) => !follows(dimension))

@@ -95,6 +95,20 @@ function nameOf(value: unknown): string | undefined {
   return isPart(value) && typeof value.name === "string" ? value.name : undefined;
 }
 
+/** The tiles that show what is chosen; undefined where any do, or none. */
+export function tilesOf(document: unknown, selected: Path): ShownArt | undefined {
+  const names = laneNames(document);
+  const along = selected[0] === "beads" ? valueAt(document, [...selected.slice(0, 2), "along"]) : undefined;
+  if (isPart(along) && along.v === undefined && names.length > 0) {
+    return { part: "tile", lane: typeof along.lane === "string" ? along.lane : names[0] };
+  }
+  const inLane = selected[1] === "lanes" && typeof selected[2] === "number";
+  const [holder, next] = inLane ? selected.slice(3) : selected.slice(1);
+  const part = holder === "medallion" ? holder : holder === "ends" && next === "regions" ? "ornament" : "tile";
+  if (selected[0] !== "pattern" || (!inLane && part === "tile" && holder !== "regions")) return undefined;
+  return { part, lane: inLane ? names[Number(selected[2])] : undefined };
+}
+
 /** The entry that is chosen, or in which the chosen field lies. */
 export function chosenEntry(entries: readonly ArtEntry[], selected: Path | undefined): ArtEntry | undefined {
   if (selected === undefined) return undefined;

@@ -69,7 +69,8 @@ export function StripArt({
         <use key={u} href="#tile-art" x={u} class={u === 0 ? "own-tile" : "tile-copy"} />
       ))}
       {paths.map((d, i) =>
-        regions[i].names.includes(chosen ?? "") ? (
+        // Of several that are one body the images of its own art tell which is meant.
+        chosen !== undefined && regions[i].names.length === 1 && regions[i].names[0] === chosen ? (
           <path key={`chosen ${i} ${regions[i].names}`} class="region-chosen" {...{ d }} fill-rule="evenodd" />
         ) : null,
       )}

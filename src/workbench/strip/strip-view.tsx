@@ -6,7 +6,7 @@ import { useEffect, useMemo } from "preact/hooks";
 import { useDesk } from "../files/desk.js";
 import { type Bench, useBench } from "../state/bench.js";
 import { say } from "../words/language.js";
-import { artEntries, chosenEntry, nextEntry, regionsPath } from "./art-entries.js";
+import { artEntries, chosenEntry, nextEntry, regionsPath, tilesOf } from "./art-entries.js";
 import { ChosenHandles, told } from "./chosen-art.js";
 import { ChosenOutline } from "./chosen-outline.js";
 import { artUnder } from "./drag-art.js";
@@ -36,6 +36,14 @@ export function StripView() {
   useEffect(() => {
     bench.answers.showTile({ lane: lane.value, part: part.value });
   }, [lane.value, part.value]);
+  useEffect(() => {
+    // What is chosen in another view is shown here too.
+    const selected = bench.selected.value;
+    const tiles = selected && tilesOf(bench.document.value.peek(), selected);
+    if (tiles === undefined) return;
+    lane.value = tiles.lane;
+    part.value = tiles.part;
+  }, [bench.selected.value]);
   return (
     <div class="flat-drawing strip-drawing" ref={frame}>
       {size[0] === 0 || answer === undefined ? null : answer.value === undefined ? (

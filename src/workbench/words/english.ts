@@ -57,7 +57,8 @@ export const english = {
   "one-ring.unreadable": "This page does not hold a whole ring. Ask for it again.",
   "ring.tools": "How the ring is shown",
   "ring.keys":
-    "Arrow keys turn the ring, plus and minus go nearer and farther, Home shows it turned. While you measure, Enter takes the place in the middle of the view, Escape ends.",
+    "Arrow keys turn the ring, plus and minus go nearer and farther, Home shows it turned. Enter chooses the part in the middle of the view; while you measure it takes the place there, Escape ends.",
+  "ring.chosen": "Chosen: {name}.",
   "ring.look.turned": "turned",
   "ring.look.front": "along the finger",
   "ring.look.side": "from the side",

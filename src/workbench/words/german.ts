@@ -59,7 +59,8 @@ export const german: Words = {
   "one-ring.unreadable": "Diese Seite enthält keinen ganzen Ring. Bitte lassen Sie sie sich noch einmal schicken.",
   "ring.tools": "Wie der Ring gezeigt wird",
   "ring.keys":
-    "Pfeiltasten drehen den Ring, Plus und Minus gehen näher und weiter weg, Pos1 zeigt ihn gedreht. Beim Messen nimmt die Eingabetaste die Stelle in der Mitte der Ansicht, Escape beendet.",
+    "Pfeiltasten drehen den Ring, Plus und Minus gehen näher und weiter weg, Pos1 zeigt ihn gedreht. Die Eingabetaste wählt den Teil in der Mitte der Ansicht; beim Messen nimmt sie die Stelle dort, Escape beendet.",
+  "ring.chosen": "Gewählt: {name}.",
   "ring.look.turned": "gedreht",
   "ring.look.front": "in Richtung des Fingers",
   "ring.look.side": "von der Seite",

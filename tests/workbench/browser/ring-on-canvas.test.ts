@@ -92,6 +92,20 @@ describe.skipIf(!hasBrowser())("the ring on its canvas", () => {
     const turned = await pictureOf(page);
     expect(differing(turned, front)).toBeGreaterThan(0.01);
 
+    // What is pressed is chosen in all views, and marked; beside the ring nothing is.
+    const chosen = page.locator(".strip-tools select").first();
+    await page.getByRole("button", { name: "from the top" }).click();
+    const side = await pictureOf(page);
+    await page.locator(".ring-picture").press("Enter");
+    await expect.poll(() => status.textContent()).toMatch(/Chosen: boss/);
+    expect(await chosen.evaluate((select: HTMLSelectElement) => select.selectedOptions[0].text)).toBe("boss");
+    expect(await page.locator(".fold-entry[data-selected=true] > summary").first().textContent()).toContain("boss");
+    await expect.poll(async () => differing(await pictureOf(page), side)).toBeGreaterThan(0.002);
+    await click(4, middleY);
+    await expect.poll(async () => differing(await pictureOf(page), side)).toBeLessThan(0.0005);
+    await page.getByRole("button", { name: "along the finger" }).click();
+    await page.locator(".ring-picture").press("ArrowLeft");
+
     // Nothing changes, nothing is drawn.
     const before = await page.evaluate("globalThis.draws");
     await page.waitForTimeout(400);

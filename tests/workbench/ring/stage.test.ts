@@ -51,6 +51,7 @@ describe("the stage follows the bench", () => {
         told.push(`${material.name} ${finish}`),
       cut: ({ kind }: { kind: string }) => told.push(`cut ${kind}`),
       drawDimensions: (layer: string, lines: readonly Dimension[]) => drawn.set(layer, lines),
+      drawPart: (segments: Float32Array) => told.push(`part ${segments.length}`),
       drawFindings: (findings: readonly unknown[]) => told.push(`findings ${findings.length}`),
       usePens: () => told.push("pens"),
       canvas: { dataset: {} as Record<string, string> },
@@ -64,7 +65,11 @@ describe("the stage follows the bench", () => {
     };
     const document = { value: signal<Record<string, unknown>>({ material: "ag925" }) };
     const state = newRingState();
-    const end = followBench({ answers: { of }, document } as never as Bench, state, stage as never);
+    const end = followBench(
+      { answers: { of }, document, selected: signal(undefined) } as never as Bench,
+      state,
+      stage as never,
+    );
     of.buffers.value = { value: buffers, text: "{}", detail: "draft" };
     return { told, drawn, stage, state, document, end };
   }

@@ -1,6 +1,13 @@
 import { describe, expect, it } from "vitest";
 import { flatTile } from "../../../src/index.js";
-import { artEntries, chosenEntry, laneNames, nextEntry, partsOf } from "../../../src/workbench/strip/art-entries.js";
+import {
+  artEntries,
+  chosenEntry,
+  laneNames,
+  nextEntry,
+  partsOf,
+  tilesOf,
+} from "../../../src/workbench/strip/art-entries.js";
 
 const art = (x: number) => ({ path: `M${x} -0.1L${x + 0.2} -0.1L${x + 0.1} 0.1Z`, height: 0.3 });
 
@@ -82,5 +89,34 @@ describe("what is drawn on the tiles that are shown", () => {
     expect(nextEntry(entries, names, second)).toBe(leaf);
     expect(nextEntry(entries, names, leaf)).toBe(second);
     expect(nextEntry(entries, ["none"], leaf)).toBeUndefined();
+  });
+});
+
+describe("what is chosen in another view", () => {
+  const lanes = {
+    pattern: { lanes: [{ name: "low" }, { name: "high" }] },
+    beads: [{ along: { path: "M 0 0", lane: "high" } }],
+  };
+
+  it("is shown on its own tiles", () => {
+    expect(tilesOf(lanes, ["pattern", "lanes", 1, "regions", 0])).toEqual({ part: "tile", lane: "high" });
+    expect(tilesOf(lanes, ["pattern", "lanes", 0, "medallion", "regions", 0])).toEqual({
+      part: "medallion",
+      lane: "low",
+    });
+    expect(tilesOf(lanes, ["beads", 0])).toEqual({ part: "tile", lane: "high" });
+    expect(tilesOf({}, ["pattern", "ends", "regions", 0])).toEqual({ part: "ornament", lane: undefined });
+    expect(tilesOf({}, ["pattern", "regions", 3, "height"])).toEqual({ part: "tile", lane: undefined });
+  });
+
+  it("changes no tiles where it is none of theirs", () => {
+    for (const path of [
+      ["profile", "bore"],
+      ["pattern", "fit", "repeats"],
+      ["pattern", "ends", "length"],
+      ["beads", 1],
+    ]) {
+      expect(tilesOf({ beads: [{}, { along: "rail" }] }, path)).toBeUndefined();
+    }
   });
 });

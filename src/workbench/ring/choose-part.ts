@@ -1,0 +1,78 @@
+/**
+ * What is chosen on the metal: asked of the ring in the worker, which knows what made each face; and marked there.
+ */
+import { effect } from "@preact/signals";
+import { type Buffers, cornersOf, type RayHit } from "../../entries/view.js";
+import { nameOfPart } from "../changes/change-words.js";
+import type { Bench } from "../state/bench.js";
+import { nameOf, type Path, pathOf, valueAt } from "../state/json-text.js";
+
+/** What of the bench is chosen on. */
+export type ChoosingBench = Pick<Bench, "answers" | "selected">;
+
+/** Chooses in all views what made a face of the ring that is shown; nothing changes where that is not known. */
+export async function choosePart({ answers, selected }: ChoosingBench, buffers: Buffers, hit: RayHit): Promise<void> {
+  const detail = answers.of.buffers.peek()?.detail ?? "draft";
+  try {
+    const part = await answers.ring?.partAt({ point: hit.point, normal: normalOf(buffers, hit) }, { detail });
+    if (part !== undefined) selected.value = pathOf(part.path);
+  } catch {
+    // What is wrong with the ring is told by other questions.
+  }
+}
+
+/** Away from the metal, as long as the triangle is wide. */
+function normalOf(buffers: Buffers, { triangle }: RayHit): [number, number, number] {
+  const [a, b, c] = cornersOf(buffers, triangle);
+  const [e, f] = [b, c].map((corner) => corner.map((x, k) => x - a[k]));
+  return [e[1] * f[2] - e[2] * f[1], e[2] * f[0] - e[0] * f[2], e[0] * f[1] - e[1] * f[0]];
+}
+
+/** What marks a part, or takes the marks away. */
+export interface PartMarker {
+  drawPart(segments: Float32Array): void;
+}
+
+/** How long what is chosen, and the ring, must stay as they are before lines are asked for, ms: a drag goes first. Chosen. */
+const STILL = 120;
+
+const NOTHING = new Float32Array();
+
+/** Marks on the ring what is chosen in any view. @returns what ends it */
+export function markChosen({ answers, selected }: ChoosingBench, marker: PartMarker): () => void {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  let stop = new AbortController();
+  const ask = async (path: Path, { signal }: AbortController): Promise<void> => {
+    const detail = answers.of.buffers.peek()?.detail ?? "draft";
+    const lines = await answers.ring?.partLines({ path: nameOf(path) }, { detail, signal }).catch(() => undefined);
+    if (!signal.aborted && lines !== undefined) marker.drawPart(lines);
+  };
+  const unfollow = effect(() => {
+    const path = selected.value;
+    const shown = answers.of.buffers.value;
+    stop.abort();
+    clearTimeout(timer);
+    if (path === undefined) {
+      marker.drawPart(NOTHING);
+      return;
+    }
+    if (shown === undefined) return;
+    const next = new AbortController();
+    stop = next;
+    timer = setTimeout(() => void ask(path, next), STILL);
+  });
+  return () => {
+    unfollow();
+    stop.abort();
+    clearTimeout(timer);
+  };
+}
+
+/** What is chosen, in words: by its own name, or as a field is called. */
+export function sayChosen(document: unknown, path: Path): string {
+  for (let length = path.length; length > 0; length--) {
+    const name = valueAt(document, [...path.slice(0, length), "name"]);
+    if (typeof path[length - 1] === "number" && typeof name === "string" && name !== "") return name;
+  }
+  return nameOfPart(path);
+}
