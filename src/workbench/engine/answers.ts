@@ -17,6 +17,7 @@ const QUESTIONS = {
       .tile(tile, { signal })
       .catch((error: unknown) => firstTile(ring, signal, error))
       .catch(noneWithoutPattern),
+  lanes: laneTiles,
   beads: (ring: WorkerRing, { signal }: Asking) => ring.beads({ signal }),
   buffers: (ring: WorkerRing, asking: Asking) => ring.buffers(asking),
   report: (ring: WorkerRing, asking: Asking) => ring.report({ ...asking, piece: "finished" }),
@@ -40,6 +41,12 @@ function firstTile(ring: WorkerRing, signal: AbortSignal, error: unknown): Retur
 function noneWithoutPattern(error: unknown): undefined {
   if (!(error instanceof AnnuletError) || error.code !== "no-pattern") throw error;
   return undefined;
+}
+
+/** One tile, or one cycle, of each lane, the lowest first; none where the pattern is one. */
+async function laneTiles(ring: WorkerRing, { signal }: Asking): Promise<Awaited<ReturnType<WorkerRing["tile"]>>[]> {
+  const { lanes = [] } = (await ring.fit({ signal })) ?? {};
+  return Promise.all(lanes.map(({ name }) => ring.tile({ lane: name }, { signal })));
 }
 
 /** The name of an answer. */
@@ -66,7 +73,7 @@ export interface Working {
 }
 
 /** At draft, while the document changes: what the views show first. */
-const AT_ONCE = ["design", "profile", "tile", "fit", "size", "beads", "buffers", "report"] as const;
+const AT_ONCE = ["design", "profile", "tile", "lanes", "fit", "size", "beads", "buffers", "report"] as const;
 
 /** In full, once nothing changes. */
 const IN_FULL = ["buffers", "report", "weights", "check"] as const;

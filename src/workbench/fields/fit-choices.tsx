@@ -1,21 +1,48 @@
 /**
  * How many tiles there may be round the band: choose one, and the ring follows.
  */
+import type { Fit } from "../../index.js";
 import { useBench } from "../state/bench.js";
+import type { Path } from "../state/json-text.js";
 import { say, sayNumber } from "../words/language.js";
 
 /** Most that are shown; the nearest come first. Chosen. */
 const MOST = 9;
 
 export function FitChoices() {
-  const { answers, document } = useBench();
-  const fit = answers.of.fit.value?.value;
-  if (fit === undefined || fit.candidates.length < 2 || fit.lanes.length > 0) return null;
-  const candidates = fit.candidates.slice(0, MOST).toSorted((a, b) => a.repeats - b.repeats);
-  const choose = (repeats: number): void => document.set(["pattern", "fit", "repeats"], repeats);
+  const fit = useBench().answers.of.fit.value?.value;
+  if (fit === undefined) return null;
+  if (fit.lanes.length === 0) return <Candidates {...{ fit }} path={["pattern"]} caption={say("choice.fit")} />;
   return (
-    <div class="choices">
-      <p class="caption">{say("choice.fit")}</p>
+    <>
+      {fit.lanes.map((lane, i) => (
+        <Candidates
+          key={lane.name}
+          fit={lane}
+          path={["pattern", "lanes", i]}
+          caption={say("choice.lane", { lane: lane.name })}
+        />
+      ))}
+    </>
+  );
+}
+
+interface CandidatesProps {
+  readonly fit: Pick<Fit, "repeats" | "hold" | "candidates">;
+  /** Where what is fitted stands in the document. */
+  readonly path: Path;
+  readonly caption: string;
+}
+
+function Candidates({ fit, path, caption }: CandidatesProps) {
+  const { document } = useBench();
+  if (fit.candidates.length < 2) return null;
+  const candidates = fit.candidates.slice(0, MOST).toSorted((a, b) => a.repeats - b.repeats);
+  const choose = (repeats: number): void => document.set([...path, "fit", "repeats"], repeats);
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset's frame is not wanted
+    <div class="choices" role="group" aria-label={caption}>
+      <p class="caption">{caption}</p>
       <div>
         {candidates.map(({ repeats, tileWidth, tileHeight, bandWidth, stretch }) => (
           <button type="button" key={repeats} aria-pressed={repeats === fit.repeats} onClick={() => choose(repeats)}>

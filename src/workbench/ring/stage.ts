@@ -133,6 +133,7 @@ export class RingStage {
 
   /** Marks a part of the ring by lines, six numbers a segment; none takes the marks away. */
   drawPart(segments: Float32Array): void {
+    if (segments.length === 0 && this.#part === undefined) return;
     this.#partLines = segments;
     this.#part = segments.length === 0 ? undefined : new PartMarks(segments, this.#pens.accent);
     this.#replace("chosen", this.#part);

@@ -38,11 +38,14 @@ export function StripArt({
   tile,
   layout,
   chosen,
+  id = "tile",
 }: {
   readonly tile: DrawnArt;
   readonly layout: StripLayout;
   /** Name of the region that is chosen. */
   readonly chosen: string | undefined;
+  /** What its drawing is called, where there are several. */
+  readonly id?: string;
 }) {
   const { regions, beads } = tile;
   const paths = useMemo(() => regions.map(pathOf), [regions]);
@@ -50,7 +53,7 @@ export function StripArt({
   return (
     <>
       <defs>
-        <g id="tile-art">
+        <g id={`${id}-art`}>
           {paths.map((d, i) => (
             <path
               key={`${i} ${regions[i].names}`}
@@ -66,7 +69,7 @@ export function StripArt({
         </g>
       </defs>
       {copies.map((u) => (
-        <use key={u} href="#tile-art" x={u} class={u === 0 ? "own-tile" : "tile-copy"} />
+        <use key={u} href={`#${id}-art`} x={u} class={u === 0 ? "own-tile" : "tile-copy"} />
       ))}
       {paths.map((d, i) =>
         // Of several that are one body the images of its own art tell which is meant.

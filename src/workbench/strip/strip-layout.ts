@@ -42,6 +42,8 @@ export interface StripLayout {
   /** The round at the reference radius, mm, and degrees at the own tile's left border. */
   readonly around: number;
   readonly start: number;
+  /** Degrees of the band under the pattern. */
+  readonly cover: number;
 }
 
 const ROUND = 360;
@@ -62,7 +64,21 @@ export function layOutStrip(tile: LaidTile, { cover, laneMiddle, nearTop }: Stri
   const copies = Array.from({ length: count }, (_, i) => (first + i) * period);
   const start = TOP - cover / 2 + (ROUND * origin) / around;
   return {
-    ...{ tileWidth, tileHeight, rows, aspect, tiles, period, seatLength, bandWidth, laneMiddle, copies, around, start },
+    ...{
+      tileWidth,
+      tileHeight,
+      rows,
+      aspect,
+      tiles,
+      period,
+      seatLength,
+      bandWidth,
+      laneMiddle,
+      copies,
+      around,
+      start,
+      cover,
+    },
     from: copies[0],
     to: copies[copies.length - 1] + period,
   };

@@ -14,9 +14,21 @@ interface Marked {
   readonly scale: number;
 }
 
-/** Edges and borders, over the whole strip. */
-export function StripEdges({ layout }: Pick<Marked, "layout">) {
-  const { bandWidth, seatLength, laneMiddle, copies, period, tileWidth, tiles, from, to } = layout;
+/** The band, over the whole strip. */
+export function StripEdges({ layout: { bandWidth, from, to } }: Pick<Marked, "layout">) {
+  return (
+    <g class="strip-edges">
+      <rect class="band-ground" x={from} width={to - from} y={-bandWidth / 2} height={bandWidth} />
+      {[-1, 1].map((side) => (
+        <line key={side} class="band-edge" x1={from} x2={to} y1={(side * bandWidth) / 2} y2={(side * bandWidth) / 2} />
+      ))}
+    </g>
+  );
+}
+
+/** Borders of a lane's tiles, and the lane's own edges. */
+export function TileBorders({ layout }: Pick<Marked, "layout">) {
+  const { seatLength, laneMiddle, copies, period, tileWidth, tiles, from, to } = layout;
   const half = seatLength / 2;
   const borders = copies.flatMap((u) => Array.from({ length: tiles }, (_, tile) => u + tile * tileWidth));
   const rows = rowMiddles(layout).slice(1);
@@ -24,13 +36,11 @@ export function StripEdges({ layout }: Pick<Marked, "layout">) {
     <line key={`${kind} ${v}`} class={kind} x1={from} x2={to} y1={-v} y2={-v} />
   );
   return (
-    <g class="strip-edges">
-      <rect class="band-ground" x={from} width={to - from} y={-bandWidth / 2} height={bandWidth} />
+    <g class="tile-borders">
       {[...borders, copies[copies.length - 1] + period].map((u) => (
         <line key={u} class="tile-border" x1={u} x2={u} y1={-laneMiddle - half} y2={-laneMiddle + half} />
       ))}
       {rows.map((v) => level(laneMiddle + v - layout.tileHeight / 2, "tile-border"))}
-      {[-1, 1].map((side) => level((side * bandWidth) / 2, "band-edge"))}
       {[-1, 1].map((side) => level(laneMiddle + side * half, "seat-edge"))}
     </g>
   );

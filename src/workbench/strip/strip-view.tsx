@@ -13,12 +13,14 @@ import { artUnder } from "./drag-art.js";
 import { FindingMarks } from "./findings-marks.js";
 import "./flat.css";
 import { type FlatPoint, held, toScreen } from "./flat-view.js";
+import { laneAt, laneShift } from "./lane-layout.js";
+import { OtherLanes } from "./other-lanes.js";
 import { regionAt } from "./region-at.js";
 import { type ShownTile, sharedView } from "./shared-view.js";
 import { guidesOf } from "./snapping.js";
 import { drawnCopies, StripArt, StripHatches } from "./strip-art.js";
 import { layOutStrip, type StripLayout } from "./strip-layout.js";
-import { StripEdges, SymmetryMarks } from "./strip-marks.js";
+import { StripEdges, SymmetryMarks, TileBorders } from "./strip-marks.js";
 import { StripPaper } from "./strip-paper.js";
 import { StripRuler } from "./strip-ruler.js";
 import { StripNote, StripTools } from "./strip-tools.js";
@@ -44,12 +46,16 @@ export function StripView() {
     lane.value = tiles.lane;
     part.value = tiles.part;
   }, [bench.selected.value]);
+  // Of a lane's tiles all are known, so that another is shown at once.
+  const lanes = bench.answers.of.lanes.value?.value ?? [];
+  const shown = part.value === "tile" ? lanes.find((tile) => tile.lane === (lane.value ?? lanes[0].lane)) : undefined;
+  const tile = shown ?? answer?.value;
   return (
     <div class="flat-drawing strip-drawing" ref={frame}>
-      {size[0] === 0 || answer === undefined ? null : answer.value === undefined ? (
+      {size[0] === 0 || answer === undefined ? null : tile === undefined ? (
         <p>{say("strip.none")}</p>
       ) : (
-        <Strip tile={answer.value} />
+        <Strip {...{ tile, lanes }} />
       )}
     </div>
   );
@@ -75,7 +81,13 @@ function useHeldView(layout: StripLayout): void {
   }, [size.value, pulling.value, bandWidth, tileWidth, from, to]);
 }
 
-function Strip({ tile }: { readonly tile: ShownTile }) {
+interface StripProps {
+  readonly tile: ShownTile;
+  /** Of each lane its tile; none where the pattern is one. */
+  readonly lanes: readonly ShownTile[];
+}
+
+function Strip({ tile, lanes }: StripProps) {
   const bench = useBench();
   const desk = useDesk();
   const { view, size, lane, part } = sharedView(bench);
@@ -85,11 +97,22 @@ function Strip({ tile }: { readonly tile: ShownTile }) {
   const elements = useElements(tile.group.name, tile.fit.cycle > 1);
   const guides = useMemo(() => guidesOf(layout, elements), [layout, elements]);
   const copies = useMemo(() => drawnCopies(layout, tile), [layout, tile]);
-  const entries = artEntries(bench.document.value.value, { part: part.value, lane: lane.value });
+  const entriesOf = (name: string | undefined) =>
+    artEntries(bench.document.value.value, { part: part.value, lane: name });
+  const entries = entriesOf(lane.value);
   const chosen = chosenEntry(entries, bench.selected.value);
+  const others = useMemo(
+    () => lanes.filter((one) => one.lane !== tile.lane).map((one) => ({ tile: one, layout: layoutOf(bench, one) })),
+    [lanes, tile, design.value, fit.value],
+  );
   const press = ([u, v]: FlatPoint): void => {
-    const region = regionAt(tile.regions, [u, v - layout.laneMiddle], layout.period);
-    bench.selected.value = region === undefined ? undefined : nextEntry(entries, region.names, chosen)?.path;
+    const there = laneAt([layout, ...others.map((one) => one.layout)], v) ?? layout;
+    const other = others.find((one) => one.layout === there);
+    const at: FlatPoint = [u - laneShift(there, layout), v - there.laneMiddle];
+    const region = regionAt((other?.tile ?? tile).regions, at, there.period);
+    const own = other === undefined ? entries : entriesOf(other.tile.lane);
+    if (other !== undefined) lane.value = other.tile.lane;
+    bench.selected.value = region === undefined ? undefined : nextEntry(own, region.names, chosen)?.path;
   };
   const drop = (files: readonly File[], at: FlatPoint): void => {
     const regions = regionsPath(bench.document.value.peek(), { part: part.value, lane: lane.value });
@@ -107,6 +130,10 @@ function Strip({ tile }: { readonly tile: ShownTile }) {
         <StripHatches {...{ scale }} />
         <g class="strip-world" transform={`translate(${x} ${y}) scale(${scale})`}>
           {edges}
+          {others.length === 0 || part.value !== "tile" ? null : (
+            <OtherLanes lanes={others} shown={layout} {...{ scale }} />
+          )}
+          <TileBorders {...{ layout }} />
           <g transform={`translate(0 ${-layout.laneMiddle})`}>{art}</g>
           {marks}
           {chosen === undefined ? null : <ChosenOutline entry={chosen} {...{ tile, layout, copies }} />}

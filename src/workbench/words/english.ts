@@ -174,6 +174,7 @@ export const english = {
   "change.undo": "Undo",
   "change.redo": "Redo",
   "choice.fit": "Tiles round the band; choose one, and the ring follows:",
+  "choice.lane": "Tiles round the lane “{lane}”; choose one, and the ring follows:",
   "choice.tile": "tile {width} × {height} mm",
   "choice.band": "band {width} mm",
   "choice.stretch": "stretch {stretch} %",

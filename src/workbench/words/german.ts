@@ -177,6 +177,7 @@ export const german: Words = {
   "change.undo": "Rückgängig",
   "change.redo": "Wiederholen",
   "choice.fit": "Kacheln um die Schiene; eine Zahl wählen, und der Ring folgt:",
+  "choice.lane": "Kacheln der Bahn „{lane}“ um die Schiene; eine Zahl wählen, und der Ring folgt:",
   "choice.tile": "Kachel {width} × {height} mm",
   "choice.band": "Schiene {width} mm",
   "choice.stretch": "Dehnung {stretch} %",

@@ -95,6 +95,8 @@ describe.skipIf(!hasBrowser())("the ring on its canvas", () => {
     // What is pressed is chosen in all views, and marked; beside the ring nothing is.
     const chosen = page.locator(".strip-tools select").first();
     await page.getByRole("button", { name: "from the top" }).click();
+    // A key, so that the sign of the focus is in this picture too.
+    await page.locator(".ring-picture").press("Escape");
     const side = await pictureOf(page);
     await page.locator(".ring-picture").press("Enter");
     await expect.poll(() => status.textContent()).toMatch(/Chosen: boss/);

@@ -56,4 +56,23 @@ describe("what the flat views ask", () => {
     expect(asked).toEqual([{}, { lane: "high" }, { lane: "gone" }, {}]);
     answers.stop();
   });
+
+  it("are the tiles of all lanes, the lowest first, and none where the pattern is one", async () => {
+    const pending = () => new Promise<never>(() => undefined);
+    const answersOf = (names: readonly string[]) => {
+      const ring = {
+        fit: async () => ({ lanes: names.map((name) => ({ name })) }),
+        tile: async ({ lane }: { readonly lane?: string }) => ({ lane }),
+      };
+      const open = () => new Proxy(ring, { get: (own, name) => own[name as "tile"] ?? pending });
+      const answers = new Answers({ open } as unknown as Rings);
+      answers.show("{}");
+      return answers;
+    };
+    const [two, none] = [answersOf(["low", "high"]), answersOf([])];
+    await vi.waitFor(() => expect(two.of.lanes.value?.value).toEqual([{ lane: "low" }, { lane: "high" }]));
+    await vi.waitFor(() => expect(none.of.lanes.value?.value).toEqual([]));
+    two.stop();
+    none.stop();
+  });
 });
