@@ -27,6 +27,7 @@ export default defineAll([
     input: {
       index: "src/index.ts",
       sizes: "src/entries/sizes.ts",
+      stones: "src/entries/stones.ts",
       fit: "src/entries/fit.ts",
       three: "src/entries/three.ts",
       node: "src/entries/node.ts",

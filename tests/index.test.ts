@@ -4,6 +4,7 @@
 import { readFileSync } from "node:fs";
 import ts from "typescript";
 import { describe, expect, it, onTestFinished, vi } from "vitest";
+import * as stones from "../src/entries/stones.js";
 import * as annulet from "../src/index.js";
 
 /** Most values that the package publishes; chosen: those that users need, half of what there once were. */
@@ -21,11 +22,11 @@ const DOCUMENT = {
   beads: [{ along: "rail", diameter: 0.5 }],
 };
 
-/** The docstring of each exported value, by name. */
-function docstrings(): Map<string, string> {
+/** The docstring of each value that a list of exports has, by name. */
+function docstrings(list: string): Map<string, string> {
   const found = new Map<string, string>();
-  const index = readFileSync(new URL("index.ts", SOURCE), "utf8");
-  for (const [, names, path] of index.matchAll(/^export \{([^}]*)\} from "\.\/([^"]+)\.js";/gm)) {
+  const index = readFileSync(new URL(list, SOURCE), "utf8");
+  for (const [, names, path] of index.matchAll(/^export \{([^}]*)\} from "\.{1,2}\/([^"]+)\.js";/gm)) {
     const text = readFileSync(new URL(`${path}.ts`, SOURCE), "utf8");
     const { statements } = ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true);
     for (const name of names.split(",").map((one) => one.trim())) {
@@ -57,7 +58,7 @@ function exampleIn(docstring: string): string {
   return code.replaceAll(/^ \* ?/gm, "");
 }
 
-const docs = docstrings();
+const docs = docstrings("index.ts");
 
 describe("the package's interface", () => {
   it("is small, and each name of it is documented", () => {
@@ -65,14 +66,18 @@ describe("the package's interface", () => {
     expect(docs.size).toBeLessThanOrEqual(MOST_VALUES);
   });
 
-  it.each([...docs])("%s has a docstring whose example runs", async (_, docstring) => {
-    const example = exampleIn(docstring);
-    expect(example).not.toBe("");
-    const log = vi.spyOn(console, "log").mockImplementation(() => undefined);
-    onTestFinished(() => log.mockRestore());
-    const names = Object.keys(annulet);
-    const body = `return (async () => {\n${example}\n})();`;
-    const run = new Function(...names, "document", body);
-    await run(...Object.values(annulet), structuredClone(DOCUMENT));
-  });
+  it.each([...docs, ...docstrings("entries/stones.ts")])(
+    "%s has a docstring whose example runs",
+    async (_, docstring) => {
+      const example = exampleIn(docstring);
+      expect(example).not.toBe("");
+      const log = vi.spyOn(console, "log").mockImplementation(() => undefined);
+      onTestFinished(() => log.mockRestore());
+      const all = { ...annulet, ...stones };
+      const names = Object.keys(all);
+      const body = `return (async () => {\n${example}\n})();`;
+      const run = new Function(...names, "document", body);
+      await run(...Object.values(all), structuredClone(DOCUMENT));
+    },
+  );
 });

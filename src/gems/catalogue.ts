@@ -2,6 +2,7 @@
  * The built-in gems. A new one is one value in its family's file and one line here.
  */
 import { nearest } from "../base/errors/nearest.js";
+import { safeText } from "../base/errors/safe-text.js";
 import { AnnuletError } from "../base/errors.js";
 import { aquamarine, emerald, morganite } from "./families/beryl.js";
 import { ruby, sapphire } from "./families/corundum.js";
@@ -72,7 +73,7 @@ export function findGem(symbol: string, choice: readonly Gem[] = gems, path = "g
   const symbols = choice.map((gem) => gem.symbol);
   throw new AnnuletError({
     code: "gem-unknown",
-    message: `There is no gem ${JSON.stringify(symbol)}.`,
+    message: `There is no gem ${safeText(symbol)}.`,
     path,
     value: symbol,
     allowed: symbols.join(", "),

@@ -26,8 +26,8 @@ export interface Gem {
   readonly density: Told<number>;
   /** Smallest and largest density that is published, g/cm³, where sources differ. */
   readonly densityRange?: readonly [number, number];
-  /** Hardness on Mohs' scale, least and most. */
-  readonly hardness: Told<readonly [number, number]>;
+  /** Hardness on Mohs' scale, least and most; undefined where a user does not say. */
+  readonly hardness?: Told<readonly [number, number]>;
   readonly heat: Told<HeatCare>;
   readonly ultrasonic: Told<UltrasonicCare>;
   /** What breaks it, in a few words; undefined where the trade says nothing. */

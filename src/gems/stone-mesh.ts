@@ -10,7 +10,7 @@ import { stoneOf } from "./stone-of.js";
 
 export interface StoneMeshOptions {
   /** How far the girdle's facets, and a cabochon's, may lie inside the round outline, mm, 0.0005 to 0.2. Default 0.005. */
-  readonly tolerance?: number;
+  readonly tolerance?: number | undefined;
 }
 
 /** Chosen: half of the design's default, since a girdle of 1.5 mm should not look like a nut. */
@@ -29,15 +29,14 @@ const RULES: OptionRules<StoneMeshOptions> = { tolerance: numberFrom(0.0005, 0.2
  * console.log(measureMesh(mesh).volume); // 59.2 mm³
  */
 export function stoneMesh(stone: Stone, options: StoneMeshOptions = {}): Mesh {
-  requireOptions(options, RULES);
-  return polyhedronMesh(stoneFacets(stone, options.tolerance));
+  return polyhedronMesh(stoneFacets(stone, options));
 }
 
 /** The facets by name. */
-export function stoneFacets(stone: Stone, tolerance = TOLERANCE): Polyhedron {
+export function stoneFacets(stone: Stone, options: StoneMeshOptions = {}): Polyhedron {
+  requireOptions(options, RULES);
   // A caller may have put it together by hand: held to what `stoneOf` asks, which also sees whether it closes.
   const { cut, length, width, narrow, proportions } = Object(stone) as Stone;
-  stoneOf({ cut, size: length, width, narrow, proportions });
-  const size = narrow === undefined ? { length, width } : { length, width, narrow };
-  return findCut(cut).facets(size, proportions, tolerance);
+  const known = stoneOf({ cut, size: length, width, narrow, proportions });
+  return findCut(known.cut).facets(known, known.proportions, options.tolerance ?? TOLERANCE);
 }

@@ -2,7 +2,7 @@
  * One stone in all terms, from its size or its weight.
  */
 import { AnnuletError, type Problem } from "../base/errors.js";
-import { numberFrom } from "../base/options.js";
+import { A_NUMBER, listOf, numberFrom, type OptionRule, type OptionRules, requireOptions } from "../base/options.js";
 import { crownAngleOf, pavilionAngleOf } from "./angles.js";
 import { findGem, gems } from "./catalogue.js";
 import type { Cut, StoneSize } from "./cut.js";
@@ -55,6 +55,26 @@ export interface StoneFacts extends Stone {
 const SIZE = numberFrom(0.3, 50, "mm");
 const MOST_CARATS = 1000;
 
+/** What is told better, and with what is allowed of the cut, once its name is known. */
+const LATER: OptionRule = { ...A_NUMBER, holds: () => true };
+
+const FIELDS: OptionRules<StoneInput> = {
+  cut: LATER,
+  size: LATER,
+  carats: LATER,
+  width: LATER,
+  narrow: LATER,
+  gem: LATER,
+  proportions: LATER,
+};
+
+const RULES: OptionRules<StoneOptions> = { gems: listOf(isGem, "gems, as `gems` has them") };
+
+function isGem(value: unknown): boolean {
+  const { symbol, density } = Object(value) as Partial<Gem>;
+  return typeof symbol === "string" && typeof Object(density).value === "number";
+}
+
 /** Least share of a tapered stone's width at its narrow end; chosen. */
 const LEAST_NARROW = 0.3;
 
@@ -66,17 +86,17 @@ const LEAST_NARROW = 0.3;
  *
  * @example
  * const stone = stoneOf({ cut: "round", carats: 0.5 });
- * console.log(stone.width, stone.heights.depth, stone.grams); // 5.13 mm across, 3.14 mm deep, 0.1 g
+ * console.log(stone.width, stone.heights.depth, stone.grams); // 5.12 mm across, 3.13 mm deep, 0.1 g
  */
 export function stoneOf(input: StoneInput, options: StoneOptions = {}): StoneFacts {
-  // A caller in JavaScript may pass anything.
-  const given = Object(input) as StoneInput;
-  const { cut: name = "round", gem: symbol = "diamond", proportions: spec = "usual" } = given;
+  requireOptions(input, FIELDS);
+  requireOptions(options, RULES);
+  const { cut: name = "round", gem: symbol = "diamond", proportions: spec = "usual" } = input;
   const cut = findCut(name);
-  const gem = findGem(symbol, Object(options).gems ?? gems);
-  const pattern = readSize(cut, given);
+  const gem = findGem(symbol, options.gems ?? gems);
+  const pattern = readSize(cut, input);
   const proportions = proportionsOf(cut, pattern, spec);
-  const size = given.carats === undefined ? pattern : sizeOfCarats(given.carats, cut, gem, pattern, proportions);
+  const size = input.carats === undefined ? pattern : sizeOfCarats(input.carats, cut, gem, pattern, proportions);
   const outline = cut.outline(size);
   const carats = caratsOf(cut, gem, size, proportions);
   return {

@@ -15,6 +15,15 @@ export { PRINT_DEFAULTS, PRINT_STANCES, type PrintSettings } from "../design/pri
 export { exampleOf } from "../design/reference/example-of.js";
 export { explainFieldOf } from "../design/reference/explain-field.js";
 export { readWritten, readWrittenSize } from "../design/written-value.js";
+export { gems } from "../gems/catalogue.js";
+export { cuts } from "../gems/cuts/catalogue.js";
+export type { Gem } from "../gems/gem.js";
+export { type MetalDepth, metalDepths } from "../gems/metal-depth.js";
+export { type Polyhedron as FacetedBody, polyhedronMesh } from "../gems/polyhedron.js";
+export { PROPORTION_NAMES, type ProportionsSpec } from "../gems/proportions.js";
+export { CUT_NAMES } from "../gems/stone.js";
+export { stoneFacets } from "../gems/stone-mesh.js";
+export { type StoneFacts, type StoneInput, stoneOf } from "../gems/stone-of.js";
 export { type CrossingCheck, checkCrossings } from "../judge/check-crossings.js";
 export { describeFault } from "../judge/gate.js";
 export { findAlloy } from "../measure/alloys/catalogue.js";

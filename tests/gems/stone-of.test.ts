@@ -47,7 +47,7 @@ describe("a stone", () => {
   });
 
   it.each<[string, unknown, string, RegExp]>([
-    ["nothing", undefined, "size", /either size or carats/],
+    ["nothing", {}, "size", /either size or carats/],
     ["size and weight", { size: 2, carats: 1 }, "size", /either/],
     ["weight and width", { cut: "oval", carats: 1, width: 3 }, "width", /carats alone/],
     ["no weight", { carats: 0 }, "carats", /above 0/],
@@ -65,6 +65,16 @@ describe("a stone", () => {
     const { code, problems } = failureOf(() => stoneOf(input as StoneInput));
     expect([code, problems[0].path]).toEqual(["stone-size", path]);
     expect(problems[0].allowed).toMatch(allowed);
+  });
+});
+
+describe("arguments of a stone", () => {
+  it("are refused where there is no such field, or gems are none", () => {
+    expect(failureOf(() => stoneOf({ size: 3, proportion: "usual" } as StoneInput)).problems[0].hint).toMatch(
+      /proportions/,
+    );
+    expect(failureOf(() => stoneOf({ size: 3 }, { gems: [{}] as Gem[] })).code).toBe("option-invalid");
+    expect(failureOf(() => stoneOf(undefined as unknown as StoneInput)).code).toBe("option-invalid");
   });
 });
 

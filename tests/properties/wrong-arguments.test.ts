@@ -2,6 +2,7 @@
 import * as annulet from "annulet";
 import * as fit from "annulet/fit";
 import * as node from "annulet/node";
+import * as stones from "annulet/stones";
 import * as three from "annulet/three";
 import * as worker from "annulet/worker";
 import { describe, expect, it } from "vitest";
@@ -38,6 +39,7 @@ const scale: annulet.Scale = {
 };
 
 const { mesh } = await build(document, { detail: "draft" });
+const stone = stones.stoneOf({ cut: "oval", size: 5 });
 const tile = await flatTile(decorated);
 const ring = openRing(document);
 const small = { width: 8, height: 8 };
@@ -75,6 +77,8 @@ const TAKEN: Readonly<Record<string, readonly unknown[]>> = {
   massOf: [100, { density: 15.5 }],
   measureMesh: [mesh],
   openRing: [document, {}],
+  stoneMesh: [stone, {}],
+  stoneOf: [{ size: 3 }, {}],
   openStudio: [mesh],
   ownAlloy: [{ symbol: "own", density: 10 }, "alloys"],
   planBeads: [document, {}],
@@ -104,7 +108,7 @@ const systems = [...sizeSystems, scaleSystem(scale)].flatMap(({ name, circumfere
 const QUESTIONS = ["change", "size", "fit", "profile", "beads", "tile", "solid", "warnings"] as const;
 
 const FUNCTIONS: readonly (readonly [string, Call])[] = [
-  ...Object.entries({ ...annulet, ...fit, ...node, ...three, ...worker }).filter(
+  ...Object.entries({ ...annulet, ...fit, ...node, ...three, ...stones, ...worker }).filter(
     (entry): entry is [string, Call] => typeof entry[1] === "function" && entry[1] !== AnnuletError,
   ),
   ...systems,

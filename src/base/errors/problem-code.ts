@@ -73,6 +73,7 @@ export type ProblemCode =
   | "font-too-large"
   | "format-unknown"
   | "gaps-too-wide"
+  | "gem-known"
   | "gem-unknown"
   | "genus-differs"
   | "glyph-missing"

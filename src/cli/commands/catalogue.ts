@@ -79,6 +79,12 @@ export const commands: readonly ListedCommand[] = [
     load: async () => (await import("./sizes.js")).sizesCommand,
   },
   {
+    name: "stones",
+    takes: "",
+    summary: "print sizes and weights of stones, and what gems bear; or one stone in all terms",
+    load: async () => (await import("./stones.js")).stonesCommand,
+  },
+  {
     name: "check",
     takes: "<design...>",
     summary: "find walls, lines, gaps and beads that may not cast, with their places",

@@ -2,6 +2,7 @@
  * The cuts. A new one is one file and one line here; its name stands in `stone.ts`.
  */
 import { nearest } from "../../base/errors/nearest.js";
+import { safeText } from "../../base/errors/safe-text.js";
 import { AnnuletError } from "../../base/errors.js";
 import type { Cut } from "../cut.js";
 import { CUT_NAMES } from "../stone.js";
@@ -40,7 +41,7 @@ export function findCut(name: string, path = "cut"): Cut {
   if (found) return found;
   throw new AnnuletError({
     code: "cut-unknown",
-    message: `There is no cut ${JSON.stringify(name)}.`,
+    message: `There is no cut ${safeText(name)}.`,
     path,
     value: name,
     allowed: CUT_NAMES.join(", "),

@@ -4,6 +4,7 @@ import type { Phrases } from "../phrasebook.js";
 export const gemPhrases: Phrases = {
   "There is no cut {0}.": "Einen Schliff {0} gibt es nicht.",
   "There is no gem {0}.": "Einen Edelstein {0} gibt es nicht.",
+  "there is a gem {0} already": "Einen Edelstein {0} gibt es schon.",
   "a stone is given by its size or by its weight": "Ein Stein wird durch Größe oder Gewicht angegeben.",
   "either size or carats": "entweder size oder carats",
   "is no weight of a stone": "Das ist kein Gewicht eines Steins.",

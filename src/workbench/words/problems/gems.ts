@@ -3,6 +3,7 @@ import type { ProblemCode } from "../../../index.js";
 
 export const gemProblems = {
   "cut-unknown": "Diesen Schliff gibt es nicht.",
+  "gem-known": "Einen Edelstein dieses Kürzels gibt es schon.",
   "gem-unknown": "Diesen Edelstein gibt es nicht.",
   "proportions-cannot-close": "Mit diesen Proportionen schließen sich die Facetten nicht.",
   "proportions-invalid": "Das ist keine Proportion dieses Schliffs.",
