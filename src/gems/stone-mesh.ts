@@ -29,14 +29,15 @@ const RULES: OptionRules<StoneMeshOptions> = { tolerance: numberFrom(0.0005, 0.2
  * console.log(measureMesh(mesh).volume); // 59.2 mm³
  */
 export function stoneMesh(stone: Stone, options: StoneMeshOptions = {}): Mesh {
-  return polyhedronMesh(stoneFacets(stone, options));
+  requireOptions(options, RULES);
+  return polyhedronMesh(stoneFacets(stone, options.tolerance));
 }
 
 /** The facets by name. */
-export function stoneFacets(stone: Stone, options: StoneMeshOptions = {}): Polyhedron {
-  requireOptions(options, RULES);
+export function stoneFacets(stone: Stone, tolerance = TOLERANCE): Polyhedron {
+  requireOptions({ tolerance }, RULES);
   // A caller may have put it together by hand: held to what `stoneOf` asks, which also sees whether it closes.
   const { cut, length, width, narrow, proportions } = Object(stone) as Stone;
   const known = stoneOf({ cut, size: length, width, narrow, proportions });
-  return findCut(known.cut).facets(known, known.proportions, options.tolerance ?? TOLERANCE);
+  return findCut(known.cut).facets(known, known.proportions, tolerance);
 }

@@ -70,7 +70,7 @@ export const stonesCommand: Command<StonesOptions> = {
     const chosen = output.map((path) => formatForFile(path));
     const targets = await checkTargets(output, undefined, io.data);
     const stone = stoneOf({ cut, gem, proportions, carats: carat, ...readSize(size) });
-    const facets = stoneFacets(stone, { tolerance });
+    const facets = stoneFacets(stone, tolerance);
     const mesh = polyhedronMesh(facets);
     const name = `${stone.cut} ${stone.gem}`;
     const written = await writeOutputs(
