@@ -13,9 +13,8 @@ export class Interrupted extends Error {
   override readonly name = "Interrupted";
   readonly exitCode: number;
 
-  /** @param message what has come of it; default nothing */
-  constructor(signal: EndingSignal, message = "interrupted: nothing was written") {
-    super(message);
+  constructor(signal: EndingSignal) {
+    super("interrupted: nothing was written");
     this.exitCode = exitCodeOfSignal(signal);
   }
 }

@@ -19,6 +19,7 @@ import type { SpruedRing, SprueReport } from "../casting/add-sprue.js";
 import type { CastingAllowance } from "../casting/allowances/allowance.js";
 import type { Allowances } from "../casting/allowances/columns.js";
 import type { PieceTime } from "../casting/piece.js";
+import type { PatternSpec } from "../design/pattern/pattern.js";
 import type { PrintSettings } from "../design/print-settings.js";
 import type { RuleSet } from "../design/rules/rule-set.js";
 import type { Design } from "../design/schema.js";
@@ -48,6 +49,7 @@ import type { FlatBody } from "../relief/flat-body.js";
 import type { ResolvedSize } from "../size/size.js";
 import type { Detail } from "../solids/detail.js";
 import type { Parts } from "../solids/parts.js";
+import type { PlacedStones } from "../stones/place-stones.js";
 import type { Kernel } from "../union/kernels/kernel.js";
 import type { UnionResult } from "../union/union.js";
 import type { FileContents } from "./steps/file-contents.js";
@@ -122,6 +124,9 @@ export interface Answers {
   readonly wrap: BandSurface;
   readonly marks: Marks;
   readonly beads: PlacedRuns;
+  /** The pattern without its art, for stones that stand in its tiles; undefined where there are no stones. */
+  readonly stoneTiles: PatternSpec | undefined;
+  readonly stones: PlacedStones;
   readonly parts: Parts;
   readonly headroom: number | undefined;
   readonly prove: Compare;

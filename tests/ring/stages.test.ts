@@ -27,6 +27,7 @@ const design = {
     { along: "rail", diameter: 0.5 },
     { along: { path: "M 0 0.35 H 1" }, diameter: 0.3 },
   ],
+  stones: [{ size: 0.6, place: { form: "single" }, setting: { form: "flush" } }],
   lettering: [{ text: "Reed", at: "bore", depth: 0.2, font: nameOf("nunito") }],
   material: "ag925",
   alloys: [{ symbol: "own", density: 9 }],
@@ -74,27 +75,32 @@ const FLAT = "stretch unrolledBand tile laneTiles";
 const LAID = `pattern seatCarries beads ${ofCast("pattern seatCarries beads")}`;
 const BAND = `fit profile seat filling wrap marks ${ofCast("fit profile seat filling wrap marks")}`;
 /** Looked at anew whenever the pattern changes, and then found to be the same. */
-const NAMED = "fitPattern keepsSize fontUses drawingUses imageUses filling coverStop cast.fontUses cast.filling";
+const NAMED =
+  "fitPattern keepsSize fontUses drawingUses imageUses filling coverStop stoneTiles cast.fontUses cast.filling";
 
 const cases: readonly (readonly [what: string, edit: (copy: Design) => void, works: string[]])[] = [
   ["the name", (d) => (d.name = "two"), list("facts tile laneTiles")],
   [
     "the size",
     (d) => (d.size.diameter = 17.1),
-    list("size boreRadius width cast.width drawnPattern", BAND, LAID, FLAT, BUILT),
+    list("size boreRadius width cast.width drawnPattern stones", BAND, LAID, FLAT, BUILT),
   ],
-  ["the tolerance", (d) => (d.tolerance = 0.07), list("bodyTolerance drawnPattern", BAND, LAID, FLAT, BUILT)],
-  ["the rails", (d) => (d.profile.outside.rail = 1.1), list("width cast.width drawnPattern", BAND, LAID, FLAT, BUILT)],
+  ["the tolerance", (d) => (d.tolerance = 0.07), list("bodyTolerance drawnPattern stones", BAND, LAID, FLAT, BUILT)],
+  [
+    "the rails",
+    (d) => (d.profile.outside.rail = 1.1),
+    list("width cast.width drawnPattern stones", BAND, LAID, FLAT, BUILT),
+  ],
   [
     "the repeats",
     (d) => (d.pattern.fit.repeats = 7),
-    list(NAMED, "fit width wrap marks drawnPattern cast.fit cast.width cast.wrap cast.marks", LAID, FLAT, BUILT),
+    list(NAMED, "fit width wrap marks drawnPattern stones cast.fit cast.width cast.wrap cast.marks", LAID, FLAT, BUILT),
   ],
   ["a height", (d) => (d.pattern.regions[0].height = 0.31), list(NAMED, "drawnPattern", LAID, FLAT, BUILT)],
   [
     "a drawing's name",
     (d) => (d.pattern.regions[1].svg = "b.svg"),
-    list(NAMED, "drawings drawnPattern", LAID, FLAT, BUILT),
+    list(NAMED, "drawings drawnPattern stones", LAID, FLAT, BUILT),
   ],
   [
     "beads on a region",
@@ -111,6 +117,7 @@ const cases: readonly (readonly [what: string, edit: (copy: Design) => void, wor
     (d) => (d.beads[1].diameter = 0.31),
     list("fitPattern drawingUses tileRuns drawnPattern", LAID, FLAT, BUILT),
   ],
+  ["a stone", (d) => (d.stones[0].size = 0.7), list("drawingUses stoneTiles stones facts")],
   [
     "the lettering",
     (d) => (d.lettering[0].text = "Sedge"),

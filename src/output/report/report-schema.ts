@@ -10,6 +10,7 @@ import { bandFields, beadRun, fit } from "./schema-fields/band.js";
 import { mark } from "./schema-fields/mark.js";
 import { mm, point, range } from "./schema-fields/numbers.js";
 import { allowances, print, sprue, weights } from "./schema-fields/piece.js";
+import { stones } from "./schema-fields/stones.js";
 
 /** Hexadecimal digits of a SHA-256 digest (FIPS 180-4). */
 const SHA256_DIGITS = 64;
@@ -85,6 +86,7 @@ export const reportSchema: z.ZodType<Report> = z
     ...bandFields,
     fit: fit.nullable().describe("how the tiles go round; null where there is no pattern"),
     beads: z.array(beadRun).describe("every bead run"),
+    stones: stones.optional().describe("the stones; left out where there are none"),
     marks: z.array(mark).describe("lettering in the document's order, then the hallmark's field"),
     headroom: z
       .number()

@@ -21,6 +21,7 @@ import type { Measure } from "../../measure/measure.js";
 import type { WeightTable } from "../../measure/weights/weight-table.js";
 import type { ResolvedSize } from "../../size/size.js";
 import type { Detail } from "../../solids/detail.js";
+import type { StonesReport } from "../../stones/stone-report.js";
 import type { UnionResult } from "../../union/union.js";
 import type { PrintFigures } from "../print/figures.js";
 import type { BandSizes } from "./band-sizes.js";
@@ -91,6 +92,8 @@ export interface FinishedReport {
   /** null where there is no pattern. */
   readonly fit: FitReport | null;
   readonly beads: readonly BeadRunReport[];
+  /** Left out where there are none. */
+  readonly stones?: StonesReport;
   /** Lettering in the document's order, then the hallmark's field. */
   readonly marks: readonly MarkReport[];
   /** Rail height minus the relief's highest point, mm; null without rails or relief. Negative: it stands proud. */
@@ -145,6 +148,7 @@ export interface Facts {
   readonly fit: Fit | undefined;
   readonly lambda: StretchReport;
   readonly runs: readonly BeadRunReport[];
+  readonly stones: StonesReport | undefined;
   readonly marks: readonly MarkReport[];
   readonly headroom: number | undefined;
   readonly union: Pick<UnionResult<SolidCheck, Proof>, "kernel" | "road" | "roadReason" | "proof">;
@@ -178,6 +182,7 @@ export function makeReport(found: Findings): FinishedReport {
     band: found.band,
     fit: fit === undefined ? null : { ...fit, lambda: found.lambda },
     beads: found.runs,
+    ...(found.stones === undefined ? {} : { stones: found.stones }),
     marks: found.marks,
     headroom: found.headroom ?? null,
     mass: { [design.material]: found.mass },

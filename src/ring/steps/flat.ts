@@ -66,9 +66,11 @@ export function fonts({ fontUses, fontFiles }: From<"fontUses" | "fontFiles">): 
   return loadFonts(fontUses, fontFiles.source);
 }
 
-/** SVG drawings of the pattern, and of bead runs in its tiles. */
-export function drawingUses({ design: { pattern, beads } }: OfDesign<"pattern" | "beads">): SvgName[] {
-  return pattern === undefined ? [] : drawingNames(pattern, beads);
+/** SVG drawings of the pattern, and of bead runs and rows of stones in its tiles. */
+export function drawingUses({
+  design: { pattern, beads, stones },
+}: OfDesign<"pattern" | "beads" | "stones">): SvgName[] {
+  return pattern === undefined ? [] : drawingNames(pattern, beads, stones);
 }
 
 export function drawingFiles({ drawingUses, option }: From<"drawingUses"> & OfOption<"files">): Promise<FileContents> {

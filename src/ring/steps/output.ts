@@ -30,6 +30,7 @@ import { noticesOf } from "../../output/report/notices.js";
 import type { Facts } from "../../output/report/report.js";
 import type { SheetPicture } from "../../output/sheet/sheet.js";
 import { detailLevels } from "../../solids/detail.js";
+import { reportStones } from "../../stones/stone-report.js";
 import type { From, OfDesign, OfOption } from "../answers.js";
 import type { Tools } from "../stage.js";
 import { takeSheetPictures } from "./sheet-pictures.js";
@@ -53,7 +54,7 @@ export function facts(
     OfOption<"detail"> &
     From<"marks"> &
     From<"size" | "fit" | "width" | "beads" | "headroom" | "union" | "thinned" | "genus" | "gate" | "measure"> &
-    From<"profile" | "outermost" | "metal" | "stretch">,
+    From<"profile" | "outermost" | "metal" | "stretch" | "stones">,
 ): Facts {
   const { design, option, size, fit, width, headroom, union, thinned, genus, gate, measure, metal, stretch } = from;
   const { decimation } = thinned;
@@ -63,6 +64,7 @@ export function facts(
     genusExpected: genus,
     lambda: stretch,
     runs: from.beads.reports,
+    stones: reportStones(from.stones),
     marks: reportMarks(design, from.marks),
     mass: massOf(measure.volume, metal),
   };

@@ -4,6 +4,8 @@
 import type { Point3 } from "../../base/math/point.js";
 import { degrees } from "../../base/units.js";
 import { type PlacedRuns, placeRuns } from "../../beads/place-runs.js";
+import type { PatternSpec } from "../../design/pattern/pattern.js";
+import { withoutArt } from "../../design/without-art.js";
 import type { Judgement } from "../../judge/castability/judge.js";
 import { type CrossingCheck, withCrossings } from "../../judge/check-crossings.js";
 import { decimateSolid, requireDeviation } from "../../judge/decimate-solid.js";
@@ -20,6 +22,7 @@ import type { Mesh } from "../../mesh/mesh.js";
 import type { Turned } from "../../mesh/turned.js";
 import { detailLevels } from "../../solids/detail.js";
 import { makeParts, type Parts } from "../../solids/parts.js";
+import { type PlacedStones, placeStones } from "../../stones/place-stones.js";
 import { manifoldKernel } from "../../union/kernels/manifold.js";
 import { type Made, type UnionResult, uniteRing } from "../../union/union.js";
 import type { From, OfDesign, OfOption, Thinned } from "../answers.js";
@@ -38,6 +41,23 @@ export function beads(
   { warn, remember }: Tools,
 ): PlacedRuns {
   return placeRuns({ ...laid, beadRuns: design.beads, maxBeads: option.maxBeads, warn, remember });
+}
+
+/** What of a pattern stones in its tiles depend on: not what is raised and cut there. */
+export function stoneTiles({ design: { stones, pattern } }: OfDesign<"stones" | "pattern">): PatternSpec | undefined {
+  return stones.length === 0 || pattern === undefined ? undefined : withoutArt(pattern);
+}
+
+export function stones(
+  from: OfDesign<"stones" | "gems" | "tolerance"> &
+    From<"stoneTiles" | "coverStop" | "fit" | "seat" | "drawings" | "profile" | "wrap">,
+  { warn }: Tools,
+): PlacedStones {
+  const { design, stoneTiles: pattern, coverStop, fit, seat, drawings, profile: band, wrap } = from;
+  const { stones: groups, gems: ownGems = [], tolerance } = design;
+  const { seatLength, lengths } = seat;
+  const ground = { band, wrap, pattern, fit, seatLength, lengths, coverStop, drawings, tolerance, warn };
+  return placeStones({ ...ground, groups, ownGems });
 }
 
 export function parts(
