@@ -2,7 +2,7 @@
  * Which bodies of a pattern are images of which under a mirror of the flat seat: each may be its own, or the image of another.
  *
  * Outlines are asked by whole sides, both ways. Two bodies are alike only where they are worked in the same step and made
- * alike, so that a high one is never taken for a low one, nor a hollow for a hole.
+ * alike, so that a high one is never taken for a low one, nor a hollow for a hole. Heights of images are asked by triangles.
  */
 
 import { coverOf, type Side, sidesOf } from "../base/math/cover.js";
@@ -13,6 +13,7 @@ import { BREATH, finish, type Pausing } from "../base/pausing.js";
 import { type Motion, movedAcross, movedAlong, movedSpan, turnsOver } from "../flat/motion.js";
 import { workSteps } from "../pattern/work-steps.js";
 import type { Fade, FlatBody } from "../relief/flat-body.js";
+import { isSurfaceImage } from "./surface-images.js";
 
 export interface BodyImagesOptions {
   /** Done twice it must change nothing. */
@@ -71,7 +72,7 @@ function* areImages(
   other: FlatBody,
   { motion, round, same, remember }: BodyImagesOptions,
 ): Pausing<boolean> {
-  if (!isFromOutline(one) || !isFromOutline(other)) return false;
+  if (!canBeAlike(one) || !canBeAlike(other)) return false;
   if (one.mode !== other.mode || one.made !== other.made || one.copies !== other.copies) return false;
   // A section that ends in the middle of the widest place is as high as that.
   if (Math.abs(one.height - other.height) > same) return false;
@@ -80,14 +81,24 @@ function* areImages(
   return yield* rememberPausing(remember, what, function* () {
     const [mine, others] = [sidesAround(one, round), sidesAround(other, round)];
     if (!isNear(mine.period, others.period) || !sameExtent(mine.sides, others.sides, motion, same)) return false;
+    if (one.surface !== undefined || other.surface !== undefined) {
+      const { period } = others;
+      const left = other.seam?.[0] ?? leftOf(others.sides);
+      const both = one.surface !== undefined && other.surface !== undefined;
+      return both && (yield* isSurfaceImage(one.surface.top, other.surface.top, { motion, left, period }));
+    }
     if (!(yield* liesOn(mine, others, motion, same))) return false;
     return one === other || (yield* liesOn(others, mine, motion, same));
   });
 }
 
-/** Whether a body's surface follows from its outline and how it is made. */
-function isFromOutline({ made, surface, rise, period }: FlatBody): boolean {
-  return made !== undefined && surface === undefined && rise === undefined && period === undefined;
+/** Whether a body's surface follows from its outline and how it is made, or is known triangle by triangle. */
+function canBeAlike({ made, surface, rise, period }: FlatBody): boolean {
+  return (made !== undefined || surface !== undefined) && rise === undefined && period === undefined;
+}
+
+function leftOf(sides: readonly Side[]): number {
+  return sides.reduce((least, [[a], [b]]) => Math.min(least, a, b), Number.POSITIVE_INFINITY);
 }
 
 function fadesAlike(one: Fade | undefined, other: Fade | undefined, motion: Motion, same: number): boolean {

@@ -55,11 +55,17 @@ export function* cuttingTriangles(
     const [a, b, c] = [0, 1, 2].map((k) => corners[(first + k) % 3]);
     if (count === 1) faces.push(own(a), cut(a, b), cut(a, c));
     else {
-      const [p, q] = [cut(b, a), cut(c, a)];
-      faces.push(own(b), own(c), q, own(b), q, p);
+      const [p, q, atB, atC] = [cut(b, a), cut(c, a), own(b), own(c)];
+      // By the shorter diagonal, whatever the corners' order: so an image is parted as what it is an image of.
+      if (squareBetween(kept[atB], kept[q]) <= squareBetween(kept[atC], kept[p])) faces.push(atB, atC, q, atB, q, p);
+      else faces.push(atC, q, p, atC, p, atB);
     }
   }
   return { points: kept, triangles: faces };
+}
+
+function squareBetween([au, av, ah]: Point3, [bu, bv, bh]: Point3): number {
+  return (au - bu) ** 2 + (av - bv) ** 2 + (ah - bh) ** 2;
 }
 
 /** The rings round a surface, with the surface on their left. */
