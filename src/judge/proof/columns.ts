@@ -49,7 +49,7 @@ const LEAST_RADIUS = 1;
 export function columnAt({ on, across, section: { line, polyline } }: Omit<Place, "angle" | "u">): Stand {
   if (on === "rest") {
     const point: Point2 = [across, LEAST_RADIUS];
-    return { point, way: [0, 1], scale: 1, spread: 0, band: crossings(polyline, point, [0, 1]) };
+    return { point, way: [0, 1], scale: 1, spread: 0, band: sectionCrossings(polyline, point, [0, 1]) };
   }
   const point = line.point(across, 0);
   const way = line.normal(across);
@@ -59,11 +59,11 @@ export function columnAt({ on, across, section: { line, polyline } }: Omit<Place
   const scale = Math.hypot(bw - aw, br - ar) / (2 * STEP);
   const spread = ((mw - nw) * way[1] - (mr - nr) * way[0]) / (2 * STEP);
   const inward: Intervals = [LEAST_RADIUS - point[1], Number.MAX_VALUE];
-  return { point, way, scale, spread, band: intersect(crossings(polyline, point, way), inward) };
+  return { point, way, scale, spread, band: intersect(sectionCrossings(polyline, point, way), inward) };
 }
 
 /** What of a straight line lies in a polygon. */
-function crossings(polyline: readonly Point2[], [pw, pr]: Point2, [dw, dr]: Point2): Intervals {
+export function sectionCrossings(polyline: readonly Point2[], [pw, pr]: Point2, [dw, dr]: Point2): Intervals {
   const found: number[] = [];
   let [aw, ar] = polyline[polyline.length - 1];
   let a = (aw - pw) * dr - (ar - pr) * dw;

@@ -97,7 +97,7 @@ function overFillet({ place, stand }: Holding, intent: Intent): Intervals {
 function deepVolume(column: Holding, floor: number, intent: Intent): number {
   const { place, stand } = column;
   const below = (set: Intervals) => columnVolume(column, set) - columnVolume(column, above(set, floor));
-  const whole = intent.hasMarks ? intent.at(place, stand, { holes: false }).likely : stand.band;
+  const whole = intent.reachesDeep ? intent.at(place, stand, { holes: false }).likely : stand.band;
   const marks = below(whole) - below(stand.band);
   return intent.pierced(place) ? marks - wallVolume(column, floor) : marks;
 }

@@ -17,11 +17,13 @@ import type { Mark } from "../../marks/mark.js";
 import type { Marks } from "../../marks/marks.js";
 import type { Pattern } from "../../pattern/laid-out.js";
 import type { FlatBody } from "../../relief/flat-body.js";
+import type { PlacedStone } from "../../stones/placed-stone.js";
 import { BeadFinder } from "./bead-finder.js";
 import type { Place, Section, Stand } from "./columns.js";
 import { HeightIndex, type Heights } from "./height-index.js";
 import { added, cutOut, type Held, heldFor, type Stretch } from "./held.js";
 import { withLeaningHole } from "./leaning-hole.js";
+import { ToldStones } from "./stones/told-stones.js";
 import { TriangleIndex } from "./triangle-index.js";
 import { footAt, withUpright } from "./upright.js";
 
@@ -32,6 +34,8 @@ export interface IntentOptions {
   readonly marks: Marks;
   /** All beads of the ring. */
   readonly beads: readonly Bead[];
+  /** The stones in their places. Default none. */
+  readonly stones?: readonly PlacedStone[];
   /** Largest chordal deviation of the mesh, mm, and that of a bead's mesh as a share of its radius at most. */
   readonly tolerance: number;
   readonly beadDeviation: number;
@@ -85,9 +89,11 @@ export class Intent {
   readonly #field: Field | undefined;
   readonly #meetingsOf = new Map<Section, Pick<Meetings, "at">>();
   readonly #clear: number;
+  /** Undefined where there are none. */
+  readonly #stones: ToldStones | undefined;
 
   constructor(options: IntentOptions) {
-    const { pattern, wrap, marks, beads, tolerance, beadDeviation, remember = FORGET } = options;
+    const { pattern, wrap, marks, beads, stones = [], band, tolerance, beadDeviation, remember = FORGET } = options;
     this.#options = options;
     this.#clear = Math.max(CLEAR, CLEAR_TOLERANCES * tolerance);
     let [raised, sunk] = [0, 0];
@@ -103,13 +109,17 @@ export class Intent {
     const { field } = marks;
     this.#field = field;
     const cleared = field !== undefined && field.surface.name !== "bore";
-    const kept = cleared ? beads.filter(({ centre, radius }) => distanceToField(field, centre) >= radius) : beads;
+    const outside = cleared ? beads.filter(({ centre, radius }) => distanceToField(field, centre) >= radius) : beads;
+    const told = stones.length === 0 ? undefined : new ToldStones({ band, stones, tolerance });
+    this.#stones = told;
+    const kept = told === undefined ? outside : outside.filter((bead) => !told.clears(bead));
     this.#beads = new BeadFinder(kept, (radius) => Math.min(tolerance, radius * beadDeviation) + tolerance);
   }
 
   /** Highest point above the seat that relief and beads reach, mm. */
   get tallest(): number {
-    return Math.max(this.#options.pattern.height, 0) + this.#beads.largest;
+    const standing = Math.max(this.#options.pattern.height, 0) + this.#beads.largest;
+    return Math.max(standing, this.#stones?.tallest ?? 0);
   }
 
   /**
@@ -118,6 +128,7 @@ export class Intent {
    */
   knows(place: Place, stand: Stand): boolean {
     const { pattern, band } = this.#options;
+    if (this.#stones?.knows(place.angle, stand) === false) return false;
     if (pattern.bodies.length === 0) return true;
     if (place.on === "rest") {
       const { line } = place.section;
@@ -133,8 +144,14 @@ export class Intent {
     return this.#options.band.rails !== undefined;
   }
 
-  get hasMarks(): boolean {
-    return this.#marks.length > 0;
+  /** The stones of the ring, and where their grains and prongs stand. */
+  get stones(): Pick<ToldStones, "views" | "posts"> {
+    return this.#stones ?? { views: [], posts: [] };
+  }
+
+  /** Whether anything but holes may reach deeper than the pattern: marks in the bore, stones. */
+  get reachesDeep(): boolean {
+    return this.#marks.length > 0 || this.#stones !== undefined;
   }
 
   /** Whether a hole goes through the wall under a place on the seat. */
@@ -178,6 +195,7 @@ export class Intent {
       const [low, high] = [Math.max(from, beads[0]), Math.min(to, beads[1])];
       if (high > low) held = added(held, [Math.min(low + open, high), Math.max(high - open, low)], [low, high]);
     });
+    if (this.#stones !== undefined) held = this.#stones.on(held, place.angle, stand);
     for (const op of ["sunk", "raised"] as const) {
       for (const { mark, index } of this.#marks)
         if (mark.body.mode === op) held = markOn(held, mark, index, place, stand);

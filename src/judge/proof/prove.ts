@@ -30,6 +30,7 @@ import { insideAlong } from "./hits.js";
 import { insideUnits } from "./hits-in-unit.js";
 import { Intent, type IntentOptions } from "./intent.js";
 import { holds, type Intervals, intersect, interval, longest, without } from "./intervals.js";
+import { stoneColumns } from "./stones/stone-columns.js";
 
 /** What was found. */
 export interface Proof {
@@ -100,19 +101,21 @@ export type Compare = (
 
 /** Makes ready what a design's meshes are compared with: columns are laid out when they are first asked for. */
 export function proofOf(options: IntentOptions): Compare {
-  const { pattern, beads, marks, tolerance } = options;
+  const { pattern, beads, stones = [], marks, tolerance } = options;
   const intent = new Intent(options);
   const slack = TOLERANCES * tolerance + SLACK;
-  const isBare = pattern.bodies.length + beads.length + marks.marks.length === 0;
-  const layouts = new Map<Density, Layout>();
-  const layoutFor = (density: Density): Layout => {
-    const layout = layouts.get(density) ?? layOut(options, intent, density);
-    layouts.set(density, layout);
+  const isBare = pattern.bodies.length + beads.length + stones.length + marks.marks.length === 0;
+  const layouts = new Map<string, Layout>();
+  const layoutFor = (name: keyof typeof DENSITIES, units: number): Layout => {
+    // Columns through stones follow the units, others only whether there are any.
+    const key = `${name} ${stones.length === 0 ? 0 : units}`;
+    const layout = layouts.get(key) ?? layOut(options, intent, DENSITIES[name], units);
+    layouts.set(key, layout);
     return layout;
   };
   return (mesh, { volume: built }, { units }, turned) => {
     const look: Look = { mesh, turned: turned?.mesh === mesh ? turned : undefined };
-    const { columns, expected, bound } = layoutFor(DENSITIES[isBare ? "bare" : units > 1 ? "units" : "whole"]);
+    const { columns, expected, bound } = layoutFor(isBare ? "bare" : units > 1 ? "units" : "whole", units);
     const solids = solidsOf(look, columns);
     const compared = columns.flatMap((column, i) => {
       const solid = solids[i];
@@ -134,11 +137,14 @@ interface Layout {
   readonly bound: number;
 }
 
-function layOut(options: IntentOptions, intent: Intent, density: Density): Layout {
+function layOut(options: IntentOptions, intent: Intent, density: Density, units: number): Layout {
   const { band, wrap, pattern, tolerance } = options;
-  const columns = standing(options, intent, density).map(({ column, bodies }) => ready(column, intent, bodies));
+  const even = standing(options, intent, density).map(({ column, bodies }) => ready(column, intent, bodies));
+  const { views, posts } = intent.stones;
+  const through = stoneColumns({ band, wrap, stones: views, posts, units }).map((column) => ready(column, intent));
+  const columns = [...even, ...through];
   const bare = bareBand(band);
-  const { sum, open, error } = addedVolume(columns, pattern, intent);
+  const { sum, open, error } = addedVolume(even, pattern, intent);
   const wall = pattern.bodies.some(({ mode }) => mode === "pierced") ? thickest(columns) : 0;
   const surface = bare.surface + edgeLength(pattern, wrap, ({ mode, height }) => (mode === "pierced" ? wall : height));
   return { columns, expected: bare.volume + sum, bound: tolerance * MEAN_GAP * surface + open + ERRORS * error };

@@ -1,15 +1,18 @@
 /**
  * The shape of a stone as settings see it, from how it is cut.
  */
-import type { Point2 } from "../../base/math/point.js";
+import type { Point2, Point3 } from "../../base/math/point.js";
 import { findCut } from "../../gems/cuts/catalogue.js";
 import { outlinePoints } from "../../gems/outline.js";
 import { heightsOf, type Stone } from "../../gems/stone.js";
 import { stoneFacets } from "../../gems/stone-mesh.js";
 import type { StoneShape } from "./stone-shape.js";
 
-/** Points this near to the lowest are as low, mm: rounding. */
+/** Points this near to the lowest are as low, and this near to the middle on it, mm: rounding. */
 const AS_LOW = 1e-6;
+
+/** A keel that rises to one end still lies in the lowest part of the pavilion (chosen: half of its depth). */
+const KEEL_PART = 0.5;
 
 /** @param tolerance how far the girdle's outline may lie inside the true one, mm */
 export function shapeOf(stone: Stone, tolerance: number): StoneShape {
@@ -18,11 +21,7 @@ export function shapeOf(stone: Stone, tolerance: number): StoneShape {
   const { outline } = findCut(cut);
   const girdle = outlinePoints(outline({ length, width, ...(narrow === undefined ? {} : { narrow }) }), tolerance);
   const { points: corners } = stoneFacets(stone, tolerance);
-  const lowest = Math.min(...corners.map(([, , z]) => z));
-  const low = corners.filter(([, , z]) => z < lowest + AS_LOW);
-  const culet = 2 * Math.max(0, ...low.map(([, y]) => Math.abs(y)));
-  const xs = low.map(([x]) => x);
-  const keel: Point2 = [Math.min(...xs) + culet / 2, Math.max(...xs) - culet / 2];
+  const { keel, culet } = keelOf(corners);
   return {
     girdle,
     radius: cut === "round" ? width / 2 : undefined,
@@ -36,4 +35,14 @@ export function shapeOf(stone: Stone, tolerance: number): StoneShape {
     culet: pavilion === 0 ? 0 : culet,
     corners,
   };
+}
+
+/** What the pavilion narrows down to: the width of a flat culet and where its middle lies, or a point, or a keel along x. */
+function keelOf(corners: readonly Point3[]): { readonly keel: Point2; readonly culet: number } {
+  const lowest = Math.min(...corners.map(([, , z]) => z));
+  const low = corners.filter(([, , z]) => z < lowest + AS_LOW);
+  const culet = 2 * Math.max(...low.map(([, y]) => Math.abs(y)));
+  const ridge = culet > AS_LOW ? low : corners.filter(([, y, z]) => Math.abs(y) < AS_LOW && z < KEEL_PART * lowest);
+  const xs = ridge.map(([x]) => x);
+  return { keel: [Math.min(...xs) + culet / 2, Math.max(...xs) - culet / 2], culet };
 }

@@ -1,0 +1,63 @@
+/**
+ * What is cut away between two round hollows that leave less than a leaf of metal between them.
+ */
+import { vec3 } from "gl-matrix";
+import type { StoneView } from "./stone-view.js";
+import { LEAST_LEAF, ROOM } from "./told.js";
+import type { ToldBody } from "./told-body.js";
+
+/** Links end at even places across, so their ends are told to this, mm. */
+const ENDS = 0.04;
+
+/** Into either hollow they go on by this, mm. */
+const INTO = 0.04;
+
+export function linkBodies(views: readonly StoneView[]) {
+  const bodies: ToldBody[] = [];
+  const untold: { readonly centre: readonly [number, number, number]; readonly radius: number }[] = [];
+  if (views[0].placed.setting.ready === "pilot") return { bodies, untold };
+  for (const [i, a] of views.entries()) {
+    for (const b of views.slice(i + 1)) {
+      const far = vec3.distance(a.placed.at, b.placed.at);
+      if (far > a.length + b.length) continue;
+      if (a.radius !== undefined && b.radius !== undefined) {
+        if (far < a.radius + b.radius + 2 * ROOM + LEAST_LEAF) bodies.push(roundLink(a, b));
+      } else {
+        const [x, y, z] = vec3.lerp([0, 0, 0], a.placed.at, b.placed.at, 1 / 2);
+        untold.push({ centre: [x, y, z], radius: a.width });
+      }
+    }
+  }
+  return { bodies, untold };
+}
+
+function roundLink(a: StoneView, b: StoneView): ToldBody {
+  const out = vec3.normalize([0, 0, 0], vec3.add([0, 0, 0], a.placed.out, b.placed.out));
+  const way = vec3.subtract([0, 0, 0], b.placed.at, a.placed.at);
+  const along = vec3.normalize([0, 0, 0], vec3.scaleAndAdd([0, 0, 0], way, out, -vec3.dot(way, out)));
+  const across = vec3.cross([0, 0, 0], out, along);
+  const distance = vec3.dot(way, along);
+  const lean = vec3.dot(vec3.subtract([0, 0, 0], b.placed.out, a.placed.out), along);
+  const at = vec3.scaleAndAdd(
+    [0, 0, 0],
+    vec3.lerp([0, 0, 0], a.placed.at, b.placed.at, 1 / 2),
+    out,
+    (lean * distance) / 8,
+  );
+  const [ra, rb] = [(a.radius ?? 0) + ROOM, (b.radius ?? 0) + ROOM];
+  const middle = (ra - rb) / 2;
+  const [x, y, z] = at;
+  return {
+    kind: "hollows",
+    sphere: { centre: [x, y, z], radius: 2 * (a.width + b.width) },
+    holds: (point, grown) => {
+      const off = vec3.subtract([0, 0, 0], point, at);
+      const [px, py, pz] = [vec3.dot(off, along), vec3.dot(off, across), vec3.dot(off, out)];
+      if (pz < -(a.band + b.band) / 2 - grown) return false;
+      if (Math.abs(px - middle) > LEAST_LEAF / 2 + INTO + ROOM + grown) return false;
+      const beside = Math.abs(py) + (grown < 0 ? ENDS : 0) - Math.max(0, grown);
+      if (beside >= Math.min(ra, rb)) return false;
+      return distance - Math.sqrt(ra * ra - beside * beside) - Math.sqrt(rb * rb - beside * beside) < LEAST_LEAF;
+    },
+  };
+}
