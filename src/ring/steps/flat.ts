@@ -190,6 +190,7 @@ export function marks(
 }
 
 /** λu on the seat and at the relief's top. */
-export function stretch({ pattern, wrap }: From<"pattern" | "wrap">): StretchReport {
-  return measureStretch(wrap, pattern.height);
+export function stretch({ pattern, wrap }: From<"pattern" | "wrap">, { remember }: Tools): StretchReport {
+  const { height } = pattern;
+  return remember(["stretch", height], [wrap], () => measureStretch(wrap, height));
 }

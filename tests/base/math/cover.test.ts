@@ -1,4 +1,4 @@
-// Covers: src/base/math/cover.ts, src/base/math/side-spans.ts
+// Covers: src/base/math/side-spans.ts
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { coverOf, type Side } from "../../../src/base/math/cover.js";
