@@ -1,6 +1,7 @@
 /**
  * Beads made exactly as alike as they are meant to be: beads spaced along curves are so only within the tolerance.
  */
+import { type AboutAxis, broughtBy, turnAbout } from "../base/math/about-axis.js";
 import { TURN } from "../base/units.js";
 import type { Bead } from "./bead.js";
 import { BeadIndex, SIZE_SHARE } from "./bead-index.js";
@@ -12,11 +13,12 @@ import { BeadIndex, SIZE_SHARE } from "./bead-index.js";
  */
 export function turnBeads(beads: readonly Bead[], units: number, same: number): readonly Bead[] | undefined {
   if (units === 1) return beads;
-  const images = new BeadIndex(beads, same).images(turn(TURN / units));
+  const images = new BeadIndex(beads, same).images(turnAbout(TURN / units));
   if (images === undefined) return undefined;
   const placed = beads.slice();
   const seen = new Uint8Array(beads.length);
-  const [back, on] = [-TURN, TURN].map((round) => Array.from({ length: units }, (_, k) => turn((round * k) / units)));
+  const turns = (round: number) => Array.from({ length: units }, (_, k) => turnAbout((round * k) / units));
+  const [back, on] = [turns(-TURN), turns(TURN)];
   for (let first = 0; first < beads.length; first++) {
     if (seen[first] === 1) continue;
     const orbit = [first];
@@ -30,7 +32,8 @@ export function turnBeads(beads: readonly Bead[], units: number, same: number): 
     const mean = meanBead(beads, orbit, back);
     for (let k = 0; k < units; k++) {
       const bead = orbit[k];
-      const own = { centre: on[k](mean.centre), outward: on[k](mean.outward), radius: mean.radius };
+      const { centre, outward, radius } = mean;
+      const own = { centre: broughtBy(on[k], centre), radius, outward: broughtBy(on[k], outward) };
       // Small steps from each to the next may add up to a bead that is none of them.
       if (isAside(beads[bead], own, same)) return undefined;
       placed[bead] = own;
@@ -49,19 +52,24 @@ function isAside(
   return away > same || Math.abs(other - radius) > SIZE_SHARE * same;
 }
 
-/** Keeps the origin where it is. */
-type Motion = (point: Bead["centre"]) => Bead["centre"];
-
 /** The beads half way to their images under a mirror; undefined where one has none. */
-export function mirrorBeads(beads: readonly Bead[], mirror: Motion, same: number): Bead[] | undefined {
+export function mirrorBeads(beads: readonly Bead[], mirror: AboutAxis, same: number): Bead[] | undefined {
   const images = new BeadIndex(beads, same).images(mirror);
-  if (images === undefined || images.some((image, i) => images[image] !== i)) return undefined;
-  const motions = [(point: Bead["centre"]) => point, mirror];
-  return images.map((image, i) => meanBead(beads, [i, image], motions));
+  if (images === undefined) return undefined;
+  const placed: Bead[] = [];
+  const members = [0, 0];
+  const motions = [turnAbout(0), mirror];
+  for (let i = 0; i < images.length; i++) {
+    if (images[images[i]] !== i) return undefined;
+    members[0] = i;
+    members[1] = images[i];
+    placed.push(meanBead(beads, members, motions));
+  }
+  return placed;
 }
 
 /** One bead for several of them that nearly coincide once each is moved by its own motion. */
-function meanBead(beads: readonly Bead[], members: readonly number[], motions: readonly Motion[]): Bead {
+function meanBead(beads: readonly Bead[], members: readonly number[], motions: readonly AboutAxis[]): Bead {
   const { length: count } = members;
   let radius = 0;
   let x = 0;
@@ -71,23 +79,16 @@ function meanBead(beads: readonly Bead[], members: readonly number[], motions: r
   let ny = 0;
   let nz = 0;
   for (let k = 0; k < count; k++) {
-    const bead = beads[members[k]];
-    const centre = motions[k](bead.centre);
-    const outward = motions[k](bead.outward);
-    x += centre[0] / count;
-    y += centre[1] / count;
-    z += centre[2] / count;
-    nx += outward[0];
-    ny += outward[1];
-    nz += outward[2];
-    radius += bead.radius / count;
+    const { centre: c, outward: n, radius: own } = beads[members[k]];
+    const motion = motions[k];
+    x += (motion.a * c[0] + motion.b * c[1]) / count;
+    y += (motion.c * c[0] + motion.d * c[1]) / count;
+    z += (motion.e * c[2]) / count;
+    nx += motion.a * n[0] + motion.b * n[1];
+    ny += motion.c * n[0] + motion.d * n[1];
+    nz += motion.e * n[2];
+    radius += own / count;
   }
   const length = Math.hypot(nx, ny, nz);
-  return { centre: [x, y, z], outward: [nx / length, ny / length, nz / length], radius };
-}
-
-function turn(angle: number): Motion {
-  const cos = Math.cos(angle);
-  const sin = Math.sin(angle);
-  return (point) => [point[0] * cos - point[1] * sin, point[0] * sin + point[1] * cos, point[2]];
+  return { centre: [x, y, z], radius, outward: [nx / length, ny / length, nz / length] };
 }

@@ -1,8 +1,8 @@
 /**
  * Beads by their place, to tell whether a map brings a set of beads onto itself.
  */
+import type { AboutAxis } from "../base/math/about-axis.js";
 import { CellTable } from "../base/math/cell-table.js";
-import type { Point3 } from "../base/math/point.js";
 import type { Bead } from "./bead.js";
 
 /** Cells are this many times as wide as places may differ: few beads share one, and a place is looked for in eight at most. */
@@ -29,13 +29,15 @@ export class BeadIndex {
   }
 
   /** For each bead the number of the one at its image; undefined where one has none. */
-  images(map: (point: Point3) => Point3): number[] | undefined {
-    const found: number[] = [];
-    for (const { centre, radius } of this.#beads) {
-      const image = map(centre);
-      const at = this.#at(image[0], image[1], image[2], radius);
+  images({ a, b, c, d, e }: AboutAxis): Int32Array | undefined {
+    const found = new Int32Array(this.#beads.length);
+    for (let i = 0; i < found.length; i++) {
+      const { centre, radius } = this.#beads[i];
+      const x = centre[0];
+      const y = centre[1];
+      const at = this.#at(a * x + b * y, c * x + d * y, e * centre[2], radius);
       if (at === -1) return undefined;
-      found.push(at);
+      found[i] = at;
     }
     return found;
   }

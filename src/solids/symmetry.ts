@@ -5,6 +5,7 @@
 
 import type { Band } from "../band/band.js";
 import type { BandSurface } from "../band/surface/surface.js";
+import { type AboutAxis, broughtBy, MIDDLE_MIRROR, mirrorAt } from "../base/math/about-axis.js";
 import { type CoverOptions, coverOf, type Side, sidesOf } from "../base/math/cover.js";
 import { greatestCommon } from "../base/math/greatest-common.js";
 import type { Point2 } from "../base/math/point.js";
@@ -85,7 +86,7 @@ export function* findLikeness(options: SymmetryOptions): Pausing<Likeness> {
   for (const place of axes) {
     const motion = { ...STAY, u: 2 * place, mirrored: true };
     const ofBand = () => isMirrorOf(band, wrap.angleAt(place));
-    across = yield* findMirror(options, turned, { motion, ofBand, inSpace: flip(wrap, place) });
+    across = yield* findMirror(options, turned, { motion, ofBand, inSpace: mirrorAt(wrap.angleAt(place)) });
     if (across === undefined) continue;
     axis = place;
     break;
@@ -93,7 +94,7 @@ export function* findLikeness(options: SymmetryOptions): Pausing<Likeness> {
   const both = yield* findMirror(options, across?.beads ?? turned, {
     motion: { ...STAY, flipped: true },
     ofBand: () => leansNowhereRound(band, remember),
-    inSpace: ([x, y, z]) => [x, y, -z],
+    inSpace: MIDDLE_MIRROR,
   });
   const along = across === undefined || both === undefined || goTogether(across, both) ? both : undefined;
   if (across === undefined && along === undefined && units === 1) {
@@ -137,7 +138,7 @@ function findUnits({ pattern, beads, stones = [], band, tolerance }: SymmetryOpt
 interface PossibleMirror {
   readonly motion: Motion;
   readonly ofBand: () => boolean;
-  readonly inSpace: (point: Bead["centre"]) => Bead["centre"];
+  readonly inSpace: AboutAxis;
 }
 
 /** A mirror that the whole ring keeps. */
@@ -153,7 +154,7 @@ function* findMirror(
   beads: readonly Bead[],
   { motion, ofBand, inSpace }: PossibleMirror,
 ): Pausing<FoundMirror | undefined> {
-  if (!ofBand() || !stonesComeAgain(stones, inSpace)) return undefined;
+  if (!ofBand() || !stonesComeAgain(stones, (point) => broughtBy(inSpace, point))) return undefined;
   const images = yield* findingImages(pattern.bodies, { motion, round: wrap.round, same: outlines, remember });
   if (images === undefined) return undefined;
   const mirrored = mirrorBeads(beads, inSpace, tolerance);
@@ -168,14 +169,10 @@ function* findHalfTurn(
 ): Pausing<FoundMirror | undefined> {
   const { pattern, wrap, band, remember = FORGET } = options;
   if (pattern.bodies.some(({ seam, period }) => seam !== undefined || period !== undefined)) return undefined;
-  const mirror = flip(wrap, place);
   return yield* findMirror(options, beads, {
     motion: { ...STAY, u: 2 * place, mirrored: true, flipped: true },
     ofBand: () => isMirrorOf(band, wrap.angleAt(place)) && leansNowhereRound(band, remember),
-    inSpace: (point) => {
-      const [x, y, z] = mirror(point);
-      return [x, y, -z];
-    },
+    inSpace: { ...mirrorAt(wrap.angleAt(place)), e: -1 },
   });
 }
 
@@ -222,12 +219,6 @@ function makeAlike(
     for (const of of [i, across?.images[i] ?? i]) putImage(of, along);
   });
   return { bodies: bodies.map((body, i) => made.get(i) ?? body), mirrors };
-}
-
-function flip(wrap: BandSurface, axis: number): (point: Bead["centre"]) => Bead["centre"] {
-  const angle = wrap.angleAt(axis);
-  const [cos, sin] = [Math.cos(2 * angle), Math.sin(2 * angle)];
-  return ([x, y, z]) => [x * cos + y * sin, x * sin - y * cos, z];
 }
 
 /** Whether the half planes at an angle and opposite it are mirrors of the band: its sections on both sides are the same. */

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { broughtBy, mirrorAt } from "../../src/base/math/about-axis.js";
 import type { Point3 } from "../../src/base/math/point.js";
 import { mirrorBeads, turnBeads } from "../../src/beads/alike-beads.js";
 import type { Bead } from "../../src/beads/bead.js";
@@ -96,13 +97,14 @@ describe("beads made alike by turns", () => {
 });
 
 describe("beads made alike by a mirror", () => {
-  const flip = ([x, y, z]: Point3): Point3 => [x, -y, z];
+  const mirror = mirrorAt(0);
+  const flip = (point: Point3) => broughtBy(mirror, point);
 
   it("are their images exactly, those on it in its plane", () => {
     fc.assert(
       fc.property(jitters, (jitter) => {
         const drawn = circle(12, jitter);
-        const beads = mirrorBeads(drawn, flip, SAME) as readonly Bead[];
+        const beads = mirrorBeads(drawn, mirror, SAME) as readonly Bead[];
         expect(off(beads, flip)).toBeLessThan(1e-12);
         expect(Math.abs(beads[0].centre[1])).toBeLessThan(1e-12);
         expect(Math.abs(beads[0].outward[1])).toBeLessThan(1e-12);
@@ -112,11 +114,11 @@ describe("beads made alike by a mirror", () => {
   });
 
   it("are none where one has no image, or two have the same", () => {
-    expect(mirrorBeads(circle(12).slice(0, 11), flip, SAME)).toBeUndefined();
+    expect(mirrorBeads(circle(12).slice(0, 11), mirror, SAME)).toBeUndefined();
     const [bead] = circle(12).slice(1);
     const twin = { ...bead, centre: [bead.centre[0], bead.centre[1] + SAME / 2, bead.centre[2]] as const };
     const image = { ...bead, centre: flip(bead.centre) };
-    expect(mirrorBeads([bead, image], flip, SAME)).toHaveLength(2);
-    expect(mirrorBeads([bead, twin, image], flip, SAME)).toBeUndefined();
+    expect(mirrorBeads([bead, image], mirror, SAME)).toHaveLength(2);
+    expect(mirrorBeads([bead, twin, image], mirror, SAME)).toBeUndefined();
   });
 });

@@ -28,10 +28,12 @@ export function insideUnits(turned: Turned, lines: readonly HalfPlaneLine[]): (I
     for (let k = first; k <= (beside - reach.low + BESIDE) / step; k++) {
       const angle = line.angle - k * step;
       own.push(i);
-      inUnit.push({ ...line, angle: angle - TURN * Math.floor(angle / TURN) });
+      const { point, way, span } = line;
+      inUnit.push({ angle: angle - TURN * Math.floor(angle / TURN), point, way, span });
     }
   });
-  const last = corners.reduce((most, corner) => Math.max(most, corner), 0);
+  let last = 0;
+  for (let i = 0; i < corners.length; i++) if (corners[i] > last) last = corners[i];
   const unit = { positions: mesh.positions.subarray(0, 3 * last + 3), triangles: corners };
   return insideAlong(unit, inUnit, { count: lines.length, of: own });
 }

@@ -57,11 +57,17 @@ function tableOf(lines: readonly HalfPlaneLine[]): Table {
   const [lowest, highest] = [new Float64Array(order.length), new Float64Array(order.length)];
   order.forEach((line, i) => {
     const { angle, point, way, span } = lines[line];
-    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-    places.set(
-      [point[1] * cos, point[1] * sin, point[0], way[1] * cos, way[1] * sin, way[0], span[0], span[1]],
-      PLACE * i,
-    );
+    const cos = Math.cos(angle);
+    const sin = Math.sin(angle);
+    const at = PLACE * i;
+    places[at] = point[1] * cos;
+    places[at + 1] = point[1] * sin;
+    places[at + 2] = point[0];
+    places[at + 3] = way[1] * cos;
+    places[at + 4] = way[1] * sin;
+    places[at + 5] = way[0];
+    places[at + 6] = span[0];
+    places[at + 7] = span[1];
     lowest[i] = Math.min(point[0] + span[0] * way[0], point[0] + span[1] * way[0]);
     highest[i] = Math.max(point[0] + span[0] * way[0], point[0] + span[1] * way[0]);
   });
@@ -184,8 +190,24 @@ function meetIn(
 }
 
 /** Pairs of place and direction, 1 into the solid and −1 out of it, as intervals. */
-function intoIntervals(hits: readonly number[]): Intervals | undefined {
-  const order = Array.from({ length: hits.length / 2 }, (_, i) => 2 * i).sort((a, b) => hits[a] - hits[b]);
-  if (order.length % 2 === 1 || order.some((at, i) => hits[at + 1] !== (i % 2 === 0 ? 1 : -1))) return undefined;
-  return order.map((at) => hits[at]);
+function intoIntervals(hits: number[]): Intervals | undefined {
+  if (hits.length % 4 !== 0) return undefined;
+  // Few to a line: each is put where it belongs among those before it.
+  for (let i = 2; i < hits.length; i += 2) {
+    const place = hits[i];
+    const way = hits[i + 1];
+    let at = i;
+    for (; at > 0 && hits[at - 2] > place; at -= 2) {
+      hits[at] = hits[at - 2];
+      hits[at + 1] = hits[at - 1];
+    }
+    hits[at] = place;
+    hits[at + 1] = way;
+  }
+  const ends: number[] = [];
+  for (let i = 0; i < hits.length; i += 2) {
+    if (hits[i + 1] !== (i % 4 === 0 ? 1 : -1)) return undefined;
+    ends.push(hits[i]);
+  }
+  return ends;
 }
