@@ -64,6 +64,8 @@ export interface OpenedPage {
 export interface PageOptions {
   /** Default the page's file, from the disk. */
   readonly address?: string;
+  /** A page that leads to the address by itself. */
+  readonly led?: string;
   /** Whether the start, which lies over an empty bench, stays; true of a page without a bench. Default it is closed. */
   readonly start?: boolean;
   /** Whether the ring is drawn. Default it is not, since the processor draws it here: all else of the view stays. */
@@ -101,7 +103,7 @@ const UNDRAWN = `for (const draw of ["drawElements", "drawArrays"]) WebGL2Render
 
 async function openPage(
   context: BrowserContext,
-  { address, before, drawn = false, start = false }: PageOptions,
+  { address, led, before, drawn = false, start = false }: PageOptions,
 ): Promise<OpenedPage> {
   const place = address ?? pathToFileURL(await workbenchFile()).href;
   const page = await context.newPage();
@@ -115,11 +117,12 @@ async function openPage(
   });
   const origin = new URL(place).protocol === "file:" ? place : `${new URL(place).origin}/`;
   context.on("request", (request) => {
-    if (!isOwn(request.url(), origin)) complaints.push(`asked for ${request.url()}`);
+    if (request.url() !== led && !isOwn(request.url(), origin)) complaints.push(`asked for ${request.url()}`);
   });
   if (!drawn) await page.addInitScript(UNDRAWN);
   if (before !== undefined) await page.addInitScript(before);
-  await page.goto(place);
+  await page.goto(led ?? place);
+  await page.waitForURL(place);
   if (!start) await closeStart(page);
   return { page, complaints };
 }

@@ -5,6 +5,7 @@ import type { IncomingMessage, ServerResponse } from "node:http";
 import { AnnuletError } from "../../index.js";
 import { MAX_DESIGN_BYTES } from "../design-file.js";
 import { namesIn } from "../open-design.js";
+import { artBytes } from "./art-on-disk.js";
 import type { DesignOnDisk } from "./design-on-disk.js";
 import { DATA_HEADERS } from "./page-headers.js";
 import { readBody } from "./read-body.js";
@@ -17,6 +18,8 @@ export interface Offer {
   readonly headers: Readonly<Record<string, string>>;
   /** Undefined for an empty start. */
   readonly design: DesignOnDisk | undefined;
+  /** Writes art beside the design, as `writeArt`. */
+  readonly art: (name: string, bytes: Uint8Array) => boolean;
   /** A file beside the design, by the name that a design gives it. @throws AnnuletError */
   readonly file: (name: string) => Uint8Array;
 }
@@ -49,7 +52,9 @@ async function answerAdmitted(
   if (path === "design" && design !== undefined) {
     if (method === "PUT") await saveDesign(design, request, response);
     else sendDesign(design, request, response);
-  } else if (method === "PUT") refuse(response, 405, "only the design can be saved");
+  } else if (method === "PUT" && path.startsWith("files/")) {
+    await saveArt(path.slice("files/".length), request, response, offer);
+  } else if (method === "PUT") refuse(response, 405, "only the design and its art can be saved");
   else if (path === "") send(response, 200, offer.headers, offer.html);
   else if (path.startsWith("files/")) sendFile(path.slice("files/".length), response, offer);
   else refuse(response, 404, "there is nothing here");
@@ -74,6 +79,28 @@ async function saveDesign(design: DesignOnDisk, request: IncomingMessage, respon
   if ("digest" in saved) return send(response, 204, { ...DATA_HEADERS, etag: tagOf(saved.digest) });
   const now = saved.changedTo === undefined ? undefined : { etag: tagOf(saved.changedTo) };
   send(response, 412, { ...DATA_HEADERS, ...now }, "the file is another by now");
+}
+
+/** Art that the saved design names, where no file has its name: said by `If-None-Match: *`, so that no page expects otherwise. */
+async function saveArt(
+  encoded: string,
+  request: IncomingMessage,
+  response: ServerResponse,
+  { design, art }: Offer,
+): Promise<void> {
+  const name = decode(encoded);
+  const most = name === undefined ? undefined : artBytes(name);
+  if (name === undefined || most === undefined) return refuse(response, 403, "no plain name of art");
+  if (request.headers["if-none-match"] !== "*") return refuse(response, 428, "art is only added: If-None-Match: *");
+  if (!isNamed(name, design)) return refuse(response, 403, "the saved design does not name it");
+  const body = await readBody(request, most);
+  if (body === undefined) return refuse(response, 413, `at most ${most} bytes`);
+  try {
+    if (art(name, body)) send(response, 204, DATA_HEADERS);
+    else refuse(response, 412, "another file has that name");
+  } catch {
+    refuse(response, 507, "it could not be written");
+  }
 }
 
 function sendFile(encoded: string, response: ServerResponse, { design, file }: Offer): void {

@@ -3,6 +3,7 @@
  */
 import { loadDesign } from "../design-file.js";
 import { type Io, print, say } from "../io.js";
+import { type LeadingPage, writeLeadingPage } from "./leading-page.js";
 import { serveWorkbench } from "./serve-workbench.js";
 import { openerOf, showInBrowser } from "./show-in-browser.js";
 
@@ -13,6 +14,12 @@ export interface Opened {
   /** Whether a browser is opened, where there is a desktop. */
   readonly browser: boolean;
 }
+
+/** How long a browser may take to read the page that leads to the address, ms; the file goes then. Chosen. */
+const SHOWN_WITHIN = 60_000;
+
+/** Whether other users can read a program's arguments: not on Windows (from memory), whose `start` also takes a quoted path for a title. */
+const isReadByOthers = (platform: NodeJS.Platform): boolean => platform !== "win32";
 
 /**
  * Serves the page until the signal comes.
@@ -28,12 +35,17 @@ export async function openWorkbench(
 ): Promise<never> {
   if (path !== undefined) await loadDesign(path, io, {});
   const { address, close, failed } = await serveWorkbench(html, path);
+  let page: LeadingPage | undefined;
   try {
     print(io, address);
-    const shown = browser && (await showInBrowser(address, openerOf(process.platform, io.env)));
+    const opener = browser ? openerOf(process.platform, io.env) : undefined;
+    page = opener && isReadByOthers(process.platform) ? writeLeadingPage(address) : undefined;
+    const shown = await showInBrowser(page?.path ?? address, opener);
+    if (page !== undefined) setTimeout(page.remove, SHOWN_WITHIN).unref();
     say(io, `${shown ? "opened in the browser" : "open this address in a browser"}; Ctrl-C ends it`);
     return await Promise.race([failed, aborted(signal)]);
   } finally {
+    page?.remove();
     await close();
   }
 }

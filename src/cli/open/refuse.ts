@@ -37,7 +37,7 @@ export function admit(request: Pick<IncomingMessage, "method" | "url" | "headers
   if (origin !== undefined && origin !== `http://${door.host}`)
     return { status: 403, message: "asked by another page" };
   const site = headers["sec-fetch-site"];
-  if (site !== undefined && site !== "same-origin" && site !== "none") {
+  if (site !== undefined && site !== "same-origin" && site !== "none" && !isLedHere(headers)) {
     return { status: 403, message: "asked by another site" };
   }
   if (method !== "GET" && method !== "PUT") return { status: 405, message: "GET and PUT are answered" };
@@ -45,6 +45,14 @@ export function admit(request: Pick<IncomingMessage, "method" | "url" | "headers
   const [, token = "", ...rest] = url.replace(/[?#].*$/s, "").split("/");
   if (!isSame(token, door.token) || rest.length === 0) return { status: 404, message: "there is nothing here" };
   return { method, path: rest.join("/") };
+}
+
+/**
+ * Whether a window of its own was led here, as by the page that `annulet open` writes into a file: whoever led it knows the
+ * token and sees nothing of what is answered. What is shown inside another page is none.
+ */
+function isLedHere(headers: IncomingMessage["headers"]): boolean {
+  return headers["sec-fetch-mode"] === "navigate" && headers["sec-fetch-dest"] === "document";
 }
 
 /** In a time that tells nothing of how much was right. */

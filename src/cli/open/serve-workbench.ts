@@ -8,6 +8,7 @@ import { basename } from "node:path";
 import { filesBeside } from "../design-folder.js";
 import { STDIN } from "../files.js";
 import { answer, type Offer } from "./answer.js";
+import { writeArt } from "./art-on-disk.js";
 import { DesignOnDisk } from "./design-on-disk.js";
 import { pageFor, pageHeaders } from "./page-headers.js";
 
@@ -46,6 +47,7 @@ export async function serveWorkbench(html: string, design?: string): Promise<Ser
     html: pageFor(html, design && basename(design)),
     headers: pageHeaders(html),
     design: design === undefined ? undefined : new DesignOnDisk(design),
+    art: (name, bytes) => design !== undefined && writeArt(design, name, bytes),
     file: filesBeside(design ?? STDIN),
   };
   const failed = new Promise<never>((_, reject) => {

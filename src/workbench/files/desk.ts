@@ -43,6 +43,8 @@ export class Desk {
   readonly #making = signal<Making | undefined>(undefined);
   readonly #downloaded = signal<string | undefined>(undefined);
   readonly #handOver: HandOver;
+  /** Names of art that stands beside the file by now. */
+  readonly #written = new Set<string>();
 
   constructor(bench: Bench, keep: Keep, disk: DiskDesign | undefined, handOver: HandOver) {
     this.bench = bench;
@@ -199,7 +201,7 @@ export class Desk {
       this.keep.setBase(ON_DISK, digest);
       this.bench.notes.drop("disk");
       this.#tell({ name: "saved", text: "disk.saved", values: { name }, kind: "news" });
-      this.#tellLoose(name);
+      void this.#addArt(disk);
     } else if (outcome === "changed") void disk.load().then((theirs) => theirs && this.#offerBoth(theirs));
     else if (outcome === "gone") this.#offer("disk.gone", [this.#saveOver(disk)]);
     else this.#offer(`disk.${outcome === "refused" ? "refused" : "no-answer"}`, [this.#rescue()]);
@@ -228,11 +230,21 @@ export class Desk {
     this.#tell({ name: "disk", text, values: { name: this.disk?.name ?? "" }, kind: "trouble", choices });
   }
 
-  /** Art that was dropped here lies in the browser and not beside the saved file. */
-  #tellLoose(design: string): void {
+  /** Art that was dropped here is written beside the saved file; what cannot be there is told and can be downloaded. */
+  async #addArt(disk: DiskDesign): Promise<void> {
     const text = this.bench.document.sound.peek();
-    const loose = [...this.bench.files.peek()].filter(([name]) => text.includes(JSON.stringify(name)));
-    if (loose.length === 0) return;
+    const loose: [string, Uint8Array][] = [];
+    for (const [name, bytes] of this.bench.files.peek()) {
+      // No name ever changes its bytes, so what was written once stands there.
+      if (this.#written.has(name) || !text.includes(JSON.stringify(name))) continue;
+      if (await disk.addFile(name, bytes)) this.#written.add(name);
+      else loose.push([name, bytes]);
+    }
+    if (loose.length === 0) this.bench.notes.drop("loose");
+    else this.#tellLoose(disk.name, loose);
+  }
+
+  #tellLoose(design: string, loose: readonly (readonly [string, Uint8Array])[]): void {
     const names = loose.map(([name]) => name).join(", ");
     const take = (): void => {
       for (const [name, bytes] of loose) this.#handOver(name, bytes);

@@ -71,6 +71,13 @@ export class DiskDesign {
     return now === undefined || now.digest === this.#saved.peek()?.digest ? undefined : now;
   }
 
+  /** Writes art beside the design, where no other file has its name and the saved design names it. @returns whether it stands there now */
+  async addFile(name: string, bytes: Uint8Array): Promise<boolean> {
+    const how = { method: "PUT", body: bytes as Uint8Array<ArrayBuffer>, headers: { "if-none-match": "*" } };
+    const answered = await this.#send(`files/${encodeURIComponent(name)}`, how).catch(() => undefined);
+    return answered?.ok === true;
+  }
+
   /** A file beside the design; undefined where there is none. */
   async file(name: string): Promise<Uint8Array | undefined> {
     const answered = await this.#send(`files/${encodeURIComponent(name)}`).catch(() => undefined);

@@ -262,7 +262,8 @@ export const english = {
   "disk.gone": "{name} is not there any more.",
   "disk.refused": "{name} could not be written.",
   "disk.no-answer": "The program that serves this page does not answer: {name} is not saved.",
-  "disk.loose": "{names} lies in this browser: put it beside {design}, or other programs will miss it.",
+  "disk.loose":
+    "{names} lies in this browser alone, since it could not be written beside {design} or another file has its name there. Put it there by hand, or other programs will miss it.",
 } as const;
 
 /** The key of a text. */

@@ -268,5 +268,6 @@ export const german: Words = {
   "disk.gone": "{name} ist nicht mehr da.",
   "disk.refused": "{name} ließ sich nicht schreiben.",
   "disk.no-answer": "Das Programm, das diese Seite liefert, antwortet nicht: {name} ist nicht gespeichert.",
-  "disk.loose": "{names} liegt nur in diesem Browser: Legen Sie es neben {design}, sonst fehlt es anderen Programmen.",
+  "disk.loose":
+    "{names} liegt nur in diesem Browser: Es ließ sich nicht neben {design} schreiben, oder dort heißt schon eine andere Datei so. Legen Sie es selbst dorthin, sonst fehlt es anderen Programmen.",
 };

@@ -182,6 +182,8 @@ describe("the program's server", () => {
     const before = text();
     const { host } = new URL(address);
     const good = { method: "PUT", body: "stolen", headers: { origin, "if-match": tagOf(before) } };
+    const adding = { ...good, headers: { origin, "if-none-match": "*" } };
+    const framed = { "sec-fetch-site": "cross-site", "sec-fetch-mode": "navigate", "sec-fetch-dest": "iframe" };
     const strange: readonly (readonly [string, string, Asked, number])[] = [
       ["another host, as after a change of its name's address", base, { headers: { host: "rings.example" } }, 421],
       ["the machine's other name", base, { headers: { host: host.replace("127.0.0.1", "localhost") } }, 421],
@@ -200,7 +202,13 @@ describe("the program's server", () => {
       ["a question whether it may", `${base}design`, { method: "OPTIONS", headers: { origin } }, 405],
       ["deleting", `${base}design`, { method: "DELETE", headers: { origin } }, 405],
       ["saving the page", base, good, 405],
-      ["saving a file", `${base}files/a.svg`, good, 405],
+      ["saving a file over whatever has its name", `${base}files/a.svg`, good, 428],
+      ["saving a file that no design names", `${base}files/a.svg`, adding, 403],
+      ["saving a file of another kind", `${base}files/ring.json`, adding, 403],
+      ["saving a hidden file", `${base}files/.a.svg`, adding, 403],
+      ["saving a file elsewhere", `${base}files/${encodeURIComponent("../a.svg")}`, adding, 403],
+      ["saving a file from nowhere", `${base}files/a.svg`, { ...adding, headers: { "if-none-match": "*" } }, 403],
+      ["a page inside another site's", base, { headers: framed }, 403],
       ["saving from nowhere", `${base}design`, { ...good, headers: { "if-match": tagOf(before) } }, 403],
       ["saving from another site", `${base}design`, { ...good, headers: { ...good.headers, origin: "null" } }, 403],
       ["saving with a wrong token", `/${"A".repeat(32)}/design`, good, 404],
@@ -212,5 +220,7 @@ describe("the program's server", () => {
       expect(answered.headers).not.toHaveProperty("access-control-allow-origin");
     }
     expect(text()).toBe(before);
+    // A window that was led here, as by the page in a file that annulet open hands to the browser.
+    expect((await ask(address, base, { headers: { ...framed, "sec-fetch-dest": "document" } })).status).toBe(200);
   });
 });

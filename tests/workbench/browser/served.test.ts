@@ -1,6 +1,8 @@
 // Across: the page of the workbench as annulet open serves it
 import { readFileSync, writeFileSync } from "node:fs";
+import { pathToFileURL } from "node:url";
 import { afterAll, beforeAll, describe, expect, it, onTestFinished } from "vitest";
+import { writeLeadingPage } from "../../../src/cli/open/leading-page.js";
 import { serveWorkbench } from "../../../src/cli/open/serve-workbench.js";
 import { PLAIN, put, tempFolder } from "../../cli/support.js";
 import { hasBrowser } from "../../support/browser.js";
@@ -36,7 +38,9 @@ describe.skipIf(!hasBrowser())("the page that annulet open serves", () => {
     put(folder, "square.svg", SQUARE);
     const { address, close } = await serveWorkbench(readFileSync(await workbenchFile(), "utf8"), path);
     onTestFinished(close);
-    const { page, complaints } = await browser.open({ address });
+    const lead = writeLeadingPage(address);
+    onTestFinished(lead.remove);
+    const { page, complaints } = await browser.open({ address, led: pathToFileURL(lead.path).href });
     const onDisk = () => readFileSync(path, "utf8");
     const edit = (text: string) => typeDesign(page, text);
     await page.waitForFunction(() => document.title === "on disk – annulet");

@@ -57,9 +57,13 @@ function open({ disk, id }: { readonly disk?: DiskDesign; readonly id?: string }
 
 /** A program that serves one file, with a number for its digest. */
 function program(text: string) {
-  const file = { text, version: 1, answers: true };
+  const file = { text, version: 1, answers: true, art: [] as string[], takesArt: false };
   const send: Send = async (path, how = {}) => {
     if (!file.answers) throw new TypeError("no answer");
+    if (path.startsWith("files/") && how.method === "PUT") {
+      file.art.push(path);
+      return new Response(null, { status: file.takesArt ? 204 : 412 });
+    }
     if (path !== "design") return new Response(null, { status: 404 });
     const tag = { etag: `"${file.version}"` };
     if (how.method !== "PUT") return new Response(file.text, { headers: tag });
@@ -179,16 +183,21 @@ describe("the desk", () => {
     expect(file.text).not.toBe(TEXT);
   });
 
-  it("says that art lies in the browser alone once the design is saved", async () => {
-    const { send } = program(TEXT);
+  it("writes art beside the saved design once, and says what lies in the browser alone", async () => {
+    const { file: served, send } = program(TEXT);
     const disk = new DiskDesign("ring.json", send);
     disk.goOnFrom({ text: TEXT, digest: '"1"' });
     const { desk, notes, choose, handed } = open({ disk, id: ON_DISK });
     await desk.takeFiles([file("leaf.svg", "<svg/>")]);
     await desk.save();
-    expect(notes()).toEqual(["loose"]);
+    await expect.poll(notes).toEqual(["loose"]);
     choose("file.download-art");
     expect(handed.map(([name]) => name)).toEqual(["leaf.svg"]);
+    served.takesArt = true;
+    await desk.save();
+    await expect.poll(notes).not.toContain("loose");
+    await desk.save();
+    expect(served.art).toEqual(["files/leaf.svg", "files/leaf.svg"]);
   });
 
   it("tells of storage that is full, of copies and of what is deleted", async () => {

@@ -3,7 +3,9 @@ import { join } from "node:path";
 import { expect, it, onTestFinished } from "vitest";
 import { serveWorkbench } from "../../../src/cli/open/serve-workbench.js";
 import { DiskDesign, type Loaded } from "../../../src/workbench/files/disk-design.js";
-import { put, tempFolder } from "../../cli/support.js";
+import { PLAIN, put, tempFolder } from "../../cli/support.js";
+
+const NAMING = JSON.stringify({ ...PLAIN, pattern: { regions: [{ svg: "a b.svg", height: 0.2 }] } });
 
 const HTML = `<html><head><meta http-equiv="Content-Security-Policy" content="default-src 'none'"></head></html>`;
 
@@ -44,7 +46,18 @@ it("reads and saves through the program, and is told of others' changes", async 
   expect(new TextDecoder().decode(await disk.file("leaf.svg"))).toBe("<svg/>");
   expect(await disk.file("none.svg")).toBeUndefined();
   expect(await disk.file("../ring.json")).toBeUndefined();
+
+  // Art is added where the saved design names it and no other file has its name.
+  const art = new TextEncoder().encode("<svg><path/></svg>");
+  expect(await disk.addFile("a b.svg", art)).toBe(false);
+  expect(await disk.saveOver(NAMING)).toBe("saved");
+  expect(await disk.addFile("a b.svg", art)).toBe(true);
+  expect(await disk.addFile("a b.svg", art)).toBe(true);
+  expect(await disk.addFile("a b.svg", new TextEncoder().encode("other"))).toBe(false);
+  expect(readFileSync(join(folder, "a b.svg"), "utf8")).toBe("<svg><path/></svg>");
+  expect(await disk.addFile("../f.ttf", art)).toBe(false);
   await close();
+  expect(await disk.addFile("a b.svg", art)).toBe(false);
   expect(await disk.save("late")).toBe("no-answer");
   expect(await disk.load()).toBeUndefined();
   expect(await disk.file(join("leaf.svg"))).toBeUndefined();
