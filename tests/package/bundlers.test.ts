@@ -3,7 +3,7 @@
  * The lines of examples/guide/browser.md in Chromium: a worker that makes a ring with lettering, under the strictest policy
  * that allows WebAssembly. Skipped where there is no browser or the package is not built: `npm run build`.
  */
-import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
@@ -14,6 +14,7 @@ import { createServer, build as viteBuild } from "vite";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { hasBrowser, openPage, serve } from "../support/browser.js";
 import { bytesOf, pathOf } from "../support/fonts.js";
+import { guideBlock } from "../support/guide-block.js";
 import { installPackage } from "../support/installed.js";
 
 const ROOT = fileURLToPath(new URL("../../", import.meta.url));
@@ -38,14 +39,6 @@ interface Answer {
   readonly positions?: number;
   readonly normals?: number;
   readonly triangles?: number;
-}
-
-/** A block of the guide whose first line is this comment. */
-function guideBlock(title: string): string {
-  const guide = readFileSync(join(ROOT, "examples/guide/browser.md"), "utf8");
-  const found = guide.split("```js\n").find((part) => part.startsWith(`// ${title}\n`));
-  if (found === undefined) throw new Error(`the guide has no block ${title}`);
-  return found.split("```")[0];
 }
 
 /** What the guide's page leaves to the app: the design, its font, and what is done with the ring. */

@@ -27,6 +27,8 @@ import { motifOutline } from "./motif-outline.js";
 
 /** Everything is plain data, so that it can be posted. */
 export const ringLibrary = {
+  /** A sign of life. */
+  isAlive: () => true,
   /** What is known of a field; the whole document's fields for an empty path. @throws AnnuletError `field-unknown` */
   explain,
   /** The same, with all fields inside it. @throws AnnuletError `field-unknown` */

@@ -54,7 +54,8 @@ export function openBench({ startWorker, setup, ...begun }: BenchSetup): Bench {
   const files = signal(begun.files ?? NO_FILES);
   const selected = signal<Path | undefined>(undefined);
   const notes = new Notes();
-  const start = (): RingHost => startHost(startWorker, () => lost());
+  const isBusy = (): boolean => answers.pending.peek();
+  const start = (): RingHost => startHost(startWorker, () => lost(), isBusy);
   const host = signal(start());
   const answers = new Answers(host.peek().rings, { ...setup, files: filesOf(files, setup.files) });
   const losses = new Losses();

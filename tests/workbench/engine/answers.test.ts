@@ -1,6 +1,6 @@
 // Covers: src/workbench/engine/ring-host.ts, src/workbench/engine/ring-library.ts, src/workbench/engine/worker.ts, src/workbench/state/bench.ts, src/workbench/engine/unpack.ts
 import { gzipSync } from "node:zlib";
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it, onTestFinished, vi } from "vitest";
 import { openRing, toBuffers } from "../../../src/index.js";
 import { Answers } from "../../../src/workbench/engine/answers.js";
 import { startHost } from "../../../src/workbench/engine/ring-host.js";
@@ -111,6 +111,21 @@ describe("the answers of the page", () => {
     await vi.waitFor(() => expect(bench.answers.of.buffers.value?.text).toBe(bench.document.text.value), 20_000);
     bench.end();
   });
+});
+
+it("the worker is taken for dead where it answers no more, and says nothing of it", () => {
+  vi.useFakeTimers();
+  onTestFinished(() => void vi.useRealTimers());
+  const mute = new NearWorker();
+  mute.postMessage = () => undefined;
+  const terminate = vi.spyOn(mute, "terminate");
+  const onLost = vi.fn();
+  startHost(() => mute as unknown as Worker, onLost);
+  vi.advanceTimersByTime(10_000);
+  expect(onLost).not.toHaveBeenCalled();
+  vi.advanceTimersByTime(300_000);
+  expect(onLost).toHaveBeenCalledOnce();
+  expect(terminate).toHaveBeenCalledOnce();
 });
 
 describe("the library in the worker", () => {
