@@ -3,7 +3,7 @@
  */
 import { linkSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { temporaryBeside } from "../../disk/temporary-files.js";
+import { temporaryBeside } from "../temporary-files.js";
 
 /** Art by its ending, with the most bytes that the library reads of it (`disk/file-source.ts`). */
 const KINDS = [

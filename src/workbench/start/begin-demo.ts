@@ -2,7 +2,7 @@
  * A design of the demo's with the files that it names, as the bench takes it.
  */
 import { unpack } from "../engine/unpack.js";
-import type { Begun } from "../state/bench.js";
+import type { Begun, Bench } from "../state/bench.js";
 
 /** As the page carries it. */
 export interface CarriedDesign {
@@ -14,6 +14,16 @@ export interface CarriedDesign {
 export async function begunWith({ text, packed }: CarriedDesign): Promise<Begun> {
   const files = Object.entries(packed).map(async ([name, bytes]) => [name, await unpack(bytes)] as const);
   return { text, files: new Map(await Promise.all(files)) };
+}
+
+/** Puts a design on the bench once it is unpacked, unless the maker has put or changed something there meanwhile. */
+export async function beginUnlessChanged(
+  { begin, id, document }: Pick<Bench, "begin" | "id" | "document">,
+  coming: Promise<Begun>,
+): Promise<void> {
+  const [before, text] = [id.peek(), document.text.peek()];
+  const begun = await coming;
+  if (id.peek() === before && document.text.peek() === text) begin(begun);
 }
 
 /** What the design calls itself, without what stands in brackets. */

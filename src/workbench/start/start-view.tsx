@@ -8,7 +8,7 @@ import { asked } from "../fields/asked.js";
 import { MotifPictures } from "../fields/motif-pictures.js";
 import { type Begun, useBench } from "../state/bench.js";
 import { say } from "../words/language.js";
-import { begunWith, nameOfDemo } from "./begin-demo.js";
+import { beginUnlessChanged, begunWith, nameOfDemo } from "./begin-demo.js";
 import { firstRing } from "./first-ring.js";
 import { GUIDE_STEPS, type GuideStep, guideStep, startShown } from "./start-state.js";
 import "./start.css";
@@ -38,7 +38,7 @@ function StartDialog() {
   const close = (): void => {
     const isFirst = startShown.peek() === "first";
     startShown.value = undefined;
-    if (isFirst) void begunWith(demoDesigns[0]).then(bench.begin);
+    if (isFirst) void beginUnlessChanged(bench, begunWith(demoDesigns[0]));
   };
   const begin = (design: Begun, step?: GuideStep): void => {
     bench.begin(design);

@@ -5,6 +5,7 @@ import { useState } from "preact/hooks";
 import { sizeTable } from "../../entries/sizes.js";
 import { useBench } from "../state/bench.js";
 import { say, sayNumber } from "../words/language.js";
+import { sayText } from "../words/say-text.js";
 
 export function SizeCell() {
   const size = useBench().answers.of.size.value?.value;
@@ -17,13 +18,14 @@ export function SizeCell() {
       <button type="button" class="title-size-own" aria-expanded={open} onClick={() => show(!open)}>
         <span class="caption">{say("title.size")}</span>
         <span class="figure">
-          {own === undefined ? "" : `${own.title} ${size.label ?? own.label} · `}Ø {sayNumber(size.diameter, 2)} mm
+          {own === undefined ? "" : `${sayText(own.title)} ${size.label ?? own.label} · `}Ø{" "}
+          {sayNumber(size.diameter, 2)} mm
         </span>
       </button>
       <ul class="title-systems" aria-label={say("title.systems")}>
         {rows.map(({ system, title, label }) => (
           <li key={system}>
-            <span class="caption">{title}</span> {label}
+            <span class="caption">{sayText(title)}</span> {label}
           </li>
         ))}
       </ul>

@@ -1,7 +1,7 @@
 // Covers: src/workbench/start/start-state.ts
 import { gzipSync } from "node:zlib";
-import { expect, it } from "vitest";
-import { begunWith, nameOfDemo } from "../../../src/workbench/start/begin-demo.js";
+import { expect, it, vi } from "vitest";
+import { beginUnlessChanged, begunWith, nameOfDemo } from "../../../src/workbench/start/begin-demo.js";
 import { GUIDE_STEPS, stepBeside } from "../../../src/workbench/start/start-state.js";
 
 it("unpacks the files that a design names", async () => {
@@ -9,6 +9,24 @@ it("unpacks the files that a design names", async () => {
   const { text, files } = await begunWith({ text: "{}", packed });
   expect(text).toBe("{}");
   expect(new TextDecoder().decode(files?.get("leaf.svg"))).toBe("<svg/>");
+});
+
+it("takes no place that the maker has given to another design while it was unpacked", async () => {
+  const stands = { id: "a", text: "{}" };
+  const peek = (name: "id" | "text") => ({ peek: () => stands[name] });
+  const begin = vi.fn();
+  const bench = { begin, id: peek("id"), document: { text: peek("text") } } as never;
+  const demo = Promise.resolve({ text: "demo" });
+  const untouched = beginUnlessChanged(bench, demo);
+  await untouched;
+  expect(begin).toHaveBeenCalledOnce();
+  const opened = beginUnlessChanged(bench, demo);
+  stands.id = "b";
+  await opened;
+  const changed = beginUnlessChanged(bench, demo);
+  stands.text = '{"a":1}';
+  await changed;
+  expect(begin).toHaveBeenCalledOnce();
 });
 
 it("calls a design by its name without what stands in brackets", () => {
