@@ -1,9 +1,8 @@
 /**
  * Art that was dropped on the page, written beside its design: new files alone, whole or not at all, and never over another.
  */
-import { linkSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { linkSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
-import { temporaryBeside } from "../temporary-files.js";
 
 /** Art by its ending, with the most bytes that the library reads of it (`disk/file-source.ts`). */
 const KINDS = [
@@ -34,8 +33,10 @@ export function artBytes(name: string): number | undefined {
  */
 export function writeArt(design: string, name: string, bytes: Uint8Array): boolean {
   const target = join(dirname(design), name);
-  const beside = temporaryBeside(target);
+  // On the same disk, so that a link can be made of it.
+  const folder = mkdtempSync(join(dirname(design), ".annulet-"));
   try {
+    const beside = join(folder, "art");
     writeFileSync(beside, bytes, { flag: "wx" });
     // Unlike a renaming, a link is refused where anything has the name, links that lead nowhere too.
     linkSync(beside, target);
@@ -44,7 +45,7 @@ export function writeArt(design: string, name: string, bytes: Uint8Array): boole
     if ((error as NodeJS.ErrnoException).code !== "EEXIST") throw error;
     return holds(target, bytes);
   } finally {
-    rmSync(beside, { force: true });
+    rmSync(folder, { recursive: true, force: true });
   }
 }
 
