@@ -1,5 +1,8 @@
-/** How sure a published value is. */
+/**
+ * What stands beside every published value.
+ */
 
+/** How sure a value is. */
 export type Certainty =
   /** A standard, a law, or several sources that agree. */
   | "standard"

@@ -14,16 +14,19 @@ export interface Bulge {
 
 /** Looks at every corner from every facet. */
 export function bulgeOf(body: Polyhedron): Bulge {
+  const positions = Float64Array.from(body.points.flat());
+  // The facet that a corner was last found to belong to.
+  const of = new Int32Array(body.points.length).fill(-1);
   let unevenness = 0;
   let above = Number.NEGATIVE_INFINITY;
-  for (const facet of body.facets) {
+  body.facets.forEach((facet, f) => {
     const plane = facetPlane(body, facet);
-    const own = new Set(facet.ring);
-    body.points.forEach(([x, y, z], i) => {
-      const distance = distanceTo(plane, x, y, z);
-      if (own.has(i)) unevenness = Math.max(unevenness, Math.abs(distance));
+    for (const corner of facet.ring) of[corner] = f;
+    for (let i = 0; i < of.length; i++) {
+      const distance = distanceTo(plane, positions[3 * i], positions[3 * i + 1], positions[3 * i + 2]);
+      if (of[i] === f) unevenness = Math.max(unevenness, Math.abs(distance));
       else above = Math.max(above, distance);
-    });
-  }
+    }
+  });
   return { unevenness, above };
 }

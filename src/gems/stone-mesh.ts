@@ -8,6 +8,7 @@ import { type Polyhedron, polyhedronMesh } from "./polyhedron.js";
 import type { Stone } from "./stone.js";
 import { stoneOf } from "./stone-of.js";
 
+/** How finely a stone is made. */
 export interface StoneMeshOptions {
   /** How far the girdle's facets, and a cabochon's, may lie inside the round outline, mm, 0.0005 to 0.2. Default 0.005. */
   readonly tolerance?: number | undefined;

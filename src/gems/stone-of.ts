@@ -32,6 +32,7 @@ export interface StoneInput {
   readonly proportions?: ProportionsSpec | undefined;
 }
 
+/** What `stoneOf` may be told beside the stone. */
 export interface StoneOptions {
   /** The gems to choose from; default the built-in ones. */
   readonly gems?: readonly Gem[];

@@ -2,8 +2,10 @@
 import { Vector3 } from "three";
 import { ConvexHull } from "three/addons/math/ConvexHull.js";
 import { describe, expect, it } from "vitest";
+import { AnnuletError } from "../../../src/base/errors.js";
 import { seeded } from "../../../src/base/math/seeded.js";
 import { bulgeOf } from "../../../src/gems/bulge.js";
+import { requireCloses } from "../../../src/gems/closes.js";
 import type { Cut, StoneSize } from "../../../src/gems/cut.js";
 import { cuts, findCut } from "../../../src/gems/cuts/catalogue.js";
 import { outlinePoints } from "../../../src/gems/outline.js";
@@ -125,6 +127,44 @@ function distanceToRing(ring: readonly (readonly [number, number])[], x: number,
     return Math.min(least, Math.hypot(x - ax - t * ux, y - ay - t * uy));
   }, Number.POSITIVE_INFINITY);
 }
+
+/** Shares far wider than any stone's. */
+const WIDE: Readonly<Record<keyof Proportions, readonly [number, number]>> = {
+  table: [0.02, 0.94],
+  crownHeight: [0.005, 0.6],
+  girdle: [0.002, 0.2],
+  pavilionDepth: [0.01, 1],
+  culet: [0, 0.3],
+  star: [0.05, 0.94],
+  lowerHalf: [0.05, 0.94],
+};
+
+describe("any proportions", () => {
+  it("close as they should, or are refused", () => {
+    const ends = { closed: 0, refused: 0 };
+    for (const [draw, cut] of [...cuts, ...cuts, ...cuts, ...cuts].entries()) {
+      const shares = Object.entries(cut.proportions).map(([name, usual], i) => {
+        const [least, most] = WIDE[name as keyof Proportions];
+        const drawn = least + (most - least) * seeded(11, draw, i);
+        return [name, usual === 0 || seeded(12, draw, i) < 0.4 ? usual : drawn];
+      });
+      const size = sizeFor(cut, cut.ratio.least + (cut.ratio.most - cut.ratio.least) * seeded(13, draw, 0));
+      const proportions: Proportions = Object.fromEntries(shares);
+      try {
+        requireCloses(cut, size, proportions, "proportions");
+      } catch (error) {
+        if (!(error instanceof AnnuletError)) throw error;
+        expect(error.code).toBe("proportions-cannot-close");
+        ends.refused++;
+        continue;
+      }
+      expectStone(cut, size, proportions);
+      ends.closed++;
+    }
+    // Both happen, so that neither half of the test stands empty.
+    expect(Math.min(ends.closed, ends.refused)).toBeGreaterThan(3);
+  });
+});
 
 describe("the catalogue of cuts", () => {
   it("has every name, in the order of tables", () => {
