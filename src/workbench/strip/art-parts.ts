@@ -20,6 +20,8 @@ export interface PointPart {
   readonly unit: DrawingUnit;
   /** Undefined where the document leaves it at the tile's middle. */
   readonly point: ArtPoint | undefined;
+  /** Of a drawing that is placed there, where its `place` stands in the document. */
+  readonly place?: Path;
 }
 
 /** A circle round the band, mm across it from the seat's middle. */
@@ -60,7 +62,7 @@ function pointOf(value: unknown): ArtPoint | undefined {
 
 function placeOf(own: Readonly<Record<string, unknown>>, at: Path, unit: DrawingUnit): PointPart {
   const place = isPart(own.place) ? own.place : {};
-  return { kind: "point", at: [...at, "place", "at"], unit, point: pointOf(place.at) };
+  return { kind: "point", at: [...at, "place", "at"], unit, point: pointOf(place.at), place: [...at, "place"] };
 }
 
 interface Found {

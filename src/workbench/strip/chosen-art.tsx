@@ -6,23 +6,38 @@ import { useBench } from "../state/bench.js";
 import type { Path } from "../state/json-text.js";
 import { nameOf, valueAt } from "../state/json-text.js";
 import { say, sayNumber } from "../words/language.js";
+import { arcNodes, bendArc } from "./arc-radius.js";
 import type { ArtEntry } from "./art-entries.js";
 import { artParts, type LevelPart, type PathPart, type PointPart } from "./art-parts.js";
-import { artOnStrip, dragged, nearestHandles } from "./drag-art.js";
+import { artOnStrip, dragged, nearestHandles, ownRow } from "./drag-art.js";
 import type { FlatPoint } from "./flat-view.js";
 import { addPoint, movePoint, nodesOf, type PathNode, removePoint } from "./path-edit.js";
 import { type PathText, readPathText, writePathText } from "./path-text.js";
+import {
+  awayFrom,
+  PLACE_RANGES,
+  PLACE_STEPS,
+  type PlacedArt,
+  placedArt,
+  placeHandles,
+  scaleTo,
+  turnTo,
+  writtenScale,
+  writtenTurn,
+} from "./placed-art.js";
 import { sharedView } from "./shared-view.js";
 import type { Guide } from "./snapping.js";
 import { StripHandle } from "./strip-handle.js";
 import type { StripLayout } from "./strip-layout.js";
-import type { ArtPoint } from "./tile-units.js";
+import { type ArtPoint, toArt, unitScale } from "./tile-units.js";
 
 /** Where a point was dragged to last, and what it snapped to. */
 export interface Told {
   readonly point: ArtPoint;
   readonly place: FlatPoint;
   readonly to: readonly Guide[];
+  /** What is told in place of where the point is. */
+  readonly text?: string;
 }
 
 export const told = signal<Told | undefined>(undefined);
@@ -62,6 +77,9 @@ export function ChosenHandles({ entry, ...chosen }: Chosen & { readonly entry: A
       {parts.map((part) => {
         const key = nameOf(part.at);
         if (part.kind === "path") return <PathHandles key={key} {...{ part }} {...chosen} />;
+        if (part.kind === "point" && part.place !== undefined) {
+          return <PlaceHandles key={key} {...{ part }} {...chosen} place={part.place} />;
+        }
         return part.kind === "level" ? (
           <LevelHandle key={key} {...{ part }} {...chosen} />
         ) : (
@@ -88,11 +106,17 @@ function PathHandles({ part, ...chosen }: Chosen & { readonly part: PathPart }) 
   const { layout } = chosen;
   const view = sharedView(bench).view.value;
   const handles = nodesOf(path).map((node) => ({ node, place: artOnStrip(layout, part.unit, node.at) }));
+  const arcs = arcNodes(path).map((node) => ({ node, place: artOnStrip(layout, part.unit, node.at) }));
   const move = (node: PathNode) => (place: FlatPoint, reach: number) => {
     // Of what is there now, since a drag goes on while the page is drawn anew.
     const now = readOnce(String(valueAt(bench.document.value.peek(), part.at)));
     if (now === undefined) return;
     drag.move(part.unit, part.at, place, reach, (point) => writePathText(movePoint(now, node, point)));
+  };
+  const bend = (step: number) => (place: FlatPoint, reach: number) => {
+    const now = readOnce(String(valueAt(bench.document.value.peek(), part.at)));
+    if (now !== undefined)
+      drag.move(part.unit, part.at, place, reach, (point) => writePathText(bendArc(now, step, point)));
   };
   const remove =
     ({ step }: PathNode) =>
@@ -126,6 +150,16 @@ function PathHandles({ part, ...chosen }: Chosen & { readonly part: PathPart }) 
           onRemove={node.kind === "end" ? remove(node) : undefined}
         />
       ))}
+      {nearestHandles(arcs, [view.u, view.v]).map(({ node, place }) => (
+        <StripHandle
+          key={`arc ${node.step}`}
+          {...{ place }}
+          kind="control"
+          label={say("strip.radius", { number: node.step + 1, radius: sayNumber(node.radius, 3) })}
+          onMove={bend(node.step)}
+          onRest={drag.rest}
+        />
+      ))}
     </>
   );
 }
@@ -143,6 +177,77 @@ function PointHandle({ part, ...chosen }: Chosen & { readonly part: PointPart })
       onRest={drag.rest}
     />
   );
+}
+
+interface Placing extends Chosen {
+  readonly part: PointPart;
+  readonly place: Path;
+}
+
+/** The least way on the screen from a drawing's place to what turns it: both have room for a finger. CSS pixels, chosen. */
+const CLEAR = 60;
+
+/** A placed drawing: its place, its size at a corner, its turn above it. */
+function PlaceHandles({ part, place, ...chosen }: Placing) {
+  const bench = useBench();
+  const { document } = bench;
+  const { layout } = chosen;
+  const { unit } = part;
+  const placed = placedIn(document.value.value, part, layout);
+  const handles = placeHandles(placed);
+  const clear = CLEAR / sharedView(bench).view.value.scale;
+  const set = (key: "scale" | "turn", value: number, at: FlatPoint): void => {
+    told.value = { point: placed.at, place: at, to: [], text: placeWords(key, value) };
+    document.set([...place, key], value, `drag ${nameOf(place)}.${key}`);
+  };
+  const rest = (): void => {
+    told.value = undefined;
+    document.rest();
+  };
+  const artAt = ([u, v]: FlatPoint): ArtPoint => toArt([u, v - ownRow(layout)], unitScale(layout, unit));
+  const now = (): PlacedArt => placedIn(document.value.peek(), part, layout);
+  const sized = {
+    scale: {
+      pulled: (to: FlatPoint, holds: boolean) => scaleTo(now(), artAt(to), holds),
+      stepped: (up: boolean, by: number) => writtenScale(up ? now().scale * by : now().scale / by),
+    },
+    turn: {
+      pulled: (to: FlatPoint, holds: boolean) => turnTo(now(), artAt(to), holds),
+      stepped: (up: boolean, by: number) => writtenTurn(now().turn + (up ? by : -by)),
+    },
+  };
+  return (
+    <>
+      <PointHandle {...{ part }} {...chosen} />
+      {(["scale", "turn"] as const).map((key) => {
+        const own = artOnStrip(layout, unit, handles[key]);
+        const at = key === "turn" ? awayFrom(artOnStrip(layout, unit, placed.at), own, clear) : own;
+        const [low, high] = PLACE_RANGES[key];
+        const onStep = (up: boolean, fine: boolean): void =>
+          set(key, sized[key].stepped(up, PLACE_STEPS[key][fine ? "fine" : "coarse"]), at);
+        return (
+          <StripHandle
+            key={key}
+            place={at}
+            kind={key}
+            label={say(`strip.${key}`)}
+            slider={{ value: placed[key], least: low, most: high, text: placeWords(key, placed[key]), onStep }}
+            onMove={(to, reach) => set(key, sized[key].pulled(to, reach > 0), to)}
+            onRest={rest}
+          />
+        );
+      })}
+    </>
+  );
+}
+
+export function placedIn(document: unknown, { place = [], unit }: PointPart, layout: StripLayout): PlacedArt {
+  const { aspect, tileWidth, tileHeight } = layout;
+  return placedArt(valueAt(document, place), unit === "tile" ? [1, aspect] : [tileWidth, tileHeight]);
+}
+
+function placeWords(key: "scale" | "turn", value: number): string {
+  return key === "scale" ? `× ${sayNumber(value, 3)}` : `${sayNumber(value, 1)}°`;
 }
 
 function LevelHandle({ part, layout, guides }: Chosen & { readonly part: LevelPart }) {

@@ -7,12 +7,13 @@ import { useBench } from "../state/bench.js";
 import { valueAt } from "../state/json-text.js";
 import { type ArtEntry, isPart } from "./art-entries.js";
 import { artParts, type PathPart } from "./art-parts.js";
-import { readOnce } from "./chosen-art.js";
+import { placedIn, readOnce } from "./chosen-art.js";
 import { ownRow } from "./drag-art.js";
 import { type FlatPoint, toFlat } from "./flat-view.js";
 import { imageMatrix, imagesOf } from "./images.js";
 import { addPoint, nearestOn, nodesOf } from "./path-edit.js";
 import { writePathText } from "./path-text.js";
+import { placeFrame } from "./placed-art.js";
 import { type ShownTile, sharedView } from "./shared-view.js";
 import type { StripLayout } from "./strip-layout.js";
 import { toArt, unitScale } from "./tile-units.js";
@@ -29,13 +30,29 @@ interface Outlined {
 export function ChosenOutline({ entry, ...rest }: Outlined) {
   const { document } = useBench();
   const value = document.value.value;
-  const paths = artParts(value, entry.path).filter((part): part is PathPart => part.kind === "path");
+  const parts = artParts(value, entry.path);
+  const paths = parts.filter((part): part is PathPart => part.kind === "path");
+  // Of a placed drawing the box that it stands in: its lines come with the worker's answer.
+  const frames = parts.flatMap((part): PathPart[] => {
+    if (part.kind !== "point" || part.place === undefined) return [];
+    return [{ kind: "path", at: part.place, unit: part.unit, d: placeFrame(placedIn(value, part, rest.layout)) }];
+  });
   // A run's place and tiles stand in its `along`.
   const own = isPart(entry.value.along) ? entry.value.along : entry.value;
   return (
     <g class="chosen-art">
       {paths.map((part, i) => (
         <PathOutline key={part.at.join()} id={`chosen-${i}`} tiles={valueAt(own, ["tiles"])} {...{ part }} {...rest} />
+      ))}
+      {frames.map((part, i) => (
+        <PathOutline
+          key={part.at.join()}
+          id={`placed-${i}`}
+          tiles={valueAt(own, ["tiles"])}
+          {...{ part }}
+          {...rest}
+          frame
+        />
       ))}
     </g>
   );
@@ -45,6 +62,8 @@ interface PathOutlined extends Omit<Outlined, "entry"> {
   readonly part: PathPart;
   readonly id: string;
   readonly tiles: unknown;
+  /** Whether it is no path of the document, so that no point can be added. */
+  readonly frame?: boolean;
 }
 
 /** From x to x of a path's points, mm. */
@@ -55,7 +74,7 @@ function spanOf(part: PathPart, layout: StripLayout): readonly [number, number] 
   return [Math.min(...xs), Math.max(...xs)];
 }
 
-function PathOutline({ part, id, tiles, tile, layout, copies }: PathOutlined) {
+function PathOutline({ part, id, tiles, tile, layout, copies, frame = false }: PathOutlined) {
   const bench = useBench();
   const scale = unitScale(layout, part.unit);
   const images = imagesOf(layout, tile.group, spanOf(part, layout), carriesOf(tiles, tile.fit.cycle), 0);
@@ -88,18 +107,26 @@ function PathOutline({ part, id, tiles, tile, layout, copies }: PathOutlined) {
       </g>
       <g transform={`translate(0 ${-laneMiddle + row}) scale(${scale[0]} ${-scale[1]})`}>
         <path class="chosen-line" d={part.d} />
-        {/* biome-ignore lint/a11y/noStaticElementInteractions: by keys a point is added with Enter on the one before it */}
-        <path
-          class="chosen-room"
-          d={part.d}
-          onDblClick={(event) => {
-            event.stopPropagation();
-            const { left, top } = event.currentTarget.ownerSVGElement?.getBoundingClientRect() ?? { left: 0, top: 0 };
-            const shared = sharedView(bench);
-            add(toFlat(shared.view.peek(), shared.size.peek(), [event.clientX - left, event.clientY - top]));
-          }}
-        />
+        {frame ? null : <AddRoom {...{ add }} d={part.d} />}
       </g>
     </>
+  );
+}
+
+/** The room about a path in which a double press adds a point. */
+function AddRoom({ add, d }: { readonly add: (at: FlatPoint) => void; readonly d: string }) {
+  const bench = useBench();
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: by keys a point is added with Enter on the one before it
+    <path
+      class="chosen-room"
+      {...{ d }}
+      onDblClick={(event) => {
+        event.stopPropagation();
+        const { left, top } = event.currentTarget.ownerSVGElement?.getBoundingClientRect() ?? { left: 0, top: 0 };
+        const shared = sharedView(bench);
+        add(toFlat(shared.view.peek(), shared.size.peek(), [event.clientX - left, event.clientY - top]));
+      }}
+    />
   );
 }

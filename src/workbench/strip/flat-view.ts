@@ -60,18 +60,20 @@ export interface FlatSizes {
   /** Of all that is shown along the band. */
   readonly from: number;
   readonly to: number;
+  /** By what factor letters are larger than 16 CSS pixels: dimensions need as much more room. Default 1. */
+  readonly letters?: number;
 }
 
 /** The band's whole width in view, its own tile in the middle. */
-export function fitBand(size: ScreenPoint, { bandWidth, tileWidth }: FlatSizes): FlatView {
-  const room = Math.max(1, size[1] - 2 * BAND_MARGIN);
+export function fitBand(size: ScreenPoint, { bandWidth, tileWidth, letters = 1 }: FlatSizes): FlatView {
+  const room = Math.max(1, size[1] - 2 * BAND_MARGIN * letters);
   return { scale: within(room / bandWidth), u: tileWidth / 2, v: 0, hold: "band" };
 }
 
 /** The whole strip in view, across too. */
-export function fitStrip(size: ScreenPoint, { bandWidth, from, to }: FlatSizes): FlatView {
+export function fitStrip(size: ScreenPoint, { bandWidth, from, to, letters = 1 }: FlatSizes): FlatView {
   const along = Math.max(1, size[0] - 2 * STRIP_MARGIN) / (to - from);
-  const across = Math.max(1, size[1] - 2 * BAND_MARGIN) / bandWidth;
+  const across = Math.max(1, size[1] - 2 * BAND_MARGIN * letters) / bandWidth;
   return { scale: within(Math.min(along, across)), u: (from + to) / 2, v: 0, hold: "strip" };
 }
 

@@ -12,13 +12,25 @@ const SNAP_REACH = 9;
 
 export interface HandleProps {
   readonly place: FlatPoint;
-  readonly kind: "end" | "control" | "point" | "level";
+  readonly kind: "end" | "control" | "point" | "level" | "scale" | "turn";
   readonly label: string;
+  /** Of what keys make more or less of, in place of moving it. */
+  readonly slider?: HandleSlider | undefined;
   /** Moved to a place of the strip; snaps within so many mm. */
   readonly onMove: (place: FlatPoint, reach: number) => void;
   readonly onRest: () => void;
   readonly onAdd?: (() => void) | undefined;
   readonly onRemove?: (() => void) | undefined;
+}
+
+/** A size or an angle that a handle stands for. */
+export interface HandleSlider {
+  readonly value: number;
+  readonly least: number;
+  readonly most: number;
+  readonly text: string;
+  /** @param fine whether by a finer step */
+  readonly onStep: (up: boolean, fine: boolean) => void;
 }
 
 /** What is pulled: where it was, and the pointer on the screen, so that a page that is laid out anew meanwhile moves nothing. */
@@ -35,7 +47,7 @@ const STRIDES: Readonly<Record<string, FlatPoint>> = {
   ArrowDown: [0, -1],
 };
 
-export function StripHandle({ place, kind, label, onMove, onRest, onAdd, onRemove }: HandleProps) {
+export function StripHandle({ place, kind, label, slider, onMove, onRest, onAdd, onRemove }: HandleProps) {
   const shared = sharedView(useBench());
   const pull = useRef<Pull | undefined>(undefined);
   const view = shared.view.value;
@@ -50,7 +62,8 @@ export function StripHandle({ place, kind, label, onMove, onRest, onAdd, onRemov
   const onKeyDown = (event: KeyboardEvent): void => {
     const stride = Object.hasOwn(STRIDES, event.key) ? STRIDES[event.key] : undefined;
     const by = event.altKey ? NUDGE.fine : NUDGE.coarse;
-    if (stride !== undefined) onMove([place[0] + by * stride[0], place[1] + by * stride[1]], 0);
+    if (stride !== undefined && slider !== undefined) slider.onStep(stride[0] + stride[1] > 0, event.altKey);
+    else if (stride !== undefined) onMove([place[0] + by * stride[0], place[1] + by * stride[1]], 0);
     else if (event.key === "Enter" && onAdd !== undefined) onAdd();
     else if (/^(?:Delete|Backspace)$/.test(event.key) && onRemove !== undefined) onRemove();
     else return;
@@ -58,12 +71,13 @@ export function StripHandle({ place, kind, label, onMove, onRest, onAdd, onRemov
     event.stopPropagation();
   };
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a button cannot be drawn in SVG
+    // biome-ignore lint/a11y/noStaticElementInteractions: it is a button or a slider
     <g
       class={`handle handle-${kind}`}
-      role="button"
+      role={slider === undefined ? "button" : "slider"}
       tabIndex={0}
       aria-label={label}
+      {...sliderWords(slider)}
       transform={`translate(${x} ${y})`}
       onPointerDown={(event) => {
         event.stopPropagation();
@@ -94,10 +108,17 @@ export function StripHandle({ place, kind, label, onMove, onRest, onAdd, onRemov
   );
 }
 
-/** Ends are squares, what bends is round, places are crosses. */
+function sliderWords(slider: HandleSlider | undefined) {
+  if (slider === undefined) return {};
+  const { value, least, most, text } = slider;
+  return { "aria-valuenow": value, "aria-valuemin": least, "aria-valuemax": most, "aria-valuetext": text };
+}
+
+/** Ends are squares, what bends or turns is round, places are lozenges. */
 function HandleMark({ kind }: Pick<HandleProps, "kind">) {
   const HALF = 4;
-  if (kind === "control") return <circle class="grip-mark" r={HALF} />;
-  if (kind === "end") return <rect class="grip-mark" x={-HALF} y={-HALF} width={2 * HALF} height={2 * HALF} />;
+  if (kind === "control" || kind === "turn") return <circle class="grip-mark" r={HALF} />;
+  if (kind === "end" || kind === "scale")
+    return <rect class="grip-mark" x={-HALF} y={-HALF} width={2 * HALF} height={2 * HALF} />;
   return <path class="grip-mark" d={`M0 ${-HALF - 3}L${HALF + 3} 0L0 ${HALF + 3}L${-HALF - 3} 0Z`} />;
 }

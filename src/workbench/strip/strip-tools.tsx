@@ -8,6 +8,7 @@ import { say, sayNumber } from "../words/language.js";
 import { type ArtEntry, laneNames, partsOf } from "./art-entries.js";
 import { told } from "./chosen-art.js";
 import { type FlatView, fitBand, fitStrip, zoomed } from "./flat-view.js";
+import { lettersSize } from "./letters-size.js";
 import { type ShownTile, sharedView } from "./shared-view.js";
 import type { StripLayout } from "./strip-layout.js";
 
@@ -98,10 +99,18 @@ function Nearness({ layout }: Pick<Tools, "layout">) {
   const { hold } = view.value;
   return (
     <>
-      <button type="button" aria-pressed={hold === "strip"} onClick={() => set(fitStrip(size.value, layout))}>
+      <button
+        type="button"
+        aria-pressed={hold === "strip"}
+        onClick={() => set(fitStrip(size.value, { ...layout, letters: lettersSize() }))}
+      >
         {say("strip.whole")}
       </button>
-      <button type="button" aria-pressed={hold === "band"} onClick={() => set(fitBand(size.value, layout))}>
+      <button
+        type="button"
+        aria-pressed={hold === "band"}
+        onClick={() => set(fitBand(size.value, { ...layout, letters: lettersSize() }))}
+      >
         {say("strip.oneTile")}
       </button>
       <button type="button" aria-label={say("strip.farther")} onClick={() => near(1 / FACTOR)}>
@@ -135,8 +144,8 @@ export function StripNote({ tile, bare }: { readonly tile: ShownTile; readonly b
       {stretched ? ` ${say("strip.stretched", { share: sayNumber(100 * (fit.stretch - 1), 1) })}` : ""}
       {bare > 0 ? ` ${say("strip.bare", { count: bare })}` : ""}
       <output class="strip-told">
-        {drag === undefined
-          ? ""
+        {drag === undefined || drag.text !== undefined
+          ? (drag?.text ?? "")
           : ` x ${sayNumber(drag.point[0], 3)}  y ${sayNumber(drag.point[1], 3)}${snapped === "" ? "" : ` · ${say("strip.snapped", { to: snapped ?? "" })}`}`}
       </output>
     </p>

@@ -14,6 +14,7 @@ import { FindingMarks } from "./findings-marks.js";
 import "./flat.css";
 import { type FlatPoint, held, toScreen } from "./flat-view.js";
 import { laneAt, laneShift } from "./lane-layout.js";
+import { lettersSize } from "./letters-size.js";
 import { OtherLanes } from "./other-lanes.js";
 import { regionAt } from "./region-at.js";
 import { type ShownTile, sharedView } from "./shared-view.js";
@@ -77,7 +78,7 @@ function useHeldView(layout: StripLayout): void {
   const { bandWidth, tileWidth, from, to } = layout;
   useEffect(() => {
     if (size.value[0] > 0 && !pulling.value)
-      view.value = held(view.peek(), size.value, { bandWidth, tileWidth, from, to });
+      view.value = held(view.peek(), size.value, { bandWidth, tileWidth, from, to, letters: lettersSize() });
   }, [size.value, pulling.value, bandWidth, tileWidth, from, to]);
 }
 

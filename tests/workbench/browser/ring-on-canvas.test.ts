@@ -107,6 +107,7 @@ describe.skipIf(!hasBrowser())("the ring on its canvas", () => {
     await expect.poll(async () => differing(await pictureOf(page), side)).toBeLessThan(0.0005);
     await page.getByRole("button", { name: "along the finger" }).click();
     await page.locator(".ring-picture").press("ArrowLeft");
+    await pictureOf(page);
 
     // Nothing changes, nothing is drawn.
     const before = await page.evaluate("globalThis.draws");

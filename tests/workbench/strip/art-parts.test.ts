@@ -18,7 +18,13 @@ describe("what can be taken hold of", () => {
     };
     expect(told(document, ["pattern", "regions", 0])).toEqual([["path", "pattern.regions.0.path", "mm"]]);
     expect(artParts(document, ["pattern", "regions", 1])).toEqual([
-      { kind: "point", at: ["pattern", "regions", 1, "place", "at"], unit: "tile", point: [0.2, 0.1] },
+      {
+        kind: "point",
+        at: ["pattern", "regions", 1, "place", "at"],
+        unit: "tile",
+        point: [0.2, 0.1],
+        place: ["pattern", "regions", 1, "place"],
+      },
     ]);
     expect(artParts(document, ["pattern", "regions", 2])[0]).toMatchObject({ point: undefined });
     expect(artParts(document, ["pattern", "regions", 3])).toEqual([]);

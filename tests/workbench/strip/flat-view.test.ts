@@ -56,6 +56,9 @@ describe("the flat view", () => {
     expect(held(strip, SIZE, wider)).toEqual(fitStrip(SIZE, wider));
     const own = zoomed(band, SIZE, [0, 0], 2);
     expect(held(own, SIZE, wider)).toBe(own);
+    // Larger letters leave the band less room.
+    const room = (letters: number) => fitBand(SIZE, { ...SIZES, letters }).scale * SIZES.bandWidth;
+    expect(room(1) - room(1.5)).toBeCloseTo(2 * 0.5 * BAND_MARGIN, 9);
   });
 
   it("is shared by the views of one bench", () => {
