@@ -145,7 +145,7 @@ export function StripNote({ tile, bare }: { readonly tile: ShownTile; readonly b
       {bare > 0 ? ` ${say("strip.bare", { count: bare })}` : ""}
       <output class="strip-told">
         {drag === undefined || drag.text !== undefined
-          ? (drag?.text ?? "")
+          ? `  ${drag?.text ?? ""}`
           : ` x ${sayNumber(drag.point[0], 3)}  y ${sayNumber(drag.point[1], 3)}${snapped === "" ? "" : ` · ${say("strip.snapped", { to: snapped ?? "" })}`}`}
       </output>
     </p>
