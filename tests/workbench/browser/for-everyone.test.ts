@@ -31,72 +31,6 @@ function sticksOut(page: Page): Promise<boolean> {
   return page.evaluate(() => document.documentElement.scrollWidth > innerWidth + 1);
 }
 
-/** Fingers on the page: each touch moves from a place to another, in some steps. */
-async function touch(page: Page, ...ways: readonly (readonly [from: Place, to: Place])[]): Promise<void> {
-  const tools = await page.context().newCDPSession(page);
-  const STEPS = 5;
-  for (let i = 0; i <= STEPS; i++) {
-    const touchPoints = ways.map(([from, to], id) => {
-      const [x, y] = [0, 1].map((k) => from[k] + ((to[k] - from[k]) * i) / STEPS);
-      return { x, y, id };
-    });
-    await tools.send("Input.dispatchTouchEvent", { type: i === 0 ? "touchStart" : "touchMove", touchPoints });
-  }
-  await tools.send("Input.dispatchTouchEvent", { type: "touchEnd", touchPoints: [] });
-  await tools.detach();
-}
-
-type Place = readonly [x: number, y: number];
-
-/** The middle of what is found, brought into view. */
-async function middleOf(page: Page, selector: string): Promise<Place> {
-  await page.locator(selector).evaluate((element) => element.scrollIntoView({ block: "center" }));
-  const box = await page.locator(selector).boundingBox();
-  if (box === null) throw new Error(`nothing at ${selector}`);
-  return [box.x + box.width / 2, box.y + box.height / 2];
-}
-
-/** Two fingers drawn apart over a place. */
-const apart = (page: Page, [x, y]: Place) =>
-  touch(
-    page,
-    [
-      [x - 20, y],
-      [x - 60, y],
-    ],
-    [
-      [x + 20, y],
-      [x + 60, y],
-    ],
-  );
-
-async function tryByHand(page: Page): Promise<void> {
-  const strip = await middleOf(page, ".strip-paper");
-  const near = () => page.locator(".strip-world").getAttribute("transform");
-  const before = await near();
-  await apart(page, strip);
-  const scale = (text: string | null) => Number(/scale\(([\d.]+)/.exec(text ?? "")?.[1]);
-  expect(scale(await near()) / scale(before)).toBeCloseTo(3, 1);
-  expect(
-    await page
-      .locator(".grip-room")
-      .first()
-      .evaluate((room) => room.getBoundingClientRect().width),
-  ).toBeGreaterThan(40);
-  // The ring stands where it is touched, left of its bore, and what made it there is chosen.
-  const ring = await middleOf(page, ".ring-picture");
-  await page
-    .getByRole("button", { name: /Finger|finger/ })
-    .first()
-    .click();
-  for (const away of [100, 110, 120, 130])
-    await touch(page, [
-      [ring[0] - away, ring[1]],
-      [ring[0] - away, ring[1]],
-    ]);
-  await expect.poll(() => page.locator(".ring-status").textContent()).toMatch(/Gewählt/);
-}
-
 const SCREENS = [
   { width: 1440, height: 900, colorScheme: "light", locale: "en-GB" },
   { width: 360, height: 800, colorScheme: "dark", locale: "de-DE" },
@@ -109,12 +43,7 @@ describe.skipIf(!hasBrowser())("the workbench, for everyone", () => {
   it.each(SCREENS)("has no barrier at $width × $height, $colorScheme, $locale", async (screen) => {
     browser ??= await startWorkbenchBrowser();
     const { width, height, ...rest } = screen;
-    const profile = await browser.profile({
-      viewport: { width, height },
-      hasTouch: width < height,
-      reducedMotion: "reduce",
-      ...rest,
-    });
+    const profile = await browser.profile({ viewport: { width, height }, ...rest });
     const { page, complaints } = await browser.open({ start: true }, profile);
     await page.waitForSelector(".start button");
     expect(await findBarriers(page)).toEqual([]);
@@ -125,7 +54,6 @@ describe.skipIf(!hasBrowser())("the workbench, for everyone", () => {
     expect(await findBarriers(page)).toEqual([]);
     expect(await sticksOut(page)).toBe(false);
     expect(await page.evaluate(() => document.documentElement.lang)).toBe(screen.locale.slice(0, 2));
-    if (width < height) await tryByHand(page);
     expect(complaints).toEqual([]);
     await profile.close();
   });
