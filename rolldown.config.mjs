@@ -11,6 +11,12 @@ const DENSE = { compress: false, mangle: false, codegen: { removeWhitespace: tru
 
 const SHARED = { resolve: { extensionAlias: { ".js": [".ts", ".js"] } }, logLevel: "warn" };
 
+/** What processes of ranges run: tinypool starts its own file, which looks for it beside itself, and that loads the other. */
+const RANGE_PROCESSES = {
+  "range-worker": "src/range/disk/range-worker.ts",
+  "entry/process": "./node_modules/tinypool/dist/entry/process.js",
+};
+
 /** The files of the two libraries, seen from a folder of dist. */
 const pathsFrom = (folder) => (id) => (SELF_LOADING[id] === undefined ? id : `${folder}/wasm/${SELF_LOADING[id]}.js`);
 
@@ -27,12 +33,14 @@ export default defineAll([
       node: "src/entries/node.ts",
       worker: "src/entries/worker.ts",
       view: "src/entries/view.ts",
+      range: "src/entries/range.ts",
+      ...RANGE_PROCESSES,
     },
     external: (id) => id === "three" || id.startsWith("three/addons/") || id.startsWith("node:") || selfLoaded(id),
     output: { dir: "dist", paths: pathsFrom("."), chunkFileNames: "[name]-[hash].js", sourcemap: true },
   },
   {
-    input: { main: "src/cli/main.ts" },
+    input: { main: "src/cli/main.ts", ...RANGE_PROCESSES },
     external: selfLoaded,
     platform: "node",
     output: { dir: "dist/bin", paths: pathsFrom("..") },

@@ -3,13 +3,14 @@
  * together. Where one cannot be put there, the others are taken back.
  */
 import { createHash } from "node:crypto";
-import { closeSync, fchmodSync, fsyncSync, linkSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
+import { closeSync, fchmodSync, fsyncSync, linkSync, openSync, renameSync, rmSync } from "node:fs";
 import { dirname } from "node:path";
+import { outputError } from "../disk/output-errors.js";
+import { temporaryBeside } from "../disk/temporary-files.js";
+import { flushFolder, writeAll } from "../disk/write-whole.js";
 import type { Chunks } from "../index.js";
-import { outputError } from "./output-errors.js";
 import { type Caught, holdSignals, Interrupted } from "./signals.js";
 import { type FileTarget, isFile, type Target } from "./targets.js";
-import { temporaryBeside } from "./temporary-files.js";
 
 /** A target and what goes there; the bytes are made when their turn comes, chunk by chunk. */
 export interface Output {
@@ -128,12 +129,6 @@ function attempt<Result>(target: Target, ask: () => Result): Result {
   }
 }
 
-/** The system may take fewer bytes at once than it is given. */
-function writeAll(file: number, bytes: Uint8Array): void {
-  let at = 0;
-  while (at < bytes.length) at += writeSync(file, bytes, at);
-}
-
 async function stopIfCaught(caught: Caught): Promise<void> {
   const signal = await caught();
   if (signal !== undefined) throw new Interrupted(signal);
@@ -186,18 +181,4 @@ function takeBack(targets: readonly FileTarget[], before: readonly (string | und
       return [path];
     }
   });
-}
-
-/** Asks the system to have the folder's new entries on the disk. Some file systems cannot do that to folders. */
-function flushFolder(folder: string): void {
-  try {
-    const handle = openSync(folder, "r");
-    try {
-      fsyncSync(handle);
-    } finally {
-      closeSync(handle);
-    }
-  } catch {
-    // The files themselves are flushed; only the moment of their names is the system's.
-  }
 }

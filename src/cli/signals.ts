@@ -13,8 +13,9 @@ export class Interrupted extends Error {
   override readonly name = "Interrupted";
   readonly exitCode: number;
 
-  constructor(signal: EndingSignal) {
-    super("interrupted: nothing was written");
+  /** @param message what has come of it; default nothing */
+  constructor(signal: EndingSignal, message = "interrupted: nothing was written") {
+    super(message);
     this.exitCode = exitCodeOfSignal(signal);
   }
 }

@@ -3,11 +3,11 @@
  */
 import { accessSync, closeSync, constants, lstatSync, openSync, realpathSync, rmSync } from "node:fs";
 import { basename, dirname, join, resolve } from "node:path";
+import { outputError } from "../disk/output-errors.js";
 import { isSameFile, statOf } from "../disk/same-file.js";
+import { removeLeftovers, temporaryBeside } from "../disk/temporary-files.js";
 import { AnnuletError, type Problem } from "../index.js";
-import { outputError } from "./output-errors.js";
 import { holdSignals } from "./signals.js";
-import { removeLeftovers, temporaryBeside } from "./temporary-files.js";
 
 /** Where an output will go: to a file, or to standard output. */
 export type Target = FileTarget | StreamTarget;

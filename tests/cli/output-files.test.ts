@@ -1,4 +1,4 @@
-// Covers: src/cli/output-errors.ts, src/cli/signals.ts
+// Covers: src/disk/output-errors.ts, src/cli/signals.ts
 import { chmodSync, mkdirSync, readFileSync, statSync, symlinkSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";

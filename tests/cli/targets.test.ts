@@ -1,10 +1,10 @@
-// Covers: src/cli/temporary-files.ts, src/disk/same-file.ts
+// Covers: src/disk/temporary-files.ts, src/disk/same-file.ts
 import { spawnSync } from "node:child_process";
 import { linkSync, mkdirSync, openSync, symlinkSync } from "node:fs";
 import { basename, join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { checkTargets, keepFiles } from "../../src/cli/targets.js";
-import { temporaryBeside } from "../../src/cli/temporary-files.js";
+import { temporaryBeside } from "../../src/disk/temporary-files.js";
 import { failureOf } from "../support/failure-of.js";
 import { namesIn, put, tempFolder } from "./support.js";
 

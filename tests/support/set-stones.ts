@@ -43,7 +43,8 @@ export function rowOfStones(
   { count, v = 0, from = 90, to = 450, group = 0 }: RowOptions,
 ): PlacedStone[] {
   const spec = stoneGroupSchema.parse({ place: { form: "row" }, ...document });
-  const { heights, ...facts } = stoneOf(spec);
+  const asked = { cut: spec.cut, size: spec.size, width: spec.width, gem: spec.gem, proportions: spec.proportions };
+  const { heights, ...facts } = stoneOf(asked);
   const { cut, length, width, narrow, proportions, gem } = facts;
   const stone: Stone = { cut, length, width, proportions, gem, ...(narrow === undefined ? {} : { narrow }) };
   const level = spec.level ?? 0;

@@ -61,6 +61,12 @@ export const commands: readonly ListedCommand[] = [
     load: async () => (await import("./sheet.js")).sheetCommand,
   },
   {
+    name: "range",
+    takes: "<plan>",
+    summary: "make many rings of one design: sizes, alloys, options, a shop's whole offer",
+    load: async () => (await import("./range.js")).rangeCommand,
+  },
+  {
     name: "motifs",
     takes: "[name]",
     summary: "list the motifs that designs can name, or draw them all on one sheet",
@@ -105,7 +111,7 @@ export const commands: readonly ListedCommand[] = [
   {
     name: "schema",
     takes: "[of]",
-    summary: "print the JSON Schema of the design document, or of the report",
+    summary: "print the JSON Schema of the design document, of the report, or of a plan",
     load: async () => (await import("./schema.js")).schemaCommand,
   },
   {

@@ -165,6 +165,21 @@ function standing(
   );
 }
 
+/** The volume that a ring should have, by the drawing alone, mm³: of the bare band, and what is drawn on it adds to that. */
+export interface DrawnVolume {
+  readonly bare: number;
+  readonly added: number;
+}
+
+/** What a ring should measure before it is made: of the columns of a ring of alike units, however this one is made. */
+export function drawnVolume(options: IntentOptions): DrawnVolume {
+  const bare = bareBand(options.band).volume;
+  return {
+    bare,
+    added: layOut(options, new Intent(options), DENSITIES.units, options.pattern.repeats).expected - bare,
+  };
+}
+
 function isWithin({ expected, built, bound }: ProofFigure): boolean {
   return Math.abs(expected - built) <= bound;
 }

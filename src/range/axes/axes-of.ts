@@ -13,14 +13,19 @@ import { listedAxis, steppedAxis } from "./value-axis.js";
 /**
  * Reads the axes, with the files of rows that they name.
  *
+ * @param tables takes the text of each
  * @throws AnnuletError with what is wrong in all of them; `axes-alike` where two are called the same
  */
-export async function axesOf(specs: readonly AxisSpec[], files: FileSource): Promise<readonly Axis[]> {
+export async function axesOf(
+  specs: readonly AxisSpec[],
+  files: FileSource,
+  tables: string[],
+): Promise<readonly Axis[]> {
   const problems: Problem[] = [];
   const axes: Axis[] = [];
   for (const [i, spec] of specs.entries()) {
     try {
-      axes.push(await axisOf(spec, `vary[${i}]`, files));
+      axes.push(await axisOf(spec, `vary[${i}]`, files, tables));
     } catch (error) {
       if (!(error instanceof AnnuletError)) throw error;
       problems.push(...error.problems);
@@ -31,21 +36,29 @@ export async function axesOf(specs: readonly AxisSpec[], files: FileSource): Pro
   return axes;
 }
 
-async function axisOf(spec: AxisSpec, where: string, files: FileSource): Promise<Axis> {
+async function axisOf(spec: AxisSpec, where: string, files: FileSource, tables: string[]): Promise<Axis> {
   if ("size" in spec) return sizeAxis(spec.size, `${where}.size`);
   if ("material" in spec) return listedAxis({ path: "material" }, spec.material, where);
-  if ("rows" in spec) return rowAxis(await rowsOf(spec.rows, `${where}.rows`, files), where);
+  if ("rows" in spec) return rowAxis(await rowsOf(spec.rows, `${where}.rows`, files, tables), where);
   // What the plan holds was read as JSON.
   if ("values" in spec) return listedAxis(spec, spec.values as readonly Plain[], where);
   return steppedAxis(spec, spec, where);
 }
 
-async function rowsOf(rows: string | readonly object[], where: string, files: FileSource): Promise<readonly Row[]> {
+async function rowsOf(
+  rows: string | readonly object[],
+  where: string,
+  files: FileSource,
+  tables: string[],
+): Promise<readonly Row[]> {
+  // What the plan holds was read as JSON.
   if (typeof rows !== "string") return rows as readonly Row[];
   const hint = "put the file beside the plan";
-  return loadFile({ name: rows, where, kind: "rows", hint }, files, (content) =>
-    readRows(typeof content === "string" ? content : new TextDecoder().decode(content), rows, where),
-  );
+  return loadFile({ name: rows, where, kind: "rows", hint }, files, (content) => {
+    const text = typeof content === "string" ? content : new TextDecoder().decode(content);
+    tables.push(text);
+    return readRows(text, rows, where);
+  });
 }
 
 function requireApart(axes: readonly Axis[]): void {

@@ -1,9 +1,11 @@
 /**
  * A plan made ready: its base design, its axes and its names; each variant is made when it is asked for.
  */
+import { canonicalText } from "../../base/canonical.js";
 import { AnnuletError } from "../../base/errors.js";
 import { type FileSource, loadFile } from "../../base/files.js";
 import { pause } from "../../base/pause.js";
+import { sha256 } from "../../base/sha256.js";
 import { changePlain, type DocumentChange } from "../../design/change-document.js";
 import type { Plain, PlainObject } from "../../design/plain.js";
 import { isPlainObject } from "../../design/plain.js";
@@ -37,21 +39,26 @@ export class OpenPlan {
   readonly axisNames: readonly string[];
   /** How many variants there are, those that may be left out among them. */
   readonly count: number;
+  /** The base design's name. */
+  readonly title: string;
+  /** SHA-256 of all that the variants follow from: the plan, the base design, the tables. */
+  readonly digest: string;
   readonly #base: PlainObject;
   readonly #axes: readonly Axis[];
   readonly #together: Together;
   readonly #name: NameVariant;
-  readonly #baseName: string;
 
-  constructor(plan: Plan, base: PlainObject, axes: readonly Axis[]) {
+  /** @param tables what the plan's files hold, for its digest */
+  constructor(plan: Plan, base: PlainObject, axes: readonly Axis[], tables: readonly string[]) {
     this.plan = plan;
+    this.digest = sha256(canonicalText([plan, base, tables]));
     this.axisNames = axes.flatMap(({ names }) => names);
     this.#base = base;
     this.#axes = axes;
     this.#together = putTogether(plan.together, axes);
     this.count = this.#together.count;
     this.#name = readTemplate(plan.name, axes);
-    this.#baseName = typeof base.name === "string" ? base.name : NAMELESS;
+    this.title = typeof base.name === "string" ? base.name : NAMELESS;
   }
 
   /** @param number from 1 */
@@ -67,6 +74,15 @@ export class OpenPlan {
     return { number, name, shown, document: changePlain(this.#base, [...changes, ...own]) };
   }
 
+  /** The design of a variant; undefined where a value has no place in it. */
+  unnamed(number: number): PlainObject | undefined {
+    try {
+      return this.variant(number).document;
+    } catch {
+      return undefined;
+    }
+  }
+
   /** All variants, each when its turn comes. */
   *variants(): Generator<Variant, void, void> {
     for (let number = 1; number <= this.count; number++) yield this.variant(number);
@@ -76,7 +92,7 @@ export class OpenPlan {
     const places = this.#together.at(number - 1);
     const values = this.#axes.map((axis, i) => axis.at(places[i]));
     const shown: Record<string, string> = Object.assign({}, ...values.map((value) => value.shown));
-    return { values, shown, name: this.#name({ base: this.#baseName, number, count: this.count, shown }) };
+    return { values, shown, name: this.#name({ base: this.title, number, count: this.count, shown }) };
   }
 }
 
@@ -91,9 +107,10 @@ export class OpenPlan {
 export async function openPlan(source: unknown, files: FileSource, signal?: AbortSignal): Promise<OpenPlan> {
   const plan = readPlan(source);
   const base = await baseOf(plan.base, files);
-  const axes = await axesOf(plan.vary, files);
+  const tables: string[] = [];
+  const axes = await axesOf(plan.vary, files, tables);
   for (const [i, axis] of axes.entries()) requirePlace(base, axis, `vary[${i}]`);
-  const open = new OpenPlan(plan, base, axes);
+  const open = new OpenPlan(plan, base, axes, tables);
   for (const _ of distinctNames(open.count, (number) => open.nameOf(number))) {
     await pause();
     signal?.throwIfAborted();

@@ -33,8 +33,12 @@ export function requireSafe(name: string): string {
   throw new AnnuletError({ code: "name-unsafe", message, path: "name", value: name, allowed: ALLOWED });
 }
 
+/** What stays as it is: most values. */
+const PLAIN = /^[A-Za-z0-9](?:[A-Za-z0-9._]*[A-Za-z0-9])?$/;
+
 /** What a value is called in a name: `7½` is `7-1-2`, `Ångström` is `Angstrom`, `-0.5` is `minus0.5`. */
 export function inName(value: string): string {
+  if (PLAIN.test(value)) return value;
   const plain = value
     .replaceAll(/[¼½¾]/g, " $&")
     .normalize("NFKD")

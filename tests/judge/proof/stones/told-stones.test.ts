@@ -60,13 +60,15 @@ describe("what is drawn is found", () => {
 
 describe("what is not as drawn is found", () => {
   const flush = setOnFlat({ size: 1.5, setting: { form: "flush" } }, PART).stones;
-  const beads = setOnFlat({ size: 1.5, setting: { form: "bead-set", border: 0.3 } }, PART).stones;
+  // So far apart that a grain moved by half a millimetre stands clear of all others.
+  const apart = { count: 3, from: 75, to: 105 };
+  const beads = setOnFlat({ size: 1.5, setting: { form: "bead-set", border: 0.3 } }, apart).stones;
   const third = (stones: readonly PlacedStone[], change: (stone: PlacedStone) => PlacedStone) =>
     stones.map((stone, i) => (i === 2 ? { ...change(stone), group: 1, row: undefined } : stone));
   const grains = (change: (all: readonly Mesh[]) => readonly Mesh[]) => (step: Step) =>
     step.name === "grains" ? { ...step, bodies: () => change(step.bodies()) } : step;
   const turned = ({ positions, triangles }: Mesh): Mesh => {
-    const [cos, sin] = [Math.cos(0.03), Math.sin(0.03)];
+    const [cos, sin] = [Math.cos(0.05), Math.sin(0.05)];
     const moved = positions.map((value, i) => {
       const [x, y] = [positions[i - (i % 3)], positions[i - (i % 3) + 1]];
       return i % 3 === 0 ? x * cos - y * sin : i % 3 === 1 ? x * sin + y * cos : value;

@@ -2,8 +2,8 @@
  * Errors about files that cannot be written.
  */
 
-import { reasonOf } from "../disk/reason-of.js";
-import { AnnuletError } from "../index.js";
+import { AnnuletError } from "../base/errors.js";
+import { reasonOf } from "./reason-of.js";
 
 /**
  * @param message a whole sentence, or one that the system's reason completes

@@ -1,0 +1,63 @@
+/**
+ * The repeats by which a variant's tiles come nearest to the family's: larger fingers have more tiles, not larger ones.
+ */
+import type { Fit } from "../../band/fit/fit.js";
+import { AnnuletError } from "../../base/errors.js";
+import type { Design } from "../../design/schema.js";
+import type { FitVariant } from "./fit-variant.js";
+
+/** Least and most, both included. */
+export interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * The design with its repeats chosen, or as it is where they are not free: written as a number, or in lanes of their own.
+ *
+ * @param tile widths of a tile, mm
+ * @throws AnnuletError as `fitDesign`
+ */
+export function chooseRepeats(design: Design, tile: Span, fitVariant: FitVariant): Design {
+  const { pattern } = design;
+  if (pattern === undefined || pattern.lanes !== undefined || pattern.fit.repeats !== "auto") return design;
+  const { fit } = fitVariant(design);
+  if (fit === undefined) return design;
+  const wanted = (tile.from + tile.to) / 2;
+  const numbers = [...fit.candidates.map(({ repeats }) => repeats), ...nearby(fit, wanted)];
+  let best = { design, off: offBy(fit, wanted) };
+  for (const repeats of [...new Set(numbers)].sort((a, b) => a - b)) {
+    const tried = withRepeats(design, pattern, repeats);
+    const found = tryFit(tried, fitVariant);
+    if (found !== undefined && offBy(found, wanted) < best.off) best = { design: tried, off: offBy(found, wanted) };
+  }
+  return best.design;
+}
+
+/** Numbers of repeats whose tiles should be as wide as is wanted, where those near the drawn band are not. */
+function nearby({ repeats, tileWidth }: Fit, wanted: number): readonly number[] {
+  const middle = Math.round((repeats * tileWidth) / wanted);
+  return [-1, 0, 1].map((step) => middle + step).filter((number) => number >= 1 && number <= MOST_REPEATS);
+}
+
+/** As many as a design may ask for. */
+const MOST_REPEATS = 1000;
+
+/** How far tiles are from what is wanted, as a ratio's logarithm: twice as wide is as far off as half as wide. */
+function offBy({ tileWidth }: Pick<Fit, "tileWidth">, wanted: number): number {
+  return Math.abs(Math.log(tileWidth / wanted));
+}
+
+function withRepeats(design: Design, pattern: NonNullable<Design["pattern"]>, repeats: number): Design {
+  return { ...design, pattern: { ...pattern, fit: { ...pattern.fit, repeats } } };
+}
+
+/** Some numbers do not go with a pattern's cycle, its medallion, or any band. */
+function tryFit(design: Design, fitVariant: FitVariant): Fit | undefined {
+  try {
+    return fitVariant(design).fit;
+  } catch (error) {
+    if (error instanceof AnnuletError) return undefined;
+    throw error;
+  }
+}
