@@ -54,9 +54,13 @@ export const stages: StageTable = {
     "design.stones design.gems design.tolerance stoneTiles coverStop fit seat drawings profile wrap",
     solid.stones,
   ),
-  parts: work("solids", "design.beads design.tolerance option.detail profile pattern wrap marks beads", solid.parts),
+  parts: work(
+    "solids",
+    "design.beads design.tolerance option.detail profile pattern wrap marks beads stones",
+    solid.parts,
+  ),
   headroom: figure("solids", "design.proud profile parts", solid.headroom),
-  prove: work("union", "design.tolerance option.detail profile pattern wrap marks beads", solid.prove),
+  prove: work("union", "design.tolerance option.detail profile pattern wrap marks beads stones", solid.prove),
   ringParts: work(undefined, "design.tolerance option.detail profile pattern wrap marks beads", solid.ringParts),
   union: work("union", "option.kernel option.detail parts headroom prove", solid.union),
   asUnited: work(undefined, "union", ({ union: { mesh, check, turned } }) => ({
@@ -67,7 +71,11 @@ export const stages: StageTable = {
   })),
   decimated: work("decimate", "deviation union", solid.decimated),
   thinned: choice(({ decimate }) => (decimate === 0 ? "asUnited" : "decimated")),
-  genus: slice("pattern parts", ({ pattern, parts }) => 1 + pattern.holes - parts.lostHoles),
+  genus: slice(
+    "pattern parts stones",
+    ({ pattern, parts, stones }) =>
+      1 + pattern.holes - parts.lostHoles + stones.stones.filter(({ through }) => through !== false).length,
+  ),
   gate: work("checks", "design.tolerance genus parts thinned pattern wrap", solid.gate),
   solid: work(undefined, "gate thinned", ({ thinned }) => thinned.mesh),
   uncrossed: work("checks", "gate solid pattern wrap", solid.uncrossed),

@@ -61,14 +61,17 @@ export function stones(
 }
 
 export function parts(
-  from: OfDesign<"beads" | "tolerance"> & OfOption<"detail"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads">,
+  from: OfDesign<"beads" | "tolerance"> &
+    OfOption<"detail"> &
+    From<"profile" | "pattern" | "wrap" | "marks" | "beads" | "stones">,
   { warn, remember, work }: Tools,
 ): Promise<Parts> {
-  const { design, option, beads: placed, profile, pattern, wrap, marks } = from;
+  const { design, option, beads: placed, stones: set, profile, pattern, wrap, marks } = from;
+  const { stones } = set;
   const { tolerance, beads: beadRuns } = design;
   const { detail } = option;
   const how = { tolerance, beadRuns, placed, detail, warn, remember, work };
-  return work.through(makeParts({ profile, pattern, wrap, marks, ...how }));
+  return work.through(makeParts({ profile, pattern, wrap, marks, stones, ...how }));
 }
 
 /** mm from the relief's top up to the rails; undefined without one of them. */
@@ -87,13 +90,14 @@ export function prove(
     option,
     profile,
     beads: { beads: all },
+    stones: { stones: set },
     ...laid
-  }: OfDesign<"tolerance"> & OfOption<"detail"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads">,
+  }: OfDesign<"tolerance"> & OfOption<"detail"> & From<"profile" | "pattern" | "wrap" | "marks" | "beads" | "stones">,
   { remember }: Tools,
 ): Compare {
   const level = detailLevels[option.detail];
   const tolerance = Math.max(design.tolerance, level.tolerance);
-  return proofOf({ ...laid, band: profile, beads: all, tolerance, beadDeviation: level.bead, remember });
+  return proofOf({ ...laid, band: profile, beads: all, stones: set, tolerance, beadDeviation: level.bead, remember });
 }
 
 /** What tells which part of the document a place of the ring comes from. */
