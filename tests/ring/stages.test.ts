@@ -83,24 +83,34 @@ const cases: readonly (readonly [what: string, edit: (copy: Design) => void, wor
   [
     "the size",
     (d) => (d.size.diameter = 17.1),
-    list("size boreRadius width cast.width drawnPattern stones", BAND, LAID, FLAT, BUILT),
+    list("size boreRadius width cast.width drawnPattern stones cast.stones", BAND, LAID, FLAT, BUILT),
   ],
-  ["the tolerance", (d) => (d.tolerance = 0.07), list("bodyTolerance drawnPattern stones", BAND, LAID, FLAT, BUILT)],
+  [
+    "the tolerance",
+    (d) => (d.tolerance = 0.07),
+    list("bodyTolerance drawnPattern stones cast.stones", BAND, LAID, FLAT, BUILT),
+  ],
   [
     "the rails",
     (d) => (d.profile.outside.rail = 1.1),
-    list("width cast.width drawnPattern stones", BAND, LAID, FLAT, BUILT),
+    list("width cast.width drawnPattern stones cast.stones", BAND, LAID, FLAT, BUILT),
   ],
   [
     "the repeats",
     (d) => (d.pattern.fit.repeats = 7),
-    list(NAMED, "fit width wrap marks drawnPattern stones cast.fit cast.width cast.wrap cast.marks", LAID, FLAT, BUILT),
+    list(
+      NAMED,
+      "fit width wrap marks drawnPattern stones cast.stones cast.fit cast.width cast.wrap cast.marks",
+      LAID,
+      FLAT,
+      BUILT,
+    ),
   ],
   ["a height", (d) => (d.pattern.regions[0].height = 0.31), list(NAMED, "drawnPattern", LAID, FLAT, BUILT)],
   [
     "a drawing's name",
     (d) => (d.pattern.regions[1].svg = "b.svg"),
-    list(NAMED, "drawings drawnPattern stones", LAID, FLAT, BUILT),
+    list(NAMED, "drawings drawnPattern stones cast.stones", LAID, FLAT, BUILT),
   ],
   [
     "beads on a region",
@@ -117,7 +127,11 @@ const cases: readonly (readonly [what: string, edit: (copy: Design) => void, wor
     (d) => (d.beads[1].diameter = 0.31),
     list("fitPattern drawingUses tileRuns drawnPattern", LAID, FLAT, BUILT),
   ],
-  ["a stone", (d) => (d.stones[0].size = 0.7), list("drawingUses stoneTiles stones facts")],
+  [
+    "a stone",
+    (d) => (d.stones[0].size = 0.7),
+    list("drawingUses stoneTiles stones cast.stones", BUILT.replace("ringParts ", "")),
+  ],
   [
     "the lettering",
     (d) => (d.lettering[0].text = "Sedge"),
@@ -140,7 +154,7 @@ const cases: readonly (readonly [what: string, edit: (copy: Design) => void, wor
     (d) => (d.casting.finishing = 0.06),
     list(
       "allowance patternMetal",
-      ofCast("size boreRadius fit width profile seat fontUses filling pattern seatCarries wrap marks beads"),
+      ofCast("size boreRadius fit width profile seat fontUses filling pattern seatCarries wrap marks beads stones"),
       CAST,
       MASTER,
     ),
