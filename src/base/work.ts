@@ -33,6 +33,7 @@ export class Work {
   readonly #start = performance.now();
   readonly #told: ((share: number) => void) | undefined;
   #since = this.#start;
+  #looked = this.#start;
   #corners = 0;
   #steps = 0;
   #expected = FEW_STEPS;
@@ -81,13 +82,22 @@ export class Work {
   #next<Result>(pausing: Pausing<Result>): ReturnType<Pausing<Result>["next"]> {
     try {
       return whileTimed(
-        () => this.requireTime(this.at),
+        () => this.#look(),
         () => pausing.next(),
       );
     } catch (error) {
       if (!(error instanceof AnnuletError) || error.code !== "art-too-tangled" || this.at === undefined) throw error;
       throw new AnnuletError({ ...error.problems[0], path: error.path ?? this.at }, { cause: error });
     }
+  }
+
+  /** Within what cannot give way: its time may be over, and as long as it goes on, the share grows now and then. */
+  #look(): void {
+    this.requireTime(this.at);
+    const now = performance.now();
+    if (now - Math.max(this.#since, this.#looked) < GIVE_WAY_MS) return;
+    this.#looked = now;
+    this.step();
   }
 
   #isLong(): boolean {

@@ -1,5 +1,5 @@
 // Covers: src/base/clock.ts
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { checkTime, whileTimed } from "../../src/base/clock.js";
 import { LIMITS } from "../../src/base/limits.js";
 import type { Pausing } from "../../src/base/pausing.js";
@@ -49,6 +49,33 @@ describe("the time of work that cannot give way", () => {
     expect(() => checkTime()).not.toThrow();
     expect(() => unite([star(300)])).not.toThrow();
     expect(looks).toBe(0);
+  });
+
+  it("is looked at where nothing crosses too, and the share grows there", async () => {
+    // Many heights without a crossing, in one operation.
+    const round = Array.from({ length: 6000 }, (_, i) => {
+      const angle = (2 * Math.PI * i) / 6000;
+      return { x: Math.round(1e7 * Math.cos(angle)), y: Math.round(1e7 * Math.sin(angle)) };
+    });
+    // A clock that goes on by a second whenever it is looked at.
+    let now = 0;
+    const clock = vi.spyOn(performance, "now").mockImplementation(() => (now += 1000));
+    const shares: number[] = [];
+    let before = 0;
+    let within = 0;
+    const work = new Work({ ...LIMITS, seconds: 1e6 }, undefined, (share) => shares.push(share));
+    await work.through(
+      at("pattern.regions[0]", () => {
+        before = shares.length;
+        unite([round]);
+        within = shares.length - before;
+      }),
+    );
+    clock.mockRestore();
+    expect(within).toBeGreaterThan(5);
+    expect(shares).toEqual(shares.toSorted((a, b) => a - b));
+    expect(new Set(shares).size).toBe(shares.length);
+    expect(Math.max(...shares)).toBeLessThan(1);
   });
 
   it("is that of the work which goes on, with the place that is worked", async () => {
