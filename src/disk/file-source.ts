@@ -4,17 +4,11 @@
  */
 import { realpathSync } from "node:fs";
 import { isAbsolute, join } from "node:path";
+import { ART_BYTES, artLimit } from "../base/art-files.js";
 import { AnnuletError } from "../base/errors.js";
 import { findPackageFont, namesPackage } from "./package-fonts.js";
 import { exists, leaves } from "./paths.js";
 import { readFile } from "./read-file.js";
-
-/** Largest files by their endings, bytes: the library's own limits. All others are drawings. */
-const LIMITS: readonly { readonly ending: RegExp; readonly bytes: number }[] = [
-  { ending: /\.(ttf|otf|woff|woff2|ttc)$/i, bytes: 30e6 },
-  { ending: /\.png$/i, bytes: 10e6 },
-];
-const MAX_DRAWING_BYTES = 5e6;
 
 /**
  * Reads files by the names that a design gives them, for `files` of every question. Names are relative to the folder, with /
@@ -30,7 +24,8 @@ const MAX_DRAWING_BYTES = 5e6;
  * const { mesh } = await build(text, { files: fileSource("rings") });
  */
 export function fileSource(folder = "."): (name: string) => Uint8Array {
-  return (name) => readFile(pathOf(name, folder), limitOf(name), "file");
+  // What has no ending of art is read as a drawing.
+  return (name) => readFile(pathOf(name, folder), artLimit(name) ?? ART_BYTES.drawing, "file");
 }
 
 /** Where the files of these names are: name → path. Names that lead to nothing, or out of the folder, are left out. */
@@ -54,10 +49,6 @@ function pathOf(name: string, folder: string): string {
   // Links are followed only as far as they stay inside.
   if (exists(path) && leaves(realpathSync(folder), realpathSync(path))) throw outside(name);
   return path;
-}
-
-function limitOf(name: string): number {
-  return LIMITS.find(({ ending }) => ending.test(name))?.bytes ?? MAX_DRAWING_BYTES;
 }
 
 function outside(name: string): AnnuletError {

@@ -2,6 +2,7 @@
 
 export { sampleDesign } from "../art/motifs/sample.js";
 export { makeBand } from "../band/make-band.js";
+export { artLimit } from "../base/art-files.js";
 export { describeProblem } from "../base/errors.js";
 export { friezeGroups } from "../base/frieze/symmetry.js";
 export { symmetryElements } from "../base/frieze/symmetry-elements.js";

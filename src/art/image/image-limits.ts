@@ -2,11 +2,12 @@
  * Limits on image files: far above height maps made for a ring, low enough that a file made to stall is refused at once.
  * All are chosen, not taken from a source.
  */
+import { ART_BYTES } from "../../base/art-files.js";
 import { AnnuletError } from "../../base/errors.js";
 
 export const IMAGE_LIMITS = {
   /** Largest file, bytes. */
-  bytes: 10_000_000,
+  bytes: ART_BYTES.image,
   /** Most pixels: 2 000 by 2 000, or 60 mm by 7 mm with a pixel every 10 µm. */
   pixels: 4_200_000,
   /** Most pieces of a file. */

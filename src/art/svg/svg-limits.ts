@@ -2,11 +2,12 @@
  * Limits on SVG files: far above drawings made for a ring, low enough that a file made to stall is refused at once.
  * All are chosen, not taken from a source; times were measured on 2 shared cores, Node 20.
  */
+import { ART_BYTES } from "../../base/art-files.js";
 import { AnnuletError } from "../../base/errors.js";
 
 export const SVG_LIMITS = {
   /** Longest text, bytes in a file and characters in memory. */
-  text: 5_000_000,
+  text: ART_BYTES.drawing,
   /** Deepest nesting of elements, `use` and clip paths included. */
   depth: 100,
   /** Most elements in the text. */

@@ -3,12 +3,13 @@
  * setting a text needs are there. OpenType specification 1.9, "OpenType font file": a directory of 16-byte records
  * (tag, checksum, offset, length) behind a header of 12 bytes; table `head` for the units of an em.
  */
+import { ART_BYTES } from "../../base/art-files.js";
 import { AnnuletError } from "../../base/errors.js";
 
 /** Limits on font files; all chosen. */
 export const FONT_LIMITS = {
-  /** Largest file, and largest font once unpacked, bytes: Latin fonts take some 0.1 MB, the largest Han fonts some 20. */
-  bytes: 30_000_000,
+  /** Largest file, and largest font once unpacked, bytes. */
+  bytes: ART_BYTES.font,
   /** Most tables; fonts have 10 to 30. */
   tables: 200,
 } as const;

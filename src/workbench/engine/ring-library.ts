@@ -9,17 +9,15 @@ import {
   drawTile,
   encodePng,
   type FlatTile,
-  flatTile,
   listMotifs,
   openRing,
   type Profile,
   resolveSize,
-  ruleSets,
   type SizeSpec,
   sizeSystems,
   sizeTable,
 } from "../../index.js";
-import { friezeGroups, makeBand, sampleDesign, symmetryElements, VERSION } from "../../toolbox/index.js";
+import { friezeGroups, makeBand, symmetryElements, VERSION } from "../../toolbox/index.js";
 import { designOutline } from "./design-outline.js";
 import { drawForms } from "./draw-forms.js";
 import { explain, explainInside } from "./explain-inside.js";
@@ -36,13 +34,7 @@ export const ringLibrary = {
   /** A cross-section in other forms, SVG each. */
   drawForms,
   motifs: () => listMotifs(),
-  /** A drawing of one tile of a motif, SVG. */
-  async motifDrawing(name: string): Promise<string> {
-    const motif = listMotifs().find((one) => one.name === name);
-    return motif === undefined ? "" : drawTile(await flatTile(sampleDesign(motif)));
-  },
   designOutline,
-  /** The same in outlines alone. */
   motifOutline,
   /** The cross-section at an angle, degrees from +x, of a band that may taper. @throws AnnuletError as the ring's own questions */
   async sectionAt(text: string, angle: number): Promise<Profile> {
@@ -57,7 +49,6 @@ export const ringLibrary = {
   /** Where each frieze group has its elements, by its name. */
   symmetryElements: () => Object.fromEntries(friezeGroups.map((group) => [group.name, symmetryElements(group)])),
   alloys: () => alloys.map(({ symbol, name, density }) => ({ symbol, name, density })),
-  ruleSets: () => ruleSets.map(({ name, summary }) => ({ name, summary })),
   cautions: () => cautions,
   sizeSystems: () => sizeSystems.map(({ name, title }) => ({ name, title })),
   /** The program and its version, as files name it. */
@@ -66,8 +57,6 @@ export const ringLibrary = {
   png: (picture: Parameters<typeof encodePng>[0]) => encodePng(picture),
   /** The drawing of a flat tile, SVG. */
   tileDrawing: (tile: Plain<FlatTile>) => drawTile(tile as FlatTile),
-  /** One bore in every system. @throws AnnuletError as `resolveSize` */
-  size: (spec: SizeSpec) => resolveSize(spec),
   /** The nearest label of each system. @throws AnnuletError as `resolveSize` */
   sizeLabels: (spec: SizeSpec) =>
     sizeTable(resolveSize(spec).circumference).map(({ system, title, label }) => ({ system, title, label })),

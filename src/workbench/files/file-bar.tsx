@@ -52,7 +52,7 @@ function OpenFiles() {
         hidden
         multiple
         aria-label={say("file.open")}
-        accept=".json,.svg,.png,.ttf,.otf,.woff,.woff2"
+        accept=".json,.svg,.svgz,.png,.ttf,.otf,.woff,.woff2"
         onChange={({ currentTarget }) => {
           void desk.takeFiles([...(currentTarget.files ?? [])]);
           currentTarget.value = "";

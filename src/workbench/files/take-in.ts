@@ -1,7 +1,8 @@
 /**
  * Files that are opened, dropped or pasted: designs, and the art that designs name.
  */
-import { artLimit, type DesignFiles, withFile } from "../state/design-files.js";
+import { artLimit } from "../../toolbox/index.js";
+import { type DesignFiles, withFile } from "../state/design-files.js";
 import { readText } from "../state/json-text.js";
 
 /** Largest design, bytes: as the command line's. */

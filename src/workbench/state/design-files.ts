@@ -7,18 +7,6 @@ export type DesignFiles = ReadonlyMap<string, Uint8Array>;
 
 export const NO_FILES: DesignFiles = new Map();
 
-/** Largest files by their endings, bytes: the library's own limits (`annulet/node`). */
-const LIMITS = [
-  { ending: /\.(ttf|otf|woff2?)$/i, bytes: 30e6 },
-  { ending: /\.png$/i, bytes: 10e6 },
-  { ending: /\.svg$/i, bytes: 5e6 },
-] as const;
-
-/** Most bytes that a file may have to be art; undefined where its name is none of art. */
-export function artLimit(name: string): number | undefined {
-  return LIMITS.find(({ ending }) => ending.test(name))?.bytes;
-}
-
 /**
  * The files with one more.
  *

@@ -1,5 +1,5 @@
 import { expect, it } from "vitest";
-import { artLimit, NO_FILES, withFile } from "../../../src/workbench/state/design-files.js";
+import { NO_FILES, withFile } from "../../../src/workbench/state/design-files.js";
 
 const bytes = (...values: number[]) => Uint8Array.from(values);
 
@@ -24,10 +24,4 @@ it("takes no folder, sign or spelling along that could lead elsewhere", () => {
   expect(nameOf("__proto__")).toBe("__proto__");
   expect(nameOf("..")).toBe("file");
   expect(nameOf("u\u0308.svg")).toBe("\u00fc.svg");
-});
-
-it("knows how large art may be", () => {
-  expect(artLimit("a.SVG")).toBe(5e6);
-  expect(artLimit("a.woff2")).toBe(30e6);
-  expect(artLimit("a.exe")).toBeUndefined();
 });
