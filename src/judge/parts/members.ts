@@ -12,7 +12,7 @@ import type { Marks } from "../../marks/marks.js";
 import type { Pattern } from "../../pattern/laid-out.js";
 import type { FlatBody } from "../../relief/flat-body.js";
 import { heightIndexOf, heightsAt } from "../proof/intent.js";
-import { footAt } from "../proof/upright.js";
+import { footAt } from "../proof/walk-column.js";
 import { type NamedRegion, periodOf, regionsOf } from "./body-regions.js";
 
 /** What the parts of a ring are told from. */

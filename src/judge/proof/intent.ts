@@ -25,7 +25,8 @@ import { added, cutOut, type Held, heldFor, type Stretch } from "./held.js";
 import { withLeaningHole } from "./leaning-hole.js";
 import { ToldStones } from "./stones/told-stones.js";
 import { TriangleIndex } from "./triangle-index.js";
-import { footAt, withUpright } from "./upright.js";
+import { withUpright } from "./upright.js";
+import { footAt } from "./walk-column.js";
 
 export interface IntentOptions {
   readonly band: Band;

@@ -6,7 +6,7 @@ import type { SurfaceLine } from "../../band/surface/surface.js";
 import type { Stand } from "./columns.js";
 import { cutOut, type Held } from "./held.js";
 import { lessOne } from "./intervals.js";
-import { footAt } from "./upright.js";
+import { footAt, placeAt, stepsAlong } from "./walk-column.js";
 
 /** Beside the hole, over its broken edges alone, or within what is pierced through. */
 export type Pierced = "no" | "edge" | "through";
@@ -32,16 +32,15 @@ export function withLeaningHole(held: Held, hole: LeaningHole): Held {
   const [from, to] = hole.stretch;
   const count = Math.min(MOST_PLACES, Math.ceil((Math.abs(hole.stand.way[0]) * (to - from)) / APART) + 1);
   let result = held;
-  let [start, kind] = [from, kindAt(hole, from)];
-  for (let i = 1; i <= count; i++) {
-    const t = from + ((to - from) * i) / count;
-    const here = kindAt(hole, t);
-    if (here === kind) continue;
-    const wall = wallBetween(hole, t - (to - from) / count, t, kind);
-    result = cutAs(kind, result, start, wall);
-    [start, kind] = [wall, here];
+  let [start, last] = [from, kindAt(hole, from)];
+  for (const [before, here] of stepsAlong(hole.stretch, count, (t) => ({ t, kind: kindAt(hole, t) }))) {
+    last = here.kind;
+    if (here.kind === before.kind) continue;
+    const wall = wallBetween(hole, before.t, here.t, before.kind);
+    result = cutAs(before.kind, result, start, wall);
+    start = wall;
   }
-  return cutAs(kind, result, start, to);
+  return cutAs(last, result, start, to);
 }
 
 function cutAs(kind: Pierced, held: Held, from: number, to: number): Held {
@@ -61,8 +60,8 @@ function wallBetween(hole: LeaningHole, from: number, to: number, kind: Pierced)
   return (low + high) / 2;
 }
 
-function kindAt({ line, stand: { point, way }, piercedAt }: LeaningHole, t: number): Pierced {
-  const w = point[0] + t * way[0];
+function kindAt({ line, stand, piercedAt }: LeaningHole, t: number): Pierced {
+  const [w] = placeAt(stand, t);
   const { reach } = line;
   if (w < line.point(-reach, 0)[0] || w > line.point(reach, 0)[0]) return "no";
   return piercedAt(footAt(line, w));

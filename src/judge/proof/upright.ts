@@ -3,16 +3,13 @@
  * each by its own foot on the seat, since a leaning column crosses walls.
  */
 import type { SurfaceLine } from "../../band/surface/surface.js";
-import { largestWhere } from "../../base/math/largest.js";
 import type { Stand } from "./columns.js";
 import type { Heights } from "./height-index.js";
 import { added, cutOut, type Held, type Stretch } from "./held.js";
+import { type Found, footAt, placeAt, stepsAlong } from "./walk-column.js";
 
 /** Places that are asked along a column (chosen: 0.05 mm apart on what is 1 mm high). */
 const PLACES = 24;
-
-/** Feet are found to this, mm: a tenth of the finest tolerance. */
-const FOOT = 1e-4;
 
 export interface UprightColumn {
   readonly mode: "raised" | "sunk";
@@ -25,47 +22,30 @@ export interface UprightColumn {
 }
 
 /** How far a place is within the body: below its least and its greatest top; beside it neither. */
-interface Within {
-  readonly t: number;
+interface Within extends Found {
   readonly surely: number;
   readonly maybe: number;
 }
 
 /** A column with an upright body added to it or cut out of it. */
 export function withUpright(held: Held, column: UprightColumn): Held {
-  const [from, to] = column.stretch;
   const change = column.mode === "raised" ? added : cutOut;
   let result = held;
-  let before: Within | undefined;
-  for (let i = 0; i <= PLACES; i++) {
-    const here = withinAt(column, from + ((to - from) * i) / PLACES);
-    if (before !== undefined) {
-      const maybe = stretchOf(before, here, "maybe");
-      if (maybe !== undefined) result = change(result, surelyIn(before, here, maybe), maybe);
-    }
-    before = here;
+  for (const [before, here] of stepsAlong(column.stretch, PLACES, (t) => withinAt(column, t))) {
+    const maybe = stretchOf(before, here, "maybe");
+    if (maybe !== undefined) result = change(result, surelyIn(before, here, maybe), maybe);
   }
   return result;
 }
 
-function withinAt({ mode, line, stand: { point, way }, heightsAt }: UprightColumn, t: number): Within {
+function withinAt({ mode, line, stand, heightsAt }: UprightColumn, t: number): Within {
   const beside = { t, surely: Number.NEGATIVE_INFINITY, maybe: Number.NEGATIVE_INFINITY };
-  const [w, r] = [point[0] + t * way[0], point[1] + t * way[1]];
+  const [w, r] = placeAt(stand, t);
   const v = footAt(line, w);
   const heights = heightsAt(v);
   if (heights === undefined) return beside;
   const h = (r - line.point(v, 0)[1]) * line.normal(v)[1] * (mode === "raised" ? 1 : -1);
   return { t, surely: heights.low - h, maybe: heights.high - h };
-}
-
-/** v of the place at w, beyond the seat's ends as its line goes on straight: relief may reach in beneath a rail. */
-export function footAt(line: SurfaceLine, w: number): number {
-  const { reach } = line;
-  for (const side of [-1, 1]) {
-    const beyond = (w - line.point(side * reach, 0)[0]) * side;
-    if (beyond > 0) return side * (reach + beyond / line.normal(side * reach)[1]);
-  }
-  return largestWhere(-reach, reach, (at) => line.point(at, 0)[0] <= w, FOOT);
 }
 
 /** What of the way from one place to the next lies within; undefined where nothing does. At a wall all of it may. */
