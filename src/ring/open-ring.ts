@@ -375,7 +375,7 @@ export class OpenRing implements Ring {
 
 const REPORT = ["facts", "allowances", "weights", "printFigures"] as const;
 
-const SHEET = ["profile", "rules", "judgement", "laneTiles", "sheetPictures"] as const;
+const SHEET = ["profile", "wrap", "stones", "rules", "judgement", "laneTiles", "sheetPictures"] as const;
 
 /** The sprue is on the casting and the master alone. */
 function sprueOf({ piece }: PieceAsking): readonly "sprue"[] {

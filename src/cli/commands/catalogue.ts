@@ -80,8 +80,8 @@ export const commands: readonly ListedCommand[] = [
   },
   {
     name: "stones",
-    takes: "",
-    summary: "print sizes and weights of stones, and what gems bear; or one stone in all terms",
+    takes: "[design]",
+    summary: "print what to order for a design, or sizes and weights of stones and what gems bear, or one stone",
     load: async () => (await import("./stones.js")).stonesCommand,
   },
   {

@@ -7,6 +7,7 @@ import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit.js";
 import { print, printJson, say } from "../io.js";
 import { writeOutputs } from "../output-files.js";
+import { orderFor } from "../stones/order-for.js";
 import { readProportions } from "../stones/read-proportions.js";
 import { readSize } from "../stones/read-size.js";
 import { describeStone, printStone } from "../stones/show-stone.js";
@@ -22,6 +23,7 @@ interface StonesOptions {
   readonly gem?: string;
   readonly proportions?: string;
   readonly tolerance?: number;
+  readonly spares?: number;
   readonly output?: readonly string[];
   readonly json?: boolean;
 }
@@ -39,10 +41,13 @@ export const stonesCommand: Command<StonesOptions> = {
   examples: [
     { line: "annulet stones", does: "round diamonds from 0.8 to 8 mm, and all gems" },
     { line: "annulet stones --cut oval --size 6x4 --gem sapphire", does: "one stone: weight, depths, what it bears" },
+    { line: "annulet stones ring.json -o stones.csv", does: "how rows come out, and what to order for a ring" },
     { line: "annulet stones --carat 0.5 -o stone.stl", does: "how large half a carat is, and its facets as a mesh" },
     { line: "annulet stones --size 3 --proportions table=0.6,crownAngle=33", does: "one that is cut otherwise" },
   ],
-  args: [],
+  args: [
+    { name: "[design]", description: "design document, JSON: its stones, to order; without one, stones in general" },
+  ],
   options: [
     { flags: "--cut <name>", description: "shape of the stone (default: round)", choices: CUT_NAMES },
     {
@@ -53,10 +58,18 @@ export const stonesCommand: Command<StonesOptions> = {
     { flags: "--gem <symbol>", description: "what it is (default: diamond); annulet stones lists them" },
     { flags: "--proportions <p>", description: "how it is cut (default: usual)" },
     { flags: "--tolerance <mm>", description: "of the mesh's round outlines (default: 0.005)", number: true },
-    { flags: "-o, --output <file>", description: `mesh of the stone, ${ENDINGS}`, repeated: true },
+    { flags: "--spares <%>", description: "spares over what is set (default: 5)", number: true },
+    {
+      flags: "-o, --output <file>",
+      description: `mesh of the stone, ${ENDINGS}; of a design its order, .csv`,
+      repeated: true,
+    },
     JSON_OPTION,
   ],
-  async run({ options }, io) {
+  async run({ args: [design], options }, io) {
+    if (design !== undefined) return orderFor(design, options, io);
+    if (options.spares !== undefined)
+      throw new AnnuletError(usage("Spares are of a design's stones: name the design."));
     const { cut, gem, size, carat, output = [], tolerance, json } = options;
     const proportions = readProportions(options.proportions);
     if (size === undefined && carat === undefined) {

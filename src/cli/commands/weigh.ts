@@ -1,7 +1,7 @@
 /**
  * annulet weigh: what a ring weighs and costs in every material.
  */
-import { build, type WeightRow, type WeightTable } from "../../index.js";
+import { build, type Report, type WeightRow, type WeightTable } from "../../index.js";
 import { densitySpan, showGrams } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { DESIGN_ARGUMENT, loadDesign } from "../design-file.js";
@@ -39,7 +39,10 @@ export const weighCommand: Command<WeighOptions> = {
     }).finally(() => progress.stop());
     sayWarnings(io, report.warnings);
     if (options.json) printJson(io, report.weights);
-    else printWeights(report.weights, io);
+    else {
+      printWeights(report.weights, io);
+      printStones(report.stones, io);
+    }
     return EXIT.done;
   },
 };
@@ -82,6 +85,13 @@ function printWeights(table: WeightTable, io: Io): void {
     io,
     `\n${showTable(COSTS, priced)}\n\nCost of the metal${currency === null ? "" : ` in ${currency}`}, at the design's prices.`,
   );
+}
+
+/** Stones are no metal: they stand beneath the table. */
+function printStones(stones: Report["stones"], io: Io): void {
+  if (stones === undefined) return;
+  const [carats, grams] = [stones.carats, stones.grams].map((value) => fixed(value, 3));
+  print(io, `\nStones: ${stones.count}, together ${carats} ct, ${grams} g, not counted above.`);
 }
 
 function weightRow(row: WeightRow, span: number): string[] {

@@ -3,21 +3,27 @@
  */
 
 import type { Band } from "../../band/band.js";
+import type { BandSurface } from "../../band/surface/surface.js";
 import { describeProblem } from "../../base/errors.js";
 import { radians } from "../../base/units.js";
 import type { Design } from "../../design/schema.js";
 import type { Finding, RuleResult } from "../../judge/finding.js";
+import { orderStones, SPARE_SHARE } from "../../stones/order-stones.js";
+import type { PlacedStones } from "../../stones/place-stones.js";
 import type { DrawnTile } from "../drawing/drawn-tile.js";
 import { type Figure, figureElement, fitted } from "../drawing/figure.js";
 import { escapeText } from "../drawing/svg.js";
 import { cautions } from "../report/cautions.js";
 import type { Report } from "../report/report.js";
 import { densitySpan, showGrams } from "../report/show-grams.js";
+import { STONE_CAUTION, stoneCautions } from "../stones/stone-cautions.js";
+import { drawStoneMap, STONE_MAP } from "../stones/stone-map.js";
 import { base64 } from "./base64.js";
 import { paragraph, section } from "./html.js";
 import { drawPatternFigure, PATTERN_FIGURE } from "./pattern-figure.js";
 import { drawSection, SECTION_FIGURE } from "./section-figure.js";
 import { SHEET_STYLE } from "./sheet-style.js";
+import { orderTable, rowTable } from "./stone-tables.js";
 import { allowanceTable, beadTable, fitTable, markTable, printLines, sizesTable, weightTable } from "./tables.js";
 import { drawTileFigure } from "./tile-figure.js";
 
@@ -32,6 +38,8 @@ export interface SheetContent {
   readonly report: Report;
   readonly design: Design;
   readonly profile: Band;
+  readonly wrap: BandSurface;
+  readonly stones: PlacedStones;
   /** Castability of the finished piece. */
   readonly check: SheetCheck;
   /** One tile, or one cycle, of each lane; none where there is no pattern. */
@@ -56,7 +64,8 @@ export interface SheetCheck {
 const BACK = 270;
 
 /** The drawings of a sheet in their order: section, patterns at true size, tiles. */
-export function sheetFigures({ report, design, profile, tiles, unrolled }: SheetContent): readonly Figure[] {
+export function sheetFigures(content: SheetContent): readonly Figure[] {
+  const { report, design, profile, wrap, stones, tiles, unrolled } = content;
   const { outside } = design.profile;
   const channel = outside.form === "channel" ? { rail: outside.rail, depth: outside.depth } : {};
   const sizes = { relief: report.allowances.finished.relief ?? 0, ...channel };
@@ -73,7 +82,8 @@ export function sheetFigures({ report, design, profile, tiles, unrolled }: Sheet
             }),
           ),
         ];
-  return [...sections, ...unrolled.map(drawPatternFigure), ...tiles.map(drawTileFigure)].map(fitted);
+  const map = stones.stones.length === 0 ? [] : [drawStoneMap({ rows: orderStones(stones), band: profile, wrap })];
+  return [...sections, ...unrolled.map(drawPatternFigure), ...map, ...tiles.map(drawTileFigure)].map(fitted);
 }
 
 /** The sheet as HTML. */
@@ -90,8 +100,16 @@ export function makeSheet(content: SheetContent): string {
     ...flat.filter(({ name }) => name === PATTERN_FIGURE).map(figure),
     section("size", "Size", sizesTable(report)),
     section("fit", "Repeats and fit", fitTable(report)),
-    ...flat.filter(({ name }) => name !== PATTERN_FIGURE).map(figure),
+    ...flat.filter(({ name }) => name !== PATTERN_FIGURE && name !== STONE_MAP).map(figure),
     section("beads", "Beads", beadTable(report)),
+    section(
+      "stones",
+      "Stones",
+      ...flat.filter(({ name }) => name === STONE_MAP).map(figure),
+      orderTable(orderStones(content.stones), report.stones, SPARE_SHARE),
+      rowTable(report.stones),
+      ...stoneTexts(content.stones),
+    ),
     section("marks", "Lettering and hallmark", markTable(report)),
     section("allowances", "From master to finished ring", allowanceTable(report.allowances, report.weights)),
     section("weights", "Weight", weightTable(report.weights, content.design.material)),
@@ -113,6 +131,11 @@ ${body.filter((part) => part !== "").join("\n")}
 </body>
 </html>
 `;
+}
+
+function stoneTexts(stones: PlacedStones): string[] {
+  const texts = stoneCautions(stones);
+  return texts.length === 0 ? [] : [...texts, STONE_CAUTION].map(paragraph);
 }
 
 function cautionTexts(): string {

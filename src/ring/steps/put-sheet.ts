@@ -18,7 +18,8 @@ export interface BenchSheet {
 }
 
 /** What a sheet is put together from. */
-export interface SheetSource extends Pick<Answers, "profile" | "rules" | "judgement" | "laneTiles" | "sheetPictures"> {
+export interface SheetSource
+  extends Pick<Answers, "profile" | "wrap" | "stones" | "rules" | "judgement" | "laneTiles" | "sheetPictures"> {
   readonly report: Report;
   readonly design: Design;
   /** The document. */
@@ -28,12 +29,14 @@ export interface SheetSource extends Pick<Answers, "profile" | "rules" | "judgem
 }
 
 export function putSheet(source: SheetSource): BenchSheet {
-  const { report, design, tool, profile, rules, judgement, laneTiles, sheetPictures, text } = source;
+  const { report, design, tool, profile, wrap, stones, rules, judgement, laneTiles, sheetPictures, text } = source;
   const content: SheetContent = {
     report,
     design,
     tool,
     profile,
+    wrap,
+    stones,
     check: { ...judgement, rules },
     tiles: laneTiles.flatMap(({ tile, others }) => [tile, ...others]),
     unrolled: laneTiles.map(({ unrolled }) => unrolled),
