@@ -11,7 +11,8 @@ import { GrowingPoints } from "../../src/mesh/growing.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { greyPng } from "../art/image/pngs.js";
 
-const TILTED = greyPng(32, 32, (x, y) => Math.max(0, 0.8 - Math.hypot(x - 0.45, y - 0.5) * 2));
+/** Its own image under nothing: half of a ring is one piece of work for the kernel. */
+const TILTED = greyPng(32, 32, (x, y) => Math.max(0, 0.8 - Math.hypot(x - 0.45, y - 0.53) * 2));
 
 /** A round outline of so many corners, whose edge is wavy. */
 function wavy(corners: number): string {
