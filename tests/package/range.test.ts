@@ -15,7 +15,7 @@ const PROGRAM = join(ROOT, "dist/bin/main.js");
 const PLAN = {
   range: 1,
   base: { ...PLAIN, name: "Heron", tolerance: 0.2 },
-  vary: [{ size: { system: "diameter", from: 16, to: 17.9, step: 0.1 } }],
+  vary: [{ size: { system: "diameter", from: 16, to: 17.1, step: 0.1 } }],
   outputs: ["stl"],
 };
 
@@ -94,7 +94,7 @@ describe.skipIf(!existsSync(join(ROOT, "dist/bin/range-worker.js")))("annulet ra
     expect([status, stderr]).toEqual([1, expect.stringContaining("endless")]);
   });
 
-  it.skipIf(process.getuid?.() === 0)("says that a folder cannot be written", LONG, () => {
+  it("says that a folder cannot be one", LONG, () => {
     const folder = tempFolder();
     put(folder, "plan.json", PLAN);
     put(folder, "out", "");

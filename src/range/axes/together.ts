@@ -7,7 +7,7 @@ import type { Plan } from "../plan/plan-schema.js";
 import type { Axis } from "./axis.js";
 
 /** Most variants of one plan. Chosen: a shop's offer for a day of many machines; more is a slip of the pen. */
-export const MOST_VARIANTS = 1_000_000;
+const MOST_VARIANTS = 1_000_000;
 
 /** Most of a grid that is sampled from: places are counted in whole numbers (IEEE 754). */
 const MOST_SAMPLED_FROM = 2 ** 53;

@@ -38,7 +38,7 @@ export async function* makeRange(source: unknown, setup: RangeSetup): AsyncGener
 }
 
 /** Writes tables and manifest. */
-export function finishRange(
+function finishRange(
   open: OpenPlan,
   outcomes: readonly Outcome[],
   { folder, part }: Pick<RangeSetup, "folder" | "part">,

@@ -12,19 +12,26 @@ export interface Span {
   readonly to: number;
 }
 
+/** What a family's tiles are like. */
+export interface WantedTile {
+  /** Width, mm. */
+  readonly tile: Span;
+  /** Most stretch, without its sign. Default any. */
+  readonly stretch?: number | undefined;
+}
+
 /**
  * The design with its repeats chosen, or as it is where they are not free: written as a number, or in lanes of their own.
  *
- * @param tile widths of a tile, mm
+ * @param wanted widths of a tile, mm, and how far it may be stretched; numbers that keep to both come first
  * @throws AnnuletError as `fitDesign`
  */
-export function chooseRepeats(design: Design, tile: Span, fitVariant: FitVariant): Design {
+export function chooseRepeats(design: Design, wanted: WantedTile, fitVariant: FitVariant): Design {
   const { pattern } = design;
   if (pattern === undefined || pattern.lanes !== undefined || pattern.fit.repeats !== "auto") return design;
   const { fit } = fitVariant(design);
   if (fit === undefined) return design;
-  const wanted = (tile.from + tile.to) / 2;
-  const numbers = [...fit.candidates.map(({ repeats }) => repeats), ...nearby(fit, wanted)];
+  const numbers = [...fit.candidates.map(({ repeats }) => repeats), ...nearby(fit, middleOf(wanted.tile))];
   let best = { design, off: offBy(fit, wanted) };
   for (const repeats of [...new Set(numbers)].sort((a, b) => a - b)) {
     const tried = withRepeats(design, pattern, repeats);
@@ -43,9 +50,17 @@ function nearby({ repeats, tileWidth }: Fit, wanted: number): readonly number[] 
 /** As many as a design may ask for. */
 const MOST_REPEATS = 1000;
 
+function middleOf({ from, to }: Span): number {
+  return (from + to) / 2;
+}
+
+/** More than any two widths of tiles are apart. */
+const OUTSIDE = 1e3;
+
 /** How far tiles are from what is wanted, as a ratio's logarithm: twice as wide is as far off as half as wide. */
-function offBy({ tileWidth }: Pick<Fit, "tileWidth">, wanted: number): number {
-  return Math.abs(Math.log(tileWidth / wanted));
+function offBy({ tileWidth, aspectError }: Fit, { tile, stretch = Number.POSITIVE_INFINITY }: WantedTile): number {
+  const isOutside = tileWidth < tile.from || tileWidth > tile.to || Math.abs(aspectError) > stretch;
+  return Math.abs(Math.log(tileWidth / middleOf(tile))) + (isOutside ? OUTSIDE : 0);
 }
 
 function withRepeats(design: Design, pattern: NonNullable<Design["pattern"]>, repeats: number): Design {

@@ -62,8 +62,8 @@ export class Planner {
   }
 
   #inFamily(design: Design): Design {
-    const tile = this.#plan.family?.tileWidth;
-    return tile === undefined ? design : chooseRepeats(design, tile, this.#fits);
+    const { tileWidth: tile, stretch } = this.#plan.family ?? {};
+    return tile === undefined ? design : chooseRepeats(design, { tile, stretch }, this.#fits);
   }
 
   async #figures(design: Design): Promise<KnownFigures> {

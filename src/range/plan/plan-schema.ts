@@ -5,7 +5,7 @@ import { z } from "zod";
 import { SIZE_SYSTEM_NAMES } from "../../size/system-names.js";
 
 /** Version of the plan. */
-export const PLAN_VERSION = 1;
+const PLAN_VERSION = 1;
 
 /** Most axes. Chosen: names grow with each. */
 const MOST_AXES = 12;
@@ -133,7 +133,7 @@ const family = z
     "what keeps the variants alike. Where a pattern's repeats are auto, they are chosen for each variant so that it keeps within; one that cannot is left out",
   );
 
-export const PLAN_DEFAULTS = {
+const PLAN_DEFAULTS = {
   together: "grid",
   outputs: ["stl", "report", "picture"],
   piece: "master",

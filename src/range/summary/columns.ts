@@ -8,6 +8,7 @@ export interface SummaryColumn {
   readonly key: string;
   /** On the page. */
   readonly head: string;
+  /** Or what tells it from another of the same head. */
   readonly unit: string;
   /** A number, a text, or nothing. */
   of(row: SummaryRow): number | string | null;
@@ -31,20 +32,20 @@ const FIGURES: readonly SummaryColumn[] = [
   { key: "status", head: "status", unit: "", of: ({ status }) => status },
   figure("repeats", "tiles", ""),
   figure("tileWidth", "tile", "mm", 3),
-  figure("tileHeight", "tile height", "mm", 3),
   { ...figure("stretch", "stretch", "%", 2), of: ({ figures }) => percent(figures) },
   figure("bandWidth", "band", "mm", 3),
-  figure("thickness", "thickness", "mm", 3),
   figure("beads", "beads", ""),
-  figure("beadRatioMin", "bead ratio, least", "", 3),
-  figure("beadRatioMax", "bead ratio, most", "", 3),
+  figure("beadRatioMin", "bead ratio", "least", 3),
+  figure("beadRatioMax", "bead ratio", "most", 3),
   figure("stones", "stones", ""),
   figure("weight", "weight", "g", 2),
+  { key: "change", head: "from the size before", unit: "", of: ({ change }) => change },
+  { key: "warnings", head: "warnings", unit: "", of: ({ figures }) => warnings(figures) },
+  { key: "why", head: "why not", unit: "", of: ({ why }) => why },
+  figure("thickness", "thickness", "mm", 3),
+  figure("tileHeight", "tile height", "mm", 3),
   figure("volume", "volume", "mm³", 2),
   figure("triangles", "triangles", ""),
-  { key: "warnings", head: "warnings", unit: "", of: ({ figures }) => warnings(figures) },
-  { key: "change", head: "from the size before", unit: "", of: ({ change }) => change },
-  { key: "why", head: "why not", unit: "", of: ({ why }) => why },
 ];
 
 function figure(key: string, head: string, unit: string, decimals?: number): SummaryColumn {

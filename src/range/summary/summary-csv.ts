@@ -8,6 +8,8 @@ import type { SummaryRow } from "./summary-rows.js";
 /** Texts that spreadsheets would take for formulas. */
 const FORMULA = /^[=+\-@\t\r]/;
 
+const UNITS: ReadonlySet<string> = new Set(["mm", "g", "%", "mm³"]);
+
 export function summaryCsv(axes: readonly string[], rows: readonly SummaryRow[]): string {
   const columns = summaryColumns(axes);
   const cells = rows.map((row) =>
@@ -17,6 +19,6 @@ export function summaryCsv(axes: readonly string[], rows: readonly SummaryRow[])
       return typeof value === "string" && FORMULA.test(text) && Number.isNaN(Number(text)) ? `'${text}` : text;
     }),
   );
-  const head = columns.map(({ key, unit }) => (unit === "" ? key : `${key} (${unit})`));
+  const head = columns.map(({ key, unit }) => (UNITS.has(unit) ? `${key} (${unit})` : key));
   return stringify([head, ...cells], { record_delimiter: "windows" });
 }

@@ -44,11 +44,11 @@ thead span { padding: .4rem .6rem; display: block; font-weight: 600; }
 th small { display: block; font-weight: 400; color: var(--soft); }
 th[aria-sort="ascending"] button::after { content: " ▲"; color: var(--accent); }
 th[aria-sort="descending"] button::after { content: " ▼"; color: var(--accent); }
-tbody th { position: sticky; left: 0; z-index: 1; font-weight: 600; border-right: 1px solid var(--faint); min-width: 13rem; max-width: 20rem; overflow-wrap: anywhere; }
+tbody th { position: sticky; left: 0; z-index: 1; font-weight: 600; border-right: 1px solid var(--faint); min-width: 17rem; max-width: 22rem; overflow-wrap: anywhere; }
 thead th:first-child { left: 0; z-index: 3; }
 .number { text-align: right; white-space: nowrap; }
-.long { min-width: 15rem; color: var(--soft); }
-.warned { color: var(--chalk); min-width: 9rem; }
+.long { min-width: 17rem; font-size: .8rem; color: var(--soft); }
+.warned { color: var(--chalk); min-width: 15rem; font-size: .8rem; line-height: 1.3; }
 .changed { background: var(--accent-soft); }
 .out td, .out th { color: var(--soft); }
 .failed .why, .failed th { color: var(--chalk); }
