@@ -4,6 +4,7 @@
 export { AnnuletError } from "../base/errors.js";
 export type { FileSource } from "../base/files.js";
 export { makeRange } from "../range/disk/make-range.js";
+export type { Manifest } from "../range/disk/manifest.js";
 export type { RangeEvent } from "../range/disk/range-run.js";
 export type { RangeSetup } from "../range/disk/range-setup.js";
 export { type Deviation, type Verified, verifyRange } from "../range/disk/verify-range.js";
@@ -12,5 +13,4 @@ export type { Part } from "../range/expand/part.js";
 export type { KnownFigures } from "../range/figures/known-figures.js";
 export type { PlannedVariant } from "../range/figures/plan-variant.js";
 export type { PlanInput } from "../range/plan/plan-schema.js";
-export type { Manifest } from "../range/records/manifest.js";
 export type { LeftOutRecord, MadeFigures, MadeRecord } from "../range/records/record.js";

@@ -3,12 +3,12 @@
  */
 import { AnnuletError, type Problem } from "../../index.js";
 import { makeRange } from "../../range/disk/make-range.js";
+import type { Manifest } from "../../range/disk/manifest.js";
 import { mergeParts } from "../../range/disk/merge-parts.js";
 import { RANGE_DEFAULTS } from "../../range/disk/range-run.js";
 import type { RangeSetup } from "../../range/disk/range-setup.js";
 import { verifyRange } from "../../range/disk/verify-range.js";
 import { readPart } from "../../range/expand/part.js";
-import type { Manifest } from "../../range/records/manifest.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit.js";
 import { type Io, print, printJson, say } from "../io.js";

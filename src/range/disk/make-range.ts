@@ -5,14 +5,15 @@ import { join } from "node:path";
 import { fileSource } from "../../disk/file-source.js";
 import { removeLeftovers } from "../../disk/temporary-files.js";
 import { type OpenPlan, openPlan } from "../expand/open-plan.js";
-import { groupsOf } from "../expand/part.js";
-import { type Manifest, makeManifest, manifestText } from "../records/manifest.js";
+import { type Group, groupsOf } from "../expand/part.js";
 import type { Outcome } from "../summary/summary-rows.js";
 import { keepTables, keepText } from "./keep-tables.js";
+import { type Manifest, makeManifest, manifestText, TOOL } from "./manifest.js";
 import { manifestName, requireOwnFolder } from "./range-folder.js";
 import { type RangeEvent, RangeRun } from "./range-run.js";
 import type { RangeSetup } from "./range-setup.js";
 import { makeFolders, RECORDS, RINGS } from "./record-store.js";
+import { whyNot } from "./verify-range.js";
 
 /**
  * Makes the variants of a plan and yields what became of each, as they come. The tables and the manifest are written at the end.
@@ -25,15 +26,18 @@ import { makeFolders, RECORDS, RINGS } from "./record-store.js";
 export async function* makeRange(source: unknown, setup: RangeSetup): AsyncGenerator<RangeEvent, Manifest, void> {
   const { folder, planFolder = ".", part, signal } = setup;
   const open = await openPlan(source, fileSource(planFolder), signal);
-  requireOwnFolder(folder, part);
+  const before = requireOwnFolder(folder, part);
   makeFolders(folder);
   for (const inner of [".", RINGS, RECORDS]) removeLeftovers(join(folder, inner));
   setup.onCount?.(part === undefined ? open.count : countOf(groupsOf(open, part)));
   const outcomes: Outcome[] = [];
+  let isSame = true;
   for await (const event of new RangeRun(open, setup).events()) {
     outcomes.push(outcomeOf(event));
+    isSame &&= event.kind === "kept" || event.kind === "left-out";
     yield event;
   }
+  if (before !== undefined && isSame && stillStands(folder, before, open, outcomes)) return before;
   return finishRange(open, outcomes, setup);
 }
 
@@ -62,7 +66,22 @@ function finishRange(
   return manifest;
 }
 
-function countOf(groups: Iterable<readonly number[]>): number {
+/** Whether a manifest says of each variant what its record says, and its tables are as they were written. */
+function stillStands(folder: string, manifest: Manifest, { digest }: OpenPlan, outcomes: readonly Outcome[]): boolean {
+  const { plan, tool, variants, leftOut, failed, tables } = manifest;
+  if (plan !== digest || tool !== TOOL || failed.length > 0) return false;
+  if (variants.length + leftOut.length !== outcomes.length) return false;
+  const keys = new Map(variants.map(({ name, key }) => [name, key]));
+  const reasons = new Map(leftOut.map(({ name, why }) => [name, why]));
+  const isTold = (outcome: Outcome) => {
+    if ("failed" in outcome) return false;
+    const { record } = outcome;
+    return record.kind === "made" ? keys.get(record.name) === record.key : reasons.get(record.name) === record.why;
+  };
+  return outcomes.every(isTold) && tables.every((table) => whyNot(folder, table) === undefined);
+}
+
+function countOf(groups: Iterable<Group>): number {
   let count = 0;
   for (const group of groups) count += group.length;
   return count;

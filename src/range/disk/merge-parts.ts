@@ -5,9 +5,9 @@
 import { join } from "node:path";
 import { fileSource } from "../../disk/file-source.js";
 import { type OpenPlan, openPlan } from "../expand/open-plan.js";
-import { type Manifest, manifestText, mergeManifests } from "../records/manifest.js";
 import type { Outcome } from "../summary/summary-rows.js";
 import { keepTables, keepText } from "./keep-tables.js";
+import { type Manifest, manifestText, mergeManifests } from "./manifest.js";
 import { manifestName } from "./range-folder.js";
 import { readRecord } from "./record-store.js";
 import { manifestsIn } from "./verify-range.js";

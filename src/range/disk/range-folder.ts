@@ -6,8 +6,8 @@ import { join } from "node:path";
 import { AnnuletError } from "../../base/errors.js";
 import { outputError } from "../../disk/output-errors.js";
 import type { Part } from "../expand/part.js";
-import { type Manifest, readManifest } from "../records/manifest.js";
 import { TABLES } from "./keep-tables.js";
+import { type Manifest, readManifest } from "./manifest.js";
 import { RECORDS, RINGS } from "./record-store.js";
 
 /** Name of the manifest, of the whole or of a part. */
@@ -18,16 +18,17 @@ export function manifestName(part?: Part | null): string {
 /**
  * Refuses a folder in which something would be written over that no range has made.
  *
+ * @returns the manifest of the run before; undefined where there is none
  * @throws AnnuletError `output-not-writable`, `folder-taken`, `manifest-damaged`
  */
-export function requireOwnFolder(folder: string, part?: Part): void {
+export function requireOwnFolder(folder: string, part?: Part): Manifest | undefined {
   const stat = statSync(folder, { throwIfNoEntry: false });
-  if (stat === undefined) return;
+  if (stat === undefined) return undefined;
   if (!stat.isDirectory()) throw outputError("output-not-writable", folder, `${folder} is a file, not a folder.`);
-  readManifestFile(folder, manifestName(part));
-  if (existsSync(join(folder, RECORDS))) return;
+  const manifest = readManifestFile(folder, manifestName(part));
+  if (existsSync(join(folder, RECORDS))) return manifest;
   const taken = [RINGS, ...TABLES, manifestName(part)].filter((name) => existsSync(join(folder, name)));
-  if (taken.length === 0) return;
+  if (taken.length === 0) return undefined;
   throw new AnnuletError({
     code: "folder-taken",
     message: `${folder} holds ${taken.join(", ")}, which no range has made`,

@@ -5,7 +5,7 @@ import { availableParallelism } from "node:os";
 import { AnnuletError, type Problem } from "../../base/errors.js";
 import { pause } from "../../base/pause.js";
 import { fileSource } from "../../disk/file-source.js";
-import type { OpenPlan, Variant } from "../expand/open-plan.js";
+import type { FaultyVariant, OpenPlan, Variant } from "../expand/open-plan.js";
 import { groupsOf } from "../expand/part.js";
 import { Planner } from "../figures/plan-variant.js";
 import { type LeftOutRecord, type MadeRecord, RECORD_VERSION } from "../records/record.js";
@@ -64,10 +64,10 @@ export class RangeRun {
     const stop = () => void this.#makers?.end();
     signal?.addEventListener("abort", stop);
     try {
-      for (const numbers of groupsOf(this.#open, part)) {
+      for (const group of groupsOf(this.#open, part)) {
         const waiting: Waiting[] = [];
-        for (const number of numbers) {
-          const found = await this.#find(number);
+        for (const variant of group) {
+          const found = await this.#find(variant);
           if ("kind" in found) yield found;
           else waiting.push(found);
         }
@@ -84,10 +84,9 @@ export class RangeRun {
   }
 
   /** A variant that is there, left out or at fault; or one to be made. */
-  async #find(number: number): Promise<RangeEvent | Waiting> {
-    const variant = this.#variant(number);
-    if ("kind" in variant) return variant;
-    const { name, shown } = variant;
+  async #find(variant: Variant | FaultyVariant): Promise<RangeEvent | Waiting> {
+    const { number, name, shown } = variant;
+    if ("kind" in variant) return { number, name, shown, kind: "failed", problems: variant.problems };
     const { source, files } = await this.#look.source(variant);
     const kept = this.#look.kept(name, source);
     if (kept?.kind === "made") return { number, name, shown, kind: "kept", record: kept };
@@ -99,15 +98,6 @@ export class RangeRun {
     const record: LeftOutRecord = { record: RECORD_VERSION, kind: "left-out", name, source, why, figures };
     writeRecord(this.#setup.folder, record);
     return { number, name, shown, kind: "left-out", record };
-  }
-
-  #variant(number: number): Variant | RangeEvent {
-    try {
-      return this.#open.variant(number);
-    } catch (error) {
-      if (!(error instanceof AnnuletError)) throw error;
-      return { number, name: this.#open.nameOf(number), shown: {}, kind: "failed", problems: error.problems };
-    }
   }
 
   #begin(variants: readonly Waiting[]): void {

@@ -6,8 +6,8 @@ import { closeSync, openSync, readdirSync, readSync } from "node:fs";
 import { join } from "node:path";
 import { AnnuletError } from "../../base/errors.js";
 import { pause } from "../../base/pause.js";
-import type { Manifest } from "../records/manifest.js";
 import type { RecordedFile } from "../records/record.js";
+import type { Manifest } from "./manifest.js";
 import { readManifestFile } from "./range-folder.js";
 import { RINGS } from "./record-store.js";
 
@@ -45,7 +45,7 @@ export async function verifyRange(folder: string, signal?: AbortSignal): Promise
   }
   const deviations: Deviation[] = [];
   for (const file of listed.values()) {
-    const what = compare(join(folder, file.path), file);
+    const what = whyNot(folder, file);
     if (what !== undefined) deviations.push({ path: file.path, what });
     await pause();
     signal?.throwIfAborted();
@@ -66,10 +66,11 @@ function namesIn(folder: string): readonly string[] {
 /** Bytes that are read at once. */
 const AT_ONCE = 1 << 20;
 
-function compare(path: string, { bytes, sha256 }: RecordedFile): Deviation["what"] | undefined {
+/** What is wrong with a file of a range; undefined where it is as it was written. */
+export function whyNot(folder: string, { path, bytes, sha256 }: RecordedFile): Deviation["what"] | undefined {
   let file: number;
   try {
-    file = openSync(path, "r");
+    file = openSync(join(folder, path), "r");
   } catch {
     return "missing";
   }

@@ -2,7 +2,7 @@
  * A plan made ready: its base design, its axes and its names; each variant is made when it is asked for.
  */
 import { canonicalText } from "../../base/canonical.js";
-import { AnnuletError } from "../../base/errors.js";
+import { AnnuletError, type Problem } from "../../base/errors.js";
 import { type FileSource, loadFile } from "../../base/files.js";
 import { pause } from "../../base/pause.js";
 import { sha256 } from "../../base/sha256.js";
@@ -28,6 +28,12 @@ export interface Variant {
   readonly shown: Readonly<Record<string, string>>;
   /** The design. Whether it is sound is not known yet. */
   readonly document: PlainObject;
+}
+
+/** One whose values have no place in the design. */
+export interface FaultyVariant extends Omit<Variant, "document"> {
+  readonly kind: "fault";
+  readonly problems: readonly Problem[];
 }
 
 /** What a base design without a name is called. */
@@ -74,12 +80,14 @@ export class OpenPlan {
     return { number, name, shown, document: changePlain(this.#base, [...changes, ...own]) };
   }
 
-  /** The design of a variant; undefined where a value has no place in it. */
-  unnamed(number: number): PlainObject | undefined {
+  /** The variant of a number, or what is wrong with it. */
+  tryVariant(number: number): Variant | FaultyVariant {
     try {
-      return this.variant(number).document;
-    } catch {
-      return undefined;
+      return this.variant(number);
+    } catch (error) {
+      if (!(error instanceof AnnuletError)) throw error;
+      const { name, shown } = this.#named(number);
+      return { number, name, shown, kind: "fault", problems: error.problems };
     }
   }
 

@@ -3,7 +3,7 @@
  */
 import { AnnuletError } from "../../base/errors.js";
 import type { PlainObject } from "../../design/plain.js";
-import type { OpenPlan } from "./open-plan.js";
+import type { FaultyVariant, OpenPlan, Variant } from "./open-plan.js";
 
 /** The `part`th of `of` parts. */
 export interface Part {
@@ -17,6 +17,9 @@ const MOST_PARTS = 10_000;
 
 /** Most variants of a group, so that one that is stuck keeps few waiting. Chosen. */
 const LARGEST_GROUP = 16;
+
+/** Variants that are made one after the other. */
+export type Group = readonly (Variant | FaultyVariant)[];
 
 /** @param text `3/8` @throws AnnuletError `option-invalid` */
 export function readPart(text: string): Part {
@@ -32,30 +35,30 @@ export function readPart(text: string): Part {
 }
 
 /**
- * Numbers of variants in groups that are best made one after the other: they differ in their material and name alone, so the
+ * Variants in groups that are best made one after the other: they differ in their material and name alone, so the
  * mesh is the same.
  *
  * @param wanted which groups; default all
  */
-export function* groupsOf(open: OpenPlan, wanted?: Part): Generator<readonly number[], void, void> {
-  let [group, shape, index]: [number[], string, number] = [[], "", 0];
+export function* groupsOf(open: OpenPlan, wanted?: Part): Generator<Group, void, void> {
+  let [group, shape, index]: [(Variant | FaultyVariant)[], string, number] = [[], "", 0];
   const isWanted = () => wanted === undefined || index % wanted.of === wanted.part - 1;
   for (let number = 1; number <= open.count; number++) {
-    const own = shapeOf(open.unnamed(number));
+    const variant = open.tryVariant(number);
+    const own = "document" in variant ? shapeOf(variant.document) : "";
     if (group.length > 0 && (own !== shape || group.length >= LARGEST_GROUP)) {
       if (isWanted()) yield group;
       group = [];
       index++;
     }
-    group.push(number);
+    group.push(variant);
     shape = own;
   }
   if (group.length > 0 && isWanted()) yield group;
 }
 
-/** What a mesh depends on, as text; of variants that cannot be made nothing is known. */
-function shapeOf(document: PlainObject | undefined): string {
-  if (document === undefined) return "";
+/** What a mesh depends on, as text. */
+function shapeOf(document: PlainObject): string {
   const { material: _, name: __, ...shape } = document;
   return JSON.stringify(shape);
 }

@@ -1,10 +1,9 @@
 /**
  * All variants of a plan with what is known of them, each when it is asked for.
  */
-import { AnnuletError } from "../../base/errors.js";
 import type { FileSource } from "../../base/files.js";
 import { pause } from "../../base/pause.js";
-import type { OpenPlan, Variant } from "../expand/open-plan.js";
+import type { OpenPlan } from "../expand/open-plan.js";
 import { type PlannedVariant, Planner } from "./plan-variant.js";
 
 /** Gives way after so long, ms. Chosen. */
@@ -22,7 +21,7 @@ export async function* planRange(
   const planner = new Planner(open.plan, files, signal);
   let since = performance.now();
   for (const number of numbers ?? upTo(open.count)) {
-    const variant = tryVariant(open, number);
+    const variant = open.tryVariant(number);
     yield "kind" in variant ? variant : await planner.plan(variant);
     if (performance.now() - since < GIVE_WAY_MS) continue;
     await pause();
@@ -33,14 +32,4 @@ export async function* planRange(
 
 function* upTo(count: number): Generator<number, void, void> {
   for (let number = 1; number <= count; number++) yield number;
-}
-
-/** A row may name a place that the others do not, so that only its own variant fails. */
-function tryVariant(open: OpenPlan, number: number): Variant | Extract<PlannedVariant, { kind: "fault" }> {
-  try {
-    return open.variant(number);
-  } catch (error) {
-    if (!(error instanceof AnnuletError)) throw error;
-    return { number, name: open.nameOf(number), shown: {}, kind: "fault", problems: error.problems };
-  }
 }

@@ -2,12 +2,15 @@
  * The manifest of a range: every file with its digest. Its bytes follow from the plan and what was made alone: no times, no order
  * of work, however many processes or machines made it.
  */
+import { createHash } from "node:crypto";
 import { canonicalText } from "../../base/canonical.js";
 import { AnnuletError } from "../../base/errors.js";
-import { sha256 } from "../../base/sha256.js";
 import { VERSION } from "../../base/version.js";
 import type { Part } from "../expand/part.js";
-import type { RecordedFile } from "./record.js";
+import type { RecordedFile } from "../records/record.js";
+
+/** What makes manifests. */
+export const TOOL = `annulet ${VERSION}`;
 
 /** Version of manifests. */
 export const MANIFEST_VERSION = 1;
@@ -51,7 +54,7 @@ export type ManifestContent = Pick<Manifest, "plan" | "count" | "part" | "varian
 export function makeManifest({ plan, count, part, variants, leftOut, failed, tables }: ManifestContent): Manifest {
   const content = {
     manifest: MANIFEST_VERSION,
-    tool: `annulet ${VERSION}`,
+    tool: TOOL,
     plan,
     count,
     part,
@@ -60,7 +63,7 @@ export function makeManifest({ plan, count, part, variants, leftOut, failed, tab
     failed: byName(failed),
     tables: tables.toSorted((a, b) => compare(a.path, b.path)),
   } as const;
-  return { ...content, sha256: sha256(canonicalText(content)) };
+  return { ...content, sha256: sealOf(content) };
 }
 
 export function manifestText(manifest: Manifest): string {
@@ -75,7 +78,7 @@ export function readManifest(text: string, name: string): Manifest {
   const value = parse(text);
   if (!isManifest(value)) throw damaged(name, "is no manifest of a range");
   const { sha256: seal, ...content } = value;
-  if (sha256(canonicalText(content)) !== seal) throw damaged(name, "was changed since it was written");
+  if (sealOf(content) !== seal) throw damaged(name, "was changed since it was written");
   return value;
 }
 
@@ -104,6 +107,10 @@ export function mergeManifests(parts: readonly Manifest[], tables: readonly Reco
     leftOut: parts.flatMap((one) => one.leftOut),
     failed: parts.flatMap((one) => one.failed),
   });
+}
+
+function sealOf(content: Omit<Manifest, "sha256">): string {
+  return createHash("sha256").update(canonicalText(content)).digest("hex");
 }
 
 function parse(text: string): unknown {
