@@ -19,6 +19,7 @@ import { OUTPUTS, type OutputName } from "../plan/plan-schema.js";
 import { figuresOf } from "../records/figures-of.js";
 import { type MadeRecord, RECORD_VERSION, type RecordedFile } from "../records/record.js";
 import { type FileDigests, type Making, makingKey } from "../records/variant-keys.js";
+import { stonesCsv } from "../summary/stones-csv.js";
 import { dropRecord, filesStand, RINGS, readRecord, writeRecord } from "./record-store.js";
 
 /** Variants that are made one after the other, each from what it shares with the one before: plain data, for any process. */
@@ -124,6 +125,9 @@ async function contentsOf(ring: Ring, made: Made, { outputs, pictureWidth: width
   }
   if (outputs.includes("report")) {
     contents.push({ output: "report", chunks: (before) => [textBytes(reportText(made, before))] });
+  }
+  if (outputs.includes("stones")) {
+    contents.push({ output: "stones", chunks: () => [textBytes(stonesCsv(made.report.stones))] });
   }
   if (outputs.includes("picture")) {
     const png = encodePng(await ring.picture({ width, height: Math.round(PICTURE_SHAPE * width) }));

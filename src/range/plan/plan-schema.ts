@@ -25,6 +25,7 @@ export const OUTPUTS = {
   sheet: ".sheet.html",
   picture: ".png",
   report: ".report.json",
+  stones: ".stones.csv",
 } as const;
 
 /** One of the files that are made of a variant. */
@@ -178,7 +179,7 @@ export const planSchema = z.strictObject({
     .array(z.enum(Object.keys(OUTPUTS) as [OutputName, ...OutputName[]]))
     .min(1)
     .default([...PLAN_DEFAULTS.outputs])
-    .describe("files of each variant; default stl, report, picture"),
+    .describe("files of each variant; stones: the table of its stones; default stl, report, picture"),
   piece: z
     .enum(["master", "cast", "finished"])
     .default(PLAN_DEFAULTS.piece)

@@ -21,7 +21,8 @@ export function figuresOf(report: Report): MadeFigures {
     beads: beads.reduce((sum, { count }) => sum + count, 0),
     beadRatioMin: beads.length === 0 ? null : Math.min(...beads.map(({ ratioMin }) => ratioMin)),
     beadRatioMax: beads.length === 0 ? null : Math.max(...beads.map(({ ratioMax }) => ratioMax)),
-    stones: stonesOf(report),
+    stones: report.stones?.count ?? 0,
+    carats: report.stones?.carats ?? 0,
     volume,
     weight,
     material,
@@ -29,10 +30,4 @@ export function figuresOf(report: Report): MadeFigures {
     triangles,
     warnings: counts,
   };
-}
-
-/** Reports list stones once designs may have some. */
-function stonesOf(report: object): number {
-  const { stones } = report as { readonly stones?: unknown };
-  return Array.isArray(stones) ? stones.length : 0;
 }

@@ -32,6 +32,7 @@ export interface MadeFigures {
   readonly beadRatioMin: number | null;
   readonly beadRatioMax: number | null;
   readonly stones: number;
+  readonly carats: number;
   readonly volume: number;
   readonly weight: number;
   readonly material: string;

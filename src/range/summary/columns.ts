@@ -38,6 +38,7 @@ const FIGURES: readonly SummaryColumn[] = [
   figure("beadRatioMin", "bead ratio", "least", 3),
   figure("beadRatioMax", "bead ratio", "most", 3),
   figure("stones", "stones", ""),
+  figure("carats", "carats", "", 3),
   figure("weight", "weight", "g", 2),
   { key: "change", head: "from the size before", unit: "", of: ({ change }) => change },
   { key: "warnings", head: "warnings", unit: "", of: ({ figures }) => warnings(figures) },
