@@ -67,11 +67,14 @@ export type FitPattern = Pick<PatternSpec, "fit" | "cover"> &
   Partial<Pick<PatternSpec, "cycle" | "medallion" | "lanes" | "gap">> & {
     /** Names of the lanes whose tiles may be stretched, since nothing in them shows it. Default none. */
     readonly heightLanes?: readonly string[];
+    /** As in `FitAsk`, where there are no lanes. */
+    readonly reach?: number;
   };
 
 function solve(pattern: FitPattern, drawnWidth: number, measure: MeasureSeat): Fit {
-  const { fit, cover, cycle, medallion, lanes, gap = PATTERN_DEFAULTS.gap } = pattern;
-  if (lanes === undefined) return solveFit({ ...fit, cycle, medallion: medallion?.tiles }, cover, drawnWidth, measure);
+  const { fit, cover, cycle, medallion, lanes, reach, gap = PATTERN_DEFAULTS.gap } = pattern;
+  if (lanes === undefined)
+    return solveFit({ ...fit, cycle, medallion: medallion?.tiles, reach }, cover, drawnWidth, measure);
   const asks = severalLanes({ fit, lanes }).map(({ name, share, where, ...lane }) => {
     return { ...lane.fit, name, share, path: where, cycle: lane.cycle, medallion: lane.medallion?.tiles };
   });

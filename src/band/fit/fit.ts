@@ -22,6 +22,8 @@ export interface FitAsk extends FitSpec {
   readonly cycle?: CycleSpec;
   /** Tiles at the top whose place a medallion takes. Default 0. */
   readonly medallion?: number;
+  /** How many numbers of repeats are tried on each side of the nearest. Default 4. */
+  readonly reach?: number;
   /** Where what is fitted stands in the document. Default pattern. */
   readonly path?: string;
 }
@@ -153,7 +155,7 @@ function listCandidates(
   const wanted = (spec.rows * spec.aspect * tileAt(drawn, cover, 1)) / drawn.seatLength;
   const candidates: FitCandidate[] = [];
   const asked = spec.repeats === "auto" ? Math.max(1, Math.round(wanted)) : spec.repeats;
-  for (const repeats of repeatNumbers(spec, cover).around(asked, CANDIDATE_REACH)) {
+  for (const repeats of repeatNumbers(spec, cover).around(asked, spec.reach ?? CANDIDATE_REACH)) {
     const need = (seat: SeatMeasure) => spec.rows * spec.aspect * tileAt(seat, cover, repeats);
     const bandWidth = solveWidth(need, { width: drawnWidth, seat: drawn }, measure);
     const seat = bandWidth === undefined ? drawn : measure(bandWidth);

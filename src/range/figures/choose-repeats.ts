@@ -31,9 +31,8 @@ export function chooseRepeats(design: Design, wanted: WantedTile, fitVariant: Fi
   if (pattern === undefined || pattern.lanes !== undefined || pattern.fit.repeats !== "auto") return design;
   const { fit } = fitVariant(design);
   if (fit === undefined) return design;
-  const numbers = [...fit.candidates.map(({ repeats }) => repeats), ...nearby(fit, middleOf(wanted.tile))];
   let best = { design, off: offBy(fit, wanted) };
-  for (const repeats of [...new Set(numbers)].sort((a, b) => a - b)) {
+  for (const repeats of numbersBetween(fit, middleOf(wanted.tile))) {
     const tried = withRepeats(design, pattern, repeats);
     const found = tryFit(tried, fitVariant);
     if (found !== undefined && offBy(found, wanted) < best.off) best = { design: tried, off: offBy(found, wanted) };
@@ -41,11 +40,22 @@ export function chooseRepeats(design: Design, wanted: WantedTile, fitVariant: Fi
   return best.design;
 }
 
-/** Numbers of repeats whose tiles should be as wide as is wanted, where those near the drawn band are not. */
-function nearby({ repeats, tileWidth }: Fit, wanted: number): readonly number[] {
+/** Numbers of repeats from those near the drawn band to those whose tiles should be as wide as is wanted, the latter first. */
+function numbersBetween({ repeats, tileWidth }: Fit, wanted: number): readonly number[] {
   const middle = Math.round((repeats * tileWidth) / wanted);
-  return [-1, 0, 1].map((step) => middle + step).filter((number) => number >= 1 && number <= MOST_REPEATS);
+  const [low, high] = [Math.min(repeats, middle) - BESIDE, Math.max(repeats, middle) + BESIDE];
+  const all = Array.from({ length: Math.min(high - low + 1, MOST_REPEATS) }, (_, i) => low + i);
+  return all
+    .filter((number) => number >= 1 && number <= MOST_REPEATS)
+    .sort((a, b) => Math.abs(a - middle) - Math.abs(b - middle) || a - b)
+    .slice(0, MOST_TRIED);
 }
+
+/** Numbers beyond either end that are tried too. */
+const BESIDE = 2;
+
+/** Numbers that are tried, some milliseconds each. Chosen. */
+const MOST_TRIED = 24;
 
 /** As many as a design may ask for. */
 const MOST_REPEATS = 1000;

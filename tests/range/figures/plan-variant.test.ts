@@ -1,5 +1,5 @@
 // Covers: src/range/figures/*, src/range/expand/expand-plan.ts
-import { build } from "annulet";
+import { build, fitDesign } from "annulet";
 import { describe, expect, it } from "vitest";
 import { expandPlan } from "../../../src/range/expand/expand-plan.js";
 import type { PlannedVariant } from "../../../src/range/figures/plan-variant.js";
@@ -38,6 +38,25 @@ describe("what is known of variants before they are made", () => {
       expect([variant.figures.repeats, variant.figures.bandWidth]).toEqual([fit?.repeats, report.band.width]);
       expect(Math.abs(variant.figures.volume / report.volume - 1)).toBeLessThan(0.03);
       expect(variant.figures.weight / variant.figures.volume).toBeCloseTo(report.mass.ag925 / report.volume, 12);
+    }
+  });
+
+  it("is the fit that the library finds, which tries more numbers of repeats", async () => {
+    for (const fit of [{}, { hold: "band" }, { aspect: 0.4 }, { aspect: 3, rows: 2 }, { repeats: 15 }]) {
+      for (const cycle of [1, 3]) {
+        const base = { ...BASE, pattern: { ...BASE.pattern, cycle, fit } };
+        for (const variant of await planned({}, base)) {
+          if (variant.kind !== "planned") throw new Error(JSON.stringify(variant));
+          const found = fitDesign(variant.document);
+          const { repeats, tileWidth, bandWidth, stretch } = variant.figures;
+          expect({ repeats, tileWidth, bandWidth, stretch }).toEqual({
+            repeats: found.repeats,
+            tileWidth: found.tileWidth,
+            bandWidth: found.bandWidth,
+            stretch: found.stretch,
+          });
+        }
+      }
     }
   });
 
