@@ -12,6 +12,9 @@ const ENDS = 0.04;
 /** Into either hollow they go on by this, mm. */
 const INTO = 0.04;
 
+/** What is grown by the tolerance lies within that beside a link, mm (chosen). */
+const BESIDE = 0.35;
+
 export function linkBodies(views: readonly StoneView[]) {
   const bodies: ToldBody[] = [];
   const untold: { readonly centre: readonly [number, number, number]; readonly radius: number }[] = [];
@@ -47,9 +50,13 @@ function roundLink(a: StoneView, b: StoneView): ToldBody {
   const [ra, rb] = [(a.radius ?? 0) + ROOM, (b.radius ?? 0) + ROOM];
   const middle = (ra - rb) / 2;
   const [x, y, z] = at;
+  const [ox, oy, oz] = out;
+  // The larger of both circles, twice: where these part by a leaf no link reaches.
+  const far = Math.sqrt(Math.max(0, Math.max(ra, rb) ** 2 - ((distance - LEAST_LEAF) / 2) ** 2));
   return {
     kind: "hollows",
     sphere: { centre: [x, y, z], radius: 2 * (a.width + b.width) },
+    axis: { at: [x, y, z], out: [ox, oy, oz], radius: far + Math.abs(middle) + BESIDE },
     holds: (point, grown) => {
       const off = vec3.subtract([0, 0, 0], point, at);
       const [px, py, pz] = [vec3.dot(off, along), vec3.dot(off, across), vec3.dot(off, out)];
