@@ -121,7 +121,7 @@ export const stages: StageTable = {
   pieceTurned: choice(({ piece }) => PIECES_TURNED[piece]),
   printed: work(undefined, "printSettings piece", output.printed),
   printFigures: work("output", "printSettings printed pieceTurned", output.printFigures),
-  studio: work(undefined, "option.detail bodyTolerance profile pattern wrap parts solid", output.studio),
+  studio: work(undefined, "option.detail bodyTolerance profile pattern wrap parts stones solid", output.studio),
   look: slice("metal", output.look),
   picture: work(undefined, "option.picture studio look", output.picture),
   sheetPictures: work(undefined, "option.pictureWidth studio look", output.sheetPictures),

@@ -7,6 +7,7 @@ import { radians } from "../../base/units.js";
 import { boundsCentre, meshBounds } from "../../mesh/bounds.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { requireSound } from "../../mesh/sound.js";
+import type { ShownStone } from "../stones/shown-stone.js";
 import { aimAt } from "./aim.js";
 import { makeCamera, projectPoints } from "./camera.js";
 import { cornerNormals, facesOf } from "./corner-normals.js";
@@ -21,7 +22,8 @@ import { openness } from "./openness.js";
 import { type PictureOptions, settingsOf } from "./options.js";
 import { pixelViewOf } from "./pixel-view.js";
 import { rasterize } from "./raster.js";
-import { makeShade } from "./shade.js";
+import { sceneOf, withStones } from "./stones/scene.js";
+import { shadeScene } from "./stones/shade-scene.js";
 import { studioLight } from "./studio.js";
 
 /** Pixels of a picture. */
@@ -75,11 +77,17 @@ export function openStudio(mesh: Mesh): Studio {
 /**
  * As `openStudio`, for a mesh whose facets are chords of known surfaces: their normals are taken from those.
  *
+ * @param stones what is shown with it; metal mirrors none of them
  * @throws AnnuletError as `openStudio`
  */
-export function openStudioOf(mesh: Mesh, surfaces: readonly KnownSurface[]): Studio {
+export function openStudioOf(
+  mesh: Mesh,
+  surfaces: readonly KnownSurface[],
+  stones: readonly ShownStone[] = [],
+): Studio {
   requireSound(mesh);
-  const ball = boundingBall(mesh);
+  const scene = sceneOf(mesh, stones);
+  const ball = boundingBall(scene.mesh);
   if (!(ball.radius > 0)) {
     throw new AnnuletError({
       code: "mesh-without-extent",
@@ -96,31 +104,24 @@ export function openStudioOf(mesh: Mesh, surfaces: readonly KnownSurface[]): Stu
     const { width, height, view, lookAt, zoom, supersample, look } = settings;
     const aim = lookAt === undefined ? ball : aimAt(mesh, lookAt, ball.radius);
     const camera = makeCamera({ view, width: width * supersample, height: height * supersample, zoom, ...aim });
-    const projected = projectPoints(camera, mesh.positions);
-    const seen = rasterize(mesh.triangles, projected, camera, settings.backs === "magenta");
-    const normals = cornerNormals(mesh, faces, {
+    const projected = projectPoints(camera, scene.mesh.positions);
+    const seen = rasterize(scene.mesh.triangles, projected, camera, settings.backs === "magenta");
+    const ofMetal = cornerNormals(mesh, faces, {
       seen: whichSeen(seen.triangle, mesh),
       crease: radians(settings.crease),
       known,
     });
-    const surface = pixelViewOf(mesh, seen, { projected, normals, camera, supersample });
+    const normals = withStones(ofMetal, scene);
+    const surface = pixelViewOf(scene.mesh, seen, { projected, normals, camera, supersample });
     const open = openness(surface, HOLLOW_REACH * ball.radius);
     // From below the ground would hide the ring, so it is left out.
-    const ground = view.elevation < 0 ? undefined : makeGround(mesh, camera, ball);
+    const ground = view.elevation < 0 ? undefined : makeGround(scene.mesh, camera, ball);
     const reflections = mirrored(surface, camera, { grid, ground, map });
-    const blur = BLUR[settings.finish];
-    const shade = makeShade({
-      mesh,
-      camera,
-      supersample,
-      projected,
-      normals,
-      map,
-      look,
-      blur,
-      open,
+    const shading = {
+      ...{ mesh: scene.mesh, camera, supersample, projected, normals, map, open },
       mirrored: reflections,
-    });
+    };
+    const shade = shadeScene(scene, { ...shading, look, blur: BLUR[settings.finish] }, grid);
     const pixels = develop({
       seen,
       camera,
@@ -162,6 +163,7 @@ function boundingBall(mesh: Mesh): { readonly centre: Point3; readonly radius: n
 /** One entry a triangle: 1 where a sample sees it. */
 function whichSeen(triangleOf: Int32Array, mesh: Mesh): Uint8Array {
   const seen = new Uint8Array(mesh.triangles.length / 3);
+  // Those of stones lie beyond the last entry, where nothing is kept.
   for (let i = 0; i < triangleOf.length; i++) if (triangleOf[i] >= 0) seen[triangleOf[i]] = 1;
   return seen;
 }

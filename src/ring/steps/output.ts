@@ -29,6 +29,7 @@ import { bandSizes } from "../../output/report/band-sizes.js";
 import { noticesOf } from "../../output/report/notices.js";
 import type { Facts } from "../../output/report/report.js";
 import type { SheetPicture } from "../../output/sheet/sheet.js";
+import { shownStones } from "../../output/stones/shown-stone.js";
 import { detailLevels } from "../../solids/detail.js";
 import { reportStones } from "../../stones/stone-report.js";
 import type { From, OfDesign, OfOption } from "../answers.js";
@@ -104,7 +105,7 @@ export function ofMesh(mesh: Mesh, turned: Turned | undefined): Turned | undefin
   return turned?.mesh === mesh ? turned : undefined;
 }
 
-/** Of the finished piece, with what is known of its surfaces. */
+/** Of the finished piece with its stones, with what is known of its surfaces. */
 export function studio({
   option,
   bodyTolerance,
@@ -112,16 +113,18 @@ export function studio({
   pattern,
   wrap,
   parts,
+  stones,
   solid,
-}: OfOption<"detail"> & From<"bodyTolerance" | "profile" | "pattern" | "wrap" | "parts" | "solid">): Studio {
-  return openStudioOf(solid, [
+}: OfOption<"detail"> & From<"bodyTolerance" | "profile" | "pattern" | "wrap" | "parts" | "stones" | "solid">): Studio {
+  const known = [
     knownBand(profile, bodyTolerance),
     firstOf(
       knownFilling(pattern, wrap, bodyTolerance),
       firstOf(knownDomes(pattern, wrap, bodyTolerance), knownLevels(pattern, wrap, bodyTolerance)),
     ),
     knownBeads(parts.spheres, detailLevels[option.detail].bead, bodyTolerance),
-  ]);
+  ];
+  return openStudioOf(solid, known, shownStones(stones));
 }
 
 export function look({ metal }: From<"metal">): Look {
