@@ -14,10 +14,10 @@ import type { PlacedStone } from "./placed-stone.js";
 import { girdleBody, type StoneShape, type StoneShapes, wholeBody } from "./stone-shape.js";
 
 /** Least clear gap between girdles, mm. */
-export const LEAST_GAP = 0.1;
+const LEAST_GAP = 0.1;
 
 /** Where that is from. */
-export const LEAST_GAP_SOURCE = 'gia.edu benchmark; stuller.com, "Techniques for channel setting"';
+const LEAST_GAP_SOURCE = 'gia.edu benchmark; stuller.com, "Techniques for channel setting"';
 
 /** Stones that touch to rounding stand in each other no deeper than this, mm. */
 const TOUCH = 1e-6;
@@ -91,7 +91,7 @@ export function sayStone({ number, group, surface }: PlacedStone, names: readonl
 }
 
 /** θ in degrees, 0 up to 360. */
-export function showAngle(angle: number): string {
+function showAngle(angle: number): string {
   const shown = Number(degrees(angle).toFixed(1));
   return `${Number((shown - 360 * Math.floor(shown / 360)).toFixed(1))}°`;
 }

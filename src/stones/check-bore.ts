@@ -15,10 +15,10 @@ import { grown } from "./row-sizes.js";
 import type { StoneShape, StoneShapes } from "./stone-shape.js";
 
 /** Least metal from a stone to the bore, mm. */
-export const LEAST_BELOW = 0.5;
+const LEAST_BELOW = 0.5;
 
 /** Where that is from. */
-export const LEAST_BELOW_SOURCE = "CAD best-practice sheet of a large US supplier";
+const LEAST_BELOW_SOURCE = "CAD best-practice sheet of a large US supplier";
 
 /** Distances to the bore are known to this, mm, as far as they are under the least that is published. */
 const EXACT = 1e-3;

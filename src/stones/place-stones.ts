@@ -23,7 +23,7 @@ import { frameOn } from "./spot.js";
 import { StoneShapes } from "./stone-shape.js";
 
 /** Most stones of a ring; a stated limit, far above what one carries. */
-export const MAX_STONES = 5000;
+const MAX_STONES = 5000;
 
 /** The stones of a ring. */
 export interface PlacedStones {

@@ -53,7 +53,7 @@ const FOLDS: Readonly<Record<CutName, number>> = {
 };
 
 /** How often it does. */
-export function foldsOf({ cut, length, width }: Stone): number {
+function foldsOf({ cut, length, width }: Stone): number {
   return cut === "cabochon" && length === width ? Number.POSITIVE_INFINITY : FOLDS[cut];
 }
 

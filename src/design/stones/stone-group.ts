@@ -10,7 +10,7 @@ import { stonePlaceSchema } from "./stone-place.js";
 import { checkGroup } from "./stone-rules.js";
 
 /** Most groups of stones a document may have; a chosen limit. */
-export const MAX_STONE_GROUPS = 200;
+const MAX_STONE_GROUPS = 200;
 
 /** Defaults: the commonest stone. */
 const STONE_DEFAULTS = { cut: "round", gem: "diamond", through: false } as const;

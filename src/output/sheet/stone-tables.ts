@@ -60,6 +60,6 @@ export function rowTable(report: StonesReport | undefined): string {
 const GAP_DIGITS = 3;
 
 /** A gap as it is shown. */
-export function showGap(gap: number | null): string {
+function showGap(gap: number | null): string {
   return gap === null ? "–" : gap.toFixed(GAP_DIGITS);
 }

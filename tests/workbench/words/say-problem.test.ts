@@ -19,7 +19,7 @@ afterEach(() => {
 const SOURCES = new URL("../../../src/", import.meta.url);
 
 /** Texts that are put together of others alone, or of values, and one whose parts stand in phrases of their own. */
-const PUT_TOGETHER = ["1", "[0]", "{0}", "{0} {1}", "{0} ({1})", "{0}: {1}", "{0}, …"];
+const PUT_TOGETHER = ["1", "[0]", "{0}", "{0} {1}", "{0} ({1})", "{0}{1}", "{0}: {1}", "{0}, …"];
 const IN_PARTS = [
   "the ring has {0} handles where the design implies {1}: parts bridge a gap{2}, which traps investment",
 ];
