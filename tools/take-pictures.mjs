@@ -4,10 +4,14 @@
  */
 import { spawnSync } from "node:child_process";
 import { mkdirSync, readdirSync, readFileSync } from "node:fs";
+import { basename } from "node:path";
 import { fileURLToPath } from "node:url";
 
-/** What all pictures share, and their sizes in pixels: the ring lies on the table, seen a little from above. */
-const { view, sizes } = JSON.parse(readFileSync(new URL("pictures.json", import.meta.url), "utf8"));
+/**
+ * What pictures share: the ring lies on the table, seen a little from above; `views` is what some designs need instead, since
+ * what matters on them lies elsewhere. Sizes in pixels.
+ */
+const { view, views, sizes } = JSON.parse(readFileSync(new URL("pictures.json", import.meta.url), "utf8"));
 
 const examples = new URL("../examples/", import.meta.url);
 const wanted = process.argv[2] ?? "";
@@ -19,7 +23,8 @@ function designsIn(folder) {
 }
 
 function take(design, picture, size) {
-  const words = ["picture", fileURLToPath(design), "-o", fileURLToPath(picture), "--pixels", size, ...view];
+  const seen = views[basename(fileURLToPath(design), ".json")] ?? view;
+  const words = ["picture", fileURLToPath(design), "-o", fileURLToPath(picture), "--pixels", size, ...seen];
   const { status, stderr } = spawnSync(
     process.execPath,
     [fileURLToPath(new URL("../dist/bin/main.js", import.meta.url)), ...words],

@@ -25,7 +25,7 @@ export interface BezelOptions {
 }
 
 /** Radius of outer edges, mm (morrisandwatson.com: all edges 0.125), and at most so much of the wall (chosen). */
-export const EDGE_RADIUS = 0.125;
+const EDGE_RADIUS = 0.125;
 const EDGE_SHARE = 1 / 3;
 
 /** Chords of a rounded edge: within 0.01 mm of its arc. */

@@ -9,7 +9,7 @@ import { frameBetween, outlineIn, pairsWithin, type StandingStone } from "./neig
 import { stackOutlines } from "./stacked.js";
 
 /** A leaf between two hollows thinner than this is cut away, mm (chosen: no casting fills it, and no rule asks for less). */
-export const LEAST_LEAF = 0.1;
+const LEAST_LEAF = 0.1;
 
 /** A link goes on so far into the hollows on both sides, mm (chosen). */
 const INTO_HOLLOW = 0.04;

@@ -3,7 +3,7 @@
  * below the girdle carries the stone and joins the prongs to the metal.
  */
 import type { Mesh } from "../../mesh/mesh.js";
-import { bearingOf, type HollowOptions, hollowLevels, ROOM } from "./hollow.js";
+import { type HollowOptions, hollowLevels, ROOM } from "./hollow.js";
 import type { Post } from "./post.js";
 import { type Level, stackOutlines } from "./stacked.js";
 import { girdleBeside, type StoneShape } from "./stone-shape.js";
@@ -114,9 +114,4 @@ function shareOf({ girdle }: StoneShape, x: number, y: number): number {
     [ax, ay] = [bx, by];
   }
   return most;
-}
-
-/** Where the bearing begins: prongs reach at least down to it. */
-export function prongFoot(shape: StoneShape, foot: number, tolerance: number): number {
-  return Math.min(foot, bearingOf(shape, tolerance).edge);
 }

@@ -32,5 +32,3 @@ export const bezelSchema = z.strictObject({
     .default(BEZEL_DEFAULTS.ledge)
     .describe("width of the ledge that the stone rests on, mm, 0.1 to 3; default 0.3"),
 });
-
-export type BezelSpec = z.output<typeof bezelSchema>;

@@ -5,5 +5,3 @@ import { z } from "zod";
 import { settingFields } from "../ready.js";
 
 export const flushSchema = z.strictObject({ form: z.literal("flush"), ...settingFields });
-
-export type FlushSpec = z.output<typeof flushSchema>;

@@ -10,7 +10,7 @@ import type { Point3 } from "../../../base/math/point.js";
 import type { StoneBody } from "../../stones/shown-stone.js";
 
 /** Mirrorings that are followed. Chosen: of light that enters a brilliant's table a few hundredths are left then. */
-export const MOST_BOUNCES = 10;
+const MOST_BOUNCES = 10;
 
 /** Light of which less is left is not followed on. Chosen: below a step of the picture's 256. */
 const LEAST_LEFT = 0.003;
