@@ -84,6 +84,7 @@ export type { DrawnTile, FlatBead, FlatRegion, FlatTile, TilePart, TileQuestion 
 export { drawTile, type TileDrawingOptions } from "./output/drawing/tile-drawing.js";
 export { type Buffers, type ShadingOptions, toBuffers } from "./output/files/buffers.js";
 export { formatForFile, formats } from "./output/files/catalogue.js";
+export type { FileGem, FileStone } from "./output/files/file-stone.js";
 export { type Chunks, type EncodeOptions, encodeMesh, type FileMaterial, type Format } from "./output/files/format.js";
 export { readMesh } from "./output/files/read-mesh.js";
 export type { LookAt } from "./output/picture/aim.js";

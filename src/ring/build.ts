@@ -10,6 +10,7 @@ import type { PrintSettings } from "../design/print-settings.js";
 import type { Design } from "../design/schema.js";
 import type { Mesh } from "../mesh/mesh.js";
 import { type Buffers, toBuffers } from "../output/files/buffers.js";
+import type { FileStone } from "../output/files/file-stone.js";
 import type { Report } from "../output/report/report.js";
 import type { Detail } from "../solids/detail.js";
 import type { KernelName } from "../union/kernels/catalogue.js";
@@ -77,6 +78,8 @@ export interface BuildResult {
   readonly timings: Timings;
   /** The document with its defaults filled in. */
   readonly design: Design;
+  /** Where the stones stand in the mesh, which holds none of them: one entry a stone. */
+  readonly stones: readonly FileStone[];
   /** Only where asked for. */
   readonly geometry?: Buffers | undefined;
 }

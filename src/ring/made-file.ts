@@ -16,10 +16,10 @@ import type { Made } from "./open-ring.js";
 const THUMBNAIL = 256;
 
 /** What the file of a made ring says beside its mesh, in a format. */
-export function fileOptionsOf({ mesh, report, design }: Made, format: Format): EncodeOptions {
+export function fileOptionsOf({ mesh, report, design, stones }: Made, format: Format): EncodeOptions {
   const material = lookOf(findAlloy(design.material, { alloys: materialsOf(design) }));
   const thumbnail = format.carriesPicture === true ? thumbnailOf(mesh, material, report.print.stance) : undefined;
-  return { name: report.name, material, thumbnail };
+  return { name: report.name, material, thumbnail, ...(format.carriesStones === true ? { stones } : {}) };
 }
 
 /** A ring that was turned is shown as it lies on the plate. */

@@ -24,6 +24,7 @@ import type { RingPart, SurfacePlace } from "../judge/parts/ring-parts.js";
 import type { WeightTable } from "../measure/weights/weight-table.js";
 import type { Mesh } from "../mesh/mesh.js";
 import type { FlatTile, TileQuestion } from "../output/drawing/drawn-tile.js";
+import type { FileStone } from "../output/files/file-stone.js";
 import type { PictureOptions } from "../output/picture/options.js";
 import type { Picture, Studio } from "../output/picture/picture.js";
 import type { PrintFigures } from "../output/print/figures.js";
@@ -45,6 +46,7 @@ import {
   readQuestion,
   readTileQuestion,
 } from "./options/questions.js";
+import { pieceStones } from "./piece-stones.js";
 import type { StageName } from "./stage.js";
 import { type BenchSheet, putSheet } from "./steps/put-sheet.js";
 import type { Told } from "./walk.js";
@@ -106,6 +108,8 @@ export interface Made {
   readonly timings: Timings;
   /** The document with its defaults filled in. */
   readonly design: Design;
+  /** Where the stones stand in the mesh, which holds none of them: one entry a stone. */
+  readonly stones: readonly FileStone[];
 }
 
 /**
@@ -287,9 +291,12 @@ export class OpenRing implements Ring {
 
   async make(given?: PrintAsking): Promise<Made> {
     const asking = readQuestion("print", given);
-    const told = await this.ask(["printed", ...REPORT, ...sprueOf(asking)], asking);
+    const told = await this.ask([...MADE, ...REPORT, ...sprueOf(asking)], asking);
     const { answers, timings } = told;
-    return { mesh: answers.printed, report: this.#report(told, asking), timings, design: await this.design() };
+    const { printed: mesh, piece, stones: placed, printSettings: print, allowance } = answers;
+    const scale = (asking.piece ?? RING_DEFAULTS.piece) === "master" ? allowance.scale : TRUE_SIZE;
+    const stones = pieceStones(placed, { piece, scale, print });
+    return { mesh, report: this.#report(told, asking), timings, design: await this.design(), stones };
   }
 
   async report(given?: PrintAsking): Promise<Report> {
@@ -372,6 +379,10 @@ export class OpenRing implements Ring {
     };
   }
 }
+
+const TRUE_SIZE = { axial: 1, radial: 1 } as const;
+
+const MADE = ["printed", "piece", "stones", "printSettings", "allowance"] as const;
 
 const REPORT = ["facts", "allowances", "weights", "printFigures"] as const;
 

@@ -13,12 +13,11 @@ import {
   type Mesh,
   massOf,
   measureMesh,
-  readMesh,
   type SizeRow,
   sizeTable,
   type Wall,
 } from "../../index.js";
-import { type CrossingCheck, checkCrossings, describeFault, showGrams } from "../../toolbox/index.js";
+import { type CrossingCheck, checkCrossings, describeFault, readMetal, showGrams } from "../../toolbox/index.js";
 import { type Command, JSON_OPTION } from "../command.js";
 import { EXIT } from "../exit.js";
 import { type Io, print, printJson } from "../io.js";
@@ -59,7 +58,7 @@ export const inspectCommand: Command<InspectOptions> = {
   async run({ args: [path], options }, io) {
     const bytes = readMeshBytes(path);
     const reported = options.report === undefined ? undefined : isReported(bytes, options.report);
-    const mesh = await readMesh(bytes, basename(path));
+    const { mesh, stones } = await readMetal(bytes, basename(path));
     const check = await checkCrossings(mesh, { components: options.components });
     const measure = measureAny(mesh);
     const found: Inspection = {
@@ -68,6 +67,7 @@ export const inspectCommand: Command<InspectOptions> = {
       bore: findBore(mesh, { inertia: check.closed ? measure?.inertia : undefined }),
       wall: check.closed ? checkWalls(mesh, { places: 1 }).thinnest[0] : undefined,
       reported,
+      stones,
     };
     if (options.json) printJson(io, toJson(found));
     else printInspection(found, io);
@@ -85,6 +85,8 @@ interface Inspection {
   readonly wall: Wall | undefined;
   /** Whether the report was written with this mesh; undefined where none was named. */
   readonly reported: boolean | undefined;
+  /** Stones of the file, which are no part of what is judged. */
+  readonly stones: number;
 }
 
 /** Area and bounds of any mesh; undefined for one so flat that it has no volume at all. */
@@ -98,11 +100,12 @@ function measureAny(mesh: Mesh): Measure | undefined {
 }
 
 /** Volume and masses are null where the mesh is not closed: they would mean nothing. */
-function toJson({ check, measure, bore, wall, reported }: Inspection) {
+function toJson({ check, measure, bore, wall, reported, stones }: Inspection) {
   const { closed, vertices, edges, triangles, components, voids, genus, volume, faults, float32 } = check;
   return {
     closed,
     reported,
+    ...(stones === 0 ? {} : { stones }),
     triangles,
     vertices,
     edges,
@@ -123,7 +126,7 @@ function toJson({ check, measure, bore, wall, reported }: Inspection) {
   };
 }
 
-function printInspection({ check, measure, bore, wall, reported }: Inspection, io: Io): void {
+function printInspection({ check, measure, bore, wall, reported, stones }: Inspection, io: Io): void {
   const { closed, volume } = check;
   const yes = tint(io, io.stdout, "green", "yes");
   const no = tint(io, io.stdout, "red", "no");
@@ -134,6 +137,7 @@ function printInspection({ check, measure, bore, wall, reported }: Inspection, i
       ...(reported === undefined
         ? []
         : [["reported", reported ? yes : `${no}: the report is another mesh's`] as const]),
+      ...(stones === 0 ? [] : [["stones", `${stones}, left out: only the metal is judged`] as const]),
       ["triangles", String(check.triangles)],
       ["vertices", String(check.vertices)],
       ["components", String(check.components)],

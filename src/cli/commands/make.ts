@@ -27,6 +27,7 @@ import {
   packMesh,
   ringFacts,
   ringPage,
+  withStones,
 } from "../../toolbox/index.js";
 import { describeAllowances } from "../allowances.js";
 import { type Command, JSON_OPTION } from "../command.js";
@@ -60,10 +61,15 @@ const STREAMED = ENDINGS.map((ending) => ending.slice(1));
 /** Forms of STL, and the names of their formats. */
 const STL_FORMATS = { binary: "stl-binary", ascii: "stl-ascii" } as const;
 
+/** Which files have the design's stones in them. */
+const STONES_IN = ["all", "none"] as const;
+type StonesIn = (typeof STONES_IN)[number];
+
 interface MakeOptions extends LimitOptions, DesignOptions {
   readonly output?: readonly string[];
   readonly report?: string;
   readonly stl?: keyof typeof STL_FORMATS;
+  readonly stones?: StonesIn;
   readonly as?: string;
   readonly kernel?: KernelName;
   readonly maxBeads?: number;
@@ -117,6 +123,12 @@ export const makeCommand: Command<MakeOptions> = {
       choices: STREAMED,
     },
     { flags: "--stl <form>", description: "form of STL files (default: binary)", choices: Object.keys(STL_FORMATS) },
+    {
+      flags: "--stones <files>",
+      description:
+        "which files have the stones in them, as objects beside the metal: all, so STL and OBJ too, or none (default: 3MF and GLB)",
+      choices: STONES_IN,
+    },
     {
       flags: "--kernel <name>",
       description: `what unites the solids (default: ${BUILD_DEFAULTS.kernel.name})`,
@@ -248,14 +260,20 @@ function makeContents(
   const contents: Output["chunks"][] = files.map(
     ({ format }) =>
       () =>
-        format === "page"
-          ? [pageOf(result, options.page ?? "")]
-          : format.write(result.mesh, fileOptionsOf(result, format)),
+        format === "page" ? [pageOf(result, options.page ?? "")] : writeStones(result, format, options.stones),
   );
   if (options.report !== undefined) {
     contents.push((written) => [new TextEncoder().encode(`${plainJson(reportOf(result, written, options))}\n`)]);
   }
   return contents;
+}
+
+/** A mesh file, with the stones that are asked for. */
+function writeStones(result: Built, format: Format, files: StonesIn | undefined) {
+  const { mesh, stones } = result;
+  const options = fileOptionsOf(result, format);
+  if (files === "none") return format.write(mesh, { ...options, stones: [] });
+  return format.write(files === "all" && format.carriesStones !== true ? withStones(mesh, stones) : mesh, options);
 }
 
 /** The finished piece on a page, whichever piece the meshes are and however they lie. */

@@ -7,6 +7,7 @@ import type { Point3 } from "../../base/math/point.js";
 import { BYTES, type OptionRules, requireOptions, TEXT } from "../../base/options.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { requireTriples } from "../../mesh/sound.js";
+import { copyStones, type FileStone, isFileStone } from "./file-stone.js";
 
 /** What a file says beside the mesh. */
 export interface EncodeOptions {
@@ -16,12 +17,18 @@ export interface EncodeOptions {
   readonly material?: FileMaterial | undefined;
   /** A picture for formats that carry one, as the bytes of a PNG. Default none. */
   readonly thumbnail?: Uint8Array | undefined;
+  /** Stones beside the mesh, for formats that hold objects: each is one of its own, never united with it. Default none. */
+  readonly stones?: readonly FileStone[] | undefined;
 }
 
 const RULES: OptionRules<EncodeOptions> = {
   name: { ...TEXT, needed: true },
   material: { holds: isMaterial, allowed: "{name, colour, metal}; the colour is three numbers from 0 to 1" },
   thumbnail: BYTES,
+  stones: {
+    holds: (value) => Array.isArray(value) && value.every(isFileStone),
+    allowed: "a list of stones, as ring.make gives them",
+  },
 };
 
 function isMaterial(value: unknown): boolean {
@@ -51,6 +58,8 @@ export interface Format {
   readonly unit: string;
   /** Whether it carries a picture, so that it is worth taking one. Default false. */
   readonly carriesPicture?: boolean | undefined;
+  /** Whether it holds objects, so that stones can stand beside the metal. Default false. */
+  readonly carriesStones?: boolean | undefined;
   /**
    * The file's bytes in chunks: the same mesh and options give the same bytes.
    *
@@ -85,11 +94,12 @@ function copyOf({ positions, triangles }: Mesh): Mesh {
   return { positions: positions.slice(), triangles: triangles.slice() };
 }
 
-function copyOfOptions({ name, material, thumbnail }: EncodeOptions): EncodeOptions {
+function copyOfOptions({ name, material, thumbnail, stones }: EncodeOptions): EncodeOptions {
   return {
     name,
     ...(material === undefined ? {} : { material: { ...material, colour: [...material.colour] } }),
     ...(thumbnail === undefined ? {} : { thumbnail: Uint8Array.from(thumbnail) }),
+    ...(stones === undefined ? {} : { stones: copyStones(stones) }),
   };
 }
 

@@ -25,7 +25,8 @@ export const readableEndings: readonly string[] = readers.flatMap((reader) => re
 
 /**
  * Reads a file's bytes. Equal points become one vertex; triangles that repeat a vertex stay, for the gate to see. 3MF and
- * GLB say their unit; lengths in STL and OBJ are taken as mm. At most 10 million triangles are read.
+ * GLB say their unit; lengths in STL and OBJ are taken as mm. Stones that annulet wrote beside the metal are left out. At most 10
+ * million triangles are read.
  *
  * @param fileName its ending tells the kind: .stl, .obj, .3mf or .glb
  * @throws AnnuletError `format-unknown` for another ending, `mesh-file-broken` with what is wrong
@@ -36,6 +37,15 @@ export const readableEndings: readonly string[] = readers.flatMap((reader) => re
  * const again = await readMesh(bytes, "ring.stl");
  */
 export async function readMesh(bytes: Uint8Array, fileName: string): Promise<Mesh> {
+  return (await readMetal(bytes, fileName)).mesh;
+}
+
+/**
+ * As `readMesh`, with the number of stones that were left out.
+ *
+ * @throws AnnuletError as `readMesh`
+ */
+export async function readMetal(bytes: Uint8Array, fileName: string): Promise<ReadMetal> {
   const reader = requireReadable(fileName);
   requireBytes(bytes);
   const broken: Broken = (what, cause) =>
@@ -47,7 +57,14 @@ export async function readMesh(bytes: Uint8Array, fileName: string): Promise<Mes
   requireFinite(mesh, broken);
   const { positions, indexOf } =
     mesh.positions instanceof Float32Array ? mergeRoundedPoints(mesh.positions) : mergeEqualPoints(mesh.positions);
-  return { positions, triangles: mesh.triangles?.map((point) => indexOf[point]) ?? indexOf };
+  const triangles = mesh.triangles?.map((point) => indexOf[point]) ?? indexOf;
+  return { mesh: { positions, triangles }, stones: mesh.stones ?? 0 };
+}
+
+/** What was read of a file, and how many of its stones were not. */
+export interface ReadMetal {
+  readonly mesh: Mesh;
+  readonly stones: number;
 }
 
 /**

@@ -13,6 +13,7 @@ import { requireFloat32 } from "./fill-facet.js";
 export const glb: Format = {
   name: "glb",
   extensions: [".glb"],
+  carriesStones: true,
   unit: "metres, as glTF has it: the node scales millimetres by 0.001",
   write,
 };
@@ -26,7 +27,7 @@ const PLAIN: FileMaterial = { name: "", colour: [0.8, 0.8, 0.8], metal: true };
 /** How rough surfaces look, 0 to 1: a polished metal, a matt pattern. Chosen by eye. */
 const ROUGHNESS = { metal: 0.25, pattern: 0.7 };
 
-async function* write(mesh: Mesh, { name, material = PLAIN }: EncodeOptions): AsyncIterable<Uint8Array> {
+async function* write(mesh: Mesh, { name, material = PLAIN, stones = [] }: EncodeOptions): AsyncIterable<Uint8Array> {
   requireFloat32(mesh);
   if (mesh.triangles.length === 0) {
     throw new AnnuletError({ code: "mesh-malformed", message: "a GLB file holds no mesh without triangles" });
@@ -58,8 +59,15 @@ async function* write(mesh: Mesh, { name, material = PLAIN }: EncodeOptions): As
     .createNode(title)
     .setMesh(document.createMesh(title).addPrimitive(primitive))
     .setScale([MILLIMETRE, MILLIMETRE, MILLIMETRE]);
-  document.getRoot().setDefaultScene(document.createScene(title).addChild(node));
-  yield await new WebIO().writeBinary(document);
+  const scene = document.createScene(title).addChild(node);
+  document.getRoot().setDefaultScene(scene);
+  const io = new WebIO();
+  if (stones.length > 0) {
+    const { stonesNode, stoneExtensions } = await import("./glb-stones.js");
+    scene.addChild(stonesNode(document, buffer, stones).setScale(node.getScale()));
+    io.registerExtensions(stoneExtensions);
+  }
+  yield await io.writeBinary(document);
 }
 
 /** glTF wants unit normals: a vertex of triangles without area gets one that is as good as any. */

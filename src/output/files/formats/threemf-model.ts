@@ -8,6 +8,7 @@ import { ChunkBuffer, utf8 } from "../bytes.js";
 import type { EncodeOptions } from "../format.js";
 import { xmlText } from "../names.js";
 import { FLOAT32_BYTES, INTEGER_BYTES, writeFloat32, writeInteger } from "../write-numbers.js";
+import { componentObjects, stoneItems, stoneObjects } from "./threemf-stones.js";
 
 /** Part of a line that is the same for all, with the place of one number behind each piece but the last. */
 const VERTEX = [' <vertex x="', '" y="', '" z="', '"/>\n'].map(utf8);
@@ -22,8 +23,23 @@ const PIECE_BYTES = 1 << 16;
 const OBJECT_ID = 1;
 const MATERIALS_ID = 2;
 
-export function* modelXml({ positions, triangles }: Mesh, options: EncodeOptions): Iterable<Uint8Array> {
-  yield utf8(head(options));
+export function* modelXml(mesh: Mesh, options: EncodeOptions): Iterable<Uint8Array> {
+  const { name, material, stones = [] } = options;
+  const others = stoneObjects(stones, MATERIALS_ID + 1, material === undefined ? 0 : 1);
+  const gems = others.gems.map((gem) => ({ name: gem.name, colour: gem.colour }));
+  yield utf8(head(options, gems));
+  yield utf8(objectHead({ id: OBJECT_ID, name, base: material === undefined ? undefined : 0 }));
+  yield* meshXml(mesh);
+  for (const [stone, { id, stone: first, base }] of others.meshes) {
+    yield utf8(objectHead({ id, name: first.gem.name, base }));
+    yield* meshXml(stone);
+  }
+  yield utf8(componentObjects(others));
+  yield utf8(`</resources>\n<build>\n <item objectid="${OBJECT_ID}"/>\n${stoneItems(others)}</build>\n</model>\n`);
+}
+
+/** The points and triangles of one object, and its end. */
+function* meshXml({ positions, triangles }: Mesh): Iterable<Uint8Array> {
   const buffer = new ChunkBuffer(PIECE_BYTES);
   for (let i = 0; i < positions.length; i += 3) {
     if (!buffer.hasRoomFor(VERTEX_BYTES)) yield buffer.take();
@@ -44,12 +60,15 @@ export function* modelXml({ positions, triangles }: Mesh, options: EncodeOptions
     buffer.add(TRIANGLE[3]);
   }
   yield buffer.take();
-  yield utf8(
-    `</triangles>\n</mesh>\n</object>\n</resources>\n<build>\n <item objectid="${OBJECT_ID}"/>\n</build>\n</model>\n`,
-  );
+  yield utf8("</triangles>\n</mesh>\n</object>\n");
 }
 
-function head({ name, material }: EncodeOptions): string {
+interface Base {
+  readonly name: string;
+  readonly colour: Point3;
+}
+
+function head({ name, material }: EncodeOptions, gems: readonly Base[]): string {
   const title = xmlText(name);
   const lines = [
     '<?xml version="1.0" encoding="UTF-8"?>',
@@ -58,18 +77,32 @@ function head({ name, material }: EncodeOptions): string {
     '<metadata name="Application">annulet</metadata>',
     "<resources>",
   ];
-  if (material !== undefined) {
-    const { name: metal, colour } = material;
+  const bases: readonly Base[] = material === undefined ? gems : [material, ...gems];
+  if (bases.length > 0) {
     lines.push(
       `<basematerials id="${MATERIALS_ID}">`,
-      ` <base name="${xmlText(metal)}" displaycolor="${toHex(colour)}"/>`,
+      ...bases.map((base) => ` <base name="${xmlText(base.name)}" displaycolor="${toHex(base.colour)}"/>`),
       "</basematerials>",
     );
   }
-  const label = title === "" ? "" : ` name="${title}"`;
-  const made = material === undefined ? "" : ` pid="${MATERIALS_ID}" pindex="0"`;
-  lines.push(`<object id="${OBJECT_ID}" type="model"${label}${made}>`, "<mesh>", "<vertices>", "");
+  lines.push("");
   return lines.join("\n");
+}
+
+/** How an object with points begins; `base` is the number of its material. */
+function objectHead({
+  id,
+  name,
+  base,
+}: {
+  readonly id: number;
+  readonly name: string;
+  readonly base: number | undefined;
+}) {
+  const title = xmlText(name);
+  const label = title === "" ? "" : ` name="${title}"`;
+  const made = base === undefined ? "" : ` pid="${MATERIALS_ID}" pindex="${base}"`;
+  return `<object id="${id}" type="model"${label}${made}>\n<mesh>\n<vertices>\n`;
 }
 
 /** A linear colour as sRGB, #RRGGBB (IEC 61966-2-1). */

@@ -1,6 +1,6 @@
 /**
  * 3MF, Core specification 1.4 (ISO/IEC 25422): a zip package of parts. One object of triangles by vertex number, in
- * millimetres, with the design's name, its material as a base material and, where there is one, a picture.
+ * millimetres, with the design's name, its material as a base material and, where there is one, a picture; stones as more.
  */
 import { AnnuletError } from "../../../base/errors.js";
 import type { Mesh } from "../../../mesh/mesh.js";
@@ -15,6 +15,7 @@ export const threemf: Format = {
   extensions: [".3mf"],
   unit: "millimetres, by the model's unit attribute",
   carriesPicture: true,
+  carriesStones: true,
   write,
 };
 

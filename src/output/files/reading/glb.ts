@@ -6,10 +6,11 @@ import type { Document, GLTF, JSONDocument, Node, Primitive } from "@gltf-transf
 import type { ReadonlyMat4 } from "gl-matrix";
 import { remembered } from "../../../base/math/remembered.js";
 import type { Mesh } from "../../../mesh/mesh.js";
+import { STONE_MARK } from "../file-stone.js";
 import { WebIO } from "../gltf-library.js";
 import { type GltfLists, gltfLists } from "./gltf-lists.js";
 import { compose, MOST_PARTS, PlacedMeshes, scaleBy } from "./placed.js";
-import { type Broken, requireFewTriangles } from "./reader.js";
+import { type Broken, type FileMesh, requireFewTriangles } from "./reader.js";
 
 const MILLIMETRES_IN_METRE = 1000;
 
@@ -32,18 +33,23 @@ const GLB_BUFFER = "@glb.bin";
 const MOST_NUMBERS = 120_000_000;
 
 /** @throws what `broken` makes */
-export async function readGlb(bytes: Uint8Array, broken: Broken): Promise<Mesh> {
+export async function readGlb(bytes: Uint8Array, broken: Broken): Promise<FileMesh> {
   requireWhole(bytes, broken);
   const document = await readDocument(bytes, broken);
   const root = document.getRoot();
   const scene = root.getDefaultScene() ?? root.listScenes()[0];
   if (scene === undefined) throw broken("it has no scene");
   const placed = new PlacedMeshes(broken);
+  let stones = 0;
   const meshOf = remembered(MOST_PARTS, (primitive: Primitive) => trianglesOf(primitive, broken));
   const waiting = scene.listChildren().map((node): [Node, ReadonlyMat4] => [node, scaleBy(MILLIMETRES_IN_METRE)]);
   for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
     const [node, outer] = next;
     placed.enter();
+    if (node.getExtras().annulet === STONE_MARK) {
+      stones += node.listChildren().length;
+      continue;
+    }
     const map = compose(outer, node.getMatrix());
     for (const primitive of node.getMesh()?.listPrimitives() ?? []) {
       const mesh = meshOf(primitive);
@@ -51,7 +57,7 @@ export async function readGlb(bytes: Uint8Array, broken: Broken): Promise<Mesh> 
     }
     for (const child of node.listChildren()) waiting.push([child, map]);
   }
-  return placed.join();
+  return { ...placed.join(), stones };
 }
 
 const MAGIC = 0x46546c67;

@@ -3,6 +3,7 @@
  * materials, cameras, animations, is left out, so nothing of it can do harm.
  */
 import type { GLTF } from "@gltf-transform/core";
+import { STONE_MARK } from "../file-stone.js";
 import { MOST_PARTS } from "./placed.js";
 import type { Broken } from "./reader.js";
 
@@ -33,6 +34,7 @@ export function gltfLists(json: unknown, broken: Broken): GltfLists {
       translation: node.numbers("translation", 3) as GLTF.INode["translation"],
       rotation: node.numbers("rotation", 4) as GLTF.INode["rotation"],
       scale: node.numbers("scale", 3) as GLTF.INode["scale"],
+      ...(isMarked(node.field("extras").value) ? { extras: { annulet: STONE_MARK } } : {}),
     })),
     meshes: top.list("meshes").map((mesh) => {
       const list = mesh.list("primitives");
@@ -52,6 +54,11 @@ export function gltfLists(json: unknown, broken: Broken): GltfLists {
       uri: buffer.field("uri").textOrNone(),
     })),
   };
+}
+
+/** Whether what a node says beside is that it holds stones; others may say anything there. */
+function isMarked(extras: unknown): boolean {
+  return (Object(extras) as { readonly annulet?: unknown }).annulet === STONE_MARK;
 }
 
 function primitiveOf(primitive: Reader): GLTF.IMeshPrimitive {

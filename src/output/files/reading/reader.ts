@@ -9,6 +9,8 @@ export interface FileMesh {
   readonly positions: Float64Array | Float32Array;
   /** Three points a triangle; undefined where each three points in turn are one. */
   readonly triangles?: Uint32Array;
+  /** Stones of annulet's files, which are objects beside the metal and left out. Default 0. */
+  readonly stones?: number;
 }
 
 export interface MeshReader {

@@ -3,6 +3,7 @@
  */
 import type { ReadonlyMat4 } from "gl-matrix";
 import type { Mesh } from "../../../mesh/mesh.js";
+import { STONE_MARK } from "../file-stone.js";
 import { FloatList, IndexList } from "./lists.js";
 import { IDENTITY, MOST_PARTS } from "./placed.js";
 import { type Broken, requireFewTriangles } from "./reader.js";
@@ -26,6 +27,8 @@ export interface Model {
   unit: number;
   readonly objects: Map<string, ModelObject>;
   readonly items: Placement[];
+  /** How many of its items are stones, and left out. */
+  stones: number;
 }
 
 const CORE = "http://schemas.microsoft.com/3dmanufacturing/core/2015/02";
@@ -46,7 +49,7 @@ const UNITS: Readonly<Record<string, number>> = {
 const PARTS: ReadonlySet<string> = new Set(["object", "mesh", "component", "item"]);
 
 export function readModel(bytes: Uint8Array, path: string, broken: Broken): Model {
-  const model: Model = { unit: 1, objects: new Map(), items: [] };
+  const model: Model = { unit: 1, objects: new Map(), items: [], stones: 0 };
   const inModel: Broken = (what, cause) => broken(`${path}: ${what}`, cause);
   let object: ModelObject | undefined;
   const positions = new FloatList();
@@ -83,7 +86,9 @@ export function readModel(bytes: Uint8Array, path: string, broken: Broken): Mode
             object?.components.push(placement(tag, inModel));
             break;
           case "item":
-            model.items.push(placement(tag, inModel));
+            // The metal is what a mesh file is read for.
+            if (tag.attribute("partnumber") === STONE_MARK) model.stones++;
+            else model.items.push(placement(tag, inModel));
         }
       },
       close: (name) => {

@@ -3,10 +3,9 @@
  * models in other files of the package too (Production extension 1.1).
  */
 import type { ReadonlyMat4 } from "gl-matrix";
-import type { Mesh } from "../../../mesh/mesh.js";
 import { Package } from "./package.js";
 import { compose, PlacedMeshes, scaleBy } from "./placed.js";
-import type { Broken } from "./reader.js";
+import type { Broken, FileMesh } from "./reader.js";
 import { type Model, type Placement, readModel } from "./threemf-model.js";
 import { readXml } from "./xml.js";
 
@@ -16,7 +15,7 @@ const MODEL_RELATIONSHIP = "http://schemas.microsoft.com/3dmanufacturing/2013/01
 const MOST_DEPTH = 64;
 
 /** @throws what `broken` makes */
-export function readThreemf(bytes: Uint8Array, broken: Broken): Mesh {
+export function readThreemf(bytes: Uint8Array, broken: Broken): FileMesh {
   const files = new Package(bytes, broken);
   const start = startPart(files, broken);
   const models = new Map<string, Model>();
@@ -43,7 +42,7 @@ export function readThreemf(bytes: Uint8Array, broken: Broken): Mesh {
   };
   const model = modelAt(start);
   for (const item of model.items) place(item, start, scaleBy(model.unit), 0);
-  return placed.join();
+  return { ...placed.join(), stones: model.stones };
 }
 
 /** The part that the package says it begins with. */
