@@ -24,6 +24,13 @@ export function intoSpace(frame: Frame, [x, y, z]: Point3): Point3 {
   return [part(0), part(1), part(2)];
 }
 
+/** A point's place in the stone's own coordinates: the inverse. */
+export function fromSpace(frame: Frame, point: Point3): Point3 {
+  const { at, along, out } = frame;
+  const away = vec3.subtract([0, 0, 0], point, at);
+  return [vec3.dot(away, along), vec3.dot(away, acrossOf(frame)), vec3.dot(away, out)];
+}
+
 /** A direction at right angles to another one, as near as may be to a wanted one; unit vectors. */
 export function squareTo(out: Point3, wanted: Point3): Point3 {
   const aside = vec3.scaleAndAdd([0, 0, 0], wanted, out, -vec3.dot(wanted, out));

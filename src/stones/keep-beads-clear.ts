@@ -4,8 +4,8 @@
 import type { Warn } from "../base/errors.js";
 import { PointGrid } from "../base/math/point-grid.js";
 import type { Bead } from "../beads/bead.js";
+import { fromSpace } from "./frame.js";
 import type { PlacedStone } from "./placed-stone.js";
-import { inFrame } from "./settings/frame.js";
 import { ROOM } from "./settings/hollow.js";
 import { fromGirdle } from "./settings/neighbours.js";
 import { shapeOf } from "./settings/shape-of.js";
@@ -33,7 +33,7 @@ export function keepBeadsClear(
   for (const one of standing) grid.add(one.frame.at, one);
   const kept = beads.filter(({ centre, radius }) =>
     grid.near(centre).every((one) => {
-      const [, , z] = inFrame(one.frame, centre);
+      const [, , z] = fromSpace(one.frame, centre);
       const { band, pavilion } = one.shape;
       return z + radius < -band - pavilion || fromGirdle(one, centre) >= radius + one.beside + NEAR;
     }),

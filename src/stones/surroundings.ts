@@ -3,7 +3,7 @@
  */
 import type { Band } from "../band/band.js";
 import type { Point2, Point3 } from "../base/math/point.js";
-import { type Frame, toSpace } from "./settings/frame.js";
+import { type Frame, intoSpace } from "./frame.js";
 import type { Around } from "./settings/hollow.js";
 
 export interface SurroundingsOptions {
@@ -69,7 +69,7 @@ export function footUnder(
 ): number {
   let lowest = around.surface;
   for (const [x, y] of outline) {
-    const point = toSpace(frame, [x, y, 0]);
+    const point = intoSpace(frame, [x, y, 0]);
     const top = outsideAt(band, point);
     if (top !== undefined) lowest = Math.min(lowest, top - Math.hypot(point[0], point[1]));
   }

@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
 import type { Bead } from "../../src/beads/bead.js";
+import { intoSpace } from "../../src/stones/frame.js";
 import { keepBeadsClear } from "../../src/stones/keep-beads-clear.js";
-import { toSpace } from "../../src/stones/settings/frame.js";
 import { setOnFlat } from "../support/set-group.js";
 
 const { stones } = setOnFlat({ size: 1.5, setting: { form: "flush" } }, { count: 3, from: 70, to: 110 });
 const beadAt = (x: number, z = 0.2): Bead => ({
-  centre: toSpace(stones[1], [0, x, z]),
+  centre: intoSpace(stones[1], [0, x, z]),
   radius: 0.2,
   outward: stones[1].out,
 });

@@ -3,7 +3,7 @@
  */
 import type { Point2, Point3 } from "../../base/math/point.js";
 import { PointGrid } from "../../base/math/point-grid.js";
-import { type Frame, inFrame, toSpace } from "./frame.js";
+import { type Frame, fromSpace, intoSpace } from "../frame.js";
 import { frameBetween, fromGirdle, outlineIn, pairsWithin, type StandingStone } from "./neighbours.js";
 import { girdleBeside } from "./stone-shape.js";
 
@@ -45,14 +45,14 @@ export function placeBeside(
 ): { readonly posts: readonly Standing[]; readonly short: readonly number[] } {
   const near = nearStones(stones, options);
   const posts = options.shared ? sharedPosts(stones, near, options) : [];
-  const taken = posts.map(({ frame, at }) => toSpace(frame, [...at, 0]));
+  const taken = posts.map(({ frame, at }) => intoSpace(frame, [...at, 0]));
   const short: number[] = [];
   stones.forEach((stone, i) => {
     let held = posts.filter(({ holds }) => holds.includes(i)).length;
     // All its free places or none, so that what is symmetric stays so.
     for (const angle of held >= options.wanted ? [] : options.angles) {
       const at = beside(stone, angle, options);
-      const point = toSpace(stone.frame, [...at, 0]);
+      const point = intoSpace(stone.frame, [...at, 0]);
       if (!isClear(near(point), point, options.away) || !isFree(taken, point, options.radius)) continue;
       posts.push({ frame: stone.frame, at, holds: [i] });
       taken.push(point);
@@ -86,7 +86,7 @@ function sharedPosts(stones: readonly StandingStone[], near: Near, options: Besi
     )
       continue;
     for (const at of places) {
-      const point = toSpace(frame, [...at, 0]);
+      const point = intoSpace(frame, [...at, 0]);
       if (isClear(near(point), point, away)) found.push({ standing: { frame, at, holds: pair }, point });
     }
   }
@@ -109,7 +109,7 @@ function gathered(found: readonly Found[], radius: number): Standing[] {
   return groups.map((group) => {
     const [{ standing }] = group;
     const [x, y, z] = [0, 1, 2].map((k) => group.reduce((sum, { point }) => sum + point[k], 0) / group.length);
-    const [u, v] = inFrame(standing.frame, [x, y, z]);
+    const [u, v] = fromSpace(standing.frame, [x, y, z]);
     return { frame: standing.frame, at: [u, v], holds: [...new Set(group.flatMap((one) => one.standing.holds))] };
   });
 }

@@ -1,37 +1,10 @@
 /**
- * Where a stone stands: its own coordinates in space, and the frame half way between two stones.
+ * Bodies laid where a stone stands, and the frame half way between two stones.
  */
 import { vec3 } from "gl-matrix";
-import type { Point3 } from "../../base/math/point.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { transformMesh } from "../../mesh/transform.js";
-
-/** Coordinates in space: the origin, and the unit vectors of x and z at right angles. */
-export interface Frame {
-  readonly at: Point3;
-  readonly along: Point3;
-  readonly out: Point3;
-}
-
-/** Unit vector of y. */
-export function acrossOf({ along, out }: Pick<Frame, "along" | "out">): Point3 {
-  return vec3.cross([0, 0, 0], out, along) as unknown as Point3;
-}
-
-/** A point in space from a frame's coordinates. */
-export function toSpace(frame: Frame, [x, y, z]: Point3): Point3 {
-  const { at, along, out } = frame;
-  const across = acrossOf(frame);
-  const [px, py, pz] = [0, 1, 2].map((k) => at[k] + x * along[k] + y * across[k] + z * out[k]);
-  return [px, py, pz];
-}
-
-/** A point's coordinates in a frame. */
-export function inFrame(frame: Frame, point: Point3): Point3 {
-  const { at, along, out } = frame;
-  const away = vec3.subtract([0, 0, 0], point, at);
-  return [vec3.dot(away, along), vec3.dot(away, acrossOf(frame)), vec3.dot(away, out)];
-}
+import { acrossOf, type Frame } from "../frame.js";
 
 /** A body of a frame's coordinates, in space. */
 export function layInSpace(mesh: Mesh, frame: Frame): Mesh {

@@ -68,30 +68,55 @@ export function bearingOf(shape: StoneShape, tolerance: number): Bearing {
 /** Corners on the girdle's upper edge lie in its plane but for rounding, mm. */
 const ON_EDGE = 1e-9;
 
-/** The height of a cone's edge at which the stone keeps its room: every corner of the pavilion lies so far inside of each side. */
+/**
+ * The height of a cone's edge at which the stone keeps its room: every corner of the pavilion lies so far inside of each side.
+ *
+ * A side whose upper and lower edge are not parallel, as a tapered baguette's, is no plane: it is made of two triangles, whichever
+ * way it is parted and wherever the cone ends. All of their planes turn about its ends between those at the keel and at the edge.
+ */
 function edgeFor(outline: readonly Point2[], { keel, corners }: StoneShape, depth: number): number {
   let edge = 0;
   const ends = towardsKeel(outline, keel, 0);
-  outline.forEach((a, i) => {
+  outline.forEach((at, i) => {
     const next = (i + 1) % outline.length;
-    const b = outline[next];
-    // Of the four corners of a side three make its plane: of a pointed one any end.
-    const [nx, ny, nz] = outwardOf([...a, 0], [...b, 0], [...ends[i], -depth]);
-    for (const [x, y, z] of corners) {
-      if (z > ON_EDGE) continue;
-      const out = nx * (x - a[0]) + ny * (y - a[1]) + nz * z;
-      // With the edge at e a corner is nz · e less far out, where nz is below 0.
-      edge = Math.min(edge, (out + ROOM) / nz);
+    const [a, b]: Point3[] = [
+      [...at, 0],
+      [...outline[next], 0],
+    ];
+    const [low, lowNext]: Point3[] = [
+      [...ends[i], -depth],
+      [...ends[next], -depth],
+    ];
+    const planes = [
+      [a, b, low],
+      [a, b, lowNext],
+      [a, lowNext, low],
+      [b, lowNext, low],
+    ];
+    for (const [from, beside, below] of planes) {
+      const normal = outwardOf(from, beside, below);
+      if (normal === undefined) continue;
+      const [nx, ny, nz] = normal;
+      for (const [x, y, z] of corners) {
+        if (z > ON_EDGE) continue;
+        const out = nx * (x - from[0]) + ny * (y - from[1]) + nz * z;
+        // With the edge at e a corner is nz · e less far out, where nz is below 0.
+        edge = Math.min(edge, (out + ROOM) / nz);
+      }
     }
   });
   return edge;
 }
 
-/** Unit normal of the side of a cone through two points of its upper edge, counter-clockwise, and one below; it faces down. */
-function outwardOf([ax, ay, az]: Point3, [bx, by, bz]: Point3, [cx, cy, cz]: Point3): Point3 {
+/** Corners that make no triangle: their keel is a point. In mm². */
+const NO_TRIANGLE = 1e-12;
+
+/** Unit normal of a triangle of a cone's side, the second point counter-clockwise from the first, the third below; it faces down. */
+function outwardOf([ax, ay, az]: Point3, [bx, by, bz]: Point3, [cx, cy, cz]: Point3): Point3 | undefined {
   const [ux, uy, uz, vx, vy, vz] = [bx - ax, by - ay, bz - az, cx - ax, cy - ay, cz - az];
   const normal = [vy * uz - vz * uy, vz * ux - vx * uz, vx * uy - vy * ux];
   const length = Math.hypot(...normal);
+  if (length < NO_TRIANGLE) return undefined;
   return [normal[0] / length, normal[1] / length, normal[2] / length];
 }
 

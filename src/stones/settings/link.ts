@@ -3,7 +3,8 @@
  */
 import type { Point2 } from "../../base/math/point.js";
 import type { Mesh } from "../../mesh/mesh.js";
-import { type Frame, layInSpace } from "./frame.js";
+import type { Frame } from "../frame.js";
+import { layInSpace } from "./frame.js";
 import { ROOM } from "./hollow.js";
 import { frameBetween, outlineIn, pairsWithin, type StandingStone } from "./neighbours.js";
 import { stackOutlines } from "./stacked.js";

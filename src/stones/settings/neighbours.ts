@@ -3,7 +3,8 @@
  */
 import type { Point2, Point3 } from "../../base/math/point.js";
 import { PointGrid } from "../../base/math/point-grid.js";
-import { between, type Frame, inFrame, toSpace } from "./frame.js";
+import { type Frame, fromSpace, intoSpace } from "../frame.js";
+import { between } from "./frame.js";
 import { girdleBeside, type StoneShape } from "./stone-shape.js";
 
 /** A stone where it stands. */
@@ -32,14 +33,14 @@ export function pairsWithin(stones: readonly StandingStone[], by: number): (read
 /** A stone's outline so far outside its girdle, as seen in another frame. */
 export function outlineIn(frame: Frame, { shape, frame: own }: StandingStone, by: number, tolerance: number): Point2[] {
   return girdleBeside(shape, by, tolerance, "hollow").map(([x, y]) => {
-    const [u, v] = inFrame(frame, toSpace(own, [x, y, 0]));
+    const [u, v] = fromSpace(frame, intoSpace(own, [x, y, 0]));
     return [u, v];
   });
 }
 
 /** mm from a stone's girdle to a point in space, seen along the stone's axis; negative inside. */
 export function fromGirdle({ shape, frame }: StandingStone, point: Point3): number {
-  const [x, y] = inFrame(frame, point);
+  const [x, y] = fromSpace(frame, point);
   if (shape.radius !== undefined) return Math.hypot(x, y) - shape.radius;
   return fromOutline(shape.girdle, [x, y]);
 }

@@ -5,7 +5,7 @@
 import { vec3 } from "gl-matrix";
 import type { Point3 } from "../../base/math/point.js";
 import { TURN } from "../../base/units.js";
-import type { Frame } from "./frame.js";
+import type { Frame } from "../frame.js";
 
 /** A place of a row that is known: where a stone stands. `size`: what is carried along with it, such as widths. */
 export interface Knot {

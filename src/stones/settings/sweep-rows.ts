@@ -6,7 +6,7 @@ import type { Point2 } from "../../base/math/point.js";
 import { isWholeRound, type Sector } from "../../base/math/round.js";
 import { TURN } from "../../base/units.js";
 import type { Mesh } from "../../mesh/mesh.js";
-import { acrossOf, toSpace } from "./frame.js";
+import { acrossOf, intoSpace } from "../frame.js";
 import type { SetGroupOptions, SetStone } from "./group.js";
 import { placedPart, type SettingPart } from "./parts-of-setting.js";
 import { type Row, rowsOf } from "./rows.js";
@@ -81,7 +81,7 @@ function rowPart(
 
 /** One stone's own line. */
 function aloneStations({ frame }: SetStone, sizes: readonly number[], far: number): Station[] {
-  return [-far, far].map((x) => ({ frame: { ...frame, at: toSpace(frame, [x, 0, 0]) }, sizes }));
+  return [-far, far].map((x) => ({ frame: { ...frame, at: intoSpace(frame, [x, 0, 0]) }, sizes }));
 }
 
 /** Stations beyond a sector on either side that go with it. */

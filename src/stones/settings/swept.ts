@@ -4,7 +4,7 @@
 import type { Point2 } from "../../base/math/point.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { triangulatePolygon } from "../../mesh/triangulate.js";
-import { type Frame, toSpace } from "./frame.js";
+import { type Frame, intoSpace } from "../frame.js";
 
 /** One section of a sweep, (y, z) in a frame; counter-clockwise seen against the frame's x. */
 export interface Section {
@@ -15,7 +15,7 @@ export interface Section {
 /** The body through the sections; closed in itself, or with flat ends. */
 export function sweepSections(sections: readonly Section[], closed: boolean): Mesh {
   const count = sections[0].outline.length;
-  const positions = sections.flatMap(({ frame, outline }) => outline.flatMap(([y, z]) => toSpace(frame, [0, y, z])));
+  const positions = sections.flatMap(({ frame, outline }) => outline.flatMap(([y, z]) => intoSpace(frame, [0, y, z])));
   const triangles: number[] = [];
   const last = closed ? sections.length : sections.length - 1;
   for (let s = 0; s < last; s++) {

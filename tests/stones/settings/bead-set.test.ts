@@ -4,7 +4,7 @@ import { TURN } from "../../../src/base/units.js";
 import { checkSolid } from "../../../src/judge/gate.js";
 import { meshBounds } from "../../../src/mesh/bounds.js";
 import { signedVolume } from "../../../src/mesh/volume.js";
-import { inFrame } from "../../../src/stones/settings/frame.js";
+import { fromSpace } from "../../../src/stones/frame.js";
 import { ROOM } from "../../../src/stones/settings/hollow.js";
 import { fromOutline } from "../../../src/stones/settings/neighbours.js";
 import { setOnFlat } from "../../support/set-group.js";
@@ -27,7 +27,7 @@ describe("a bead-set row all round", () => {
   test("has its grains beside the girdles, one room away", () => {
     const [{ frame, shape }] = set;
     const near = grains
-      .map((grain) => inFrame(frame, middleOf(grain)))
+      .map((grain) => fromSpace(frame, middleOf(grain)))
       .filter(([, , z]) => z > -1)
       .map(([x, y]) => Math.hypot(x, y) - 0.1875 - shape.width / 2);
     const touching = near.filter((gap) => gap < 0.2);
@@ -87,7 +87,7 @@ test("grains of stones of other shapes stand beside their outlines", () => {
   );
   const [{ shape, frame }] = set;
   for (const grain of parts("grains")) {
-    const [x, y] = inFrame(frame, middleOf(grain));
+    const [x, y] = fromSpace(frame, middleOf(grain));
     expect(fromOutline(shape.girdle, [x, y])).toBeGreaterThan(0.25 + ROOM - 0.01);
   }
 });

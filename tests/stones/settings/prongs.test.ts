@@ -2,7 +2,7 @@
 import { describe, expect, test } from "vitest";
 import { checkSolid } from "../../../src/judge/gate.js";
 import { meshBounds } from "../../../src/mesh/bounds.js";
-import { inFrame } from "../../../src/stones/settings/frame.js";
+import { fromSpace } from "../../../src/stones/frame.js";
 import { ROOM } from "../../../src/stones/settings/hollow.js";
 import { collarReach, prongSizes } from "../../../src/stones/settings/prongs.js";
 import { setOnFlat } from "../../support/set-group.js";
@@ -32,7 +32,7 @@ describe("a stone held by prongs", () => {
     expect(checkSolid(notch)).toMatchObject({ closed: true, genus: 0 });
     const { positions: p, triangles } = notch;
     const local = Array.from({ length: p.length / 3 }, (_, i) =>
-      inFrame(frame, [p[3 * i], p[3 * i + 1], p[3 * i + 2]]),
+      fromSpace(frame, [p[3 * i], p[3 * i + 1], p[3 * i + 2]]),
     );
     let nearest = Number.NEGATIVE_INFINITY;
     for (let i = 0; i < triangles.length; i += 3) {
