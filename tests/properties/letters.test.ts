@@ -196,7 +196,7 @@ describe("rings of straight-sided art", () => {
     ["Z", letters.Z, 360, "turn", false],
     ["H", letters.H, 360, "mirror", true],
     ["C that stops", letters.C, 200, "mirror", true],
-    ["S that stops", letters.S, 200, "whole", false],
+    ["S that stops", letters.S, 200, "turn", false],
     ["an oblong nicked by half a tolerance", nicked(0.5), 360, "mirror", true],
     ["an oblong nicked by two tolerances", nicked(2), 360, "turn", false],
   ])("%s: as drawn, and as the whole ring in one union", async (_, corners, cover, road, upper) => {
