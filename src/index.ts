@@ -137,6 +137,13 @@ export type { SizeSystem } from "./size/size-system.js";
 export { type SizeRow, sizeTable } from "./size/size-table.js";
 export type { SizeSystemName } from "./size/system-names.js";
 export type { Detail, DetailLevel } from "./solids/detail.js";
+export type {
+  StoneChoice,
+  StoneGroupReport,
+  StoneRowReport,
+  StoneSizeReport,
+  StonesReport,
+} from "./stones/stone-report.js";
 export { bvhKernel } from "./union/kernels/bvh.js";
 export type { KernelName } from "./union/kernels/catalogue.js";
 export type { Kernel } from "./union/kernels/kernel.js";
