@@ -5,8 +5,11 @@ import type { FileSource } from "../base/files.js";
 import type { Design } from "../design/schema.js";
 import { drawingUses, fontUses, imageUses } from "./steps/flat.js";
 
+/** The parts of a document that name files: all that the stages below read of it. */
+export const NAMING_PARTS = ["pattern", "beads", "lettering", "stones"] as const satisfies readonly (keyof Design)[];
+
 /** Names of drawings, images and fonts, as the design has them; each once. */
-export function namedFiles(design: Design): readonly string[] {
+export function namedFiles(design: Pick<Design, (typeof NAMING_PARTS)[number]>): readonly string[] {
   const images = imageUses({ design }).flatMap(({ regions }) => regions.flatMap(({ image }) => image ?? []));
   const others = [...drawingUses({ design }), ...fontUses({ design })].map(({ name }) => name);
   return [...new Set([...images, ...others])];

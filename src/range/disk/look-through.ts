@@ -6,7 +6,7 @@ import { AnnuletError } from "../../base/errors.js";
 import type { FileSource } from "../../base/files.js";
 import type { PlainObject } from "../../design/plain.js";
 import { readDesign } from "../../design/read.js";
-import { namedFiles } from "../../ring/named-files.js";
+import { NAMING_PARTS, namedFiles } from "../../ring/named-files.js";
 import type { Variant } from "../expand/open-plan.js";
 import type { Plan } from "../plan/plan-schema.js";
 import type { VariantRecord } from "../records/record.js";
@@ -50,15 +50,9 @@ export class LookThrough {
 
   /** Of variants that share the parts of the design which name files. */
   async #filesOf(document: PlainObject): Promise<FileDigests> {
-    const { pattern, beads, lettering } = document;
-    const before = this.#last?.document;
-    if (
-      this.#last !== undefined &&
-      before?.pattern === pattern &&
-      before?.beads === beads &&
-      before?.lettering === lettering
-    )
-      return this.#last.files;
+    const before = this.#last;
+    if (before !== undefined && NAMING_PARTS.every((part) => before.document[part] === document[part]))
+      return before.files;
     const files = await this.#digestsOf(document);
     this.#last = { document, files };
     return files;
