@@ -5,7 +5,7 @@
 
 import type { Band } from "../band/band.js";
 import type { BandSurface } from "../band/surface/surface.js";
-import { type AboutAxis, broughtBy, MIDDLE_MIRROR, mirrorAt } from "../base/math/about-axis.js";
+import { type AboutAxis, MIDDLE_MIRROR, mirrorAt, turnAbout } from "../base/math/about-axis.js";
 import { type CoverOptions, coverOf, type Side, sidesOf } from "../base/math/cover.js";
 import { greatestCommon } from "../base/math/greatest-common.js";
 import type { Point2 } from "../base/math/point.js";
@@ -18,7 +18,7 @@ import type { Bead } from "../beads/bead.js";
 import { type Motion, STAY } from "../flat/motion.js";
 import type { Pattern } from "../pattern/laid-out.js";
 import { type FlatBody, moveBody } from "../relief/flat-body.js";
-import { stonesComeAgain, turnBy } from "../stones/alike-stones.js";
+import { stonesComeAgain } from "../stones/alike-stones.js";
 import type { PlacedStone } from "../stones/placed-stone.js";
 import { findingImages } from "./body-images.js";
 import { mirrorAxes } from "./mirror-axes.js";
@@ -125,7 +125,7 @@ function findUnits({ pattern, beads, stones = [], band, tolerance }: SymmetryOpt
   const bare = bodies.length === 0;
   let units = bare && band.revolved ? Math.max(MOST_BARE_UNITS, Math.min(stones.length, MOST_STONE_UNITS)) : alike;
   const comeAgain = () =>
-    units === 1 || stonesComeAgain(stones, turnBy(TURN / units)) ? turnBeads(beads, units, tolerance) : undefined;
+    units === 1 || stonesComeAgain(stones, turnAbout(TURN / units)) ? turnBeads(beads, units, tolerance) : undefined;
   let turned = comeAgain();
   for (; turned === undefined; turned = comeAgain()) {
     do units--;
@@ -154,7 +154,7 @@ function* findMirror(
   beads: readonly Bead[],
   { motion, ofBand, inSpace }: PossibleMirror,
 ): Pausing<FoundMirror | undefined> {
-  if (!ofBand() || !stonesComeAgain(stones, (point) => broughtBy(inSpace, point))) return undefined;
+  if (!ofBand() || !stonesComeAgain(stones, inSpace)) return undefined;
   const images = yield* findingImages(pattern.bodies, { motion, round: wrap.round, same: outlines, remember });
   if (images === undefined) return undefined;
   const mirrored = mirrorBeads(beads, inSpace, tolerance);

@@ -3,6 +3,7 @@
  * that its own corners, grains and prongs come to lie on the other's.
  */
 import { vec3 } from "gl-matrix";
+import { type AboutAxis, broughtBy, turnAbout } from "../base/math/about-axis.js";
 import type { Point3 } from "../base/math/point.js";
 import { PointGrid } from "../base/math/point-grid.js";
 import { radians, TURN } from "../base/units.js";
@@ -16,23 +17,23 @@ const SAME = 1e-5;
 /** Unit vectors that point the same way differ by less. */
 const SAME_WAY = 1e-5;
 
-/** @param map a turn or mirror of space that keeps the origin where it is */
-export function stonesComeAgain(stones: readonly PlacedStone[], map: (point: Point3) => Point3): boolean {
+/** @param by a turn about the finger axis, or a mirror that keeps it */
+export function stonesComeAgain(stones: readonly PlacedStone[], by: AboutAxis): boolean {
   const grid = new PointGrid<PlacedStone>(SAME);
   for (const stone of stones) grid.add(stone.at, stone);
   return stones.every((stone) => {
-    const at = map(stone.at);
-    return grid.near(at).some((other) => apart(other.at, at) <= SAME && isImage(stone, other, map));
+    const at = broughtBy(by, stone.at);
+    return grid.near(at).some((other) => apart(other.at, at) <= SAME && isImage(stone, other, by));
   });
 }
 
-function isImage(stone: PlacedStone, other: PlacedStone, map: (point: Point3) => Point3): boolean {
-  if (stone.group !== other.group || apart(map(stone.out), other.out) > SAME_WAY) return false;
+function isImage(stone: PlacedStone, other: PlacedStone, by: AboutAxis): boolean {
+  if (stone.group !== other.group || apart(broughtBy(by, stone.out), other.out) > SAME_WAY) return false;
   const [one, two] = [stone.stone, other.stone];
   if (Math.abs(one.length - two.length) > SAME || Math.abs(one.width - two.width) > SAME) return false;
   if (Math.abs(stone.level - other.level) > SAME) return false;
   const [ways, others] = [waysOf(stone), waysOf(other)];
-  return ways.every((way) => others.some((there) => apart(map(way), there) <= SAME_WAY));
+  return ways.every((way) => others.some((there) => apart(broughtBy(by, way), there) <= SAME_WAY));
 }
 
 /** Directions in which a stone or its setting differs from what it would be turned about its axis. */
@@ -68,16 +69,10 @@ function anglesOf(setting: SettingSpec): number[] {
   return [];
 }
 
-/** A turn about the finger axis. */
-export function turnBy(angle: number): (point: Point3) => Point3 {
-  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  return ([x, y, z]) => [x * cos - y * sin, x * sin + y * cos, z];
-}
-
 /** The most equal parts of the round, dividing a number, by which stones come again. */
 export function stoneUnits(stones: readonly PlacedStone[], most: number): number {
   for (let units = most; units > 1; units--) {
-    if (most % units === 0 && stonesComeAgain(stones, turnBy(TURN / units))) return units;
+    if (most % units === 0 && stonesComeAgain(stones, turnAbout(TURN / units))) return units;
   }
   return 1;
 }

@@ -8,7 +8,7 @@ import { fromSpace } from "./frame.js";
 import type { PlacedStone } from "./placed-stone.js";
 import { ROOM } from "./settings/hollow.js";
 import { fromGirdle } from "./settings/neighbours.js";
-import { shapeOf } from "./settings/shape-of.js";
+import { shapesOf } from "./settings/shape-of.js";
 
 /** Beads this near to a hollow would be cut to slivers, mm (chosen). */
 const NEAR = 0.02;
@@ -20,8 +20,9 @@ export function keepBeadsClear(
   { tolerance, warn }: { readonly tolerance: number; readonly warn: Warn },
 ): readonly Bead[] {
   if (beads.length === 0 || stones.length === 0) return beads;
+  const shapeOf = shapesOf(tolerance);
   const standing = stones.map((stone) => ({
-    shape: shapeOf(stone.stone, tolerance),
+    shape: shapeOf(stone.stone),
     frame: stone,
     ...besideOf(stone),
   }));

@@ -6,7 +6,7 @@ import type { CutName } from "../gems/stone.js";
 import { groupedBy } from "./grouped-by.js";
 import type { PlacedStones } from "./place-stones.js";
 import type { PlacedStone } from "./placed-stone.js";
-import { caratsOfStone, sizeOf } from "./stone-report.js";
+import { caratsOfStone, sizeKey, sizeOf } from "./stone-report.js";
 
 /** Stones of one kind. */
 export interface OrderRow {
@@ -35,18 +35,16 @@ export const SPARE_SHARE = 0.05;
 
 /** The rows by cut, gem, then size, the largest first; `share` of each is added as spares, rounded up. */
 export function orderStones({ stones, gems }: PlacedStones, share: number = SPARE_SHARE): readonly OrderRow[] {
-  const kinds = groupedBy(stones, ({ stone }) => `${stone.cut} ${stone.gem} ${sizeOf(stone)}`);
+  const kinds = groupedBy(stones, ({ stone }) => `${stone.cut} ${stone.gem} ${sizeKey(stone)}`);
   const rows = [...kinds.values()].map((alike) => {
     const [{ stone }] = alike;
-    const [length, width] = sizeOf(stone).split(" × ").map(Number);
     const spares = Math.max(0, Math.ceil(share * alike.length - ROUNDING));
     return {
       cut: stone.cut,
       cutTitle: findCut(stone.cut).title,
       gem: stone.gem,
       gemName: gems.get(stone.gem)?.name ?? stone.gem,
-      length,
-      width,
+      ...sizeOf(stone),
       count: alike.length,
       carats: alike.reduce((sum, one) => sum + caratsOfStone(one.stone, gems), 0),
       spares,

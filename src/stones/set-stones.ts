@@ -1,13 +1,12 @@
 /**
  * A group of placed stones with what lies round each, and the parts of their settings.
  */
-import type { StoneGroupSpec } from "../design/stones/stone-group.js";
+import { STONE_DEFAULTS, type StoneGroupSpec } from "../design/stones/stone-group.js";
 import type { PlacedStone } from "./placed-stone.js";
 import type { GroupParts, SetStone } from "./settings/group.js";
 import type { Opening } from "./settings/hollow.js";
 import { setGroup } from "./settings/set-group.js";
-import { shapeOf } from "./settings/shape-of.js";
-import type { StoneShape } from "./settings/stone-shape.js";
+import { shapesOf } from "./settings/shape-of.js";
 import { aroundStone, footUnder, type SurroundingsOptions } from "./surroundings.js";
 
 export interface SetStonesOptions extends SurroundingsOptions {
@@ -25,11 +24,9 @@ export function setStones(
 ): GroupParts & { readonly set: readonly SetStone[] } {
   const [{ setting, through }] = group;
   const { tolerance, facets, startAngle } = options;
-  const shapes = new Map<string, StoneShape>();
+  const shapeOf = shapesOf(tolerance);
   const set = group.map((placed): SetStone => {
-    const key = JSON.stringify(placed.stone);
-    const shape = shapes.get(key) ?? shapeOf(placed.stone, tolerance);
-    shapes.set(key, shape);
+    const shape = shapeOf(placed.stone);
     const around = aroundStone(placed, shape.crown, options);
     return {
       shape,
@@ -43,11 +40,8 @@ export function setStones(
   return { set, ...setGroup(set, { setting, opening, tolerance, facets, startAngle }) };
 }
 
-/** Of edges that are broken where nothing is said, mm: the document's default. */
-const EDGE = 0.1;
-
 function openingOf(through: StoneGroupSpec["through"], pilot: number): Opening | undefined {
   if (through === false) return undefined;
-  if (through === true) return { size: pilot, edge: EDGE, round: true };
+  if (through === true) return { size: pilot, edge: STONE_DEFAULTS.edge, round: true };
   return { size: through.size ?? pilot, edge: through.edge, round: through.shape === "round" };
 }

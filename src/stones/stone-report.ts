@@ -80,9 +80,8 @@ export function reportStones({ stones, groups, gems }: PlacedStones): StonesRepo
     const own = (byGroup.get(i) ?? []).map(({ stone }) => stone);
     const weights = new Map(own.map((stone) => [stone, caratsOfStone(stone, gems)]));
     const sum = (some: readonly Stone[]) => some.reduce((total, stone) => total + (weights.get(stone) ?? 0), 0);
-    const sizes = [...groupedBy(own, sizeOf).values()].map((alike): StoneSizeReport => {
-      const [length, width] = sizeOf(alike[0]).split(" × ").map(Number);
-      return { length, width, count: alike.length, carats: sum(alike) };
+    const sizes = [...groupedBy(own, sizeKey).values()].map((alike): StoneSizeReport => {
+      return { ...sizeOf(alike[0]), count: alike.length, carats: sum(alike) };
     });
     const carats = sum(own);
     return [
@@ -113,9 +112,15 @@ export function reportStones({ stones, groups, gems }: PlacedStones): StonesRepo
 /** Decimals of sizes that are told apart, mm: no stone is ordered finer. */
 const SIZE_DIGITS = 2;
 
-/** Length and width, `2.50 × 1.50`. */
-export function sizeOf({ length, width }: Pick<Stone, "length" | "width">): string {
-  return `${length.toFixed(SIZE_DIGITS)} × ${width.toFixed(SIZE_DIGITS)}`;
+/** Length and width as they are ordered. */
+export function sizeOf({ length, width }: Pick<Stone, "length" | "width">): Pick<Stone, "length" | "width"> {
+  return { length: Number(length.toFixed(SIZE_DIGITS)), width: Number(width.toFixed(SIZE_DIGITS)) };
+}
+
+/** The same for stones of one size. */
+export function sizeKey(stone: Pick<Stone, "length" | "width">): string {
+  const { length, width } = sizeOf(stone);
+  return `${length} × ${width}`;
 }
 
 /** Decimals of gaps and lengths by which rows are told apart, mm. */

@@ -1,11 +1,12 @@
 import { describe, expect, test } from "vitest";
+import { MIDDLE_MIRROR, mirrorAt, turnAbout } from "../../src/base/math/about-axis.js";
 import { radians, TURN } from "../../src/base/units.js";
-import { stonesComeAgain, stoneUnits, turnBy } from "../../src/stones/alike-stones.js";
+import { stonesComeAgain, stoneUnits } from "../../src/stones/alike-stones.js";
 import type { PlacedStone } from "../../src/stones/placed-stone.js";
 import { setOnFlat } from "../support/set-group.js";
 
 const flush = { form: "flush" };
-const across = ([x, y, z]: readonly [number, number, number]) => [-x, y, z] as const;
+const across = mirrorAt(TURN / 4);
 const rowOf = (document: Record<string, unknown>) => setOnFlat(document, { count: 12 }).stones;
 
 describe("a row all round", () => {
@@ -14,7 +15,7 @@ describe("a row all round", () => {
   test("comes again as often as it has stones, and in its divisors", () => {
     expect(stoneUnits(stones, 12)).toBe(12);
     expect(stoneUnits(stones, 8)).toBe(4);
-    expect(stonesComeAgain(stones, turnBy(TURN / 5))).toBe(false);
+    expect(stonesComeAgain(stones, turnAbout(TURN / 5))).toBe(false);
     expect(stonesComeAgain(stones, across)).toBe(true);
   });
 
@@ -55,5 +56,5 @@ test("a mirror keeps prongs that stand evenly about the stone's length, and no o
   expect(stonesComeAgain(prongs(45), across)).toBe(true);
   expect(stonesComeAgain(prongs(30), across)).toBe(false);
   expect(stonesComeAgain(rowOf({ cut: "pear", size: 2, setting: flush }), across)).toBe(false);
-  expect(stonesComeAgain(rowOf({ cut: "pear", size: 2, setting: flush }), ([x, y, z]) => [x, y, -z])).toBe(true);
+  expect(stonesComeAgain(rowOf({ cut: "pear", size: 2, setting: flush }), MIDDLE_MIRROR)).toBe(true);
 });

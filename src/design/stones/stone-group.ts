@@ -13,7 +13,7 @@ import { checkGroup } from "./stone-rules.js";
 const MAX_STONE_GROUPS = 200;
 
 /** Defaults: the commonest stone. */
-const STONE_DEFAULTS = { cut: "round", gem: "diamond", through: false } as const;
+export const STONE_DEFAULTS = { cut: "round", gem: "diamond", through: false, edge: 0.1 } as const;
 
 export const stoneGroupSchema = z
   .strictObject({
@@ -54,7 +54,7 @@ export const stoneGroupSchema = z
             .number()
             .min(0)
             .max(1)
-            .default(0.1)
+            .default(STONE_DEFAULTS.edge)
             .describe("how far its edge in the bore is broken, mm, 0 to 1; default 0.1"),
         }),
       ])

@@ -2,12 +2,10 @@
  * The stones of one ring as CSV (RFC 4180): what to order, group by group, the largest first.
  */
 import { stringify } from "csv-stringify/sync";
+import { CARAT_DIGITS } from "../../output/stones/order-csv.js";
 import type { StonesReport } from "../../stones/stone-report.js";
 
 const HEAD = ["group", "gem", "cut", "setting", "length (mm)", "width (mm)", "count", "carats"];
-
-/** Digits after the point of carats: as stones are traded (common practice, no source). */
-const CARAT_DIGITS = 3;
 
 /** Only the head where there are none. */
 export function stonesCsv(stones: StonesReport | undefined): string {

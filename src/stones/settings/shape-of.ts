@@ -2,6 +2,7 @@
  * The shape of a stone as settings see it, from how it is cut.
  */
 import type { Point2, Point3 } from "../../base/math/point.js";
+import { remembered } from "../../base/math/remembered.js";
 import { findCut } from "../../gems/cuts/catalogue.js";
 import { outlinePoints } from "../../gems/outline.js";
 import { heightsOf, type Stone } from "../../gems/stone.js";
@@ -13,6 +14,15 @@ const AS_LOW = 1e-6;
 
 /** A keel that rises to one end still lies in the lowest part of the pavilion (chosen: half of its depth). */
 const KEEL_PART = 0.5;
+
+/** Stones of different sizes whose shapes are remembered: those of long graded rows (chosen). */
+const MOST_SHAPES = 256;
+
+/** Shapes of stones, one for all that are cut alike and as large. @param tolerance as of `shapeOf` */
+export function shapesOf(tolerance: number): (stone: Stone) => StoneShape {
+  const made = remembered(MOST_SHAPES, (key: string) => shapeOf(JSON.parse(key) as Stone, tolerance));
+  return (stone) => made(JSON.stringify(stone));
+}
 
 /** @param tolerance how far the girdle's outline may lie inside the true one, mm */
 export function shapeOf(stone: Stone, tolerance: number): StoneShape {
