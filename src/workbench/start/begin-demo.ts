@@ -16,14 +16,18 @@ export async function begunWith({ text, packed }: CarriedDesign): Promise<Begun>
   return { text, files: new Map(await Promise.all(files)) };
 }
 
-/** Puts a design on the bench once it is unpacked, unless the maker has put or changed something there meanwhile. */
-export async function beginUnlessChanged(
-  { begin, id, document }: Pick<Bench, "begin" | "id" | "document">,
-  coming: Promise<Begun>,
-): Promise<void> {
+/** Leaves a design of the demo's on a bench, unless the maker has put or changed something there since this was called. */
+export function unlessChanged({
+  begin,
+  id,
+  document,
+}: Pick<Bench, "begin" | "id" | "document">): (coming: Promise<Begun>) => Promise<void> {
   const [before, text] = [id.peek(), document.text.peek()];
-  const begun = await coming;
-  if (id.peek() === before && document.text.peek() === text) begin(begun);
+  const isAsFound = (): boolean => id.peek() === before && document.text.peek() === text;
+  return async (coming) => {
+    const begun = await coming;
+    if (isAsFound()) begin(begun);
+  };
 }
 
 /** What the design calls itself, without what stands in brackets. */

@@ -2,13 +2,13 @@
  * The start: a ring of one's own step by step, the demo's designs and the catalogue of motifs, as pictures.
  */
 import { demoDesigns } from "demo:designs";
-import { useSignal } from "@preact/signals";
-import { useEffect, useRef } from "preact/hooks";
+import { effect, useSignal } from "@preact/signals";
+import { useEffect, useMemo, useRef } from "preact/hooks";
 import { asked } from "../fields/asked.js";
 import { MotifPictures } from "../fields/motif-pictures.js";
-import { type Begun, useBench } from "../state/bench.js";
+import { type Begun, type Bench, useBench } from "../state/bench.js";
 import { say } from "../words/language.js";
-import { beginUnlessChanged, begunWith, nameOfDemo } from "./begin-demo.js";
+import { begunWith, nameOfDemo, unlessChanged } from "./begin-demo.js";
 import { firstRing } from "./first-ring.js";
 import { GUIDE_STEPS, type GuideStep, guideStep, startShown } from "./start-state.js";
 import "./start.css";
@@ -30,15 +30,18 @@ function StartDialog() {
   const bench = useBench();
   const dialog = useRef<HTMLDialogElement>(null);
   const own = useRef<HTMLButtonElement>(null);
+  // As the bench is now: the dialog may be told late that it was closed, when a file lies there already.
+  const leave = useMemo(() => unlessChanged(bench), []);
   useEffect(() => {
     dialog.current?.showModal();
     own.current?.focus();
+    return closeOnceBegun(bench);
   }, []);
   // Closed without a choice over an empty bench, it leaves the README's ring there.
   const close = (): void => {
     const isFirst = startShown.peek() === "first";
     startShown.value = undefined;
-    if (isFirst) void beginUnlessChanged(bench, begunWith(demoDesigns[0]));
+    if (isFirst) void leave(begunWith(demoDesigns[0]));
   };
   const begin = (design: Begun, step?: GuideStep): void => {
     bench.begin(design);
@@ -79,6 +82,14 @@ function StartDialog() {
       </section>
     </dialog>
   );
+}
+
+/** A file that is dropped or pasted while the start lies there is what the maker chose. @returns what ends that */
+function closeOnceBegun({ id }: Bench): () => void {
+  const found = id.peek();
+  return effect(() => {
+    if (id.value !== found) startShown.value = undefined;
+  });
 }
 
 function Designs({ begin }: { readonly begin: (design: Begun) => void }) {

@@ -3,6 +3,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { hasBrowser } from "../../support/browser.js";
 import { startWorkbenchBrowser, type WorkbenchBrowser } from "../../support/workbench-page.js";
+import { asFile, openFiles, whenQuiet } from "../../support/workbench-steps.js";
 
 /** The text in the editor, which shows only what is in sight: here the whole of a short design. */
 const textOf = (page: Page) => page.locator(".editor .cm-content").textContent();
@@ -49,6 +50,18 @@ describe.skipIf(!hasBrowser())("a first ring of one's own", () => {
     browser = await startWorkbenchBrowser();
   });
   afterAll(() => browser?.close());
+
+  it("gives way to a file that is opened while the start lies over the bench", async () => {
+    const { page } = await browser.open({ start: true });
+    await page.waitForSelector(".start");
+    const own = { annulet: 1, name: "Own", size: { system: "iso", value: 54 }, profile: { width: 6, thickness: 2 } };
+    await openFiles(page, asFile("own.json", JSON.stringify(own)));
+    await page.waitForSelector(".start", { state: "detached" });
+    // The demo's ring, which is left on an empty bench, would come within this time.
+    await whenQuiet(page);
+    expect(await page.title()).toMatch(/^Own/);
+    await page.close();
+  });
 
   it("is made step by step, shaped by fields and by text, and gone back through", async () => {
     const { page, complaints } = await browser.open({ start: true });

@@ -1,7 +1,7 @@
 // Covers: src/workbench/start/start-state.ts
 import { gzipSync } from "node:zlib";
 import { expect, it, vi } from "vitest";
-import { beginUnlessChanged, begunWith, nameOfDemo } from "../../../src/workbench/start/begin-demo.js";
+import { begunWith, nameOfDemo, unlessChanged } from "../../../src/workbench/start/begin-demo.js";
 import { GUIDE_STEPS, stepBeside } from "../../../src/workbench/start/start-state.js";
 
 it("unpacks the files that a design names", async () => {
@@ -11,19 +11,19 @@ it("unpacks the files that a design names", async () => {
   expect(new TextDecoder().decode(files?.get("leaf.svg"))).toBe("<svg/>");
 });
 
-it("takes no place that the maker has given to another design while it was unpacked", async () => {
+it("takes no place that the maker has given to another design since the start was shown", async () => {
   const stands = { id: "a", text: "{}" };
   const peek = (name: "id" | "text") => ({ peek: () => stands[name] });
   const begin = vi.fn();
   const bench = { begin, id: peek("id"), document: { text: peek("text") } } as never;
   const demo = Promise.resolve({ text: "demo" });
-  const untouched = beginUnlessChanged(bench, demo);
-  await untouched;
+  await unlessChanged(bench)(demo);
   expect(begin).toHaveBeenCalledOnce();
-  const opened = beginUnlessChanged(bench, demo);
+  const leave = unlessChanged(bench);
   stands.id = "b";
-  await opened;
-  const changed = beginUnlessChanged(bench, demo);
+  // Told late that the start was closed: the file that was opened meanwhile stays.
+  await leave(demo);
+  const changed = unlessChanged(bench)(demo);
   stands.text = '{"a":1}';
   await changed;
   expect(begin).toHaveBeenCalledOnce();
