@@ -1,11 +1,12 @@
 /**
- * `annulet/view`: a built ring as objects of three, for the scene of any app: metal, a cut through it, dimension lines, findings.
+ * `annulet/view`: a built ring as objects of three, for the scene of any app: metal, stones, a cut, dimension lines, findings.
  * three is the app's own; its types are those of `@types/three`.
  */
 
 export type { Look } from "../measure/alloys/look.js";
 export type { Buffers } from "../output/files/buffers.js";
 export type { Finish } from "../output/picture/options.js";
+export type { FlatStone, StoneBodyInView, StoneInView, StonesInView } from "../output/stones/stones-in-view.js";
 export { type Dimension, makeDimensionLine } from "../view/dimension-line.js";
 export { FindingMarks, type PlacedFinding } from "../view/finding-marks.js";
 export type { HatchColours } from "../view/hatch.js";
@@ -21,5 +22,12 @@ export {
   writeLength,
 } from "../view/ring-dimensions.js";
 export { type Dress, RingMetal } from "../view/ring-metal.js";
+export {
+  type DrawnStone,
+  type DrawnStoneBody,
+  RingStones,
+  type StoneHit,
+  type StonesToDraw,
+} from "../view/ring-stones.js";
 export { SectionCut } from "../view/section-cut.js";
 export { studioTexture } from "../view/studio-texture.js";

@@ -49,6 +49,7 @@ import {
 import { pieceStones } from "./piece-stones.js";
 import type { StageName } from "./stage.js";
 import { type BenchSheet, putSheet } from "./steps/put-sheet.js";
+import { type RingStones, ringStones } from "./stone-plan.js";
 import type { Told } from "./walk.js";
 
 /** What a ring is opened with beside its document. What is undefined counts as left out. */
@@ -129,6 +130,8 @@ export interface Ring {
   profile(asker?: Asker): Promise<Profile>;
   /** What each bead run comes to. */
   beads(asker?: Asker): Promise<readonly BeadRunReport[]>;
+  /** The stones: where each stands on the finished piece, its body for views, what to order. None where there are none. */
+  stones(asker?: Asker): Promise<RingStones>;
   /** The flat tile. @throws AnnuletError `no-pattern`, `no-such-lane`, `no-such-part`, `tiles-out-of-range` */
   tile(question?: TileQuestion, asker?: Asker): Promise<FlatTile>;
   /** The closed solid as it stands in the design's coordinates. Default the finished piece. */
@@ -271,6 +274,10 @@ export class OpenRing implements Ring {
 
   async beads(asker?: Asker): Promise<readonly BeadRunReport[]> {
     return (await this.ask(["beads"], readQuestion("asker", asker))).answers.beads.reports;
+  }
+
+  async stones(asker?: Asker): Promise<RingStones> {
+    return ringStones((await this.ask(["stones"], readQuestion("asker", asker))).answers.stones);
   }
 
   async tile(question?: TileQuestion, asker?: Asker): Promise<FlatTile> {

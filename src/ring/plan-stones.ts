@@ -4,10 +4,8 @@
 import type { Warn } from "../base/errors.js";
 import type { FileSource } from "../base/files.js";
 import type { Limits } from "../base/limits.js";
-import { stoneCautions } from "../output/stones/stone-cautions.js";
-import { type OrderRow, orderStones } from "../stones/order-stones.js";
-import { reportStones, type StonesReport } from "../stones/stone-report.js";
 import { openInside } from "./open-ring.js";
+import { planOf, type StonePlan } from "./stone-plan.js";
 
 export interface PlanStonesOptions {
   /** Spares over what is set, a share, 0 to 10. Default 0.05. */
@@ -19,15 +17,6 @@ export interface PlanStonesOptions {
   readonly warn?: Warn | undefined;
 }
 
-/** The stones of a design. */
-export interface StonePlan {
-  /** Undefined where there are none. */
-  readonly report: StonesReport | undefined;
-  readonly orders: readonly OrderRow[];
-  /** Whole sentences about the gems. */
-  readonly cautions: readonly string[];
-}
-
 /**
  * Places a design's stones.
  *
@@ -37,6 +26,5 @@ export async function planStones(document: unknown, options: PlanStonesOptions =
   const { spares, files, limits, warn } = options;
   const { answers, warnings } = await openInside(document, { files, limits }).ask(["stones"]);
   if (warn !== undefined) for (const warning of warnings) warn(warning);
-  const { stones } = answers;
-  return { report: reportStones(stones), orders: orderStones(stones, spares), cautions: stoneCautions(stones) };
+  return planOf(answers.stones, spares);
 }

@@ -38,6 +38,7 @@ export { readableEndings, readMetal, requireReadable } from "../output/files/rea
 export { withStones } from "../output/files/with-stones.js";
 export { type RingFacts, ringFacts } from "../output/page/ring-facts.js";
 export { ringPage } from "../output/page/ring-page.js";
+export { stonesOfFacts } from "../output/page/stone-facts.js";
 export { facing } from "../output/picture/aim.js";
 export { PICTURE_DEFAULTS } from "../output/picture/options.js";
 export { LONGEST_SIDE } from "../output/picture/picture-schema.js";
@@ -54,6 +55,7 @@ export { BENCH_SHEET_DEFAULTS } from "../ring/bench-sheet.js";
 export { BUILD_DEFAULTS } from "../ring/build.js";
 export { fileOptionsOf } from "../ring/made-file.js";
 export { namedFiles } from "../ring/named-files.js";
-export { planStones, type StonePlan } from "../ring/plan-stones.js";
+export { planStones } from "../ring/plan-stones.js";
+export type { StoneOrder, StonePlan } from "../ring/stone-plan.js";
 export { SPARE_SHARE } from "../stones/order-stones.js";
 export { KERNEL_NAMES } from "../union/kernels/catalogue.js";

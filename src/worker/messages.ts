@@ -20,6 +20,7 @@ export const ASKER_AT: Readonly<Record<Question | Extra, number>> = {
   fit: 0,
   profile: 0,
   beads: 0,
+  stones: 0,
   tile: 1,
   solid: 0,
   warnings: 0,

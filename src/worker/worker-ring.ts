@@ -61,6 +61,7 @@ export class CallerRing implements WorkerRing {
   fit = (...given: Parameters<Ring["fit"]>): Answer<"fit"> => this.#ask("fit", given);
   profile = (...given: Parameters<Ring["profile"]>): Answer<"profile"> => this.#ask("profile", given);
   beads = (...given: Parameters<Ring["beads"]>): Answer<"beads"> => this.#ask("beads", given);
+  stones = (...given: Parameters<Ring["stones"]>): Answer<"stones"> => this.#ask("stones", given);
   tile = (...given: Parameters<Ring["tile"]>): Answer<"tile"> => this.#ask("tile", given);
   solid = (...given: Parameters<Ring["solid"]>): Answer<"solid"> => this.#ask("solid", given);
   warnings = (...given: Parameters<Ring["warnings"]>): Answer<"warnings"> => this.#ask("warnings", given);

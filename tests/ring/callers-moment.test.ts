@@ -104,6 +104,7 @@ const functions: Readonly<Record<string, (given: Asked) => unknown>> = {
   "ring.fit": question((ring) => ring.fit()),
   "ring.profile": question((ring) => ring.profile()),
   "ring.beads": question((ring) => ring.beads()),
+  "ring.stones": question((ring) => ring.stones()),
   "ring.tile": question((ring) => ring.tile({ tiles: 2 })),
   "ring.solid": question((ring, { asking }) => ring.solid({ ...asking, piece: "cast" })),
   "ring.warnings": question((ring, { asking }) => ring.warnings(asking)),

@@ -31,6 +31,7 @@ describe("a ring behind a port", () => {
     expect(await there.size()).toEqual(await here.size());
     expect(await there.fit()).toEqual(await here.fit());
     expect(await there.beads()).toEqual(await here.beads());
+    expect(await there.stones()).toEqual(await here.stones());
     expect(await there.report()).toEqual(await here.report());
     expect(await there.weights({ detail: "draft" })).toEqual(await here.weights({ detail: "draft" }));
     const place = { point: [9.8, 0, 0.1], normal: [1, 0, 0] } as const;

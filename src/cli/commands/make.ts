@@ -17,6 +17,7 @@ import {
   type PrintStance,
   type Problem,
   type Report,
+  type RingStones,
 } from "../../index.js";
 import {
   BUILD_DEFAULTS,
@@ -91,7 +92,7 @@ interface MeshFile {
 
 /** What was built, with the finished piece as it is built where a page shows it. */
 interface Built extends BuildResult {
-  readonly finished?: Mesh;
+  readonly finished?: { readonly mesh: Mesh; readonly stones: RingStones };
 }
 
 export const makeCommand: Command<MakeOptions> = {
@@ -245,7 +246,11 @@ async function buildRing(document: DesignDocument, path: string, options: Buildi
   try {
     if (!options.page) return await build(document, { ...setup, ...asking });
     const ring = openRing(document, setup);
-    return { ...(await ring.make(asking)), finished: await ring.solid({ detail, piece: "finished" }) };
+    const made = await ring.make(asking);
+    return {
+      ...made,
+      finished: { mesh: await ring.solid({ detail, piece: "finished" }), stones: await ring.stones() },
+    };
   } finally {
     progress.stop();
   }
@@ -277,9 +282,11 @@ function writeStones(result: Built, format: Format, files: StonesIn | undefined)
 }
 
 /** The finished piece on a page, whichever piece the meshes are and however they lie. */
-function pageOf({ report, design, mesh, finished = mesh }: Built, page: string): Uint8Array {
-  const { grid, bytes } = packMesh(finished, design.tolerance);
-  return new TextEncoder().encode(ringPage(page, ringFacts(report, design.material, grid), bytes));
+function pageOf({ report, design, finished }: Built, page: string): Uint8Array {
+  if (finished === undefined) throw new RangeError("a page needs the finished piece");
+  const { grid, bytes } = packMesh(finished.mesh, design.tolerance);
+  const facts = ringFacts(report, { material: design.material, grid, stones: finished.stones });
+  return new TextEncoder().encode(ringPage(page, facts, bytes));
 }
 
 /** The report with the mesh files that it stands beside, so that others can be told from them. */

@@ -6,6 +6,8 @@ import type { Alloy } from "../../measure/alloys/alloy.js";
 import { lookOf } from "../../measure/alloys/look.js";
 import type { Grid } from "../files/packed/grid.js";
 import type { Report } from "../report/report.js";
+import type { StonesInView } from "../stones/stones-in-view.js";
+import { type StoneFacts, stoneFacts } from "./stone-facts.js";
 
 /** A metal that the ring can be looked at in. */
 export interface RingMetalFacts {
@@ -33,10 +35,19 @@ export interface RingFacts {
   readonly material: string;
   readonly metals: readonly RingMetalFacts[];
   readonly grid: Grid;
+  /** Undefined where the ring has none. */
+  readonly stones?: StoneFacts | undefined;
 }
 
-/** @param material symbol of the design's */
-export function ringFacts(report: Report, material: string, grid: Grid): RingFacts {
+/** What a page is told of a ring beside its report. */
+export interface RingFactsSource {
+  /** Symbol of the design's. */
+  readonly material: string;
+  readonly grid: Grid;
+  readonly stones: StonesInView;
+}
+
+export function ringFacts(report: Report, { material, grid, stones }: RingFactsSource): RingFacts {
   const { width, thickness, overall } = report.band;
   const { diameter, system, label } = report.size;
   const metals = report.weights.rows.map(({ symbol, name, kind, finished, finishedRange }) => {
@@ -50,5 +61,6 @@ export function ringFacts(report: Report, material: string, grid: Grid): RingFac
     material,
     metals,
     grid,
+    ...(stones.stones.length > 0 && { stones: stoneFacts(stones) }),
   };
 }

@@ -12,7 +12,7 @@ export const CARAT_DIGITS = 3;
 const SIZE_DIGITS = 2;
 
 /** The table as text. */
-export function orderCsv(rows: readonly OrderRow[]): string {
+export function orderCsv(rows: readonly Omit<OrderRow, "stones">[]): string {
   const lines = rows.map(({ number, cut, gem, length, width, count, carats, spares, order }) => [
     String(number),
     cut,

@@ -13,6 +13,7 @@ import { PENS } from "../drawing/pens.js";
 import { SCALE_BAR, scaleBar } from "../drawing/scale-bar.js";
 import { element, pathData } from "../drawing/svg.js";
 import { SIZES, textAt } from "../drawing/svg-text.js";
+import { turnOnBand } from "./stones-in-view.js";
 
 /** Class of the figure. */
 export const STONE_MAP = "stone-map";
@@ -91,8 +92,7 @@ function drawStone(
   round: number,
   at: (place: Point2) => Point2,
 ): string[] {
-  // The direction of its length on the flat band: the part of it round the finger, and the part along the axis.
-  const turn = Math.atan2(along[2], Math.cos(surface.angle) * along[1] - Math.sin(surface.angle) * along[0]);
+  const turn = turnOnBand({ surface, along });
   const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
   const u = surface.u - round * Math.floor(surface.u / round);
   const outline = outlinePoints(findCut(stone.cut).outline(stone), FINE);

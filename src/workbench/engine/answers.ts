@@ -19,6 +19,7 @@ const QUESTIONS = {
       .catch(noneWithoutPattern),
   lanes: laneTiles,
   beads: (ring: WorkerRing, { signal }: Asking) => ring.beads({ signal }),
+  stones: (ring: WorkerRing, { signal }: Asking) => ring.stones({ signal }),
   buffers: (ring: WorkerRing, asking: Asking) => ring.buffers(asking),
   report: (ring: WorkerRing, asking: Asking) => ring.report({ ...asking, piece: "finished" }),
   weights: (ring: WorkerRing, asking: Asking) => ring.weights(asking),
@@ -73,7 +74,7 @@ export interface Working {
 }
 
 /** At draft, while the document changes: what the views show first. */
-const AT_ONCE = ["design", "profile", "tile", "lanes", "fit", "size", "beads", "buffers", "report"] as const;
+const AT_ONCE = ["design", "profile", "tile", "lanes", "fit", "size", "beads", "stones", "buffers", "report"] as const;
 
 /** In full, once nothing changes. */
 const IN_FULL = ["buffers", "report", "weights", "check"] as const;

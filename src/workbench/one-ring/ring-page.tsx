@@ -3,7 +3,7 @@
  */
 import { useEffect, useRef, useState } from "preact/hooks";
 import { type Buffers, type Dress, dimensionsOf } from "../../entries/view.js";
-import type { RingFacts } from "../../toolbox/index.js";
+import { type RingFacts, stonesOfFacts } from "../../toolbox/index.js";
 import type { CameraPlaceName } from "../ring/camera-places.js";
 import { ICONS } from "../ring/icons.js";
 import { FinishChoice, LookButtons } from "../ring/look-buttons.js";
@@ -24,10 +24,16 @@ interface Choice {
   readonly material: string;
   readonly finish: NonNullable<Dress["finish"]>;
   readonly dimensions: boolean;
+  readonly stones: boolean;
 }
 
 export function RingPage({ facts, buffers }: PageProps) {
-  const [choice, choose] = useState<Choice>({ material: facts.material, finish: "polished", dimensions: false });
+  const [choice, choose] = useState<Choice>({
+    material: facts.material,
+    finish: "polished",
+    dimensions: false,
+    stones: true,
+  });
   const { canvas, stage, missing } = useStage(facts, buffers, choice);
   const look = (name: CameraPlaceName): void => stage.current?.look(name, 0);
   const state = useRef(newRingState()).current;
@@ -52,7 +58,8 @@ export function RingPage({ facts, buffers }: PageProps) {
 }
 
 /** The ring on its canvas, as it is chosen. */
-function useStage({ sizes, metals }: RingFacts, buffers: Buffers, { material, finish, dimensions }: Choice) {
+function useStage({ sizes, metals, stones: held }: RingFacts, buffers: Buffers, choice: Choice) {
+  const { material, finish, dimensions, stones } = choice;
   const canvas = useRef<HTMLCanvasElement>(null);
   const stage = useRef<RingStage>(undefined);
   const [missing, miss] = useState(false);
@@ -80,6 +87,9 @@ function useStage({ sizes, metals }: RingFacts, buffers: Buffers, { material, fi
     stage.current?.dress({ material: metal ?? material, finish });
     stage.current?.drawDimensions("dimensions", dimensions ? dimensionsOf(sizes, (mm) => sayNumber(mm, 2)) : []);
   }, [metals, sizes, material, finish, dimensions]);
+  useEffect(() => {
+    stage.current?.showStones(held !== undefined && stones ? stonesOfFacts(held) : undefined);
+  }, [held, stones]);
   return { canvas, stage, missing };
 }
 
@@ -94,15 +104,8 @@ function Choices({ facts, choice, change, look }: ChoicesProps) {
   return (
     <div class="choices" role="toolbar" aria-label={say("ring.tools")}>
       <LookButtons look={look} />
-      <button
-        type="button"
-        title={say("ring.dimensions")}
-        aria-label={say("ring.dimensions")}
-        aria-pressed={choice.dimensions}
-        onClick={() => change({ dimensions: !choice.dimensions })}
-      >
-        {ICONS.dimensions()}
-      </button>
+      <Switch name="dimensions" {...{ choice, change }} />
+      {facts.stones === undefined ? null : <Switch name="stones" {...{ choice, change }} />}
       <select
         aria-label={say("one-ring.metal")}
         value={choice.material}
@@ -116,6 +119,25 @@ function Choices({ facts, choice, change, look }: ChoicesProps) {
       </select>
       <FinishChoice finish={choice.finish} choose={(finish) => change({ finish })} />
     </div>
+  );
+}
+
+interface SwitchProps extends Pick<ChoicesProps, "choice" | "change"> {
+  readonly name: "dimensions" | "stones";
+}
+
+function Switch({ name, choice, change }: SwitchProps) {
+  const label = say(`ring.${name}`);
+  return (
+    <button
+      type="button"
+      title={label}
+      aria-label={label}
+      aria-pressed={choice[name]}
+      onClick={() => change({ [name]: !choice[name] })}
+    >
+      {ICONS[name]()}
+    </button>
   );
 }
 

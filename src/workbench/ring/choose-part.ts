@@ -2,7 +2,7 @@
  * What is chosen on the metal: asked of the ring in the worker, which knows what made each face; and marked there.
  */
 import { effect } from "@preact/signals";
-import { type Buffers, cornersOf, type RayHit } from "../../entries/view.js";
+import { type Buffers, cornersOf, type DrawnStone, type RayHit, type StoneInView } from "../../entries/view.js";
 import { nameOfPart } from "../changes/change-words.js";
 import type { Bench } from "../state/bench.js";
 import { nameOf, type Path, pathOf, valueAt } from "../state/json-text.js";
@@ -19,6 +19,14 @@ export async function choosePart({ answers, selected }: ChoosingBench, buffers: 
   } catch {
     // What is wrong with the ring is told by other questions.
   }
+}
+
+/** Chooses the group of a stone in all views. */
+export function chooseStone(
+  { selected }: Pick<ChoosingBench, "selected">,
+  stone: DrawnStone & Partial<Pick<StoneInView, "group">>,
+): void {
+  if (stone.group !== undefined) selected.value = ["stones", stone.group];
 }
 
 /** Away from the metal, as long as the triangle is wide. */

@@ -44,6 +44,11 @@ export function followBench(bench: Bench, state: RingState, stage: RingStage): (
       stage.canvas.dataset.detail = answer.detail;
     }),
     effect(() => stage.dress({ material: materialOf(document.value.value), finish: state.finish.value })),
+    effect(() => {
+      // Asked at draft with the ring: they stand where its metal has room for them.
+      const stones = state.stones.value ? answers.of.stones.value?.value : undefined;
+      stage.showStones(stones === undefined || stones.stones.length === 0 ? undefined : stones);
+    }),
     effect(() => stage.cut(state.cut.value)),
     ...layers.map((layer) => effect(layer)),
     markChosen(bench, stage),

@@ -55,6 +55,11 @@ export const ICONS = {
       <path d="M11.5 12.5L3 21M16 5v6" />
     </Drawing>
   ),
+  stones: () => (
+    <Drawing>
+      <path d="M7 5h10l5 6-10 10L2 11zM2 11h20M9 11l3-6 3 6-3 10z" />
+    </Drawing>
+  ),
   measure: () => (
     <Drawing>
       <path d="M4 20L20 4M2 18l4 4M18 2l4 4" />

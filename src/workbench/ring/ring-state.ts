@@ -13,6 +13,7 @@ export interface RingState {
   readonly finish: Signal<NonNullable<Dress["finish"]>>;
   readonly dimensions: Signal<boolean>;
   readonly findings: Signal<boolean>;
+  readonly stones: Signal<boolean>;
   /** Places of the distance that is measured: none, one or two; undefined where nothing is measured. */
   readonly measured: Signal<readonly Place[] | undefined>;
   /** Why no picture is seen. */
@@ -25,6 +26,7 @@ export function newRingState(): RingState {
     finish: signal<NonNullable<Dress["finish"]>>("polished"),
     dimensions: signal(false),
     findings: signal(true),
+    stones: signal(true),
     measured: signal<readonly Place[] | undefined>(undefined),
     trouble: signal<"none" | "no-webgl" | "lost">("none"),
   };

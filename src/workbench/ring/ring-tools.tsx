@@ -2,6 +2,7 @@
  * The tools of the ring's view: where it is looked at from, what is cut, drawn over it and measured.
  */
 import type { Signal } from "@preact/signals";
+import { useBench } from "../state/bench.js";
 import { say } from "../words/language.js";
 import type { CameraPlaceName } from "./camera-places.js";
 import type { Cut } from "./cut-plane.js";
@@ -15,6 +16,7 @@ interface ToolsProps {
 }
 
 export function RingTools({ state, look }: ToolsProps) {
+  const stones = useBench().answers.of.stones.value?.value.stones.length;
   return (
     <div class="ring-tools" role="toolbar" aria-label={say("ring.tools")}>
       <div class="joined">
@@ -23,6 +25,7 @@ export function RingTools({ state, look }: ToolsProps) {
       <div class="joined">
         <Switch name="dimensions" on={state.dimensions} />
         <Switch name="findings" on={state.findings} />
+        {stones ? <Switch name="stones" on={state.stones} /> : null}
         <MeasureSwitch state={state} />
       </div>
       <FinishChoice
@@ -36,7 +39,7 @@ export function RingTools({ state, look }: ToolsProps) {
   );
 }
 
-function Switch({ name, on }: { readonly name: "dimensions" | "findings"; readonly on: Signal<boolean> }) {
+function Switch({ name, on }: { readonly name: "dimensions" | "findings" | "stones"; readonly on: Signal<boolean> }) {
   const label = say(`ring.${name}`);
   const toggle = (): void => {
     on.value = !on.value;

@@ -6,7 +6,7 @@ import { useEffect, useMemo, useRef } from "preact/hooks";
 import { useBench } from "../state/bench.js";
 import { say, sayNumber } from "../words/language.js";
 import type { CameraPlaceName } from "./camera-places.js";
-import { choosePart, sayChosen } from "./choose-part.js";
+import { choosePart, chooseStone, sayChosen } from "./choose-part.js";
 import { CutHandle, wordsFor } from "./cut-handle.js";
 import { openStage } from "./open-stage.js";
 import { pressKey } from "./press-key.js";
@@ -36,7 +36,13 @@ export function RingView() {
     const places = state.measured.value;
     if (there?.buffers === undefined) return;
     const { clientWidth: width, clientHeight: height } = there.canvas;
-    const pointed = there.pointAt({ x, y, width, height });
+    const place = { x, y, width, height };
+    const stone = places === undefined ? there.stoneAt(place) : undefined;
+    if (stone !== undefined) {
+      chooseStone(bench, stone);
+      return;
+    }
+    const pointed = there.pointAt(place);
     if (places !== undefined) {
       if (pointed !== undefined) state.measured.value = addPlace(places, pointed.point);
     } else if (pointed === undefined) bench.selected.value = undefined;

@@ -2,7 +2,7 @@
  * The place on a mesh that is meant: a corner near the pointer, else the very place.
  */
 import { type Camera, Vector2, Vector3 } from "three";
-import { type Buffers, cornersOf, type Kept, meetRay, type RayHit } from "../../entries/view.js";
+import { type Buffers, cornersOf, type Kept, meetRay, type Ray, type RayHit } from "../../entries/view.js";
 
 /** How near a corner must be to be meant, CSS pixels. Chosen: half of what a finger covers. */
 const NEAR = 12;
@@ -23,13 +23,24 @@ export interface PicturePlace {
   readonly height: number;
 }
 
+/** From the nearest to the farthest that a place of the picture can show. */
+export function rayAt(camera: Camera, place: PicturePlace): Ray {
+  const { x, y } = onScreenAt(place);
+  const near = new Vector3(x, y, -1).unproject(camera);
+  const far = new Vector3(x, y, 1).unproject(camera);
+  return { origin: near.toArray(), direction: far.sub(near).toArray() };
+}
+
+/** From −1 to 1 each, y upwards. */
+function onScreenAt({ x, y, width, height }: PicturePlace): Vector2 {
+  return new Vector2((2 * x) / width - 1, 1 - (2 * y) / height);
+}
+
 /** What lies at a place of the picture; undefined where no metal is. */
 export function pointAt(buffers: Buffers, camera: Camera, place: PicturePlace, kept?: Kept): Pointed | undefined {
-  const { x, y, width, height } = place;
-  const onScreen = new Vector2((2 * x) / width - 1, 1 - (2 * y) / height);
-  const near = new Vector3(onScreen.x, onScreen.y, -1).unproject(camera);
-  const far = new Vector3(onScreen.x, onScreen.y, 1).unproject(camera);
-  const hit = meetRay(buffers, { origin: near.toArray(), direction: far.sub(near).toArray() }, kept);
+  const { width, height } = place;
+  const onScreen = onScreenAt(place);
+  const hit = meetRay(buffers, rayAt(camera, place), kept);
   if (hit === undefined) return undefined;
   const corners = cornersOf(buffers, hit.triangle).map((point) => {
     const seen = new Vector3(...point).project(camera);

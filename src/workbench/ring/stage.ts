@@ -8,20 +8,24 @@ import {
   type Dimension,
   DimensionLines,
   type Drawn,
+  type DrawnStone,
   type Dress,
   FindingMarks,
   PartMarks,
   type PlacedFinding,
   RingMetal,
+  RingStones,
   SectionCut,
+  type StonesToDraw,
 } from "../../entries/view.js";
 import { type CameraPlaceName, distanceFor, type Pose, poseAt } from "./camera-places.js";
 import { type Cut, cutThrough, handleOf, planeOf } from "./cut-plane.js";
 import { drawsInSoftware } from "./draws-in-software.js";
 import { Flight } from "./flight.js";
+import { goNearer } from "./go-nearer.js";
 import type { PaperPens } from "./paper-pens.js";
 import { Redraw } from "./redraw.js";
-import { type PicturePlace, type Pointed, pointAt } from "./snap.js";
+import { type PicturePlace, type Pointed, pointAt, rayAt } from "./snap.js";
 
 /** Of the lens, degrees: that of a portrait lens, so that bands look as in the hand. Chosen. */
 const FOV = 26;
@@ -43,6 +47,8 @@ export class RingStage {
   readonly #flight = new Flight();
   #metal: RingMetal | undefined;
   #section: SectionCut | undefined;
+  #stones: RingStones<DrawnStone> | undefined;
+  #stonesText = "";
   #dress: Dress = {};
   #pens: PaperPens;
   #cut: Cut = { kind: "none" };
@@ -90,11 +96,25 @@ export class RingStage {
     this.#redraw.ask();
   }
 
+  /** Shows stones in the ring; none takes them away. */
+  showStones(stones: StonesToDraw<DrawnStone> | undefined): void {
+    const text = stones === undefined ? "" : textOf(stones);
+    // Every change of the document asks; most leave the stones as they are.
+    if (text === this.#stonesText) return;
+    this.#stonesText = text;
+    const before = this.#stones;
+    this.#stones = stones && new RingStones(stones, this.#dress);
+    if (this.#stones !== undefined) this.#scene.add(this.#stones.object);
+    before?.dispose();
+    this.cut(this.#cut);
+  }
+
   dress(dress: Dress): void {
     // Every change of the document asks; a picture of the earlier ring for the same metal would only delay the next.
     if (this.#metal !== undefined && JSON.stringify(dress) === JSON.stringify(this.#dress)) return;
     this.#dress = dress;
     this.#metal?.dress(dress);
+    this.#stones?.dress(dress);
     this.#redraw.ask();
   }
 
@@ -113,7 +133,7 @@ export class RingStage {
     this.#cut = cut;
     const plane = planeOf(cut);
     this.#section?.at(plane);
-    this.#part?.clip(plane === undefined ? [] : [plane]);
+    for (const drawn of [this.#part, this.#stones]) drawn?.clip(plane === undefined ? [] : [plane]);
     this.#redraw.ask();
   }
 
@@ -156,9 +176,7 @@ export class RingStage {
 
   /** Goes nearer by a factor, or farther by one under 1. */
   zoom(factor: number): void {
-    if (factor > 1) this.controls.dollyIn(factor);
-    else this.controls.dollyOut(1 / factor);
-    this.controls.update();
+    goNearer(this.controls, factor);
   }
 
   /** Fits the picture to the canvas's place on the page, CSS pixels. */
@@ -178,12 +196,20 @@ export class RingStage {
     this.#redraw.ask();
   }
 
-  /** What lies at a place of the picture. */
+  /** What lies at a place of the picture: metal, whatever stone lies before it. */
   pointAt(place: PicturePlace): Pointed | undefined {
     if (this.#metal === undefined) return undefined;
     const plane = planeOf(this.#cut);
     const kept = plane && ([plane.normal.x, plane.normal.y, plane.normal.z, plane.constant] as const);
     return pointAt(this.#metal.buffers, this.camera, place, kept);
+  }
+
+  /** The stone that is seen at a place of the picture, where no metal lies before it. */
+  stoneAt(place: PicturePlace): DrawnStone | undefined {
+    const hit = this.#stones?.meet(rayAt(this.camera, place));
+    if (hit === undefined) return undefined;
+    const metal = this.pointAt(place)?.hit;
+    return metal !== undefined && metal.distance < hit.distance ? undefined : hit.stone;
   }
 
   /** Where the cut's handle is in the picture, CSS pixels; undefined where nothing is cut. */
@@ -212,6 +238,7 @@ export class RingStage {
     for (const drawn of this.#layers.values()) drawn.dispose();
     this.#section?.dispose();
     this.#metal?.dispose();
+    this.#stones?.dispose();
     this.controls.dispose();
     this.#renderer.dispose();
   }
@@ -238,11 +265,16 @@ export class RingStage {
       this.controls.target.copy(flown.target);
       this.controls.update();
     }
-    this.#metal?.faceStudio(this.camera);
+    for (const drawn of [this.#metal, this.#stones]) drawn?.faceStudio(this.camera);
     this.#renderer.render(this.#scene, this.camera);
     this.onDrawn();
     return this.#flight.flying;
   }
+}
+
+/** All that is seen of stones but their corners, which follow from it. */
+function textOf({ bodies, stones }: StonesToDraw<DrawnStone>): string {
+  return JSON.stringify([bodies.map(({ mesh: _, ...body }) => body), stones]);
 }
 
 /** Of the ring's radius, how far from its middle the handle of a cut stands. */

@@ -69,6 +69,7 @@ export const english = {
   "ring.look.bore": "into the bore",
   "ring.dimensions": "Dimension lines",
   "ring.findings": "Findings at their places",
+  "ring.stones": "Stones",
   "ring.measure": "Measure between two places",
   "ring.measure.first": "Choose the first place.",
   "ring.measure.second": "Choose the second place.",

@@ -71,6 +71,7 @@ export const german: Words = {
   "ring.look.bore": "auf die Innenseite",
   "ring.dimensions": "Maßlinien",
   "ring.findings": "Befunde an ihrer Stelle",
+  "ring.stones": "Steine",
   "ring.measure": "Zwischen zwei Stellen messen",
   "ring.measure.first": "Die erste Stelle wählen.",
   "ring.measure.second": "Die zweite Stelle wählen.",

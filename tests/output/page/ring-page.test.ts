@@ -25,7 +25,12 @@ async function hostileRing() {
     material: "au750-red",
   });
   const { grid, bytes } = packMesh(mesh, 0.05);
-  return { mesh, report, facts: ringFacts(report, "au750-red", grid), bytes };
+  return {
+    mesh,
+    report,
+    facts: ringFacts(report, { material: "au750-red", grid, stones: { bodies: [], stones: [] } }),
+    bytes,
+  };
 }
 
 /** What stands in an element of the page. */

@@ -42,6 +42,7 @@ for (const question of [
   "fit",
   "profile",
   "beads",
+  "stones",
   "tile",
   "solid",
   "warnings",

@@ -51,6 +51,8 @@ describe("the stage follows the bench", () => {
         told.push(`${material.name} ${finish}`),
       cut: ({ kind }: { kind: string }) => told.push(`cut ${kind}`),
       drawDimensions: (layer: string, lines: readonly Dimension[]) => drawn.set(layer, lines),
+      showStones: (stones: { stones: readonly unknown[] } | undefined) =>
+        told.push(`stones ${stones?.stones.length ?? 0}`),
       drawPart: (segments: Float32Array) => told.push(`part ${segments.length}`),
       drawFindings: (findings: readonly unknown[]) => told.push(`findings ${findings.length}`),
       usePens: () => told.push("pens"),
@@ -61,6 +63,7 @@ describe("the stage follows the bench", () => {
       buffers: signal<unknown>(undefined),
       size: answer({ diameter: 17 }),
       report: answer(report),
+      stones: answer({ bodies: [], stones: [{}, {}, {}] }),
       check: answer({ findings: [{ places: [] }, { places: [] }] }),
     };
     const document = { value: signal<Record<string, unknown>>({ material: "ag925" }) };
@@ -82,6 +85,9 @@ describe("the stage follows the bench", () => {
     expect(drawn.get("dimensions")).toEqual([]);
     state.dimensions.value = true;
     expect(drawn.get("dimensions")?.map(({ text }) => text)).toEqual(["Ø 17.00", "6.00", "2.00"]);
+    expect(told).toContain("stones 3");
+    state.stones.value = false;
+    expect(told.at(-1)).toBe("stones 0");
     state.findings.value = false;
     expect(told.at(-1)).toBe("findings 0");
     state.measured.value = [
