@@ -3,9 +3,12 @@
  * by at most the crease angle. Faces are weighted by their angle at the vertex (G. Thürmer, C. Wüthrich, Computing
  * vertex normals from polygonal facets, 1998).
  */
+import { TURN } from "../base/units.js";
 import { buildEdgeTable, nextEdge, previousEdge } from "./edges.js";
 import type { Mesh } from "./mesh.js";
 import { findRoot, singletons, unite } from "./shells.js";
+import { asOneUnit, findTurned, firstUnit, type Turned } from "./turned.js";
+import { imagesOn, repeating, unitEdges } from "./unit-edges.js";
 
 /**
  * Edges where the surface turns by more are sharp, radians: 30° (common practice, no source). Arcs cut to a chord tolerance
@@ -20,38 +23,104 @@ export interface ShadedMesh extends Mesh {
 }
 
 /**
- * Splits vertices at creases and gives each its normal.
+ * Splits vertices at creases and gives each its normal. Where the mesh is one unit and its images round the z axis, the unit
+ * alone is worked out.
  *
  * @param crease radians, 0 to π: edges that turn by more are sharp. 0 shades flat, π smooths everything.
  */
 export function creasedNormals(mesh: Mesh, crease: number): ShadedMesh {
-  const { positions, triangles } = mesh;
-  const faceNormals = unitFaceNormals(mesh);
-  const corners = groupCorners(mesh, faceNormals, crease);
-  const vertexOfRoot = new Int32Array(triangles.length).fill(-1);
-  const shadedTriangles = new Uint32Array(triangles.length);
-  const shadedPositions = new Float64Array(3 * triangles.length);
-  const normals = new Float64Array(3 * triangles.length);
-  let vertices = 0;
-  for (let h = 0; h < triangles.length; h++) {
-    const root = findRoot(corners, h);
-    if (vertexOfRoot[root] === -1) {
-      vertexOfRoot[root] = vertices;
-      for (let k = 0; k < 3; k++) shadedPositions[3 * vertices + k] = positions[3 * triangles[h] + k];
-      vertices++;
-    }
-    const vertex = vertexOfRoot[root];
-    shadedTriangles[h] = vertex;
-    const weight = cornerAngle(mesh, h);
-    const face = 3 * Math.floor(h / 3);
-    for (let k = 0; k < 3; k++) normals[3 * vertex + k] += weight * faceNormals[face + k];
+  for (const turned of findTurned(mesh)) {
+    const opposite = unitEdges(turned)?.opposite;
+    if (opposite !== undefined) return shade(turned, opposite, crease);
   }
-  for (let i = 0; i < 3 * vertices; i += 3) normalise(normals, i);
-  return {
-    positions: shadedPositions.slice(0, 3 * vertices),
-    triangles: shadedTriangles,
-    normals: normals.slice(0, 3 * vertices),
-  };
+  return shade(asOneUnit(mesh), buildEdgeTable(mesh, repeating(mesh.triangles)).opposite, crease);
+}
+
+/** Cosine and sine of each image's turn. */
+interface Turns {
+  readonly cos: Float64Array;
+  readonly sin: Float64Array;
+}
+
+function turnsOf(units: number): Turns {
+  const angles = Float64Array.from({ length: units }, (_, k) => (TURN * k) / units);
+  return { cos: angles.map(Math.cos), sin: angles.map(Math.sin) };
+}
+
+/** A unit's vertices as they are split, each with its normal in the image that lies in the first unit. */
+interface ShadedUnit {
+  /** For each corner the number of its vertex. */
+  readonly vertexOf: Uint32Array;
+  /** For each vertex one of its corners. */
+  readonly cornerOf: readonly number[];
+  readonly normals: Float64Array;
+}
+
+function shade(turned: Turned, opposite: Int32Array, crease: number): ShadedMesh {
+  const turns = turnsOf(turned.units);
+  const faceNormals = unitFaceNormals(firstUnit(turned));
+  const corners = groupCorners(turned, opposite, turnFinder(faceNormals, turns, crease));
+  const numbers = numberVertices(corners);
+  return allImages(turned, turns, { ...numbers, normals: meanNormals(turned, turns, faceNormals, numbers) });
+}
+
+/** Numbers the sets of corners in the order in which they are met. */
+function numberVertices(corners: Int32Array): Omit<ShadedUnit, "normals"> {
+  const vertexOfRoot = new Int32Array(corners.length).fill(-1);
+  const vertexOf = new Uint32Array(corners.length);
+  const cornerOf: number[] = [];
+  for (let h = 0; h < corners.length; h++) {
+    const root = findRoot(corners, h);
+    if (vertexOfRoot[root] === -1) vertexOfRoot[root] = cornerOf.push(h) - 1;
+    vertexOf[h] = vertexOfRoot[root];
+  }
+  return { vertexOf, cornerOf };
+}
+
+/** Faces are turned back to where they meet the vertex's image in the first unit. */
+function meanNormals(
+  turned: Turned,
+  { cos, sin }: Turns,
+  faceNormals: Float64Array,
+  { vertexOf, cornerOf }: Omit<ShadedUnit, "normals">,
+): Float64Array {
+  const unit = firstUnit(turned);
+  const normals = new Float64Array(3 * cornerOf.length);
+  for (let h = 0; h < vertexOf.length; h++) {
+    const weight = cornerAngle(unit, h);
+    const face = h - (h % 3);
+    const k = turned.unit[h];
+    const x = faceNormals[face];
+    const y = faceNormals[face + 1];
+    const at = 3 * vertexOf[h];
+    normals[at] += weight * (x * cos[k] + y * sin[k]);
+    normals[at + 1] += weight * (y * cos[k] - x * sin[k]);
+    normals[at + 2] += weight * faceNormals[face + 2];
+  }
+  for (let i = 0; i < normals.length; i += 3) normalise(normals, i);
+  return normals;
+}
+
+/** The whole mesh: vertices image by image, triangles as they were. */
+function allImages(turned: Turned, { cos, sin }: Turns, shaded: ShadedUnit): ShadedMesh {
+  const { mesh, units, own, slot, unit } = turned;
+  const { vertexOf, cornerOf, normals: n } = shaded;
+  const each = cornerOf.length;
+  const positions = new Float64Array(3 * units * each);
+  const normals = new Float64Array(3 * units * each);
+  const triangles = new Uint32Array(units * slot.length);
+  for (let k = 0, at = 0; k < units; k++) {
+    for (let v = 0; v < each; v++, at += 3) {
+      const from = 3 * (slot[cornerOf[v]] + k * own);
+      for (let axis = 0; axis < 3; axis++) positions[at + axis] = mesh.positions[from + axis];
+      normals[at] = n[3 * v] * cos[k] - n[3 * v + 1] * sin[k];
+      normals[at + 1] = n[3 * v] * sin[k] + n[3 * v + 1] * cos[k];
+      normals[at + 2] = n[3 * v + 2];
+    }
+    const first = k * slot.length;
+    for (let h = 0; h < slot.length; h++) triangles[first + h] = ((unit[h] + k) % units) * each + vertexOf[h];
+  }
+  return { positions, triangles, normals };
 }
 
 /** Unit normal of each triangle, x, y, z in turn; 0, 0, 0 for a triangle without area. */
@@ -76,20 +145,12 @@ export function unitFaceNormals(mesh: Mesh): Float64Array {
   return normals;
 }
 
-/** Union-find over corners: those that share a vertex normal are in one set. */
-function groupCorners(mesh: Mesh, faceNormals: Float64Array, crease: number): Int32Array {
-  const { triangles } = mesh;
-  const skip = new Uint8Array(triangles.length / 3);
-  for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [triangles[t], triangles[t + 1], triangles[t + 2]];
-    if (a === b || b === c || c === a) skip[t / 3] = 1;
-  }
-  const { opposite } = buildEdgeTable(mesh, skip);
-  const corners = singletons(triangles.length);
-  const turnsFurther = turnFinder(faceNormals, crease);
+/** Union-find over a unit's corners: those that share a vertex normal are in one set. */
+function groupCorners(turned: Turned, opposite: Int32Array, turnsFurther: TurnFinder): Int32Array {
+  const corners = singletons(opposite.length);
   for (let h = 0; h < opposite.length; h++) {
     const back = opposite[h];
-    if (back < h || turnsFurther(h - (h % 3), back - (back % 3))) continue;
+    if (back < h || turnsFurther(h - (h % 3), back - (back % 3), imagesOn(turned, h, back))) continue;
     unite(corners, h, nextEdge(back));
     unite(corners, nextEdge(h), back);
   }
@@ -99,15 +160,17 @@ function groupCorners(mesh: Mesh, faceNormals: Float64Array, crease: number): In
 /** Cosines this near to the crease's own do not tell on which side of it a turn lies: they carry rounding of some 1e-15. */
 const UNSURE = 1e-9;
 
-/** Whether the surface turns by more than the crease from one face to another, by the places of their normals. */
-function turnFinder(normals: Float64Array, crease: number): (a: number, b: number) => boolean {
+/** Whether the surface turns by more than the crease from one face to another so many images on, by the places of their normals. */
+type TurnFinder = (a: number, b: number, on: number) => boolean;
+
+function turnFinder(normals: Float64Array, { cos, sin }: Turns, crease: number): TurnFinder {
   const cosine = Math.cos(crease);
-  return (a, b) => {
+  return (a, b, on) => {
     const ax = normals[a];
     const ay = normals[a + 1];
     const az = normals[a + 2];
-    const bx = normals[b];
-    const by = normals[b + 1];
+    const bx = normals[b] * cos[on] - normals[b + 1] * sin[on];
+    const by = normals[b] * sin[on] + normals[b + 1] * cos[on];
     const bz = normals[b + 2];
     const dot = ax * bx + ay * by + az * bz;
     // Most faces turn by clearly less or more, which the cosine tells. A face without area, whose normal is 0, 0, 0, turns by

@@ -10,7 +10,7 @@ import type { Mesh } from "./mesh.js";
 /** A mesh that was seen to be one unit and its turned images. */
 export interface Turned {
   readonly mesh: Mesh;
-  /** How many units, 2 or more. */
+  /** How many units. */
   readonly units: number;
   /** Vertices of a unit. */
   readonly own: number;
@@ -49,6 +49,32 @@ export function turnedImages(mesh: Mesh, units: number): Turned | undefined {
   return areFinite(positions, 3 * own) ? { mesh, units, own, corners, slot, unit } : undefined;
 }
 
+/** The mesh as one unit and its turned images in every way that it can be seen so, the most units first; none where it is no such mesh. */
+export function* findTurned(mesh: Mesh): Generator<Turned, void> {
+  const [vertices, faces] = [mesh.positions.length / 3, mesh.triangles.length / 3];
+  for (let units = Math.min(vertices, faces); units >= 2; units--) {
+    if (vertices % units !== 0 || faces % units !== 0 || !mayBeTurned(mesh, units)) continue;
+    const turned = turnedImages(mesh, units);
+    if (turned !== undefined) yield turned;
+  }
+}
+
+/** Any mesh as the one unit that it is made of. */
+export function asOneUnit(mesh: Mesh): Turned {
+  const { positions, triangles } = mesh;
+  const unit = new Uint32Array(triangles.length);
+  return { mesh, units: 1, own: positions.length / 3, corners: triangles, slot: triangles, unit };
+}
+
+/** Whether the first corner and the first vertex come again one unit on: what is no such ring is seen by that at once. */
+function mayBeTurned({ positions, triangles }: Mesh, units: number): boolean {
+  const vertices = positions.length / 3;
+  const own = vertices / units;
+  if (triangles[triangles.length / units] !== (triangles[0] + own) % vertices) return false;
+  const angle = TURN / units;
+  return offImage(positions, 0, 3 * own, Math.cos(angle), Math.sin(angle)) <= OFF_IMAGE;
+}
+
 /** Whether the corners from a place on are the first unit's, so many vertices on. */
 function areMovedOn(triangles: Uint32Array, corners: Uint32Array, from: number, on: number, vertices: number): boolean {
   for (let i = 0; i < corners.length; i++) {
@@ -64,15 +90,17 @@ function areTurned(p: Float64Array, length: number, k: number, units: number): b
   const cos = Math.cos(angle);
   const sin = Math.sin(angle);
   const on = k * length;
-  for (let i = 0; i < length; i += 3) {
-    const x = p[i];
-    const y = p[i + 1];
-    const offX = Math.abs(x * cos - y * sin - p[on + i]);
-    const offY = Math.abs(x * sin + y * cos - p[on + i + 1]);
-    const offZ = Math.abs(p[i + 2] - p[on + i + 2]);
-    if (!(offX + offY + offZ <= OFF_IMAGE)) return false;
-  }
+  for (let i = 0; i < length; i += 3) if (!(offImage(p, i, on + i, cos, sin) <= OFF_IMAGE)) return false;
   return true;
+}
+
+/** How far the point at one place of the coordinates, turned, lies from the point at another, along the three axes together. */
+function offImage(p: Float64Array, at: number, image: number, cos: number, sin: number): number {
+  const x = p[at];
+  const y = p[at + 1];
+  const offX = Math.abs(x * cos - y * sin - p[image]);
+  const offY = Math.abs(x * sin + y * cos - p[image + 1]);
+  return offX + offY + Math.abs(p[at + 2] - p[image + 2]);
 }
 
 function areFinite(p: Float64Array, length: number): boolean {

@@ -18,6 +18,12 @@ const EXTRAS: Readonly<Record<Extra, (ring: Ring, ...given: never[]) => Promise<
   },
 };
 
+/** Answers that are made for each question alone: nobody remembers their arrays. */
+const FRESH: ReadonlySet<Question | Extra> = new Set(["buffers", "file"]);
+
+/** Whether the arrays of an answer may be handed over without a copy. */
+export const isFreshAnswer = (name: Question | Extra): boolean => FRESH.has(name);
+
 /** @throws AnnuletError `question-unknown`; as the question itself */
 export async function answerQuestion(ring: Ring, name: Question | Extra, given: readonly unknown[]): Promise<unknown> {
   if (!Object.hasOwn(ASKER_AT, name)) throw questionUnknown(name);

@@ -29,24 +29,24 @@ const DEEPEST = 40;
 /**
  * Copies an answer, so that what a ring remembers stays whole when the copy's arrays are handed over.
  *
+ * @param isFresh whether the answer was made for this question alone, so that its own arrays are handed over. Default no
  * @throws RangeError where it is nested deeper than 40
  */
-export function pack<Value>(answer: Value): Parcel<Value> {
-  const buffers: ArrayBuffer[] = [];
-  return { value: copy(answer, buffers, 0) as Plain<Value>, buffers };
+export function pack<Value>(answer: Value, isFresh = false): Parcel<Value> {
+  const buffers = new Set<ArrayBuffer>();
+  const put = (array: ArrayBufferView): ArrayBufferView => {
+    const own = isFresh ? array : structuredClone(array);
+    buffers.add(own.buffer as ArrayBuffer);
+    return own;
+  };
+  return { value: copy(answer, put, 0) as Plain<Value>, buffers: [...buffers] };
 }
 
-function copy(value: unknown, buffers: ArrayBuffer[], depth: number): unknown {
+function copy(value: unknown, put: (array: ArrayBufferView) => ArrayBufferView, depth: number): unknown {
   if (depth > DEEPEST) throw new RangeError(`an answer is nested deeper than ${DEEPEST}`);
   if (typeof value !== "object" || value === null) return value;
-  if (ArrayBuffer.isView(value)) return copyArray(value, buffers);
-  if (Array.isArray(value)) return value.map((entry) => copy(entry, buffers, depth + 1));
+  if (ArrayBuffer.isView(value)) return put(value);
+  if (Array.isArray(value)) return value.map((entry) => copy(entry, put, depth + 1));
   const entries = Object.entries(value).filter(([, entry]) => typeof entry !== "function");
-  return Object.fromEntries(entries.map(([key, entry]) => [key, copy(entry, buffers, depth + 1)]));
-}
-
-function copyArray(array: ArrayBufferView, buffers: ArrayBuffer[]): ArrayBufferView {
-  const again = structuredClone(array);
-  buffers.push(again.buffer as ArrayBuffer);
-  return again;
+  return Object.fromEntries(entries.map(([key, entry]) => [key, copy(entry, put, depth + 1)]));
 }

@@ -67,8 +67,9 @@ export class RingServer implements RingWorker {
         onProgress: hears ? (progress: unknown) => this.#page.progress(question, progress as never) : undefined,
       };
       // Loaded with the library, so that a page that only asks takes none of it.
-      const { answerQuestion } = await import("./answer-question.js");
-      const { value, buffers } = pack(await answerQuestion(opened, name, withAsker(name, given, asker)));
+      const { answerQuestion, isFreshAnswer } = await import("./answer-question.js");
+      const answer = await answerQuestion(opened, name, withAsker(name, given, asker));
+      const { value, buffers } = pack(answer, isFreshAnswer(name));
       return transfer({ value }, [...buffers]);
     } catch (error) {
       return { error: AnnuletError.from(error).toJSON() };

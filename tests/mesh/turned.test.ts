@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { turnRound } from "../../src/mesh/turn-round.js";
-import { firstUnit, imagesOf, type Turned, turnedImages, usesAll } from "../../src/mesh/turned.js";
+import { findTurned, firstUnit, imagesOf, type Turned, turnedImages, usesAll } from "../../src/mesh/turned.js";
 import { sector } from "../support/sector.js";
 
 const UNITS = 5;
@@ -72,5 +72,18 @@ describe("turned images", () => {
     expect([...imagesOf(turned, [3], Math.fround).positions]).toEqual(
       [...imagesOf(turned, [3]).positions].map(Math.fround),
     );
+  });
+
+  it("are found without being told how many, in every way in which they can be seen", () => {
+    const found = (mesh: Mesh) => [...findTurned(mesh)].map(({ units }) => units);
+    // Each unit of the torus is of four columns, which are alike too.
+    expect(found(ring())).toEqual([20, 10, 5, 4, 2]);
+    const mesh = ring();
+    for (let k = 0; k < UNITS; k++) mesh.positions[(k * mesh.positions.length) / UNITS + 2] += 0.1;
+    expect(found(mesh)).toEqual([UNITS]);
+    mesh.positions[3] += 1e-6;
+    expect(found(mesh)).toEqual([]);
+    expect(found(exchanged())).toEqual([]);
+    expect(found({ positions: new Float64Array(0), triangles: new Uint32Array(0) })).toEqual([]);
   });
 });

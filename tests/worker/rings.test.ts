@@ -64,8 +64,11 @@ describe("a ring behind a port", () => {
     const ring = rings.open(DOCUMENT);
     const first = await ring.solid();
     first.positions.fill(0);
+    const [buffers, file] = [await ring.buffers(), await ring.file("a.obj")];
     const again = await ring.solid();
     expect(sameBytes(again.positions, (await openRing(DOCUMENT).solid()).positions)).toBe(true);
+    expect(sameBytes((await ring.buffers()).normals, buffers.normals)).toBe(true);
+    expect(sameBytes(await ring.file("a.obj"), file)).toBe(true);
   });
 
   it("takes over what a change leaves as it is", async () => {
