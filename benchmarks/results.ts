@@ -9,6 +9,7 @@ import type { Memory } from "./memory.js";
 import type { PictureTimings } from "./picture.js";
 import type { Reading } from "./reading.js";
 import type { StartTiming } from "./starts.js";
+import type { StonesTiming } from "./stones.js";
 import type { DesignTimings } from "./time-design.js";
 import type { WholeTiming } from "./whole.js";
 import type { Writing } from "./writing.js";
@@ -35,6 +36,7 @@ export interface Results {
   readonly writing: Writing;
   readonly reading: Reading;
   readonly picture: PictureTimings;
+  readonly stones: StonesTiming;
 }
 
 export function thisMachine(quick: boolean): Machine {

@@ -1,7 +1,7 @@
 /**
  * The benchmark: `npm run bench`, with `-- --quick` for few calls a task, `-- --json` for the numbers unrounded. With
  * `-- --changes` only what changes of an opened ring cost is timed, with `-- --starts` only what starts cost, with `-- --drafts` only
- * what drafts cost against full builds. With `-- --examples` every example's union is timed instead, with `-- --examples=PART` those whose names have it in them.
+ * what drafts cost against full builds, with `-- --stones` only a ring with stones. With `-- --examples` every example's union is timed instead, with `-- --examples=PART` those whose names have it in them.
  * Results go to standard output, progress to standard error.
  */
 import { parseArgs } from "node:util";
@@ -21,14 +21,16 @@ import { showChanges } from "./show-changes.js";
 import { showDrafts } from "./show-drafts.js";
 import { showExamples } from "./show-examples.js";
 import { showStarts } from "./show-starts.js";
+import { showStones } from "./show-stones.js";
 import { timeStarts } from "./starts.js";
+import { timeStones } from "./stones.js";
 import { type DesignTimings, timeDesign } from "./time-design.js";
 import { timeWhole } from "./whole.js";
 import { timeWriting } from "./writing.js";
 
 // An option that may stand alone is not known to the parser: it gets its value here.
 const args = process.argv.slice(2).map((arg) => (arg === "--examples" ? "--examples=" : arg));
-const { quick, json, examples, changes, starts, drafts } = parseArgs({
+const { quick, json, examples, changes, starts, drafts, stones } = parseArgs({
   args,
   options: {
     quick: { type: "boolean", default: false },
@@ -37,6 +39,7 @@ const { quick, json, examples, changes, starts, drafts } = parseArgs({
     changes: { type: "boolean", default: false },
     starts: { type: "boolean", default: false },
     drafts: { type: "boolean", default: false },
+    stones: { type: "boolean", default: false },
   },
 }).values;
 const effort = quick ? QUICK : FULL;
@@ -46,6 +49,7 @@ function asked(): string | Promise<string> {
   if (starts) return onlyStarts();
   if (changes) return onlyChanges();
   if (drafts) return onlyDrafts();
+  if (stones) return onlyStones();
   return examples === undefined ? everything() : unionOfExamples(examples);
 }
 
@@ -62,6 +66,11 @@ async function onlyChanges(): Promise<string> {
 async function onlyDrafts(): Promise<string> {
   const rows = await timeDrafts(effort, examples ?? "");
   return json ? JSON.stringify(rows, null, 2) : showDrafts(rows);
+}
+
+async function onlyStones(): Promise<string> {
+  const timing = await timeStones(effort);
+  return json ? JSON.stringify(timing, null, 2) : showStones(timing);
 }
 
 function onlyStarts(): string {
@@ -88,6 +97,7 @@ async function everything(): Promise<string> {
     writing: await timeWriting(effort),
     reading: await timeReading(effort),
     picture: await timePicture(effort),
+    stones: await timeStones(effort),
   };
   return json ? JSON.stringify(results, null, 2) : showResults(results);
 }

@@ -11,11 +11,12 @@ import { showChanges } from "./show-changes.js";
 import { showStages, showUnions } from "./show-design.js";
 import { showByBeads, showByUnits } from "./show-growth.js";
 import { showStarts } from "./show-starts.js";
+import { showStones } from "./show-stones.js";
 import { showMemory, showWhole } from "./show-whole.js";
 import type { Writing } from "./writing.js";
 
 export function showResults(results: Results): string {
-  const { machine, memory, starts, whole, changes, designs, growth, flat, writing, reading, picture } = results;
+  const { machine, memory, starts, whole, changes, designs, growth, flat, writing, reading, picture, stones } = results;
   return [
     `${machine.processor}, ${machine.cores} cores, ${machine.system}, node ${machine.node}${machine.quick ? "; quick: rough numbers" : ""}`,
     showWhole(whole),
@@ -29,6 +30,7 @@ export function showResults(results: Results): string {
     showFiles("writing", writing),
     showFiles("reading", reading),
     showPicture(picture),
+    showStones(stones),
   ].join("\n\n");
 }
 

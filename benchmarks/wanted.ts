@@ -7,6 +7,9 @@ export const WANTED = {
   mirrorRoad: 10,
   turnRoad: 6,
   everyExample: 3,
+  /** Of a ring of 60 bead-set stones and 1 000 beads: its build over the README's design, and the reference over its union. */
+  stonesOfLarge: 2,
+  stonesUnion: 8,
   /** A build in a process that has built before, ms. */
   warmFull: 400,
   warmDraft: 60,

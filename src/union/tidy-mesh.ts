@@ -96,7 +96,8 @@ class Work {
       for (let k = 0; k < 3; k++) {
         const a = this.#triangles[3 * t + k];
         const b = this.#triangles[3 * t + ((k + 1) % 3)];
-        if (a >= b) continue;
+        // Each edge once; a rim's has one triangle on this side of its plane, and one direction with it.
+        if (a >= b && (this.#marks[a] & this.#marks[b]) === 0) continue;
         const square = this.#squareDistance(a, b);
         if (square <= SHORT_EDGE ** 2) short.push({ a, b, length: Math.sqrt(square) });
       }

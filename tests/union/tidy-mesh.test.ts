@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { finish } from "../../src/base/pausing.js";
 import { checkForm } from "../../src/judge/check-form.js";
 import { checkSolid } from "../../src/judge/gate.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
-import { tidyMesh } from "../../src/union/tidy-mesh.js";
+import { tidyingOpen, tidyMesh } from "../../src/union/tidy-mesh.js";
 import { SEED } from "../band/profile/specs.js";
 import { box, meshOf, sphere, surfaceKey, torus } from "../support/meshes.js";
 
@@ -233,4 +234,24 @@ it("mends a row of flat triangles along an edge of many points, keeping the poin
   const tidied = tidyMesh(mesh);
   expect(checkSolid(tidied).closed).toBe(true);
   expect(tidied.positions).toHaveLength(mesh.positions.length);
+});
+
+describe("tidying a mesh that is cut open at a plane", () => {
+  // A rim's edge belongs to one triangle, so it is met in one direction alone, whichever that is.
+  it.each([
+    ["from the lower number to the higher", 1, 2],
+    ["from the higher number to the lower", 2, 1],
+  ])("collapses a short edge of the rim that goes %s", (_, p, q) => {
+    const points = [[0, 0, 0], [], [], [1, 0, 0], [0.5, 1, 0]];
+    points[p] = [0.5, 0, 0];
+    points[q] = [0.5 + 1e-7, 0, 0];
+    const mesh = meshOf(points, [
+      [0, p, 4],
+      [p, q, 4],
+      [q, 3, 4],
+    ]);
+    const tidy = finish(tidyingOpen({ mesh, marks: Uint8Array.from([1, 1, 1, 1, 0]) }));
+    expect(tidy.mesh.triangles.length / 3).toBe(2);
+    expect([...tidy.marks].sort()).toEqual([0, 1, 1, 1]);
+  });
 });

@@ -1,6 +1,8 @@
 /**
- * The section of a channel's groove, of its raised walls and of a bright cut, in closed form.
+ * The section of a channel's groove, of its raised walls and of a bright cut, in closed form: (y, z) across the row, in pieces that
+ * are grown by so many mm or shrunk.
  */
+import { below, type Clip, type Piece } from "./span.js";
 import type { StoneView } from "./stone-view.js";
 import { BROKEN, bulgeOf, ROOM } from "./told.js";
 
@@ -11,14 +13,22 @@ export interface GrooveAsked {
   readonly notched: boolean;
 }
 
-/** A section as a question, grown by so many mm or shrunk. */
-export type SectionHolds = (y: number, z: number, grown: number) => boolean;
+/** A section's pieces. */
+export type SectionPieces = (grown: number) => readonly Piece[];
 
 export interface Groove {
   readonly half: number;
   /** Height of its ledges at most. */
   readonly ledge: number;
-  readonly holds: SectionHolds;
+  readonly pieces: SectionPieces;
+}
+
+/** Open above. */
+const UP = Number.POSITIVE_INFINITY;
+
+/** y no farther to either side than so many mm, and by so much more for a mm of height. */
+export function between(half: number, slope = 0): Clip[] {
+  return [below(0, 1, -slope, half), below(0, -1, -slope, half)];
 }
 
 export function grooveOf(stone: StoneView, along: number, { cover, bearing, notched }: GrooveAsked): Groove {
@@ -34,18 +44,28 @@ export function grooveOf(stone: StoneView, along: number, { cover, bearing, notc
   return {
     half,
     ledge,
-    holds: (y, z, grown) => {
+    pieces: (grown) => {
       const more = grown > 0 ? open + grown : grown;
-      const beside = Math.abs(y);
-      if (beside <= half + grown) return z >= ledge - more;
-      if (!notched || beside > notch + grown) return false;
-      return z >= lower - (notch - beside) * down - more && z <= upper + (notch - beside) * rises + more;
+      const slot: Piece = { low: ledge - more, high: UP, clips: between(half + grown) };
+      if (!notched) return [slot];
+      // Of the notch what lies on one side: below both its upper face and above the lower one.
+      const notchOn = (side: 1 | -1): Piece => ({
+        low: Number.NEGATIVE_INFINITY,
+        high: UP,
+        clips: [
+          below(0, -side, 0, -half - Math.min(0, grown)),
+          below(0, side, 0, notch + grown),
+          below(0, side * down, -1, notch * down - lower + more),
+          below(0, side * rises, 1, notch * rises + upper + more),
+        ],
+      });
+      return [slot, notchOn(1), notchOn(-1)];
     },
   };
 }
 
 /** Both raised walls with what lies between them. */
-export function wallHolds(
+export function wallPieces(
   half: number,
   {
     wall,
@@ -53,15 +73,38 @@ export function wallHolds(
     foot,
     sure,
   }: { readonly wall: number; readonly top: number; readonly foot: number; readonly sure: number },
-): SectionHolds {
+): SectionPieces {
   const broken = Math.min(BROKEN, wall / 3);
-  return (y, z, grown) => {
-    if (z < (grown < 0 ? sure : foot) || z > top + grown) return false;
-    return Math.abs(y) <= half + wall - Math.max(0, z - top + broken) + grown;
+  const outer = half + wall;
+  return (grown) => {
+    const edge = outer + top - broken + grown;
+    const clips = [...between(outer + grown), below(0, 1, 1, edge), below(0, -1, 1, edge)];
+    return [{ low: grown < 0 ? sure : foot, high: top + grown, clips }];
   };
 }
 
-/** A floor so wide on either side at the girdle, and a slope beside it up to the surface. */
-export function brightHolds(floor: number, border: number, surface: number): SectionHolds {
-  return (y, z, grown) => z >= -grown && Math.abs(y) <= floor + border * Math.min(1, Math.max(0, z / surface)) + grown;
+export interface BrightSizes {
+  /** How far the floor at the girdle goes, mm, and how wide the slope beside it is. */
+  readonly floor: number;
+  readonly border: number;
+  /** Height of the surface at which the slope ends. */
+  readonly surface: number;
+}
+
+/**
+ * A floor at the girdle, and a slope beside it up to the surface.
+ *
+ * @param within what lies no farther out than so many mm, and by so much more for a mm of height
+ */
+export function brightPieces(
+  { floor, border, surface }: BrightSizes,
+  within: (by: number, slope?: number) => readonly Clip[],
+): SectionPieces {
+  return (grown) => {
+    const flat: Piece = { low: -grown, high: UP, clips: within(floor + grown) };
+    if (surface < 0) return [flat];
+    if (surface === 0) return [{ ...flat, clips: within(floor + border + grown) }];
+    const clips = [...within(floor + grown, border / surface), ...within(floor + border + grown)];
+    return [flat, { low: Math.max(0, -grown), high: UP, clips }];
+  };
 }

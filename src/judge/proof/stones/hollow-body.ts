@@ -1,10 +1,10 @@
 /**
  * A stone's hollow in closed form: a wall along the girdle, a cone to the pavilion's angle, a pilot, an opening.
  */
-import type { Point3 } from "../../../base/math/point.js";
-import type { StoneView } from "./stone-view.js";
+import type { Piece } from "./span.js";
+import { inCone } from "./span.js";
+import type { DrawnTogether, StoneView } from "./stone-view.js";
 import { BELOW_CULET, bulgeOf, ROOM } from "./told.js";
-import type { ToldBody } from "./told-body.js";
 
 export interface HollowSizes {
   /** Share of the width that the pilot has. */
@@ -23,59 +23,89 @@ export function edgeOf({ band, pavilion, width, placed }: StoneView): number {
   return -band - ROOM * (Math.hypot(1, slope) - slope);
 }
 
-/** Whether a point lies in a stone's hollow. */
-export function hollowHolds(view: StoneView, { pilot, bore, above, crowned = false }: HollowSizes): ToldBody["holds"] {
-  const { width, band, pavilion, placed } = view;
-  const { through, stone, setting } = placed;
-  const { keel } = view;
-  const edge = edgeOf(view);
-  const depth = pavilion * ((width / 2 + ROOM) / ((width * (1 - stone.proportions.culet)) / 2));
-  const share = (size: number) => (size * width) / (width + 2 * ROOM);
-  const culet = -band - pavilion;
-  const floor = culet - Math.min(BELOW_CULET, (culet - bore) / 2);
-  const opening =
-    through === false
-      ? undefined
-      : through === true
-        ? { size: setting.pilot, edge: 0.1, shape: "round" as const }
-        : through;
-  const isFlat = pavilion === 0 && opening === undefined;
-  const wide = opening && Math.min(opening.size ?? setting.pilot, setting.form === "bezel" ? pilot : 1);
-  return (point, grown) => {
-    const [x, y, z] = view.local(point);
-    if (z > above + grown) return false;
-    const inPilot = () => view.outsideShare(x, y, { by: ROOM, share: share(pilot), keel }) <= grown;
-    if (setting.ready !== "pilot") {
-      // Facets that bulge beyond the cone move it down: by how much is not told.
-      const lowest = edge - (grown > 0 ? bulgeOf(placed.stone) : 0) - grown;
-      if (z >= (grown < 0 ? edge - grown : lowest))
-        return view.outside(x, y) <= ROOM + grown && (!crowned || underCrown(view, [x, y, z], grown));
-      const from = grown < 0 ? edge - grown : lowest;
-      const part = depth === 0 ? 0 : 1 - (from - z) / depth;
-      if (part > share(pilot) && view.outsideShare(x, y, { by: ROOM, share: part, keel }) <= grown) return true;
-    }
-    if (isFlat) return false;
-    if (z >= floor - grown && inPilot()) return true;
-    if (opening === undefined || wide === undefined || z < bore - 1) return false;
-    const flare = Math.max(0, Math.min(opening.edge, (floor - bore) / 2) + bore - z);
-    if (opening.shape === "round" || view.radius !== undefined) {
-      const middle = (keel[0] + keel[1]) / 2;
-      return z <= floor + grown && Math.hypot(x - middle, y) <= (wide * width) / 2 + flare + grown;
-    }
-    return (
-      z <= floor + grown &&
-      view.outsideShare(x, y, { by: ROOM, share: share(wide + (2 * flare) / width), keel }) <= grown
-    );
-  };
+/** An opening's tool goes so far beyond the bore, mm (chosen: farther than any bore falls away under a stone). */
+const BEYOND_BORE = 1;
+
+/** Widths as shares of what the hollow's upper outline has. */
+function shareOf({ width }: StoneView, size: number): number {
+  return (size * width) / (width + 2 * ROOM);
 }
 
-/** Whether a place lies below the crown's cone one room away, or over the table. */
-function underCrown(view: StoneView, [x, y, z]: Point3, grown: number): boolean {
+/** A stone's hollow, grown by so many mm. */
+export function hollowPieces(view: StoneView, sizes: HollowSizes, grown: number): Piece[] {
+  const { pavilion, placed } = view;
+  const isFlat = pavilion === 0 && placed.through === false;
+  return [
+    ...(placed.setting.ready === "pilot" ? [] : bearingPieces(view, sizes, grown)),
+    ...(isFlat ? [] : pilotPieces(view, sizes, grown)),
+  ];
+}
+
+/** The wall along the girdle, and the cone on which the pavilion lies. */
+function bearingPieces(view: StoneView, { pilot, above, crowned = false }: HollowSizes, grown: number): Piece[] {
+  const { width, pavilion, placed, keel } = view;
+  const depth = pavilion * ((width / 2 + ROOM) / ((width * (1 - placed.stone.proportions.culet)) / 2));
+  // Facets that bulge beyond the cone move it down: by how much is not told.
+  const from = edgeOf(view) - (grown > 0 ? bulgeOf(placed.stone) : 0) - grown;
+  const wall: Piece = { low: from, high: above + grown, clips: [view.beside(ROOM + grown)] };
+  const walls = crowned ? underCrown(view, wall, grown) : [wall];
+  if (depth === 0) return walls;
+  const cone = { by: ROOM, keel, share: 1 - from / depth, slope: 1 / depth, grown };
+  const low = from - (1 - shareOf(view, pilot)) * depth;
+  return [...walls, { low, high: Math.min(from, above + grown), clips: [view.drawnTogether(cone)] }];
+}
+
+/** What of a wall lies below the crown's cone one room away, or over the table. */
+function underCrown(view: StoneView, wall: Piece, grown: number): Piece[] {
   const { width, crown, placed } = view;
   const { table } = placed.stone.proportions;
   const slope = crown / ((width * (1 - table)) / 2);
-  const lift = ROOM * (Math.hypot(1, slope) - slope) + (grown > 0 ? bulgeOf(placed.stone) : 0);
+  const lift = ROOM * (Math.hypot(1, slope) - slope) + (grown > 0 ? bulgeOf(placed.stone) : 0) + grown;
   const least = (table * width + 2 * ROOM) / (width + 2 * ROOM);
-  const share = Math.max(least, Math.min(1, 1 - (z - lift - grown) / (slope * (width / 2 + ROOM))));
-  return view.outsideShare(x, y, { by: ROOM, share, keel: [0, 0] }) <= grown;
+  const height = slope * (width / 2 + ROOM);
+  const keel: DrawnTogether["keel"] = [0, 0];
+  const cone = { by: ROOM, keel, share: 1 + lift / height, slope: -1 / height, grown };
+  return [
+    {
+      ...wall,
+      high: Math.min(wall.high, lift + (1 - least) * height),
+      clips: [...wall.clips, view.drawnTogether(cone)],
+    },
+    { ...wall, clips: [view.drawnTogether({ by: ROOM, keel, share: Math.min(1, least), grown })] },
+  ];
+}
+
+/** The pilot and, below it, the opening with its broken edge. */
+function pilotPieces(view: StoneView, { pilot, bore, above }: HollowSizes, grown: number): Piece[] {
+  const { width, band, pavilion, keel } = view;
+  const culet = -band - pavilion;
+  const floor = culet - Math.min(BELOW_CULET, (culet - bore) / 2);
+  const narrow = (size: number, slope = 0) =>
+    view.drawnTogether({ by: ROOM, keel, share: shareOf(view, size), slope: shareOf(view, slope), grown });
+  const blind: Piece = { low: floor - grown, high: above + grown, clips: [narrow(pilot)] };
+  const opening = openingOf(view, pilot);
+  if (opening === undefined) return [blind];
+  const { wide, edge, round } = opening;
+  // The edge in the bore is broken at 45°, from here down.
+  const broken = bore + Math.min(edge, (floor - bore) / 2);
+  const middle = (keel[0] + keel[1]) / 2;
+  const radius = (wide * width) / 2 + grown;
+  const sides = round
+    ? { straight: inCone(middle, radius, 0), flared: inCone(middle, radius + broken, -1) }
+    : { straight: narrow(wide), flared: narrow(wide + (2 * broken) / width, -2 / width) };
+  const low = bore - BEYOND_BORE;
+  return [
+    blind,
+    { low, high: floor + grown, clips: [sides.straight] },
+    { low, high: Math.min(broken, floor + grown), clips: [sides.flared] },
+  ];
+}
+
+/** Share of the width, how far its edge is broken, mm, and whether it is round; undefined of what is closed below. */
+function openingOf({ placed: { through, setting }, radius }: StoneView, pilot: number) {
+  if (through === false) return undefined;
+  const { size, edge, shape } =
+    through === true ? { size: setting.pilot, edge: 0.1, shape: "round" as const } : through;
+  const wide = Math.min(size ?? setting.pilot, setting.form === "bezel" ? pilot : 1);
+  return { wide, edge, round: shape === "round" || radius !== undefined };
 }

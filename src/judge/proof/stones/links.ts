@@ -2,9 +2,11 @@
  * What is cut away between two round hollows that leave less than a leaf of metal between them.
  */
 import { vec3 } from "gl-matrix";
+import { below } from "./span.js";
 import type { StoneView } from "./stone-view.js";
+import { type Axes, lineIn } from "./through.js";
 import { LEAST_LEAF, ROOM } from "./told.js";
-import type { ToldBody } from "./told-body.js";
+import { keptPieces, type ToldBody } from "./told-body.js";
 
 /** Links end at even places across, so their ends are told to this, mm. */
 const ENDS = 0.04;
@@ -49,22 +51,41 @@ function roundLink(a: StoneView, b: StoneView): ToldBody {
   );
   const [ra, rb] = [(a.radius ?? 0) + ROOM, (b.radius ?? 0) + ROOM];
   const middle = (ra - rb) / 2;
-  const [x, y, z] = at;
-  const [ox, oy, oz] = out;
+  const axes = { at, along, across, out } as unknown as Axes;
+  const reach = linkReach(ra, rb, distance);
   // The larger of both circles, twice: where these part by a leaf no link reaches.
   const far = Math.sqrt(Math.max(0, Math.max(ra, rb) ** 2 - ((distance - LEAST_LEAF) / 2) ** 2));
   return {
     kind: "hollows",
-    sphere: { centre: [x, y, z], radius: 2 * (a.width + b.width) },
-    axis: { at: [x, y, z], out: [ox, oy, oz], radius: far + Math.abs(middle) + BESIDE },
-    holds: (point, grown) => {
-      const off = vec3.subtract([0, 0, 0], point, at);
-      const [px, py, pz] = [vec3.dot(off, along), vec3.dot(off, across), vec3.dot(off, out)];
-      if (pz < -(a.band + b.band) / 2 - grown) return false;
-      if (Math.abs(px - middle) > LEAST_LEAF / 2 + INTO + ROOM + grown) return false;
-      const beside = Math.abs(py) + (grown < 0 ? ENDS : 0) - Math.max(0, grown);
-      if (beside >= Math.min(ra, rb)) return false;
-      return distance - Math.sqrt(ra * ra - beside * beside) - Math.sqrt(rb * rb - beside * beside) < LEAST_LEAF;
-    },
+    sphere: { centre: axes.at, radius: 2 * (a.width + b.width) },
+    axis: { at: axes.at, out: axes.out, radius: far + Math.abs(middle) + BESIDE },
+    line: (through) => lineIn(axes, through),
+    pieces: keptPieces((grown) => {
+      const half = LEAST_LEAF / 2 + INTO + ROOM + grown;
+      const wide = reach - (grown < 0 ? ENDS : 0) + Math.max(0, grown);
+      const clips = [
+        below(1, 0, 0, middle + half),
+        below(-1, 0, 0, half - middle),
+        below(0, 1, 0, wide),
+        below(0, -1, 0, wide),
+      ];
+      return [{ low: -(a.band + b.band) / 2 - grown, high: Number.POSITIVE_INFINITY, clips }];
+    }),
   };
+}
+
+/** Halvings that find how far across a link goes: to far below what its ends are told to. */
+const HALVINGS = 20;
+
+/** How far across two circles so far apart leave less than a leaf between them. */
+function linkReach(ra: number, rb: number, distance: number): number {
+  const leaf = (y: number) => distance - Math.sqrt(ra * ra - y * y) - Math.sqrt(rb * rb - y * y);
+  let [low, high] = [0, Math.min(ra, rb)];
+  if (leaf(high) < LEAST_LEAF) return high;
+  for (let i = 0; i < HALVINGS; i++) {
+    const middle = (low + high) / 2;
+    if (leaf(middle) < LEAST_LEAF) low = middle;
+    else high = middle;
+  }
+  return low;
 }

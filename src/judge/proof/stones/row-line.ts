@@ -1,14 +1,15 @@
 /**
  * A row of alike stones at one place across the band, as a section in the half plane of every angle that it covers.
  */
-import type { Point3 } from "../../../base/math/point.js";
 import { TURN } from "../../../base/units.js";
+import type { Line } from "./span.js";
 import type { StoneView } from "./stone-view.js";
+import type { Through } from "./through.js";
 
 export interface RowLine {
   readonly stones: readonly StoneView[];
-  /** y across the row and z out of the ring, of a point; undefined beyond its ends. */
-  readonly section: (point: Point3, beyond: number) => readonly [y: number, z: number] | undefined;
+  /** A column as it goes through the section: y across the row, z out of the ring, x how far beyond the row's ends or a stone's middle. */
+  readonly line: (through: Through) => Line;
   /** Cosine between a stone's length and the row. */
   readonly along: number;
 }
@@ -64,15 +65,19 @@ function lineOf(row: readonly StoneView[]): RowLine | undefined {
   return {
     stones: row,
     along: turn,
-    section: (point, beyond) => {
-      const far = Math.hypot(point[0], point[1]);
-      if (!closed) {
-        const angle = Math.atan2(point[1], point[0]);
-        const on = low + ((((angle - low) % TURN) + TURN) % TURN);
-        const aside = Math.min(on - high, TURN + low - on);
-        if (on > high && aside * radius > beyond) return undefined;
-      }
-      return [(point[2] - w) * out - (far - radius) * lean, (point[2] - w) * lean + (far - radius) * out];
+    line: ({ angle, stand }) => {
+      const [[pw, pr], [dw, dr]] = [stand.point, stand.way];
+      const on = low + ((((angle - low) % TURN) + TURN) % TURN);
+      const aside = closed || on <= high ? 0 : Math.min(on - high, TURN + low - on);
+      const [up, aw] = [pr - radius, pw - w];
+      return {
+        x: aside * radius,
+        dx: 0,
+        y: aw * out - up * lean,
+        dy: dw * out - dr * lean,
+        z: aw * lean + up * out,
+        dz: dw * lean + dr * out,
+      };
     },
   };
 }
@@ -86,9 +91,6 @@ function aloneLine(stone: StoneView): RowLine {
   return {
     stones: [stone],
     along: 1,
-    section: (point, beyond) => {
-      const [x, y, z] = stone.local(point);
-      return Math.abs(x) > beyond ? undefined : [y, z];
-    },
+    line: (through) => stone.line(through),
   };
 }

@@ -17,8 +17,19 @@ const MOST = 8192;
 const A_POST = 6;
 const BESIDE_AXIS = 0.04;
 
-/** Angle between one place and the next: of such none fall in with each other (H. Vogel, A better way to construct the sunflower head, 1979). */
-const GOLDEN_ANGLE = Math.PI * (3 - Math.sqrt(5));
+/**
+ * Steps of two numbers at once by which places fill a square evenly, also those of every nth place alone (M. Roberts, The
+ * Unreasonable Effectiveness of Quasirandom Sequences: powers of the plastic number). Multiples of one number for both would all
+ * lie on one spiral.
+ */
+const EVEN_STEPS = [0.7548776662466927, 0.5698402909980532] as const;
+
+/** The place number k in the unit disc, as even as all of them together. */
+function inDisc(k: number): readonly [x: number, y: number] {
+  const [share, turn] = EVEN_STEPS.map((step) => (k + 1 / 2) * step);
+  const far = Math.sqrt(share - Math.floor(share));
+  return [far * Math.cos(TURN * turn), far * Math.sin(TURN * turn)];
+}
 
 export interface StoneColumnsOptions {
   readonly band: Band;
@@ -47,13 +58,13 @@ export function stoneColumns(options: StoneColumnsOptions): Column[] {
   };
   const ofStones = Array.from({ length: total }, (_, k): Point3 => {
     const stone = stones[k % stones.length];
-    const share = ((k + 0.5) * (Math.sqrt(5) - 1)) / 2;
-    const far = reachOf(stone) * Math.sqrt(share - Math.floor(share));
-    return stone.space([far * Math.cos(k * GOLDEN_ANGLE), far * Math.sin(k * GOLDEN_ANGLE), -stone.girdleLevel]);
+    const [x, y] = inDisc(k);
+    const reach = reachOf(stone);
+    return stone.space([reach * x, reach * y, -stone.girdleLevel]);
   });
   const ofPosts = Array.from({ length: posts.length === 0 ? 0 : through }, (_, k): Point3 => {
     const [x, y, z] = posts[k % posts.length];
-    const [along, across] = [BESIDE_AXIS * Math.cos(k * GOLDEN_ANGLE), BESIDE_AXIS * Math.sin(k * GOLDEN_ANGLE)];
+    const [along, across] = inDisc(k).map((off) => BESIDE_AXIS * off);
     const radius = Math.hypot(x, y);
     return [x - (along * y) / radius, y + (along * x) / radius, z + across];
   });

@@ -8,12 +8,24 @@ import { outlinePoints } from "../../../gems/outline.js";
 import { heightsOf } from "../../../gems/stone.js";
 import { stoneFacets } from "../../../gems/stone-mesh.js";
 import type { PlacedStone } from "../../../stones/placed-stone.js";
+import { type Clip, inCone, keepBelow, type Line } from "./span.js";
+import { lineIn, type Through } from "./through.js";
 
 /** A side of an outline: what lies inside has n · p ≤ h. */
 interface Side {
   readonly nx: number;
   readonly ny: number;
   readonly h: number;
+}
+
+export interface DrawnTogether {
+  readonly by: number;
+  /** From where to where along x the keel lies. */
+  readonly keel: readonly [number, number];
+  /** At height 0, and what a mm of height adds to it. */
+  readonly share: number;
+  readonly slope?: number;
+  readonly grown: number;
 }
 
 export class StoneView {
@@ -72,6 +84,12 @@ export class StoneView {
     ];
   }
 
+  /** A column in the stone's own coordinates. */
+  line(through: Through): Line {
+    const { at, along, out } = this.placed;
+    return lineIn({ at, along, across: this.#across, out }, through);
+  }
+
   /** A point of its own coordinates in space. */
   space([x, y, z]: Point3): Point3 {
     const { at, along, out } = this.placed;
@@ -96,19 +114,35 @@ export class StoneView {
     return this.#sides.reduce((most, { nx, ny, h }) => Math.max(most, nx * x + ny * y - h), Number.NEGATIVE_INFINITY);
   }
 
+  /** What lies no farther outside the girdle than by + slope · z, mm. */
+  beside(by: number, slope = 0): Clip {
+    if (this.radius !== undefined) return inCone(0, this.radius + by, slope);
+    const sides = this.#sides;
+    return ({ x, y, z, dx, dy, dz }, span) => {
+      for (const { nx, ny, h } of sides) {
+        keepBelow(span, nx * x + ny * y - h - by - slope * z, nx * dx + ny * dy - slope * dz);
+      }
+    };
+  }
+
   /**
-   * The same of the girdle moved out and drawn together to a share of it about the keel, which lies along x from `from` to `to`.
+   * What lies in the girdle moved out by so many mm, drawn together about the keel to a share that changes with the height, and then
+   * grown by so many mm.
    */
-  outsideShare(
-    x: number,
-    y: number,
-    { by, share, keel }: { readonly by: number; readonly share: number; readonly keel: readonly [number, number] },
-  ): number {
-    if (this.radius !== undefined) return Math.hypot(x, y) - share * (this.radius + by);
-    return this.#sides.reduce((most, { nx, ny, h }) => {
+  drawnTogether({ by, keel, share, slope = 0, grown }: DrawnTogether): Clip {
+    if (this.radius !== undefined) {
+      const wide = this.radius + by;
+      return inCone(0, share * wide + grown, slope * wide);
+    }
+    const sides = this.#sides.map(({ nx, ny, h }) => {
       const middle = Math.max(nx * keel[0], nx * keel[1]);
-      return Math.max(most, nx * x + ny * y - share * (h + by) - (1 - share) * middle);
-    }, Number.NEGATIVE_INFINITY);
+      return { nx, ny, nz: -slope * (h + by - middle), most: share * (h + by) + (1 - share) * middle + grown };
+    });
+    return ({ x, y, z, dx, dy, dz }, span) => {
+      for (const { nx, ny, nz, most } of sides) {
+        keepBelow(span, nx * x + ny * y + nz * z - most, nx * dx + ny * dy + nz * dz);
+      }
+    };
   }
 }
 

@@ -6,15 +6,16 @@ import { radians } from "../../../base/units.js";
 import type { BeadSetSpec } from "../../../design/stones/settings/bead-set.js";
 import type { ChannelSpec } from "../../../design/stones/settings/channel.js";
 import type { ProngsSpec } from "../../../design/stones/settings/prongs.js";
-import { brightHolds, grooveOf, type SectionHolds, wallHolds } from "./groove.js";
-import { edgeOf, hollowHolds } from "./hollow-body.js";
+import { between, brightPieces, grooveOf, type SectionPieces, wallPieces } from "./groove.js";
+import { edgeOf, hollowPieces } from "./hollow-body.js";
 import { linkBodies } from "./links.js";
 import { postBody } from "./post-body.js";
 import { postAxes } from "./posts.js";
 import { type RowLine, rowLines } from "./row-line.js";
+import { below, type Clip } from "./span.js";
 import type { StoneView } from "./stone-view.js";
 import * as told from "./told.js";
-import type { ToldBody } from "./told-body.js";
+import { keptPieces, type ToldBody } from "./told-body.js";
 
 /** A ball in which nothing is told. */
 export interface Untold {
@@ -89,8 +90,9 @@ function hollowsOf(stones: readonly Seen[], pilot: number, crowned = false): Tol
     return {
       kind: "hollows",
       sphere: ballOf(seen, 1),
-      axis: axisOf(seen.view, told.ROOM),
-      holds: hollowHolds(view, { pilot, bore, above: aboveOf(view), crowned }),
+      axis: axisOf(view, told.ROOM),
+      line: (through) => view.line(through),
+      pieces: keptPieces((grown) => hollowPieces(view, { pilot, bore, above: aboveOf(view), crowned }, grown)),
     };
   });
   const links = linkBodies(stones.map(({ view }) => view));
@@ -112,15 +114,22 @@ function bezelWall(seen: Seen): ToldBody {
     kind: "walls",
     sphere: ballOf(seen, told.ROOM + setting.wall, Math.max(top, 0)),
     axis: axisOf(view, told.ROOM + setting.wall),
-    holds: (point, grown) => {
-      const [x, y, z] = view.local(point);
-      if (z > top + grown || z < (grown < 0 ? sure : bore)) return false;
-      const over = Math.min(edge, Math.max(0, z - top + edge));
-      const rounded = edge - Math.sqrt(edge * edge - over * over);
-      return view.outside(x, y) <= told.ROOM + setting.wall - rounded + grown;
-    },
+    line: (through) => view.line(through),
+    pieces: keptPieces((grown) => {
+      const reach = told.ROOM + setting.wall + grown;
+      // Its outer edge is an arc, told by its tangents.
+      const tangents = Array.from({ length: TANGENTS }, (_, i): Clip => {
+        const angle = ((Math.PI / 2) * (i + 1)) / (TANGENTS + 1);
+        const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+        return view.beside(reach - edge + (edge + (top - edge) * sin) / cos, -sin / cos);
+      });
+      return [{ low: grown < 0 ? sure : bore, high: top + grown, clips: [view.beside(reach), ...tangents] }];
+    }),
   };
 }
+
+/** Tangents between the two that an edge begins and ends with: off its arc by 0.002 of 0.125 mm at most. */
+const TANGENTS = 3;
 
 function beadSet(stones: readonly Seen[], spec: BeadSetSpec): ToldGroup[] {
   if (spec.ready === "pilot") return [];
@@ -135,18 +144,23 @@ function brightCut(stones: readonly Seen[], { border, grain }: BeadSetSpec): Tol
       beyond: (view) => view.length / 2 + told.ROOM + border,
       aside: border,
       kind: "hollows",
-      holds: ({ stones: [view], along }) => brightHolds(view.across(along).half + told.ROOM, border, surfaceOf(view)),
+      pieces: ({ stones: [view], along }) => {
+        const floor = view.across(along).half + told.ROOM;
+        return brightPieces({ floor, border, surface: surfaceOf(view) }, between);
+      },
     });
   }
   const bodies = stones.map((seen): ToldBody => {
     const { view } = seen;
     const flat = told.ROOM + told.OFF_HOLLOW + grain * view.width;
-    const section = brightHolds(flat, border, surfaceOf(view));
-    const holds = (point: Point3, grown: number) => {
-      const [x, y, z] = view.local(point);
-      return section(Math.max(0, view.outside(x, y)), z, grown);
+    const sizes = { floor: flat, border, surface: surfaceOf(view) };
+    return {
+      kind: "hollows",
+      sphere: ballOf(seen, flat + border),
+      axis: axisOf(view, flat + border),
+      line: (through) => view.line(through),
+      pieces: keptPieces(brightPieces(sizes, (by, slope) => [view.beside(by, slope)])),
     };
-    return { kind: "hollows", sphere: ballOf(seen, flat + border), axis: axisOf(view, flat + border), holds };
   });
   return { bodies, untold: [] };
 }
@@ -174,23 +188,24 @@ interface AlongRows {
   readonly beyond: (view: StoneView) => number;
   /** How far beside the stones it reaches, mm. */
   readonly aside: number;
-  readonly holds: (line: RowLine) => SectionHolds;
+  readonly pieces: (line: RowLine) => SectionPieces;
 }
 
-function alongRows(stones: readonly Seen[], { kind, beyond, aside, holds }: AlongRows): ToldGroup {
+function alongRows(stones: readonly Seen[], { kind, beyond, aside, pieces }: AlongRows): ToldGroup {
   const lines = rowLines(stones.map(({ view }) => view));
   if (lines === undefined)
     return { bodies: [], untold: stones.map((seen) => ballOf(seen, told.ROOM + aside + seen.view.length)) };
   const bodies = lines.map((line): ToldBody => {
-    const section = holds(line);
+    const section = pieces(line);
     const far = Math.max(...line.stones.map(beyond));
     return {
       kind,
       sphere: undefined,
-      holds: (point, grown) => {
-        const place = line.section(point, far + grown);
-        return place !== undefined && section(place[0], place[1], grown);
-      },
+      line: (through) => line.line(through),
+      pieces: keptPieces((grown) => {
+        const ends = [below(1, 0, 0, far + grown), below(-1, 0, 0, far + grown)];
+        return section(grown).map((piece) => ({ ...piece, clips: [...ends, ...piece.clips] }));
+      }),
     };
   });
   return { bodies, untold: [] };
@@ -214,11 +229,14 @@ function channel(stones: readonly Seen[], spec: ChannelSpec): ToldGroup {
         kind: "hollows",
         sphere: ballOf(seen, 1),
         axis: axisOf(seen.view, told.ROOM),
-        holds: hollowHolds(seen.view, { pilot: spec.pilot, bore: seen.bore, above: ledge }),
+        line: (through) => seen.view.line(through),
+        pieces: keptPieces((grown) =>
+          hollowPieces(seen.view, { pilot: spec.pilot, bore: seen.bore, above: ledge }, grown),
+        ),
       },
     ];
   });
-  const cut = alongRows(stones, { kind: "hollows", aside: 0, beyond: half, holds: (line) => groove(line).holds });
+  const cut = alongRows(stones, { kind: "hollows", aside: 0, beyond: half, pieces: (line) => groove(line).pieces });
   const raised =
     spec.rise === 0
       ? []
@@ -227,10 +245,10 @@ function channel(stones: readonly Seen[], spec: ChannelSpec): ToldGroup {
             kind: "walls",
             aside: spec.wall,
             beyond: (view) => half(view) + spec.wall,
-            holds: (line) => {
+            pieces: (line) => {
               const [view] = line.stones;
               const [sure, { bore }] = [surfaceOf(view), stones[0]];
-              return wallHolds(groove(line).half, { wall: spec.wall, top: sure + spec.rise, foot: bore, sure });
+              return wallPieces(groove(line).half, { wall: spec.wall, top: sure + spec.rise, foot: bore, sure });
             },
           }),
         ];
@@ -245,24 +263,29 @@ function prongs(stones: readonly Seen[], spec: ProngsSpec): ToldGroup {
     const { view, bore } = seen;
     const top = -view.band - told.COLLAR_BELOW * view.pavilion;
     const sure = surfaceOf(view);
-    const holds = (point: Point3, grown: number) => {
-      const [x, y, z] = view.local(point);
-      return z <= top + grown && z >= (grown < 0 ? sure : bore) && view.outside(x, y) <= sizes[i].collar + grown;
+    return {
+      kind: "walls",
+      sphere: ballOf(seen, sizes[i].collar),
+      axis: axisOf(view, sizes[i].collar),
+      line: (through) => view.line(through),
+      pieces: keptPieces((grown) => [
+        { low: grown < 0 ? sure : bore, high: top + grown, clips: [view.beside(sizes[i].collar + grown)] },
+      ]),
     };
-    return { kind: "walls", sphere: ballOf(seen, sizes[i].collar), axis: axisOf(view, sizes[i].collar), holds };
   });
   const clears = stones.map((seen): ToldBody => {
     const { view } = seen;
     const edge = edgeOf(view);
-    const holds = (point: Point3, grown: number) => {
-      const [x, y, z] = view.local(point);
-      return (
-        z >= edge - (grown > 0 ? told.bulgeOf(view.placed.stone) : 0) - grown &&
-        z < aboveOf(view) &&
-        view.outside(x, y) <= told.ROOM + grown
-      );
+    return {
+      kind: "clears",
+      sphere: ballOf(seen, told.ROOM),
+      axis: axisOf(view, told.ROOM),
+      line: (through) => view.line(through),
+      pieces: keptPieces((grown) => {
+        const low = edge - (grown > 0 ? told.bulgeOf(view.placed.stone) : 0) - grown;
+        return [{ low, high: aboveOf(view), clips: [view.beside(told.ROOM + grown)] }];
+      }),
     };
-    return { kind: "clears", sphere: ballOf(seen, told.ROOM), axis: axisOf(view, told.ROOM), holds };
   });
   const cleared = spec.ready === "full" ? clears : [];
   if (views.some((view) => view.radius === undefined)) {

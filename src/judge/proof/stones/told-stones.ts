@@ -8,9 +8,11 @@ import type { Bead } from "../../../beads/bead.js";
 import type { PlacedStone } from "../../../stones/placed-stone.js";
 import { type Stand, sectionCrossings } from "../columns.js";
 import type { Held } from "../held.js";
-import { type Intervals, unite, without } from "../intervals.js";
+import { type Intervals, lessOne, withOne } from "../intervals.js";
+import { type Line, pieceSpan, type Span } from "./span.js";
 import { StoneView } from "./stone-view.js";
 import { tellGroup, type Untold } from "./tell-group.js";
+import { type Through, throughSpace } from "./through.js";
 import { BEADS_NEAR, ROOM } from "./told.js";
 import type { ToldBody } from "./told-body.js";
 
@@ -20,10 +22,6 @@ export interface ToldStonesOptions {
   /** Largest chordal deviation of the mesh, mm. */
   readonly tolerance: number;
 }
-
-/** Places that are asked along a column lie so far apart, mm (chosen: a grain is three times as thick), and ends are found by so many halvings of that. */
-const APART = 0.06;
-const HALVINGS = 9;
 
 /** Bodies lie within so many tolerances of what is told, and a little more, mm. */
 const TOLERANCES = 1;
@@ -66,42 +64,30 @@ export class ToldStones {
   }
 
   /** Whether all that settings make of a column is told. */
-  knows(angle: number, { point, way, band }: Stand): boolean {
+  knows(angle: number, stand: Stand): boolean {
     const near = this.#untoldBoxes[boxAt(angle)];
     if (near.length === 0) return true;
-    const middle = spaceAt(angle, point, way, band[band.length - 1] ?? 0);
+    const { start, way } = throughSpace(angle, stand);
+    const at = stand.band[stand.band.length - 1] ?? 0;
+    const [x, y, z] = start;
+    const middle: Point3 = [x + at * way[0], y + at * way[1], z + at * way[2]];
     return near.every((i) => {
       const { centre, radius } = this.#untold[i];
-      return besideLine(centre, middle, direction(angle, way)) > radius;
+      return besideLine(centre, middle, way) > radius;
     });
   }
 
   /** A column with settings, as far as they are told. */
   on(held: Held, angle: number, stand: Stand): Held {
-    const near = this.#near(angle, stand);
+    const low = (held.maybe[0] ?? 0) - BEYOND_BORE;
+    const high = Math.max(held.maybe.at(-1) ?? 0, this.tallest) + BEYOND_TOP;
+    const near = this.#near(throughSpace(angle, stand), low, high);
     if (near.length === 0) return held;
     const g = this.#grown;
-    const [low, high] = [
-      (held.maybe[0] ?? 0) - BEYOND_BORE,
-      Math.max(held.maybe.at(-1) ?? 0, this.tallest) + BEYOND_TOP,
-    ];
-    const of = (kind: ToldBody["kind"], grown: number) =>
-      near
-        .filter(({ body }) => body.kind === kind)
-        .reduce<Intervals>(
-          (set, { body, from, to }) =>
-            unite(set, within(body, angle, stand, { from: Math.max(from, low), to: Math.min(to, high), grown })),
-          [],
-        );
-    const worked = (set: Intervals, adds: number, cuts: number) =>
-      unite(
-        without(unite(without(set, of("clears", cuts)), of("walls", adds)), of("hollows", cuts)),
-        of("grains", adds),
-      );
     return {
-      surely: worked(held.surely, -g, g),
-      likely: worked(held.likely, 0, 0),
-      maybe: worked(held.maybe, g, -g),
+      surely: worked(held.surely, near, -g, g),
+      likely: worked(held.likely, near, 0, 0),
+      maybe: worked(held.maybe, near, g, -g),
     };
   }
 
@@ -117,22 +103,56 @@ export class ToldStones {
     });
   }
 
-  /** The bodies that a column meets the balls of, and from where to where. */
-  #near(angle: number, { point, way }: Stand) {
-    return this.#boxes[boxAt(angle)].flatMap((i) => {
+  /** The bodies that a column may meet, and from where to where of what is asked. */
+  #near(through: Through, low: number, high: number): Near[] {
+    const { angle, start, way } = through;
+    const found: Near[] = [];
+    for (const i of this.#boxes[boxAt(angle)]) {
       const body = this.#bodies[i];
-      if (body.sphere === undefined) return [{ body, from: -ROUND_REACH, to: ROUND_REACH }];
-      const { centre, radius } = body.sphere;
-      const start = spaceAt(angle, point, way, 0);
-      const along = direction(angle, way);
-      const t = centre.reduce((sum, x, k) => sum + (x - start[k]) * along[k], 0);
-      const beside = besideLine(centre, start, along);
-      if (beside >= radius || passesBy(body, start, along)) return [];
-      const half = Math.sqrt(radius * radius - beside * beside);
-      return [{ body, from: t - half, to: t + half }];
-    });
+      let [from, to] = [low, high];
+      if (body.sphere !== undefined) {
+        const { centre, radius } = body.sphere;
+        const beside = besideLine(centre, start, way);
+        if (beside >= radius || passesBy(body, start, way)) continue;
+        const t = (centre[0] - start[0]) * way[0] + (centre[1] - start[1]) * way[1] + (centre[2] - start[2]) * way[2];
+        const half = Math.sqrt(radius * radius - beside * beside);
+        [from, to] = [Math.max(low, t - half), Math.min(high, t + half)];
+      }
+      const line = to > from ? body.line(through) : undefined;
+      if (line !== undefined) found.push({ body, line, from, to });
+    }
+    return found;
   }
 }
+
+/** A body beside a column: the column in its coordinates, and from where to where it may go through it. */
+interface Near {
+  readonly body: ToldBody;
+  readonly line: Line;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What is left of a set once all is worked on it, what is added and what is cut each grown by so many mm. */
+function worked(set: Intervals, near: readonly Near[], adds: number, cuts: number): Intervals {
+  let left = set;
+  for (const kind of IN_ORDER) {
+    const adding = kind === "walls" || kind === "grains";
+    for (const { body, line, from, to } of near) {
+      if (body.kind !== kind) continue;
+      for (const piece of body.pieces(adding ? adds : cuts)) {
+        pieceSpan(piece, line, { from, to }, met);
+        if (met.to > met.from) left = adding ? withOne(left, met.from, met.to) : lessOne(left, met.from, met.to);
+      }
+    }
+  }
+  return left;
+}
+
+const IN_ORDER = ["clears", "walls", "hollows", "grains"] as const satisfies readonly ToldBody["kind"][];
+
+/** What of a column lies in the piece that was asked last. */
+const met: Span = { from: 0, to: 0 };
 
 /** Beyond the metal of a column nothing is asked but so far, mm: clear of what its facets leave open. */
 const BEYOND_BORE = 0.1;
@@ -140,9 +160,6 @@ const BEYOND_TOP = 0.3;
 
 /** A bright cut is no wider, mm (the document's limit). */
 const FAR_BORDER = 3;
-
-/** What goes round the finger is looked for so far above and below a surface, mm (chosen). */
-const ROUND_REACH = 4;
 
 function tallestOf({ level, stone, setting }: PlacedStone): number {
   const { crownHeight } = stone.proportions;
@@ -158,46 +175,6 @@ function tallestOf({ level, stone, setting }: PlacedStone): number {
     setting.form === "channel" ? setting.rise : 0,
     setting.form === "bead-set" ? stone.width * setting.grain : 0,
   );
-}
-
-/** What of a column lies in a body. */
-function within(
-  { holds }: ToldBody,
-  angle: number,
-  { point, way }: Stand,
-  { from, to, grown }: { readonly from: number; readonly to: number; readonly grown: number },
-): Intervals {
-  const start = spaceAt(angle, point, way, 0);
-  const along = direction(angle, way);
-  const isIn = (t: number) => holds([start[0] + t * along[0], start[1] + t * along[1], start[2] + t * along[2]], grown);
-  if (to <= from) return [];
-  const count = Math.max(2, Math.ceil((to - from) / APART));
-  const found: number[] = [];
-  let inside = isIn(from);
-  if (inside) found.push(from);
-  for (let i = 1; i <= count; i++) {
-    const t = from + ((to - from) * i) / count;
-    if (isIn(t) === inside) continue;
-    let [low, high] = [t - (to - from) / count, t];
-    for (let k = 0; k < HALVINGS; k++) {
-      const middle = (low + high) / 2;
-      if (isIn(middle) === inside) low = middle;
-      else high = middle;
-    }
-    found.push((low + high) / 2);
-    inside = !inside;
-  }
-  if (inside) found.push(to);
-  return found;
-}
-
-function spaceAt(angle: number, [w, r]: Stand["point"], [dw, dr]: Stand["way"], t: number): Point3 {
-  const radius = r + t * dr;
-  return [radius * Math.cos(angle), radius * Math.sin(angle), w + t * dw];
-}
-
-function direction(angle: number, [dw, dr]: Stand["way"]): Point3 {
-  return [dr * Math.cos(angle), dr * Math.sin(angle), dw];
 }
 
 /** mm from a point to a line. */
