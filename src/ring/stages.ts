@@ -41,7 +41,7 @@ export const stages: StageTable = {
     "design.pattern design.tolerance bodyTolerance fit seat fonts drawings images tileRuns",
     flat.drawnPattern,
   ),
-  filling: slice("design.pattern bodyTolerance fit profile", flat.filling),
+  filling: slice("design.pattern bodyTolerance fit profile seat", flat.filling),
   pattern: work("pattern", "design.lift drawnPattern filling", flat.pattern),
   seatCarries: slice("design.lettering design.hallmark pattern", flat.seatCarries),
   wrap: work("wrap", "profile fit seat seatCarries", flat.wrap),

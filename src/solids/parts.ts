@@ -255,13 +255,18 @@ function* frameOf(options: PartsOptions, beads: readonly Bead[], stones: readonl
   const bendSo = (copies: number, mirrors: FlatMirrors | undefined) => {
     return { wrap, facets: facetsFor(copies), stations, repeats: copies, mirrors };
   };
+  const facets = facetsFor(pattern.bodies.length > 0 ? pattern.repeats : likeness.units);
   return {
     level,
     tolerance,
     likeness,
-    facets: facetsFor(pattern.bodies.length > 0 ? pattern.repeats : likeness.units),
+    facets,
     // Bodies that come round more often than the whole pattern have facets of their own, alike in each of their copies.
-    bend: (body) => bendSo(body.copies, likeness.mirrors.get(body)),
+    bend: (body) => {
+      const bending = bendSo(body.copies, likeness.mirrors.get(body));
+      // What fills the plain zone is flush with the rails: its facets are theirs.
+      return body.filling === true ? { ...bending, facets, aside: 0 } : bending;
+    },
     bendOnce: bendSo(1, undefined),
   };
 }

@@ -146,7 +146,7 @@ export function* bendBody(
   };
   if (seam === undefined && mirrors === undefined) return yield* bend(yield* refine(flat), forward);
   const asTile = (mesh: Mesh) => (seam === undefined ? loneTile(mesh, wrap.round) : plainTile(mesh, seam));
-  const tile = yield* alikeTile(flat, asTile, mirrors, refine);
+  const tile = yield* alikeTile(flat, { asTile, round: wrap.round }, mirrors, refine);
   // What goes all the way round has no ends where it could be cut open; it is left as it is in the whole round.
   const whole = sector === undefined || (isWholeRound(sector) && seam !== undefined);
   if (whole && wrap.revolved) return yield* bendRound(tile, { forward, repeats });
@@ -157,12 +157,12 @@ export function* bendBody(
 /** The tile of a body, as symmetric as the body is. */
 function* alikeTile(
   flat: Mesh,
-  asTile: (mesh: Mesh) => Tile,
+  { asTile, round }: { readonly asTile: (mesh: Mesh) => Tile; readonly round: number },
   mirrors: FlatMirrors | undefined,
   refine: (mesh: Mesh) => Pausing<Mesh>,
 ): Pausing<Tile> {
   if (mirrors?.across) return yield* mirroredTile(asTile(flat), mirrors, refine);
-  if (mirrors?.halfTurned) return asTile(yield* halfTurnedBody(flat, mirrors, refine));
+  if (mirrors?.halfTurned) return asTile(yield* halfTurnedBody(flat, { axis: mirrors.axis, round }, refine));
   return asTile(yield* mirrors?.middle ? flippedBody(flat, refine) : refine(flat));
 }
 

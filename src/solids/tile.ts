@@ -2,6 +2,7 @@
  * One tile of a flat body that goes on in the next tile: its two sides have the same vertices.
  */
 import { AnnuletError } from "../base/errors.js";
+import { extent } from "../base/math/extent.js";
 import type { HalfSpace } from "../base/math/half-space.js";
 import { BREATH, type Pausing } from "../base/pausing.js";
 import { addingHalfTurn } from "../mesh/add-half-turn.js";
@@ -112,17 +113,23 @@ export function* flippedBody(mesh: Mesh, refine: (mesh: Mesh) => Pausing<Mesh>):
 }
 
 /**
- * The same of a body that is its own image under a half turn alone: made of what lies on one side of it, or left as it is where
- * its section there is not its own image as nearly as a seam asks.
+ * The same of a body that is its own image under a half turn alone, about the axis or half way round from it, whichever lies
+ * in its middle: made of what lies on one side of that, or left as it is where its section there is not its own image as
+ * nearly as a seam asks.
+ *
+ * @param round mm once round the band
  */
 export function* halfTurnedBody(
   mesh: Mesh,
-  { axis }: Pick<FlatMirrors, "axis">,
+  { axis, round }: Pick<FlatMirrors, "axis"> & { readonly round: number },
   refine: (mesh: Mesh) => Pausing<Mesh>,
 ): Pausing<Mesh> {
-  const half = clipMesh(mesh, { normal: [-1, 0, 0], offset: -axis }, { reach: ON_MIRROR, bit: LEFT });
-  const refined = markSides(yield* refine(half.mesh), [axis, Number.POSITIVE_INFINITY], false);
-  const image = (u: number, v: number, h: number) => [2 * axis - u, -v, h] as const;
+  const [left, right] = extent(Array.from({ length: mesh.positions.length / 3 }, (_, i) => mesh.positions[3 * i]));
+  const halves = Math.round((left + right - 2 * axis) / round);
+  const middle = axis + (halves * round) / 2;
+  const half = clipMesh(mesh, { normal: [-1, 0, 0], offset: -middle }, { reach: ON_MIRROR, bit: LEFT });
+  const refined = markSides(yield* refine(half.mesh), [middle, Number.POSITIVE_INFINITY], false);
+  const image = (u: number, v: number, h: number) => [2 * middle - u, -v, h] as const;
   try {
     return (yield* addingHalfTurn(refined, { bit: LEFT, image })).mesh;
   } catch (error) {

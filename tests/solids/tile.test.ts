@@ -4,7 +4,15 @@ import { finish, type Pausing } from "../../src/base/pausing.js";
 import { buildEdgeTable } from "../../src/mesh/edges.js";
 import type { Mesh } from "../../src/mesh/mesh.js";
 import { turnRound } from "../../src/mesh/turn-round.js";
-import { flippedBody, loneTile, mirroredTile, plainTile, type Tile, tilesOver } from "../../src/solids/tile.js";
+import {
+  flippedBody,
+  halfTurnedBody,
+  loneTile,
+  mirroredTile,
+  plainTile,
+  type Tile,
+  tilesOver,
+} from "../../src/solids/tile.js";
 import { failureOf } from "../support/failure-of.js";
 import { box } from "../support/meshes.js";
 
@@ -124,6 +132,24 @@ describe("a body that ends by itself", () => {
     const halves = finish(mirroredTile(tile, { axis: 1 + PERIOD / 2, middle: false }, same));
     expect(openEdges(turnRound(halves, 1))).toBe(0);
     expect(volumeAlong(halves.mesh)).toBeCloseTo(PERIOD * WIDTH * HEIGHT, 9);
+  });
+});
+
+describe("a body made of one side and its image under a half turn", () => {
+  it.each([
+    ["about the axis", 1 + PERIOD / 2],
+    ["half way round from it, where it lies about the back", 1 + PERIOD / 2 - 10],
+    ["the same, the other way", 1 + PERIOD / 2 + 10],
+  ])("is the same body, %s", (_, axis) => {
+    const block = box([PERIOD, WIDTH, HEIGHT], [1, -WIDTH / 2, 0]);
+    const body = finish(
+      halfTurnedBody(block, { axis, round: 20 }, (mesh) => splittingAtLines(mesh, 0, [1.4, 1.9, 3.2])),
+    );
+    const middle = 1 + PERIOD / 2;
+    expect(facesOf(body, ([u, v, h]) => [2 * middle - u, -v, h])).toEqual(facesOf(body, (point) => point));
+    expect(volumeAlong(body)).toBeCloseTo(PERIOD * WIDTH * HEIGHT, 9);
+    const along = cornersOf(body).map(([u]) => u);
+    expect([Math.min(...along), Math.max(...along)]).toEqual([1, 1 + PERIOD]);
   });
 });
 

@@ -117,10 +117,16 @@ const KINDS = 8;
 /** Angles at which columns stand where the section changes: as many sections are worked out. */
 const TAPERED_ANGLES = 60;
 
+/** Groups of columns of which each alone tells a sum over all, if less finely. */
+export const GROUPS = 16;
+
+/** Of columns side by side in one line, and of lines side by side, none are in the same group: it has no factor in common with them. */
+const NEXT_LINE = 7;
+
 /** A column with its share of the whole. */
 export interface Column {
-  /** Number of its line across the band. */
-  readonly line: number;
+  /** Which of `GROUPS` it is in: each samples the whole round, none has columns side by side. */
+  readonly group: number;
   readonly place: Place;
   readonly stand: Stand;
   /** Of the turn, radians, times what it stands for across the band, mm. */
@@ -134,6 +140,7 @@ export function columnsOf({ band, wrap, units, density }: PlacesOptions): Column
     ? [0]
     : Array.from({ length: TAPERED_ANGLES }, (_, i) => TURN * ((i * GOLDEN + ASIDE) % 1));
   const per = band.revolved ? density.along : Math.ceil((seat * density.along) / TAPERED_ANGLES);
+  let count = 0;
   return angles.flatMap((angle, turn) => {
     const { polyline } = band.sectionAt(angle);
     const section = { line: wrap.lineAt(angle), polyline };
@@ -152,7 +159,8 @@ export function columnsOf({ band, wrap, units, density }: PlacesOptions): Column
         const around = wrap.angleAt(u) % TURN;
         const { across, stand } = stands[Math.floor(stands.length * ((k * GOLDEN + j * PLASTIC) % 1))];
         const place = { on, u, angle: around < 0 ? around + TURN : around, across, section };
-        return { place, stand, line: turn * all.length + j, weight: share * part * TURN };
+        const group = band.revolved ? (count++ + NEXT_LINE * j) % GROUPS : ofTurn(turn);
+        return { place, stand, group, weight: share * part * TURN };
       };
       if (!band.revolved) return [column(wrap.uAt(angle) / wrap.round, turn, 1 / angles.length)];
       const kind = j % KINDS;
@@ -166,6 +174,11 @@ export function columnsOf({ band, wrap, units, density }: PlacesOptions): Column
       });
     });
   });
+}
+
+/** Angles that follow each other lie all round, so a few of them are a group: all columns at one angle stand or fall together. */
+function ofTurn(turn: number): number {
+  return Math.floor((turn * GROUPS) / TAPERED_ANGLES);
 }
 
 /** A step near the golden section of a number that has no factor in common with it: by it all units are come by. */

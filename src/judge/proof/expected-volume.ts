@@ -6,10 +6,10 @@
  */
 import type { Pattern } from "../../pattern/laid-out.js";
 import { columnVolume } from "./column-volume.js";
-import { type Column, columnAt } from "./columns.js";
+import { type Column, columnAt, GROUPS } from "./columns.js";
 import type { Held } from "./held.js";
 import type { Intent } from "./intent.js";
-import { type Intervals, intersect } from "./intervals.js";
+import { type Intervals, intersect, without } from "./intervals.js";
 
 /** A column with what it should hold. */
 export type Holding = Column & { readonly held: Held };
@@ -24,15 +24,15 @@ export interface AddedVolume {
   readonly error: number;
 }
 
-/** Columns in the order in which they were laid out, line by line. */
+/** What columns that were laid out over the whole band add up to. */
 export function addedVolume(columns: readonly Holding[], pattern: Pattern, intent: Intent): AddedVolume {
   const isPierced = pattern.bodies.some(({ mode }) => mode === "pierced");
   const sunk = pattern.bodies.filter(({ mode }) => mode === "sunk").map(({ height }) => height);
   const floor = -Math.max(0, ...sunk);
   let [sum, open] = [0, 0];
   const groups = new Array<number>(GROUPS).fill(0);
-  for (const [i, column] of columns.entries()) {
-    const { stand, place } = column;
+  for (const column of columns) {
+    const { stand, place, group } = column;
     const held = overSeat(column, intent);
     const isCut = isPierced && place.on === "seat";
     const of = (set: Intervals) => columnVolume(column, isCut ? above(set, floor) : set);
@@ -43,16 +43,10 @@ export function addedVolume(columns: readonly Holding[], pattern: Pattern, inten
     open += filled / 2;
     volume += filled;
     sum += volume;
-    groups[(i + NEXT_LINE * column.line) % GROUPS] += volume;
+    groups[group] += volume;
   }
   return { sum, open, error: errorOf(groups) };
 }
-
-/** Groups of columns of which each alone tells the sum, if less finely. */
-const GROUPS = 16;
-
-/** Of columns side by side in one line, and of lines side by side, none are in the same group: it has no factor in common with them. */
-const NEXT_LINE = 7;
 
 /**
  * The standard error of a sum over all groups, from how far these are apart: more than there is, as a group's columns lie less
@@ -82,7 +76,7 @@ const INSIDE = 0.02;
 const NO_BEADS = [0, 0] as const;
 
 /** What relief that reaches the seat's edge adds over the fillet at a rail's root, where it runs on to the rail's wall. */
-function overFillet({ place, stand }: Holding, intent: Intent): Intervals {
+function overFillet({ place, stand, held }: Holding, intent: Intent): Intervals {
   if (place.on !== "rest" || !intent.hasRails || intent.knows(place, stand)) return [];
   const { line } = place.section;
   const across = Math.sign(place.across) * (line.reach - INSIDE);
@@ -90,7 +84,8 @@ function overFillet({ place, stand }: Holding, intent: Intent): Intervals {
   const foot = columnAt(edge);
   const top = intent.at(edge, foot, { beads: NO_BEADS }).likely.at(-1) ?? 0;
   const [low, high] = [stand.band.at(-1) ?? 0, foot.point[1] + top * foot.way[1] - stand.point[1]];
-  return high > low ? [low, high] : [];
+  // What is known to lie there, as of a filling that goes on over the rail, is counted already.
+  return high > low ? without([low, high], held.likely) : [];
 }
 
 /** What lies deeper than a floor: marks in the bore by columns that pass no hole, holes along the radius. */

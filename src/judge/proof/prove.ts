@@ -207,11 +207,11 @@ function describe({ astray, volume, relief }: Proof): string {
 }
 
 function ready(column: Column, intent: Intent, bodies = intent.bodies(column.place, column.stand)): Ready {
-  const { line, place, stand, weight } = column;
+  const { group, place, stand, weight } = column;
   const top = place.on === "seat" ? 0 : (stand.band[stand.band.length - 1] ?? 0);
   const span = [(stand.band[0] ?? 0) - BEYOND, top + intent.tallest + BEYOND] as const;
   const held = intent.beyond(bodies, place, stand);
-  return { line, place, stand, weight, span, known: intent.knows(place, stand), held };
+  return { group, place, stand, weight, span, known: intent.knows(place, stand), held };
 }
 
 /** What is looked at: a mesh, and its units where it was seen to be made of such. */
@@ -255,7 +255,7 @@ function closer(look: Look, columns: readonly Ready[], intent: Intent, slack: nu
     for (let i = -PATCH; i <= PATCH; i++) {
       for (let j = -PATCH; j <= PATCH; j++) {
         const beside = placeBeside(place, stand, i * step, j * step);
-        found.push(ready({ place: beside, stand: columnAt(beside), line: 0, weight: 0 }, intent));
+        found.push(ready({ place: beside, stand: columnAt(beside), group: 0, weight: 0 }, intent));
       }
     }
     return found;

@@ -149,9 +149,11 @@ export function filling({
   bodyTolerance,
   fit,
   profile,
-}: OfDesign<"pattern"> & From<"bodyTolerance" | "fit" | "profile">): FlatBody | undefined {
+  seat,
+}: OfDesign<"pattern"> & From<"bodyTolerance" | "fit" | "profile" | "seat">): FlatBody | undefined {
   const { pattern } = design;
-  return pattern && fit && fillPlain(pattern, fit, profile, bodyTolerance);
+  const keeps = seat.lengths !== undefined;
+  return pattern && fit && fillPlain(pattern, fit, { band: profile, keeps, tolerance: bodyTolerance });
 }
 
 /** The relief lifted; the filling, which goes up to the rails, with them. */

@@ -3,6 +3,7 @@
 import { describe, expect, it } from "vitest";
 import type { Sector } from "../../../src/base/math/round.js";
 import { checkSolid, type SolidCheck } from "../../../src/judge/gate.js";
+import { columnsOf, GROUPS } from "../../../src/judge/proof/columns.js";
 import { type Compare, type Proof, requireDrawn } from "../../../src/judge/proof/prove.js";
 import type { Mesh } from "../../../src/mesh/mesh.js";
 import { vertexShells } from "../../../src/mesh/shells.js";
@@ -81,6 +82,55 @@ describe("a ring as it was drawn", () => {
     expect(Math.abs(volume.built - volume.expected)).toBeLessThan(volume.bound);
     expect(Math.abs(relief.built - relief.expected)).toBeLessThanOrEqual(relief.bound);
     expect(relief.expected > 0).toBe(road !== "plain");
+  });
+});
+
+describe("the volume by the drawing", () => {
+  const channel = (taper: object | undefined, pattern: object) => ({
+    ...PLAIN,
+    tolerance: 0.02,
+    profile: {
+      width: 6,
+      thickness: 2,
+      outside: { form: "channel", rail: 0.8, depth: 0.6, root: 0.25, edge: 0.1 },
+      taper,
+    },
+    pattern: { cover: 240, fit: { repeats: 9, hold: "band" }, regions: [{ path: LOZENGE, height: 0.3 }], ...pattern },
+  });
+
+  it("is told as closely on a band that tapers as on one that does not", async () => {
+    const shareOf = async (taper: object | undefined) => {
+      const { answers } = await openInside(channel(taper, {}), {}).ask(["prove", "solid", "measure"]);
+      const { volume } = answers.prove(answers.solid, answers.measure, { units: 1 });
+      return volume.bound / volume.expected;
+    };
+    // A tapered one has a third of the columns, at sixty angles.
+    expect(await shareOf({ width: 5 })).toBeLessThan(1.5 * (await shareOf(undefined)));
+  });
+
+  it("counts what fills the plain zone once, over the fillets too", async () => {
+    for (const taper of [undefined, { width: 5 }]) {
+      const of = async (plain: string) => {
+        const { answers } = await openInside(channel(taper, { plain }), {}).ask(["prove", "solid", "measure"]);
+        return answers.prove(answers.solid, answers.measure, { units: 1 }).volume;
+      };
+      const [filled, open] = [await of("filled"), await of("open")];
+      const [told, made] = [filled.expected - open.expected, filled.built - open.built];
+      // A column of a tapered one stands for 6°; the fillets counted twice were 5 mm³ of 43.
+      expect(Math.abs(told - made)).toBeLessThan(taper === undefined ? 1 : 2.5);
+    }
+  });
+
+  it.each([undefined, { width: 5 }])("comes of sixteen groups of columns, each all round the band", async (taper) => {
+    const { answers } = await openInside(channel(taper, {}), {}).ask(["profile", "wrap"]);
+    const { profile: band, wrap } = answers;
+    const columns = columnsOf({ band, wrap, units: 1, density: { lines: 24, along: 60 } });
+    for (let group = 0; group < GROUPS; group++) {
+      const own = columns.filter((column) => column.group === group);
+      expect(own.length).toBeGreaterThan((0.7 * columns.length) / GROUPS);
+      const quarters = new Set(own.map(({ place }) => Math.floor((2 * place.angle) / Math.PI)));
+      expect(quarters.size).toBeGreaterThanOrEqual(3);
+    }
   });
 });
 

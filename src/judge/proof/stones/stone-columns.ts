@@ -54,7 +54,7 @@ export function stoneColumns(options: StoneColumnsOptions): Column[] {
     const angle = around < 0 ? around + TURN : around;
     const section = known ?? { line: wrap.lineAt(angle), polyline: band.sectionAt(angle).polyline };
     const place = placeAt(Math.hypot(x, y), w, { angle, u: wrap.uAt(angle), section });
-    return { place, stand: columnAt(place), line: 0, weight: 0 };
+    return { place, stand: columnAt(place), group: 0, weight: 0 };
   };
   const ofStones = Array.from({ length: total }, (_, k): Point3 => {
     const stone = stones[k % stones.length];
