@@ -16,10 +16,14 @@ import { imagesOn, repeating, unitEdges } from "./unit-edges.js";
  */
 export const DEFAULT_CREASE = Math.PI / 6;
 
-/** A mesh whose vertices are split where their normals differ. */
-export interface ShadedMesh extends Mesh {
-  /** Unit normal of each vertex, x, y, z in turn. 0, 0, 0 where all faces at it have no area. */
-  readonly normals: Float64Array;
+/** A mesh for a viewer, whose vertices are split where their normals differ. There are no texture coordinates. */
+export interface ShadedMesh {
+  /** x, y, z of each vertex in turn, mm. */
+  readonly positions: Float32Array;
+  /** Unit normal of each vertex; x, y, z in turn. 0, 0, 0 where all faces at it have no area. */
+  readonly normals: Float32Array;
+  /** Three vertices of each triangle, counter-clockwise seen from outside. */
+  readonly triangles: Uint32Array;
 }
 
 /**
@@ -106,8 +110,8 @@ function allImages(turned: Turned, { cos, sin }: Turns, shaded: ShadedUnit): Sha
   const { mesh, units, own, slot, unit } = turned;
   const { vertexOf, cornerOf, normals: n } = shaded;
   const each = cornerOf.length;
-  const positions = new Float64Array(3 * units * each);
-  const normals = new Float64Array(3 * units * each);
+  const positions = new Float32Array(3 * units * each);
+  const normals = new Float32Array(3 * units * each);
   const triangles = new Uint32Array(units * slot.length);
   for (let k = 0, at = 0; k < units; k++) {
     for (let v = 0; v < each; v++, at += 3) {

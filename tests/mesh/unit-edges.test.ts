@@ -60,7 +60,8 @@ function expectAsWhole(mesh: Mesh, crease: number): void {
   const [byUnit, whole] = [byCorner(mesh, crease, 1), byCorner(movedOn(mesh), crease)];
   expect(mostUnits(movedOn(mesh))).toBeUndefined();
   const off = byUnit.flatMap((corner, i) => corner.map((value, k) => Math.abs(value - whole[i][k])));
-  expect(Math.max(...off)).toBeLessThan(1e-12);
+  // A step of single precision at a ring's size.
+  expect(Math.max(...off)).toBeLessThan(2e-6);
   const split = (one: Mesh) => creasedNormals(one, crease).positions.length;
   expect(split(mesh)).toBe(split(movedOn(mesh)));
 }

@@ -3,7 +3,7 @@
  */
 import { numberFrom, type OptionRules, requireOptions } from "../../base/options.js";
 import type { Mesh } from "../../mesh/mesh.js";
-import { creasedNormals, DEFAULT_CREASE } from "../../mesh/normals.js";
+import { creasedNormals, DEFAULT_CREASE, type ShadedMesh } from "../../mesh/normals.js";
 import { requireSound } from "../../mesh/sound.js";
 
 /** How a mesh is shaded. */
@@ -19,15 +19,8 @@ const RULES: OptionRules<ShadingOptions> = { crease: numberFrom(0, Math.PI, "rad
 
 const SHADING_DEFAULTS = { crease: DEFAULT_CREASE } as const;
 
-/** A mesh for a viewer. There are no texture coordinates. */
-export interface Buffers {
-  /** x, y, z of each vertex in turn, mm. */
-  readonly positions: Float32Array;
-  /** Unit normal of each vertex; x, y, z in turn. */
-  readonly normals: Float32Array;
-  /** Three vertices of each triangle, counter-clockwise seen from outside. */
-  readonly triangles: Uint32Array;
-}
+/** What viewers take. */
+export type Buffers = ShadedMesh;
 
 /**
  * Positions in mm, normals and indices, as a viewer's buffers take them. Vertices are split at creases.
@@ -41,10 +34,5 @@ export interface Buffers {
 export function toBuffers(mesh: Mesh, options: ShadingOptions = {}): Buffers {
   requireOptions(options, RULES);
   requireSound(mesh);
-  const shaded = creasedNormals(mesh, options.crease ?? SHADING_DEFAULTS.crease);
-  return {
-    positions: new Float32Array(shaded.positions),
-    normals: new Float32Array(shaded.normals),
-    triangles: shaded.triangles,
-  };
+  return creasedNormals(mesh, options.crease ?? SHADING_DEFAULTS.crease);
 }

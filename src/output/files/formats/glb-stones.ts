@@ -57,7 +57,7 @@ export function stonesNode(document: Document, buffer: Buffer, stones: readonly 
   function meshOf({ mesh, round, gem }: FileStone) {
     // Neighbouring facets of a brilliant turn by less than metal's crease, and must not be smoothed.
     const shaded = creasedNormals(mesh, round ? DEFAULT_CREASE : 0);
-    const triples = (values: Float64Array) =>
+    const triples = (values: Float32Array) =>
       document
         .createAccessor()
         .setType("VEC3")

@@ -37,7 +37,7 @@ async function* write(mesh: Mesh, { name, material = PLAIN, stones = [] }: Encod
   const document = new Document();
   document.getRoot().getAsset().generator = "annulet";
   const buffer = document.createBuffer();
-  const triples = (values: Float64Array) =>
+  const triples = (values: Float32Array) =>
     document
       .createAccessor()
       .setType("VEC3")
@@ -71,7 +71,7 @@ async function* write(mesh: Mesh, { name, material = PLAIN, stones = [] }: Encod
 }
 
 /** glTF wants unit normals: a vertex of triangles without area gets one that is as good as any. */
-function someNormals(normals: Float64Array): Float64Array {
+function someNormals(normals: Float32Array): Float32Array {
   for (let i = 0; i < normals.length; i += 3) {
     if (normals[i] === 0 && normals[i + 1] === 0 && normals[i + 2] === 0) normals[i + 2] = 1;
   }
