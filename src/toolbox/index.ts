@@ -58,4 +58,5 @@ export { namedFiles } from "../ring/named-files.js";
 export { planStones } from "../ring/plan-stones.js";
 export type { StoneOrder, StonePlan } from "../ring/stone-plan.js";
 export { SPARE_SHARE } from "../stones/order-stones.js";
+export { gemsOf } from "../stones/own-gems.js";
 export { KERNEL_NAMES } from "../union/kernels/catalogue.js";

@@ -17,11 +17,20 @@ import {
   sizeSystems,
   sizeTable,
 } from "../../index.js";
-import { friezeGroups, makeBand, symmetryElements, VERSION } from "../../toolbox/index.js";
+import {
+  friezeGroups,
+  gems,
+  makeBand,
+  orderCsv,
+  type StoneOrder,
+  symmetryElements,
+  VERSION,
+} from "../../toolbox/index.js";
 import { designOutline } from "./design-outline.js";
 import { drawForms } from "./draw-forms.js";
 import { explain, explainInside } from "./explain-inside.js";
 import { motifOutline } from "./motif-outline.js";
+import { stoneSizes } from "./stone-sizes.js";
 
 /** Everything is plain data, so that it can be posted. */
 export const ringLibrary = {
@@ -49,6 +58,10 @@ export const ringLibrary = {
   /** Where each frieze group has its elements, by its name. */
   symmetryElements: () => Object.fromEntries(friezeGroups.map((group) => [group.name, symmetryElements(group)])),
   alloys: () => alloys.map(({ symbol, name, density }) => ({ symbol, name, density })),
+  gems: () => gems.map(({ symbol, name }) => ({ symbol, name })),
+  stoneSizes,
+  /** The table to order stones from, CSV. */
+  orderCsv: (rows: readonly StoneOrder[]) => orderCsv(rows),
   cautions: () => cautions,
   sizeSystems: () => sizeSystems.map(({ name, title }) => ({ name, title })),
   /** The program and its version, as files name it. */

@@ -5,12 +5,13 @@ import { useSignal } from "@preact/signals";
 import type { ComponentChildren } from "preact";
 import type { FieldReference, Problem } from "../../index.js";
 import { useBench } from "../state/bench.js";
+import type { Path } from "../state/json-text.js";
 import { sayField, sayFieldHelp } from "../words/fields/say-field.js";
 import { say } from "../words/language.js";
 import { sayProblem } from "../words/say-problem.js";
 import { type ControlProps, idOf } from "./control-props.js";
 import type { Place } from "./place.js";
-import { problemsIn } from "./problems-at.js";
+import { problemsIn, problemsOnly, stoneWarnings } from "./problems-at.js";
 
 interface RowProps {
   readonly place: Place;
@@ -18,9 +19,11 @@ interface RowProps {
   readonly children: (control: ControlProps) => ComponentChildren;
   /** Default what is wrong with the field or in it. */
   readonly problems?: readonly Problem[];
+  /** Keys in it that have controls of their own, which tell what is to be minded there. */
+  readonly inside?: readonly string[];
 }
 
-export function FieldRow({ place, reference, children, problems }: RowProps) {
+export function FieldRow({ place, reference, children, problems, inside = [] }: RowProps) {
   const bench = useBench();
   const id = idOf(place.path);
   const wrong = problems ?? problemsIn(bench.answers.problems.value, place.path);
@@ -41,6 +44,7 @@ export function FieldRow({ place, reference, children, problems }: RowProps) {
       <div class="field-control">
         {children(control)}
         <Problems id={`${id}-problem`} problems={wrong} />
+        <Minded path={place.path} {...{ inside }} />
       </div>
     </div>
   );
@@ -108,6 +112,25 @@ export function Problems({ id, problems }: { readonly id: string; readonly probl
     <div id={id} class="field-problem">
       {problems.map((problem) => (
         <ProblemText key={`${problem.code} ${problem.path}`} problem={problem} />
+      ))}
+    </div>
+  );
+}
+
+interface MindedProps {
+  readonly path: Path;
+  readonly inside: readonly string[];
+}
+
+/** What is to be minded about stones at a place. */
+export function Minded({ path, inside }: MindedProps) {
+  const { answers } = useBench();
+  const minded = problemsOnly(stoneWarnings(answers.warnings.value), path, inside);
+  if (minded.length === 0) return null;
+  return (
+    <div class="field-minded">
+      {minded.map((warning) => (
+        <ProblemText key={`${warning.code} ${warning.message}`} problem={warning} />
       ))}
     </div>
   );

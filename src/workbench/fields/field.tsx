@@ -5,6 +5,7 @@ import { ChoiceField, chosenWay, SwitchField } from "./choice-field.js";
 import type { ControlProps } from "./control-props.js";
 import type { FieldProps } from "./field-control.js";
 import { FieldRow } from "./field-row.js";
+import { GemField } from "./gem-field.js";
 import { ListField } from "./list-field.js";
 import { MapField } from "./map-field.js";
 import { MetalField } from "./metal-field.js";
@@ -13,6 +14,7 @@ import { NumberField } from "./number-field.js";
 import { PartField } from "./part-field.js";
 import { SectionForms } from "./section-forms.js";
 import { SizeField } from "./size-field.js";
+import { StoneSizeField } from "./stone-size-field.js";
 import { ListTextField, TextField } from "./text-field.js";
 import { useValue } from "./use-fields.js";
 import { type Way, waysOf } from "./ways.js";
@@ -32,13 +34,28 @@ export function Field({ place, reference }: FieldProps) {
   if (ways.some(({ kind }) => kind === "object")) return <PartField place={place} reference={reference} ways={ways} />;
   return (
     <FieldRow place={place} reference={reference}>
-      {(control) => (schema === "material" ? <MetalField {...control} /> : <PlainControl {...control} ways={ways} />)}
+      {(control) => <OwnControl {...control} ways={ways} />}
     </FieldRow>
   );
 }
 
 interface PlainProps extends ControlProps {
   readonly ways: readonly Way[];
+}
+
+/** Metal and gems by their names, a stone's size with its weight; any other field as its ways are. */
+function OwnControl({ ways, ...control }: PlainProps) {
+  const [way] = ways;
+  switch (control.place.schema) {
+    case "material":
+      return <MetalField {...control} />;
+    case "stones.gem":
+      return <GemField {...control} />;
+    case "stones.size":
+      return way.kind === "number" ? <StoneSizeField way={way} {...control} /> : null;
+    default:
+      return <PlainControl {...control} ways={ways} />;
+  }
 }
 
 /** Fields whose text is drawn, not written. */

@@ -21,6 +21,7 @@ const GROUPS = [
   { name: "band", keys: ["profile"] },
   { name: "pattern", keys: ["pattern", "proud"] },
   { name: "beads", keys: ["beads"] },
+  { name: "stones", keys: ["stones", "gems"] },
   { name: "marks", keys: ["lettering", "hallmark"] },
   { name: "metal", keys: ["material", "costing", "alloys"] },
   { name: "casting", keys: ["casting", "sprue", "print"] },

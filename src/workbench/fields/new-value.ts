@@ -32,6 +32,13 @@ const FIRST: Readonly<Record<string, unknown>> = {
   "{v}.v": 0,
   "{path}.path": "M 0 0.2 L 1 0.2",
   angle: 0,
+  "stones.size": 1.2,
+  "along.v": 0,
+  "over.from": 60,
+  "over.to": 120,
+  "single.angle": 90,
+  "gems.symbol": "own",
+  "gems.density": 3.5,
 };
 
 /** Whole parts that begin with more than they must have. Chosen. */
@@ -58,6 +65,10 @@ const FIRST_PARTS: Readonly<Record<string, unknown>> = {
       [3, 1.4],
     ],
   },
+  stones: { size: 1.2, place: { form: "single" }, setting: { form: "flush" } },
+  gems: { symbol: "own", density: 3.5 },
+  "place.tile": { form: "tile", at: [0.5, 0] },
+  "place.line": { form: "line", path: "M 0 0 L 1 0" },
   "{shape}": { shape: { path: "M 0 0.2 L 1 0.2" } },
 };
 

@@ -8,11 +8,12 @@ import { ART, artOf, isRegion } from "./art.js";
 import { ArtField } from "./art-field.js";
 import { BeadChoices } from "./bead-choices.js";
 import { useFieldControl } from "./field-control.js";
-import { Problems } from "./field-row.js";
+import { Minded, Problems } from "./field-row.js";
 import { Fold } from "./fold.js";
 import { orderFields } from "./order.js";
 import { fieldOf, inForm, type Place } from "./place.js";
 import { problemsOnly } from "./problems-at.js";
+import { StoneChoices } from "./stone-choices.js";
 import { useBook, useOwner } from "./use-fields.js";
 
 interface ObjectProps {
@@ -43,8 +44,10 @@ export function ObjectFields({ place, form, without = [] }: ObjectProps) {
   return (
     <>
       <Problems id={`${place.schema}-own`} problems={problemsOnly(problems, place.path, known)} />
+      <Minded path={place.path} inside={known} />
       {isArt && <ArtField place={place} />}
       {/(^|\.)beads$/.test(place.schema) && <BeadChoices path={place.path} />}
+      {place.schema === "stones" && <StoneChoices path={place.path} />}
       {rows(first)}
       {more.length > 0 && (
         <Fold

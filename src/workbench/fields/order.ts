@@ -32,10 +32,21 @@ const COMMON: Readonly<Record<string, readonly string[]>> = {
   taper: ["width", "thickness"],
   step: ["width", "depth"],
   print: ["stance"],
+  stones: ["name", "cut", "size", "width", "gem", "place", "setting"],
+  "place.tile": ["at"],
+  "place.line": ["path", "shape", "gap", "count"],
+  "place.row": ["along", "over", "gap", "count"],
+  "place.single": ["angle", "v"],
+  "setting.bead-set": ["grains", "shared", "border"],
+  "setting.channel": ["cover", "rise", "wall"],
+  "setting.bezel": ["wall", "height"],
+  "setting.prongs": ["count", "height", "shared"],
+  through: ["shape", "size"],
+  gems: ["symbol", "name", "density"],
 };
 
-/** Fields that are no choice: the document's own marks, and what is reserved. */
-const HIDDEN: readonly string[] = ["$schema", "annulet", "stones"];
+/** Fields that are no choice: the document's own marks. */
+const HIDDEN: readonly string[] = ["$schema", "annulet"];
 
 /** Fields of an object in two parts. */
 export interface OrderedFields {

@@ -4,7 +4,7 @@
 import type { FieldReference } from "../../index.js";
 import { useBench } from "../state/bench.js";
 import { sayField } from "../words/fields/say-field.js";
-import { ChoiceField, chosenWay } from "./choice-field.js";
+import { ChoiceField, chosenWay, SwitchField } from "./choice-field.js";
 import { FieldRow } from "./field-row.js";
 import { Fold } from "./fold.js";
 import { newValue } from "./new-value.js";
@@ -92,18 +92,16 @@ function FormedPart({ place, reference, ways }: PartProps) {
   const way = ways[chosenWay(value, reference.default, ways)];
   const form = way?.kind === "object" ? way.form : undefined;
   const fields = form?.fields ?? (way?.kind === "object" ? reference.fields : []);
-  const problems = problemsOnly(
-    answers.problems.value,
-    place.path,
-    fields.map(({ name }) => name),
-  );
+  const inside = fields.map(({ name }) => name);
+  const problems = problemsOnly(answers.problems.value, place.path, inside);
   return (
     <>
-      <FieldRow place={place} reference={reference} problems={problems}>
+      <FieldRow place={place} reference={reference} problems={problems} inside={inside}>
         {(control) => (
           <span class="field-ways">
             <ChoiceField ways={ways} {...control} />
             {way?.kind === "number" && <NumberField way={way} {...control} id={`${control.id}-own`} />}
+            {way?.kind === "switch" && <SwitchField {...control} id={`${control.id}-own`} />}
             {value !== undefined && way === undefined && <WrittenField {...control} id={`${control.id}-own`} />}
           </span>
         )}

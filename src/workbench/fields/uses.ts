@@ -70,6 +70,19 @@ const TABLES: Readonly<Record<string, Uses>> = {
   "section.ridge": { slope: not(has("height")), height: not(has("slope")) },
   "section.flat": { round: not(has("bevel")), bevel: not(has("round")) },
   pattern: { plain: (owner) => owner.cover !== undefined, regions: not(has("lanes")), symmetry: not(has("lanes")) },
+  stones: {
+    width: not(is("cut", ["round", "princess", "square-step"], "round")),
+    narrow: is("cut", ["tapered-baguette"]),
+  },
+  "place.line": { path: not(has("shape")), shape: not(has("path")), gap: not(has("count")) },
+  "place.row": { gap: not(has("count")) },
+  "setting.channel": { wall: (owner) => typeof owner.rise === "number" && owner.rise > 0 },
+  proportions: {
+    crownAngle: not(has("crownHeight")),
+    crownHeight: not(has("crownAngle")),
+    pavilionAngle: not(has("pavilionDepth")),
+    pavilionDepth: not(has("pavilionAngle")),
+  },
   print: { tilt: is("stance", ["tilted"]) },
 };
 

@@ -5,8 +5,8 @@ import type { WorkerRing } from "../../entries/worker.js";
 import type { Progress } from "../../index.js";
 import type { RingHost } from "../engine/ring-host.js";
 
-/** Endings: the design, meshes, the bench sheet, the picture, the drawing of the tile. */
-export const DOWNLOADS = ["json", "stl", "obj", "3mf", "glb", "html", "png", "svg"] as const;
+/** Endings: the design, meshes, the bench sheet, the picture, the drawing of the tile, the table of stones to order. */
+export const DOWNLOADS = ["json", "stl", "obj", "3mf", "glb", "html", "png", "svg", "csv"] as const;
 
 export type DownloadKind = (typeof DOWNLOADS)[number];
 
@@ -39,6 +39,8 @@ export async function makeDownload(
       return library.png(await ring.picture({}, asking));
     case "svg":
       return new TextEncoder().encode(await library.tileDrawing(await ring.tile({}, asking)));
+    case "csv":
+      return new TextEncoder().encode(await library.orderCsv((await ring.stones(asking)).orders));
     default:
       return ring.file(`ring.${kind}`, asking);
   }

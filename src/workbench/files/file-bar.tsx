@@ -6,7 +6,7 @@ import { useEffect, useState } from "preact/hooks";
 import { KeptDesigns } from "../keep/kept-designs.js";
 import { say } from "../words/language.js";
 import { useDesk } from "./desk.js";
-import { DOWNLOADS } from "./downloads.js";
+import { DOWNLOADS, type DownloadKind } from "./downloads.js";
 import { DropMenu } from "./drop-menu.js";
 import { SafetyList } from "./safety-list.js";
 
@@ -26,14 +26,24 @@ export function FileBar() {
       ) : null}
       <DropMenu label={say("file.download")}>
         {DOWNLOADS.map((kind) => (
-          <button key={kind} type="button" onClick={() => void desk.download(kind)}>
-            {say(`file.as.${kind}`)}
-          </button>
+          <Download key={kind} {...{ kind }} />
         ))}
       </DropMenu>
       <SafetyList />
       <MakingLine />
     </div>
+  );
+}
+
+/** What is told of stones alone is offered where there are any. */
+function Download({ kind }: { readonly kind: DownloadKind }) {
+  const desk = useDesk();
+  const stones = desk.bench.answers.of.stones.value?.value.report;
+  if (kind === "csv" && stones === undefined) return null;
+  return (
+    <button type="button" onClick={() => void desk.download(kind)}>
+      {say(`file.as.${kind}`)}
+    </button>
   );
 }
 

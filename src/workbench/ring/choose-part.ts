@@ -2,7 +2,14 @@
  * What is chosen on the metal: asked of the ring in the worker, which knows what made each face; and marked there.
  */
 import { effect } from "@preact/signals";
-import { type Buffers, cornersOf, type DrawnStone, type RayHit, type StoneInView } from "../../entries/view.js";
+import {
+  type Buffers,
+  cornersOf,
+  type DrawnStone,
+  type RayHit,
+  type StoneInView,
+  type StonesInView,
+} from "../../entries/view.js";
 import { nameOfPart } from "../changes/change-words.js";
 import type { Bench } from "../state/bench.js";
 import { nameOf, type Path, pathOf, valueAt } from "../state/json-text.js";
@@ -46,6 +53,20 @@ const STILL = 120;
 
 const NOTHING = new Float32Array();
 
+/** The girdles of a group's stones, six numbers a segment, mm. */
+export function girdleLines({ bodies, stones }: StonesInView, group: number): Float32Array {
+  const own = stones.filter((stone) => stone.group === group);
+  return Float32Array.from(
+    own.flatMap(({ body, at, out, along }) => {
+      const [ox, oy, oz] = out;
+      const [ax, ay, az] = along;
+      const across = [oy * az - oz * ay, oz * ax - ox * az, ox * ay - oy * ax];
+      const ring = bodies[body].outline.map(([x, y]) => at.map((value, k) => value + x * along[k] + y * across[k]));
+      return ring.flatMap((corner, i) => [...corner, ...ring[(i + 1) % ring.length]]);
+    }),
+  );
+}
+
 /** Marks on the ring what is chosen in any view. @returns what ends it */
 export function markChosen({ answers, selected }: ChoosingBench, marker: PartMarker): () => void {
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -65,6 +86,11 @@ export function markChosen({ answers, selected }: ChoosingBench, marker: PartMar
       return;
     }
     if (shown === undefined) return;
+    if (path[0] === "stones") {
+      const stones = answers.of.stones.value?.value;
+      marker.drawPart(stones === undefined ? NOTHING : girdleLines(stones, Number(path[1])));
+      return;
+    }
     const next = new AbortController();
     stop = next;
     timer = setTimeout(() => void ask(path, next), STILL);

@@ -8,7 +8,7 @@ export interface ArtEntry {
   /** Its place in the document. */
   readonly path: Path;
   readonly name: string;
-  readonly kind: "region" | "run";
+  readonly kind: "region" | "run" | "stones";
   readonly value: Readonly<Record<string, unknown>>;
 }
 
@@ -71,7 +71,7 @@ export function artEntries(document: unknown, { part, lane }: ShownArt): ArtEntr
   const regions = listAt(document, path).map((value, i): ArtEntry => {
     return { path: [...path, i], name: nameOf(value) ?? `${label} ${i + 1}`, kind: "region", value };
   });
-  return part === "tile" ? [...regions, ...runsOf(document, lane)] : regions;
+  return part === "tile" ? [...regions, ...runsOf(document, lane), ...stonesOf(document, lane)] : regions;
 }
 
 function listAt(document: unknown, path: Path): Part[] {
@@ -91,6 +91,17 @@ function runsOf(document: unknown, lane: string | undefined): ArtEntry[] {
   });
 }
 
+/** Groups of stones that stand in this lane's tiles, or round the band. */
+function stonesOf(document: unknown, lane: string | undefined): ArtEntry[] {
+  const [lowest] = laneNames(document);
+  return listAt(document, ["stones"]).flatMap((value, i): ArtEntry[] => {
+    const { place } = value;
+    const inTiles = isPart(place) && (place.form === "tile" || place.form === "line");
+    if (inTiles && (typeof place.lane === "string" ? place.lane : lowest) !== (lane ?? lowest)) return [];
+    return [{ path: ["stones", i], name: nameOf(value) ?? `stones ${i + 1}`, kind: "stones", value }];
+  });
+}
+
 function nameOf(value: unknown): string | undefined {
   return isPart(value) && typeof value.name === "string" ? value.name : undefined;
 }
@@ -98,7 +109,9 @@ function nameOf(value: unknown): string | undefined {
 /** The tiles that show what is chosen; undefined where any do, or none. */
 export function tilesOf(document: unknown, selected: Path): ShownArt | undefined {
   const names = laneNames(document);
-  const along = selected[0] === "beads" ? valueAt(document, [...selected.slice(0, 2), "along"]) : undefined;
+  const holdsLane = selected[0] === "beads" ? "along" : selected[0] === "stones" ? "place" : undefined;
+  const along = holdsLane === undefined ? undefined : valueAt(document, [...selected.slice(0, 2), holdsLane]);
+  if (holdsLane === "place" && !(isPart(along) && /^(?:tile|line)$/.test(String(along.form)))) return undefined;
   if (isPart(along) && along.v === undefined && names.length > 0) {
     return { part: "tile", lane: typeof along.lane === "string" ? along.lane : names[0] };
   }

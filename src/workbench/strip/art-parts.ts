@@ -3,6 +3,7 @@
  */
 import { type Path, valueAt } from "../state/json-text.js";
 import { isPart } from "./art-entries.js";
+import { type RowPart, roundParts, type SpotPart } from "./stone-parts.js";
 import type { ArtPoint, DrawingUnit } from "./tile-units.js";
 
 /** Path data, with where it stands in the document. */
@@ -31,20 +32,31 @@ export interface LevelPart {
   readonly v: number;
 }
 
-export type ArtPart = PathPart | PointPart | LevelPart;
+export type ArtPart = PathPart | PointPart | LevelPart | RowPart | SpotPart;
 
 /** Most of them, and how deep shapes are looked into. Chosen: above what can be told apart on a tile. */
 const MOST_PARTS = 60;
 const DEEPEST = 24;
 
-/** All that can be taken hold of in a region, or in a run's `along`. */
+/** What of an entry is drawn: a run's `along`, the `place` of a group of stones, a region itself; with its place. */
+export function drawnIn(value: Part, path: Path): { readonly own: Part; readonly at: Path } {
+  const key = path[0] === "stones" ? "place" : "along";
+  const inner = value[key];
+  return isPart(inner) ? { own: inner, at: [...path, key] } : { own: value, at: path };
+}
+
+type Part = Readonly<Record<string, unknown>>;
+
+/** All that can be taken hold of in a region, a run, or a group of stones. */
 export function artParts(document: unknown, path: Path): ArtPart[] {
   const value = valueAt(document, path);
   if (!isPart(value)) return [];
-  const own = isPart(value.along) ? value.along : value;
-  const at = own === value ? path : [...path, "along"];
+  const { own, at } = drawnIn(value, path);
   const unit = unitOf(own, "tile");
-  if (typeof own.v === "number") return [{ kind: "level", at: [...at, "v"], v: own.v }];
+  if (path[0] === "stones") {
+    if (own.form === "tile") return [{ kind: "point", at: [...at, "at"], unit, point: pointOf(own.at) }];
+    if (own.form !== "line") return roundParts(own, at);
+  } else if (typeof own.v === "number") return [{ kind: "level", at: [...at, "v"], v: own.v }];
   const parts: ArtPart[] = [];
   if (typeof own.path === "string") parts.push({ kind: "path", at: [...at, "path"], unit, d: own.path });
   if (own.svg !== undefined || own.text !== undefined) parts.push(placeOf(own, at, unit));

@@ -2,10 +2,11 @@
  * The chosen region or run as the document draws it, with its images at once, and what can be taken hold of in it.
  */
 import { signal } from "@preact/signals";
-import { useBench } from "../state/bench.js";
+import { type Bench, useBench } from "../state/bench.js";
 import type { Path } from "../state/json-text.js";
 import { nameOf, valueAt } from "../state/json-text.js";
 import { say, sayNumber } from "../words/language.js";
+import { withoutStone } from "./add-stone.js";
 import { arcNodes, bendArc } from "./arc-radius.js";
 import type { ArtEntry } from "./art-entries.js";
 import { artParts, type LevelPart, type PathPart, type PointPart } from "./art-parts.js";
@@ -27,8 +28,9 @@ import {
 } from "./placed-art.js";
 import { sharedView } from "./shared-view.js";
 import type { Guide } from "./snapping.js";
+import { angleNear, type RowPart, type SpotPart } from "./stone-parts.js";
 import { StripHandle } from "./strip-handle.js";
-import type { StripLayout } from "./strip-layout.js";
+import { placeOfAngle, type StripLayout } from "./strip-layout.js";
 import { type ArtPoint, toArt, unitScale } from "./tile-units.js";
 
 /** Where a point was dragged to last, and what it snapped to. */
@@ -72,6 +74,7 @@ export function ChosenHandles({ entry, ...chosen }: Chosen & { readonly entry: A
   const bench = useBench();
   const value = bench.document.value.value;
   const parts = artParts(value, entry.path);
+  const remove = entry.kind === "stones" ? () => removeStones(bench, Number(entry.path[1])) : undefined;
   return (
     <g class="handles">
       {parts.map((part) => {
@@ -80,14 +83,20 @@ export function ChosenHandles({ entry, ...chosen }: Chosen & { readonly entry: A
         if (part.kind === "point" && part.place !== undefined) {
           return <PlaceHandles key={key} {...{ part }} {...chosen} place={part.place} />;
         }
-        return part.kind === "level" ? (
-          <LevelHandle key={key} {...{ part }} {...chosen} />
-        ) : (
-          <PointHandle key={key} {...{ part }} {...chosen} />
-        );
+        if (part.kind === "level") return <LevelHandle key={key} {...{ part }} {...chosen} />;
+        if (part.kind === "row") return <RowHandle key={key} {...{ part, remove }} {...chosen} />;
+        if (part.kind === "spot") return <SpotHandle key={key} {...{ part, remove }} {...chosen} />;
+        return <PointHandle key={key} {...{ part, remove }} {...chosen} />;
       })}
     </g>
   );
+}
+
+function removeStones({ document, selected }: Bench, group: number): void {
+  document.rest();
+  document.set(["stones"], withoutStone(document.value.peek(), group));
+  document.rest();
+  selected.value = undefined;
 }
 
 /** The path as it was read last: most of what is drawn anew asks for the same. */
@@ -164,7 +173,12 @@ function PathHandles({ part, ...chosen }: Chosen & { readonly part: PathPart }) 
   );
 }
 
-function PointHandle({ part, ...chosen }: Chosen & { readonly part: PointPart }) {
+interface Removed {
+  /** Takes the whole away that is taken hold of. */
+  readonly remove?: (() => void) | undefined;
+}
+
+function PointHandle({ part, remove, ...chosen }: Chosen & Removed & { readonly part: PointPart }) {
   const drag = useDrag(chosen);
   const { layout } = chosen;
   const point = part.point ?? [part.unit === "mm" ? layout.tileWidth / 2 : 1 / 2, 0];
@@ -175,6 +189,7 @@ function PointHandle({ part, ...chosen }: Chosen & { readonly part: PointPart })
       label={say("strip.place", { x: sayNumber(point[0], 3), y: sayNumber(point[1], 3) })}
       onMove={(place, reach) => drag.move(part.unit, part.at, place, reach, (to) => to)}
       onRest={drag.rest}
+      onRemove={remove}
     />
   );
 }
@@ -260,6 +275,53 @@ function LevelHandle({ part, layout, guides }: Chosen & { readonly part: LevelPa
       label={say("strip.level", { v: sayNumber(part.v, 2) })}
       onMove={([, v], reach) => drag.move("mm", part.at, [place[0], v], reach, ([, to]) => to)}
       onRest={drag.rest}
+    />
+  );
+}
+
+/** A row of stones, moved across the band. */
+function RowHandle({ part, remove, layout, guides }: Chosen & Removed & { readonly part: RowPart }) {
+  const drag = useDrag({ layout: { ...layout, laneMiddle: 0, rows: 1 }, guides: [...guides, SEAT_MIDDLE] });
+  const place: FlatPoint = [layout.period / 2, part.v];
+  return (
+    <StripHandle
+      {...{ place }}
+      kind="level"
+      label={say("strip.row", { v: sayNumber(part.v, 2) })}
+      onMove={([, v], reach) => {
+        drag.move("mm", part.at, [place[0], v], reach, ([, to]) => (to === 0 ? undefined : { v: to }));
+      }}
+      onRest={drag.rest}
+      onRemove={remove}
+    />
+  );
+}
+
+/** The seat's middle, which a row has by default. */
+const SEAT_MIDDLE: Guide = { kind: "middle", v: 0 };
+
+/** A single stone, or an end of a row: moved round the band, a single one across it too. */
+function SpotHandle({ part, remove, layout }: Chosen & Removed & { readonly part: SpotPart }) {
+  const { document } = useBench();
+  const { at, angle, v, vAt } = part;
+  const move = ([u, across]: FlatPoint, reach: number): void => {
+    const next = angleNear(layout, u, angle, reach > 0);
+    const to = vAt === undefined ? v : Math.abs(across) < reach ? 0 : Number(across.toFixed(3));
+    told.value = { point: [next, to], place: [u, to], to: [], text: `${sayNumber(next, 1)}° · ${sayNumber(to, 2)} mm` };
+    const values = [[at, next] as const, ...(vAt === undefined ? [] : [[vAt, to === 0 ? undefined : to] as const])];
+    document.setAll(values, `drag ${nameOf(at)}`);
+  };
+  return (
+    <StripHandle
+      place={[placeOfAngle(layout, angle), v]}
+      kind={vAt === undefined ? "end" : "point"}
+      label={say("strip.spot", { angle: sayNumber(angle, 1), v: sayNumber(v, 2) })}
+      onMove={move}
+      onRest={() => {
+        told.value = undefined;
+        document.rest();
+      }}
+      onRemove={remove}
     />
   );
 }

@@ -3,10 +3,11 @@
  * a drag at once, before the worker has answered.
  */
 
+import type { Point2, StonesInView } from "../../index.js";
 import { useBench } from "../state/bench.js";
 import { valueAt } from "../state/json-text.js";
-import { type ArtEntry, isPart } from "./art-entries.js";
-import { artParts, type PathPart } from "./art-parts.js";
+import type { ArtEntry } from "./art-entries.js";
+import { artParts, drawnIn, type PathPart } from "./art-parts.js";
 import { placedIn, readOnce } from "./chosen-art.js";
 import { ownRow } from "./drag-art.js";
 import { type FlatPoint, toFlat } from "./flat-view.js";
@@ -16,7 +17,7 @@ import { writePathText } from "./path-text.js";
 import { placeFrame } from "./placed-art.js";
 import { type ShownTile, sharedView } from "./shared-view.js";
 import type { StripLayout } from "./strip-layout.js";
-import { toArt, unitScale } from "./tile-units.js";
+import { toArt, toMm, unitScale } from "./tile-units.js";
 import { carriesOf } from "./tiles-field.js";
 
 interface Outlined {
@@ -28,23 +29,28 @@ interface Outlined {
 }
 
 export function ChosenOutline({ entry, ...rest }: Outlined) {
-  const { document } = useBench();
-  const value = document.value.value;
+  const bench = useBench();
+  const value = bench.document.value.value;
   const parts = artParts(value, entry.path);
   const paths = parts.filter((part): part is PathPart => part.kind === "path");
+  const { own } = drawnIn(entry.value, entry.path);
+  const outline = entry.kind === "stones" ? outlineOf(entry, bench.answers.of.stones.value?.value) : undefined;
+  const stones = parts.flatMap((part): PathPart[] => {
+    if (part.kind !== "point" || part.point === undefined || outline === undefined) return [];
+    const d = stonePath(outline, toMm(part.point, unitScale(rest.layout, part.unit)), own.turn);
+    return [{ kind: "path", at: part.at, unit: "mm", d }];
+  });
   // Of a placed drawing the box that it stands in: its lines come with the worker's answer.
   const frames = parts.flatMap((part): PathPart[] => {
     if (part.kind !== "point" || part.place === undefined) return [];
     return [{ kind: "path", at: part.place, unit: part.unit, d: placeFrame(placedIn(value, part, rest.layout)) }];
   });
-  // A run's place and tiles stand in its `along`.
-  const own = isPart(entry.value.along) ? entry.value.along : entry.value;
   return (
     <g class="chosen-art">
       {paths.map((part, i) => (
         <PathOutline key={part.at.join()} id={`chosen-${i}`} tiles={valueAt(own, ["tiles"])} {...{ part }} {...rest} />
       ))}
-      {frames.map((part, i) => (
+      {[...frames, ...stones].map((part, i) => (
         <PathOutline
           key={part.at.join()}
           id={`placed-${i}`}
@@ -56,6 +62,21 @@ export function ChosenOutline({ entry, ...rest }: Outlined) {
       ))}
     </g>
   );
+}
+
+/** The girdle of a group's stones; undefined until it is known. */
+function outlineOf({ path }: ArtEntry, stones: StonesInView | undefined): readonly Point2[] | undefined {
+  const stone = stones?.stones.find(({ group }) => group === path[1]);
+  return stone && stones?.bodies[stone.body].outline;
+}
+
+/** The girdle at a place of the tile, mm. @param turn degrees, as the document has it */
+function stonePath(outline: readonly Point2[], [u, v]: FlatPoint, turn: unknown): string {
+  const angle = ((typeof turn === "number" ? turn : 0) * Math.PI) / 180;
+  const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  const corner = ([x, y]: Point2): string =>
+    `${(u + cos * x - sin * y).toFixed(4)} ${(v + sin * x + cos * y).toFixed(4)}`;
+  return `M ${outline.map(corner).join(" L ")} Z`;
 }
 
 interface PathOutlined extends Omit<Outlined, "entry"> {

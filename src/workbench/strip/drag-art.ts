@@ -23,12 +23,18 @@ export function artOnStrip(layout: StripLayout, unit: DrawingUnit, point: ArtPoi
   return [u, v + ownRow(layout)];
 }
 
-/** Tile coordinates of a place on the strip, on whatever copy and row it lies. */
-export function artUnder(layout: StripLayout, [u, v]: FlatPoint): ArtPoint {
+/** The same place of the own tile's own row, for one on whatever copy and row. */
+export function ownPlace(layout: StripLayout, [u, v]: FlatPoint): FlatPoint {
   const { period, laneMiddle } = layout;
   const middles = rowMiddles(layout).map((row) => laneMiddle + row);
   const row = middles.reduce((near, middle) => (Math.abs(v - middle) < Math.abs(v - near) ? middle : near), middles[0]);
-  const [x, y] = toArt([u - period * Math.floor(u / period), v - row], unitScale(layout, "tile"));
+  return [u - period * Math.floor(u / period), v - row + middles[0]];
+}
+
+/** Tile coordinates of a place on the strip, on whatever copy and row it lies. */
+export function artUnder(layout: StripLayout, place: FlatPoint): ArtPoint {
+  const [u, v] = ownPlace(layout, place);
+  const [x, y] = toArt([u, v - ownRow(layout)], unitScale(layout, "tile"));
   return [written(x, "tile", false), written(y, "tile", false)];
 }
 

@@ -19,6 +19,8 @@ export interface SharedView {
   readonly part: Signal<TilePart>;
   /** Whether something is being pulled: the view then stays, so that it keeps under the pointer. */
   readonly pulling: Signal<boolean>;
+  /** Whether the next press on the strip puts a stone there. */
+  readonly addsStone: Signal<boolean>;
 }
 
 const shared = new WeakMap<Bench, SharedView>();
@@ -33,6 +35,7 @@ export function sharedView(bench: Bench): SharedView {
     lane: signal(undefined),
     part: signal<TilePart>("tile"),
     pulling: signal(false),
+    addsStone: signal(false),
   };
   shared.set(bench, made);
   return made;

@@ -5,7 +5,7 @@ import type { FlatPoint } from "./flat-view.js";
 import { rowMiddles, type StripLayout } from "./strip-layout.js";
 
 /** What a point snapped to. */
-export type SnapKind = "centre" | "mirror" | "middle-mirror" | "glide" | "border" | "edge" | "point";
+export type SnapKind = "centre" | "mirror" | "middle-mirror" | "glide" | "middle" | "border" | "edge" | "point";
 
 /** A line across the band (u), one along it (v), or a place (both); mm. */
 export interface Guide {

@@ -8,7 +8,7 @@ import { type FlatPoint, type ScreenPoint, toScreen } from "./flat-view.js";
 import { sharedView } from "./shared-view.js";
 
 /** A point is pulled to what is nearer than this, CSS pixels: a fingertip's shake. Chosen. */
-const SNAP_REACH = 9;
+export const SNAP_REACH = 9;
 
 export interface HandleProps {
   readonly place: FlatPoint;

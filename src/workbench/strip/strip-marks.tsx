@@ -26,6 +26,19 @@ export function StripEdges({ layout: { bandWidth, from, to } }: Pick<Marked, "la
   );
 }
 
+/** The band behind the strip's end, as far as stones stand there. */
+export function BareEnd({ layout: { bandWidth, to }, end }: Pick<Marked, "layout"> & { readonly end: number }) {
+  if (end <= to) return null;
+  return (
+    <g class="strip-edges bare-end">
+      <rect class="band-ground" x={to} width={end - to} y={-bandWidth / 2} height={bandWidth} />
+      {[-1, 1].map((side) => (
+        <line key={side} class="band-edge" x1={to} x2={end} y1={(side * bandWidth) / 2} y2={(side * bandWidth) / 2} />
+      ))}
+    </g>
+  );
+}
+
 /** Borders of a lane's tiles, and the lane's own edges. */
 export function TileBorders({ layout }: Pick<Marked, "layout">) {
   const { seatLength, laneMiddle, copies, period, tileWidth, tiles, from, to } = layout;

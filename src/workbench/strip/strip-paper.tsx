@@ -31,6 +31,7 @@ export function StripPaper({ onPress, onDrop, children }: Paper) {
   return (
     <svg
       class="flat-paper strip-paper"
+      data-adds={shared.addsStone.value}
       // biome-ignore lint/a11y/noNoninteractiveTabindex: an application is moved by keys
       tabIndex={0}
       role="application"
@@ -59,7 +60,11 @@ export function StripPaper({ onPress, onDrop, children }: Paper) {
       }}
       onPointerCancel={(event) => hand.current.lose(event.pointerId)}
       onKeyDown={(event) => {
-        const asked = event.target === event.currentTarget ? viewKey(event.key) : undefined;
+        if (event.target !== event.currentTarget) return;
+        if (shared.addsStone.value && event.key === "Escape") shared.addsStone.value = false;
+        // By keys what stands in the view's middle is pressed.
+        if (event.key === "Enter") onPress(toFlat(view(), size, [size[0] / 2, size[1] / 2]));
+        const asked = viewKey(event.key);
         if (asked === undefined) return;
         event.preventDefault();
         if (asked.by !== undefined) set(panned(view(), asked.by));

@@ -2,6 +2,7 @@
  * What is shown on the strip and how near: lane, part, region, the whole strip or one tile; and what can be told of the tile.
  */
 import type { TilePart } from "../../index.js";
+import { ICONS } from "../ring/icons.js";
 import { useBench } from "../state/bench.js";
 import type { WordKey } from "../words/english.js";
 import { say, sayNumber } from "../words/language.js";
@@ -16,9 +17,11 @@ interface Tools {
   readonly entries: readonly ArtEntry[];
   readonly chosen: ArtEntry | undefined;
   readonly layout: StripLayout;
+  /** Where the strip ends with the stones behind it. */
+  readonly end: number;
 }
 
-export function StripTools({ entries, chosen, layout }: Tools) {
+export function StripTools({ entries, chosen, layout, end }: Tools) {
   const bench = useBench();
   return (
     <div class="strip-tools">
@@ -38,7 +41,8 @@ export function StripTools({ entries, chosen, layout }: Tools) {
           </option>
         ))}
       </select>
-      <Nearness {...{ layout }} />
+      <AddStone />
+      <Nearness {...{ layout, end }} />
     </div>
   );
 }
@@ -86,7 +90,31 @@ function PartChoice() {
   );
 }
 
-function Nearness({ layout }: Pick<Tools, "layout">) {
+/** The next press on the strip puts a stone there. */
+function AddStone() {
+  const { addsStone, part } = sharedView(useBench());
+  if (part.value !== "tile") return null;
+  const turn = (on: boolean): void => {
+    addsStone.value = on;
+  };
+  return (
+    <button
+      type="button"
+      class="add-stone"
+      aria-label={say("strip.addStone")}
+      title={say("strip.addStone")}
+      aria-pressed={addsStone.value}
+      onClick={() => turn(!addsStone.value)}
+      onKeyDown={(event) => {
+        if (event.key === "Escape") turn(false);
+      }}
+    >
+      + {ICONS.stones()}
+    </button>
+  );
+}
+
+function Nearness({ layout, end }: Pick<Tools, "layout" | "end">) {
   const { view, size } = sharedView(useBench());
   const set = (next: FlatView): void => {
     view.value = next;
@@ -102,7 +130,7 @@ function Nearness({ layout }: Pick<Tools, "layout">) {
       <button
         type="button"
         aria-pressed={hold === "strip"}
-        onClick={() => set(fitStrip(size.value, { ...layout, letters: lettersSize() }))}
+        onClick={() => set(fitStrip(size.value, { ...layout, to: end, letters: lettersSize() }))}
       >
         {say("strip.whole")}
       </button>
@@ -129,6 +157,7 @@ const SAME = 5e-4;
 /** Tile size and stretch, and where a dragged point is. */
 export function StripNote({ tile, bare }: { readonly tile: ShownTile; readonly bare: number }) {
   const { fit, round, group } = tile;
+  const { addsStone } = sharedView(useBench());
   const drag = told.value;
   const size = say("strip.tile", {
     count: round.repeats,
@@ -142,6 +171,7 @@ export function StripNote({ tile, bare }: { readonly tile: ShownTile; readonly b
     <p class="strip-note caption">
       {size}
       {stretched ? ` ${say("strip.stretched", { share: sayNumber(100 * (fit.stretch - 1), 1) })}` : ""}
+      {addsStone.value ? ` ${say("strip.addStoneAt")}` : ""}
       {bare > 0 ? ` ${say("strip.bare", { count: bare })}` : ""}
       <output class="strip-told">
         {drag === undefined || drag.text !== undefined

@@ -19,14 +19,17 @@ import { OtherLanes } from "./other-lanes.js";
 import { regionAt } from "./region-at.js";
 import { type ShownTile, sharedView } from "./shared-view.js";
 import { guidesOf } from "./snapping.js";
+import { endWithStones } from "./stone-spots.js";
 import { drawnCopies, StripArt, StripHatches } from "./strip-art.js";
 import { layOutStrip, type StripLayout } from "./strip-layout.js";
-import { StripEdges, SymmetryMarks, TileBorders } from "./strip-marks.js";
+import { BareEnd, StripEdges, SymmetryMarks, TileBorders } from "./strip-marks.js";
 import { StripPaper } from "./strip-paper.js";
 import { StripRuler } from "./strip-ruler.js";
+import { StripStones } from "./strip-stones.js";
 import { StripNote, StripTools } from "./strip-tools.js";
 import { useElements } from "./use-elements.js";
 import { useSize } from "./use-size.js";
+import { addStone, useStones } from "./use-stones.js";
 
 export function StripView() {
   const bench = useBench();
@@ -91,7 +94,7 @@ interface StripProps {
 function Strip({ tile, lanes }: StripProps) {
   const bench = useBench();
   const desk = useDesk();
-  const { view, size, lane, part } = sharedView(bench);
+  const { view, size, lane, part, addsStone } = sharedView(bench);
   const { design, fit } = bench.answers.of;
   const layout = useMemo(() => layoutOf(bench, tile), [tile, design.value, fit.value]);
   useHeldView(layout);
@@ -106,9 +109,20 @@ function Strip({ tile, lanes }: StripProps) {
     () => lanes.filter((one) => one.lane !== tile.lane).map((one) => ({ tile: one, layout: layoutOf(bench, one) })),
     [lanes, tile, design.value, fit.value],
   );
+  const stones = useStones(layout, entries);
   const press = ([u, v]: FlatPoint): void => {
     const there = laneAt([layout, ...others.map((one) => one.layout)], v) ?? layout;
     const other = others.find((one) => one.layout === there);
+    if (addsStone.value) {
+      const near = other === undefined ? guides : [];
+      addStone(bench, [u - laneShift(there, layout), v], {
+        layout: there,
+        guides: near,
+        lane: (other?.tile ?? tile).lane,
+      });
+      return;
+    }
+    if (stones.press([u, v])) return;
     const at: FlatPoint = [u - laneShift(there, layout), v - there.laneMiddle];
     const region = regionAt((other?.tile ?? tile).regions, at, there.period);
     const own = other === undefined ? entries : entriesOf(other.tile.lane);
@@ -119,6 +133,7 @@ function Strip({ tile, lanes }: StripProps) {
     const regions = regionsPath(bench.document.value.peek(), { part: part.value, lane: lane.value });
     void desk.takeFiles(files, { regions, at: artUnder(layout, at) });
   };
+  const end = endWithStones(layout, stones.spots);
   const { scale } = view.value;
   // What does not follow a drag is not looked through again while one goes on.
   const edges = useMemo(() => <StripEdges {...{ layout }} />, [layout]);
@@ -130,12 +145,14 @@ function Strip({ tile, lanes }: StripProps) {
       <StripPaper onPress={press} onDrop={drop}>
         <StripHatches {...{ scale }} />
         <g class="strip-world" transform={`translate(${x} ${y}) scale(${scale})`}>
+          <BareEnd {...{ layout }} end={end} />
           {edges}
           {others.length === 0 || part.value !== "tile" ? null : (
             <OtherLanes lanes={others} shown={layout} {...{ scale }} />
           )}
           <TileBorders {...{ layout }} />
           <g transform={`translate(0 ${-layout.laneMiddle})`}>{art}</g>
+          {stones.stones === undefined ? null : <StripStones {...stones} stones={stones.stones} {...{ layout }} />}
           {marks}
           {chosen === undefined ? null : <ChosenOutline entry={chosen} {...{ tile, layout, copies }} />}
           <SnapSigns {...{ layout }} />
@@ -144,7 +161,7 @@ function Strip({ tile, lanes }: StripProps) {
         <FindingMarks {...{ layout }} />
         {chosen === undefined ? null : <ChosenHandles entry={chosen} {...{ layout, guides }} />}
       </StripPaper>
-      <StripTools {...{ entries, chosen, layout }} />
+      <StripTools {...{ entries, chosen, layout, end }} />
       <StripNote {...{ tile }} bare={layout.copies.length - copies.length} />
     </>
   );

@@ -18,6 +18,7 @@ export function TitleBlock() {
       <NameCell />
       <SizeCell />
       <WeightCells />
+      <StonesCell />
       <FindingCell />
       <WorkCell />
     </div>
@@ -65,6 +66,22 @@ function NameCell() {
     </label>
   );
 }
+
+/** How many stones there are and what they weigh; nothing of a ring without. */
+function StonesCell() {
+  const report = useBench().answers.of.stones.value?.value.report;
+  if (report === undefined) return null;
+  return (
+    <Cell name="stones" caption={say("title.stones")}>
+      <span class="figure">
+        {say("title.stonesOf", { count: report.count, carats: sayNumber(report.carats, CARAT_DIGITS) })}
+      </span>
+    </Cell>
+  );
+}
+
+/** Decimals of carats in all. */
+const CARAT_DIGITS = 2;
 
 function WeightCells() {
   const { answers, document } = useBench();
