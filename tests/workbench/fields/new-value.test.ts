@@ -43,6 +43,23 @@ describe("what a part begins with", () => {
       const document = design({ beads: [{ along, diameter: 0.4 }] });
       if (along !== "step") expect(() => readDesign(document), JSON.stringify(along)).not.toThrow();
     }
+    for (const [field, other] of [
+      ["place", { setting: { form: "flush" } }],
+      ["setting", { place: { form: "single" } }],
+    ] as const) {
+      for (const way of ways(`stones.${field}`)) {
+        const value = await newValue(place(`stones.${field}`), way, book);
+        const document = design({ pattern: {}, stones: [{ size: 1, ...other, [field]: value }] });
+        expect(() => readDesign(document), JSON.stringify(value)).not.toThrow();
+      }
+    }
+    for (const field of ["along", "over"]) {
+      for (const way of ways(`stones.place.row.${field}`)) {
+        const row = { form: "row", [field]: await newValue(place(`stones.place.row.${field}`), way, book) };
+        const document = design({ stones: [{ size: 1, place: row, setting: { form: "flush" } }] });
+        expect(() => readDesign(document), JSON.stringify(row)).not.toThrow();
+      }
+    }
     for (const way of ways("size")) {
       const size = await newValue(place("size"), way, book);
       expect(() => readDesign(design({ size })), JSON.stringify(size)).not.toThrow();
@@ -50,11 +67,22 @@ describe("what a part begins with", () => {
   });
 
   it("is read as a design, for entries of lists and for parts that are switched on", async () => {
-    const [regions, beads, lettering, alloys] = await Promise.all(
-      ["pattern.regions", "beads", "lettering", "alloys"].map((schema) => newEntry(place(schema), book)),
+    const [regions, beads, lettering, alloys, stones, gems] = await Promise.all(
+      ["pattern.regions", "beads", "lettering", "alloys", "stones", "gems"].map((schema) =>
+        newEntry(place(schema), book),
+      ),
     );
     expect(() =>
-      readDesign(design({ pattern: { regions: [regions] }, beads: [beads], lettering: [lettering], alloys: [alloys] })),
+      readDesign(
+        design({
+          pattern: { regions: [regions] },
+          beads: [beads],
+          lettering: [lettering],
+          alloys: [alloys],
+          stones: [stones],
+          gems: [gems],
+        }),
+      ),
     ).not.toThrow();
     for (const schema of [
       "pattern",

@@ -32,6 +32,7 @@ const DESIGN = {
   pattern: { regions: [{ svg: "square.svg", height: 0.3 }] },
   casting: { shrinkage: 1.5 },
   lettering: [{ text: "925", at: "bore", height: 1.2 }],
+  stones: [{ name: "one, alone", size: 1, place: { form: "single" }, setting: { form: "flush" } }],
 };
 
 describe("downloads", () => {
@@ -46,6 +47,7 @@ describe("downloads", () => {
       ["sheet", path, "-o", out("html")],
       ["picture", path, "-o", out("png")],
       ["tile", path, "-o", out("svg")],
+      ["stones", path, "-o", out("csv")],
     ];
     for (const line of lines)
       expect(await annulet(line)).toMatchObject({ code: 0, err: expect.not.stringContaining("error:") });

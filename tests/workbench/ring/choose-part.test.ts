@@ -1,6 +1,13 @@
 import { signal } from "@preact/signals";
 import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
-import { type ChoosingBench, choosePart, markChosen, sayChosen } from "../../../src/workbench/ring/choose-part.js";
+import {
+  type ChoosingBench,
+  choosePart,
+  chooseStone,
+  girdleLines,
+  markChosen,
+  sayChosen,
+} from "../../../src/workbench/ring/choose-part.js";
 import type { Path } from "../../../src/workbench/state/json-text.js";
 
 /** One triangle that looks along +z. */
@@ -34,6 +41,35 @@ describe("a face that is pressed", () => {
       await choosePart(bench, buffers as never, hit);
       expect(selected.value).toEqual(["size"]);
     }
+  });
+});
+
+describe("a stone that is pressed", () => {
+  it("chooses its group, and its girdle is marked where it stands", () => {
+    const { bench, selected } = benchWith(undefined);
+    const square = [
+      [1, 1],
+      [-1, 1],
+      [-1, -1],
+      [1, -1],
+    ] as const;
+    const place = { body: 0, at: [0, 10, 3], out: [0, 1, 0], along: [1, 0, 0] } as const;
+    const stones = {
+      bodies: [{ outline: square }],
+      stones: [
+        { ...place, group: 2 },
+        { ...place, group: 1 },
+      ],
+    };
+    chooseStone(bench, stones.stones[0] as never);
+    expect(selected.value).toEqual(["stones", 2]);
+    chooseStone(bench, place as never);
+    expect(selected.value).toEqual(["stones", 2]);
+    const lines = girdleLines(stones as never, 2);
+    // +y of the stone is out × along: towards −z.
+    expect([...lines.slice(0, 6)]).toEqual([1, 10, 2, -1, 10, 2]);
+    expect(lines).toHaveLength(4 * 6);
+    expect(girdleLines(stones as never, 0)).toHaveLength(0);
   });
 });
 

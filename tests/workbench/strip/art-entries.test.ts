@@ -120,3 +120,35 @@ describe("what is chosen in another view", () => {
     }
   });
 });
+
+describe("groups of stones", () => {
+  const document = {
+    pattern: { lanes: [{ name: "low" }, { name: "high" }] },
+    stones: [
+      { place: { form: "tile", at: [0, 0], lane: "high" } },
+      { name: "row", place: { form: "row" } },
+      { place: { form: "line", path: "M0 0H1" } },
+      {},
+    ],
+  };
+  const entries = (lane: string) =>
+    artEntries(document, { part: "tile", lane })
+      .filter(({ kind }) => kind === "stones")
+      .map(({ name, path }) => [name, path[1]]);
+
+  it("are drawn in their lane's tiles, and round the band in all", () => {
+    expect(entries("low")).toEqual([
+      ["row", 1],
+      ["stones 3", 2],
+      ["stones 4", 3],
+    ]);
+    expect(entries("high").map(([, at]) => at)).toEqual([0, 1, 3]);
+    expect(artEntries(document, { part: "medallion", lane: "low" })).toEqual([]);
+  });
+
+  it("show their own tiles where they stand in some", () => {
+    expect(tilesOf(document, ["stones", 0, "size"])).toEqual({ part: "tile", lane: "high" });
+    expect(tilesOf(document, ["stones", 2])).toEqual({ part: "tile", lane: "low" });
+    for (const at of [1, 3, 7]) expect(tilesOf(document, ["stones", at])).toBeUndefined();
+  });
+});
