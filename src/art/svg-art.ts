@@ -2,15 +2,16 @@
  * A region whose art is an SVG file: the drawing put in its tile, as united rings on the grid.
  */
 import { AnnuletError, type Warn } from "../base/errors.js";
+import { finish, type Pausing } from "../base/pausing.js";
 import { PLACE_DEFAULTS, type PlaceSpec } from "../design/art/art-place.js";
 import type { TextArt } from "../design/art/text-art.js";
 import type { DrawingUnit } from "../design/path-schema.js";
 import { fromGrid } from "../flat/grid.js";
 import type { Strip } from "../flat/strip.js";
 import { checkReach, type DrawnPaths } from "./read-art.js";
-import { artBox, nothingShows } from "./svg/art-box.js";
+import { measuringArt, nothingShows } from "./svg/art-box.js";
 import type { Drawing } from "./svg/drawing.js";
-import { type Cleaned, outlineDrawing } from "./svg/outline-drawing.js";
+import { type Cleaned, outliningDrawing } from "./svg/outline-drawing.js";
 import { placeDrawing } from "./svg/place-drawing.js";
 import { textName } from "./text/text-art.js";
 
@@ -36,13 +37,24 @@ export interface SvgArtOptions {
  * @throws AnnuletError `svg-empty`, `path-outside-tile`, and as `outlineDrawing`
  */
 export function readSvgArt(strip: Strip, spec: SvgArt, drawing: Drawing, options: SvgArtOptions): DrawnPaths {
+  return finish(readingSvgArt(strip, spec, drawing, options));
+}
+
+/** The same in pieces. */
+export function* readingSvgArt(
+  strip: Strip,
+  spec: SvgArt,
+  drawing: Drawing,
+  options: SvgArtOptions,
+): Pausing<DrawnPaths> {
   const { tolerance, where, warn } = options;
   const { unit, place } = spec;
   const byArt = drawing.page === undefined || (place?.by ?? PLACE_DEFAULTS.by) === "art";
-  const box = byArt || drawing.page === undefined ? artBox(drawing, where) : drawing.page;
+  const box = byArt || drawing.page === undefined ? yield* measuringArt(drawing, where) : drawing.page;
   const { tileWidth: width, tileHeight: height, aspect, grid } = strip;
   const map = placeDrawing(place, box, { unit, width, height, aspect });
-  const { region, cleaned } = outlineDrawing(drawing, { place: map, scale: grid.scale, tolerance, where });
+  const how = { place: map, scale: grid.scale, tolerance, where };
+  const { region, cleaned } = yield* outliningDrawing(drawing, how);
   if (region.length === 0) throw nothingShows(drawing.name, where);
   const rings = region.map((ring) => ({ points: fromGrid(grid, ring) }));
   checkReach(strip, rings, { unit, value: spec.svg, what: "the drawing" }, where);
@@ -57,20 +69,20 @@ export interface PlacedText extends Omit<SvgArt, "svg"> {
 }
 
 /**
- * Places a text in the tile, as a drawing is placed. Outlines that cross themselves are usual in fonts and not told.
+ * Places a text in the tile, as a drawing is placed, in pieces. Outlines that cross themselves are usual in fonts and not told.
  *
  * @throws AnnuletError as `readSvgArt`
  */
-export function readTextArt(
+export function* readingTextArt(
   strip: Strip,
   { text, place, unit }: PlacedText,
   drawings: ReadonlyMap<string, Drawing>,
   where: string,
-): DrawnPaths {
+): Pausing<DrawnPaths> {
   const drawing = drawingOf(textName(text), drawings, where);
   const fit = text.height === undefined ? {} : ({ fit: "drawn" } as const);
   const art = { svg: text.text, place: { ...place, ...fit }, unit };
-  return readSvgArt(strip, art, drawing, { tolerance: strip.artTolerance, where, warn: () => undefined });
+  return yield* readingSvgArt(strip, art, drawing, { tolerance: strip.artTolerance, where, warn: () => undefined });
 }
 
 /** The drawing of that name. */

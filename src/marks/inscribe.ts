@@ -3,7 +3,7 @@
  */
 
 import type { Drawing } from "../art/svg/drawing.js";
-import { outlineDrawing } from "../art/svg/outline-drawing.js";
+import { outliningDrawing } from "../art/svg/outline-drawing.js";
 import { setText } from "../art/text/set-text.js";
 import { PX_PER_MM, textDrawing } from "../art/text/text-drawing.js";
 import type { Typeface } from "../art/text/typeface.js";
@@ -47,10 +47,11 @@ export function* inscribe(spec: LetteringSpec, options: InscribeOptions): Pausin
   const strip = surfaceStrip(surface, tolerance);
   const where = `${path}.text`;
   const drawing = textDrawing(setText(typeface, text, { height, spacing, where }), { name: text, height, where });
+  yield path;
   // Half a turn in the plane, not a mirror: the text goes on reading from left to right.
   const sense = surface.turned === (spec.up === "+z") ? -1 : 1;
   const v = surface.turned ? -spec.v : spec.v;
-  const laid = layText(strip, drawing, { sense, v, height, where });
+  const laid = yield* layingText(strip, drawing, { sense, v, height, where });
   yield path;
   const region = yield* tidying(strip, laid, path, warn);
   yield path;
@@ -82,11 +83,11 @@ interface Laying {
   readonly where: string;
 }
 
-/** The text's region, what is seen of it centred in the strip. */
-function layText(strip: Strip, drawing: Drawing, { sense, v, height, where }: Laying): GridRegion {
+/** The text's region, what is seen of it centred in the strip: letter by letter. */
+function* layingText(strip: Strip, drawing: Drawing, { sense, v, height, where }: Laying): Pausing<GridRegion> {
   const { scale } = strip.grid;
   const place = scaling(sense / PX_PER_MM, -sense / PX_PER_MM);
-  const { region } = outlineDrawing(drawing, { place, scale, tolerance: strip.artTolerance, where });
+  const { region } = yield* outliningDrawing(drawing, { place, scale, tolerance: strip.artTolerance, where });
   const [low, high] = boxOf(region, strip).u;
   const dx = Math.round(steps(strip, (strip.tileWidth - low - high) / 2));
   const dy = Math.round(steps(strip, v - (sense * height) / 2));

@@ -5,7 +5,7 @@
 import { type ArtSource, type DrawnPaths, readArt } from "../art/read-art.js";
 import { ShapeDrawer } from "../art/shapes/draw-shape.js";
 import { drawingKey } from "../art/svg/drawing-key.js";
-import { drawingOf, readSvgArt, readTextArt } from "../art/svg-art.js";
+import { drawingOf, readingSvgArt, readingTextArt } from "../art/svg-art.js";
 import { AnnuletError, type Warn } from "../base/errors.js";
 import { finish, type Pausing } from "../base/pausing.js";
 import { Work } from "../base/work.js";
@@ -15,7 +15,7 @@ import type { DrawingUnit } from "../design/path-schema.js";
 import type { RegionSpec } from "../design/pattern/region.js";
 import type { ShapeSpec } from "../design/shapes/shape-spec.js";
 import { type Chain, JOIN_REACH, joinLines } from "../flat/chains.js";
-import { fillPath } from "../flat/fill-path.js";
+import { fillingPath } from "../flat/fill-path.js";
 import type { GridPath } from "../flat/grid.js";
 import { partAtEdges } from "../flat/part-at-edges.js";
 import { type GridRegion, ringArea, uniting } from "../flat/polygons.js";
@@ -79,7 +79,7 @@ export function* completingArt(
 ): Pausing<Art> {
   const { drawer = new ShapeDrawer(strip, { warn }), other = noOther, work = new Work() } = sources;
   const on = standsOn(spec.tiles, strip.drawnCycle, `${where}.tiles`);
-  const read = readRegion(strip, spec, drawer, where, warn);
+  const read = yield* readingRegion(strip, spec, drawer, where, warn);
   work.addCorners((cornersOf(read.closed) + cornersOf(read.open)) * mostImages(strip), `${where}.${artField(spec)}`);
   yield where;
   const { closed, open } = spec.ribbon?.weave === undefined ? read : asLines(read);
@@ -123,16 +123,22 @@ function noOther(name: string, where: string): never {
   });
 }
 
-function readRegion(strip: Strip, spec: ArtSpec, drawer: ShapeDrawer, where: string, warn: Warn): DrawnPaths {
+function* readingRegion(
+  strip: Strip,
+  spec: ArtSpec,
+  drawer: ShapeDrawer,
+  where: string,
+  warn: Warn,
+): Pausing<DrawnPaths> {
   const { artTolerance: tolerance } = strip;
   const { path = "", svg, take, shape, motif, text, unit, beneath } = spec;
   if (shape !== undefined) return drawer.draw(shape, { unit, tolerance, where: `${where}.shape`, beneath });
   if (motif !== undefined) return drawer.draw({ motif }, { unit, tolerance, where });
-  if (text !== undefined) return readTextArt(strip, { ...spec, text }, drawer.drawings, `${where}.text`);
+  if (text !== undefined) return yield* readingTextArt(strip, { ...spec, text }, drawer.drawings, `${where}.text`);
   if (svg === undefined) return readArt(strip, { path, unit, beneath }, tolerance, `${where}.path`);
   const file = `${where}.svg`;
   const drawing = drawingOf(drawingKey({ svg, take }), drawer.drawings, file);
-  return readSvgArt(strip, { ...spec, svg }, drawing, { tolerance, where: file, warn });
+  return yield* readingSvgArt(strip, { ...spec, svg }, drawing, { tolerance, where: file, warn });
 }
 
 /**
@@ -195,7 +201,7 @@ function* fillShape(
   { warn, work }: { readonly warn: Warn; readonly work: Work },
 ): Pausing<GridRegion> {
   const field = `${where}.${artField(spec)}`;
-  const drawn = fillPath(closed, spec.fill, field, warn);
+  const drawn = yield* fillingPath(closed, spec.fill, field, warn);
   // Where it crosses itself it has more corners now.
   work.addCorners(Math.max(0, cornersOf(drawn) - cornersOf(closed)) * mostImages(strip), field);
   yield where;

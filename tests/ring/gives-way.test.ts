@@ -64,7 +64,7 @@ const designs: readonly (readonly [what: string, design: object, most: Handled, 
   [
     "an outline of many corners",
     { ...band, pattern: { fit: { repeats: 6 }, regions: [{ svg: "wavy.svg", unit: "mm", height: 0.3 }] } },
-    { triangles: 12_000, corners: 18_000, points: 12_500 },
+    { triangles: 12_000, corners: 9_000, points: 12_500 },
     { triangles: 3_500, corners: 30_000, points: 8_000 },
   ],
   [
@@ -83,7 +83,7 @@ const designs: readonly (readonly [what: string, design: object, most: Handled, 
   [
     "a long text",
     { ...band, lettering: [{ text: "sea lavender ".repeat(8).trim(), at: "bore", height: 0.5, depth: 0.1 }] },
-    { triangles: 21_000, corners: 12_500, points: 1_000 },
+    { triangles: 21_000, corners: 4_000, points: 1_000 },
     { triangles: 7_000, corners: 19_000, points: 15_000 },
   ],
 ];

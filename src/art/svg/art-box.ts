@@ -3,8 +3,9 @@
  */
 import { AnnuletError } from "../../base/errors.js";
 import { scaling } from "../../base/math/affine.js";
+import type { Pausing } from "../../base/pausing.js";
 import type { Drawing } from "./drawing.js";
-import { outlineDrawing } from "./outline-drawing.js";
+import { outliningDrawing } from "./outline-drawing.js";
 import type { Box } from "./viewport.js";
 
 /** The drawing is measured as if it were so large, mm, at this tolerance, mm: a box true to 1e-5 of its size. */
@@ -15,11 +16,12 @@ const [SIZE, TOLERANCE] = [100, 1e-3];
  *
  * @throws AnnuletError `svg-empty` where nothing shows, and as `outlineDrawing`
  */
-export function artBox(drawing: Drawing, where: string): Box {
+export function* measuringArt(drawing: Drawing, where: string): Pausing<Box> {
   const size = drawing.page === undefined ? roughSize(drawing) : Math.max(drawing.page.width, drawing.page.height);
   const shrink = SIZE / size;
   const scale = 1e6;
-  const { region } = outlineDrawing(drawing, { place: scaling(shrink, shrink), scale, tolerance: TOLERANCE, where });
+  const how = { place: scaling(shrink, shrink), scale, tolerance: TOLERANCE, where };
+  const { region } = yield* outliningDrawing(drawing, how);
   let [left, right, top, bottom] = [Infinity, -Infinity, Infinity, -Infinity];
   for (const ring of region) {
     for (const { x, y } of ring) {

@@ -6,6 +6,7 @@ import { AnnuletError } from "../../base/errors.js";
 import { type Affine, compose, mapPoint, mapSubpath, scaling, stretches } from "../../base/math/affine.js";
 import { flattenPathSegment, type Subpath } from "../../base/math/path-data.js";
 import type { Point2 } from "../../base/math/point.js";
+import { AT_A_BREATH, BREATH, finish, type Pausing } from "../../base/pausing.js";
 import { crossesItself } from "../../flat/crosses-itself.js";
 import { type GridPath, toGrid } from "../../flat/grid.js";
 import { type GridRegion, intersect, ringArea, subtract, unite } from "../../flat/polygons.js";
@@ -51,11 +52,22 @@ const TINY_LOOP = 1e-4;
  * @throws AnnuletError `svg-too-complex`, `svg-too-far`, `svg-zero-scale`, and as `flattenSubpath`
  */
 export function outlineDrawing(drawing: Drawing, options: OutlineOptions): Outline {
+  return finish(outliningDrawing(drawing, options));
+}
+
+/** The same in pieces: an operation on the outlines of one shape is one. */
+export function* outliningDrawing(drawing: Drawing, options: OutlineOptions): Pausing<Outline> {
   const work = new Outliner(options);
-  const parts = drawing.shapes.flatMap((shape) => work.shape(shape));
+  const parts: GridPath[] = [];
+  for (const shape of drawing.shapes) {
+    for (const ring of yield* work.shape(shape)) parts.push(ring);
+    yield BREATH;
+  }
   const { where, scale } = options;
   refuseTangled(parts, where);
+  yield BREATH;
   const whole = drawing.shapes.length > 1 ? unite(parts) : parts;
+  yield BREATH;
   const region = whole.filter((ring) => Math.abs(ringArea(ring)) >= TINY_LOOP * scale ** 2);
   return { region, cleaned: { ...work.cleaned, tinyLoops: whole.length - region.length } };
 }
@@ -71,24 +83,32 @@ class Outliner {
   }
 
   /** What shows of a shape. */
-  shape(shape: DrawnShape): GridRegion {
-    const fill = shape.fill === undefined ? [] : this.#fill(shape);
+  *shape(shape: DrawnShape): Pausing<GridRegion> {
+    const fill = shape.fill === undefined ? [] : yield* this.#fill(shape);
     const stroke = shape.stroke === undefined ? [] : this.#stroke(shape);
-    const whole = fill.length > 0 && stroke.length > 0 ? unite([...fill, ...stroke]) : [...fill, ...stroke];
-    return shape.clips.reduce((left: GridRegion, clip) => this.#clipped(left, clip), whole);
+    let left: GridRegion = fill.length > 0 && stroke.length > 0 ? unite([...fill, ...stroke]) : [...fill, ...stroke];
+    for (const clip of shape.clips) left = yield* this.#clipped(left, clip);
+    return left;
   }
 
-  #fill(shape: DrawnShape): GridRegion {
+  *#fill(shape: DrawnShape): Pausing<GridRegion> {
     const { tolerance, scale, where } = this.#options;
     const map = this.#mapOf(shape);
     const rings: GridPath[] = [];
     for (const subpath of shape.subpaths) {
       const ring = this.#toGrid(this.#flatten(mapSubpath(map, subpath), tolerance), scale, shape);
       if (ring.length >= 3) rings.push(ring);
+      if (ring.length > AT_A_BREATH) yield BREATH;
     }
     refuseTangled(rings, where);
-    this.cleaned.crossings += rings.filter(crossesItself).length;
-    return unite(rings, shape.fill);
+    yield BREATH;
+    const united = unite(rings, shape.fill);
+    const alone = rings.length === 1 && shape.fill !== "evenodd" ? united : undefined;
+    for (const ring of rings) {
+      yield BREATH;
+      if (crossesItself(ring, alone)) this.cleaned.crossings++;
+    }
+    return united;
   }
 
   #stroke(shape: DrawnShape): GridRegion {
@@ -115,32 +135,36 @@ class Outliner {
   }
 
   /** The part of a region inside a clip; the region itself where the clip is a box around it. */
-  #clipped(region: GridRegion, clip: Clip): GridRegion {
+  *#clipped(region: GridRegion, clip: Clip): Pausing<GridRegion> {
     if (region.length === 0) return region;
     const known = this.#clips.get(clip);
-    const inside = known ?? this.#clipRegion(clip);
+    const inside = known ?? (yield* this.#clipRegion(clip));
     if (known === undefined) this.#clips.set(clip, inside);
     if (isBoxAround(inside, region)) return region;
     refuseTangled([...region, ...inside], this.#options.where);
     return intersect(region, inside);
   }
 
-  #clipRegion(clip: Clip): GridRegion {
-    const shapes = clip.shapes.some(({ hides }) => hides) ? this.#painted(clip) : this.#united(clip.shapes);
-    return clip.clips.reduce((left: GridRegion, outer) => this.#clipped(left, outer), shapes);
+  *#clipRegion(clip: Clip): Pausing<GridRegion> {
+    const hides = clip.shapes.some((shape) => shape.hides);
+    let left = hides ? yield* this.#painted(clip) : yield* this.#united(clip.shapes);
+    for (const outer of clip.clips) left = yield* this.#clipped(left, outer);
+    return left;
   }
 
-  #united(shapes: readonly DrawnShape[]): GridRegion {
-    return unite(shapes.flatMap((shape) => this.shape(shape)));
+  *#united(shapes: readonly DrawnShape[]): Pausing<GridRegion> {
+    const parts: GridPath[] = [];
+    for (const shape of shapes) for (const ring of yield* this.shape(shape)) parts.push(ring);
+    return unite(parts);
   }
 
   /** A mask's shapes, each over those before it: those that follow each other to one effect at once. */
-  #painted({ shapes }: Clip): GridRegion {
+  *#painted({ shapes }: Clip): Pausing<GridRegion> {
     let below: GridRegion = [];
     for (let from = 0, to = 0; from < shapes.length; from = to) {
       const hides = shapes[from].hides === true;
       while (to < shapes.length && (shapes[to].hides === true) === hides) to++;
-      const over = this.#united(shapes.slice(from, to));
+      const over = yield* this.#united(shapes.slice(from, to));
       const both = [...below, ...over];
       refuseTangled(both, this.#options.where);
       below = hides ? subtract(below, over) : unite(both);
