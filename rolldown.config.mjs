@@ -17,10 +17,24 @@ const RANGE_PROCESSES = {
   "entry/process": "./node_modules/tinypool/dist/entry/process.js",
 };
 
-/** The files of the two libraries, seen from a folder of dist. */
-const pathsFrom = (folder) => (id) => (SELF_LOADING[id] === undefined ? id : `${folder}/wasm/${SELF_LOADING[id]}.js`);
+/** The queue's library and its client to Redis: one file for program and library, since it is a twentieth of the package. */
+const QUEUE_LIBRARY = "src/range/disk/queue/library.ts";
 
-const selfLoaded = (id) => SELF_LOADING[id] !== undefined;
+const isQueueLibrary = (id) => id.replaceAll("\\", "/").endsWith(QUEUE_LIBRARY);
+
+/** What that library could use in place of Redis, and what it does without. */
+const QUEUE_OTHERS = [
+  ...["pg", "redis", "bullmq-otel", "@valkey/valkey-glide"],
+  ...["msgpackr-extract", "supports-color"],
+];
+
+/** The files that are bundled for themselves, seen from a folder of dist. */
+const pathsFrom = (folder) => (id) => {
+  if (isQueueLibrary(id)) return `${folder}/queue/library.js`;
+  return SELF_LOADING[id] === undefined ? id : `${folder}/wasm/${SELF_LOADING[id]}.js`;
+};
+
+const apart = (id) => SELF_LOADING[id] !== undefined || isQueueLibrary(id);
 
 export default defineAll([
   {
@@ -36,12 +50,12 @@ export default defineAll([
       range: "src/entries/range.ts",
       ...RANGE_PROCESSES,
     },
-    external: (id) => id === "three" || id.startsWith("three/addons/") || id.startsWith("node:") || selfLoaded(id),
+    external: (id) => id === "three" || id.startsWith("three/addons/") || id.startsWith("node:") || apart(id),
     output: { dir: "dist", paths: pathsFrom("."), chunkFileNames: "[name]-[hash].js", sourcemap: true },
   },
   {
     input: { main: "src/cli/main.ts", ...RANGE_PROCESSES },
-    external: selfLoaded,
+    external: apart,
     platform: "node",
     output: { dir: "dist/bin", paths: pathsFrom("..") },
   },
@@ -49,6 +63,13 @@ export default defineAll([
     input: Object.fromEntries(Object.entries(SELF_LOADING).map(([name, file]) => [file, name])),
     output: { dir: "dist/wasm", chunkFileNames: "[name].js" },
     plugins: [selfLoading()],
+  },
+  {
+    input: { library: QUEUE_LIBRARY },
+    external: (id) => id.startsWith("node:") || QUEUE_OTHERS.includes(id),
+    platform: "node",
+    resolve: { ...SHARED.resolve, mainFields: ["module", "main"] },
+    output: { dir: "dist/queue", codeSplitting: false, minify: true },
   },
 ]);
 

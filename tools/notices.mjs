@@ -15,7 +15,7 @@ const WITHOUT_TEXT = { "@bomb.sh/tab": "tab.txt", "@humanwhocodes/momoa": "momoa
 const COMPILED_IN = { harfbuzzjs: "harfbuzz.txt", "manifold-3d": "manifold-parts.txt" };
 
 /** Licences that let a program be used, changed and sold, whole or in parts, as long as they are told. */
-export const PERMISSIVE = ["MIT", "ISC", "Apache-2.0", "BSL-1.0", "Unlicense", "MIT AND OFL-1.1"];
+export const PERMISSIVE = ["MIT", "ISC", "Apache-2.0", "BSL-1.0", "0BSD", "Unlicense", "MIT AND OFL-1.1"];
 
 /** Names of files with a licence's text. */
 const LICENCE_FILE = /^(licen[cs]e|notice|copying)/i;

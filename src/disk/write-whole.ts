@@ -2,52 +2,35 @@
  * Writes a file whole or not at all: beside its place first, flushed to the disk, then put there by its name. A program that is
  * killed leaves what stood there, or what was to stand there.
  */
-import { createHash } from "node:crypto";
 import { closeSync, fsyncSync, openSync, renameSync, rmSync, writeSync } from "node:fs";
 import { dirname } from "node:path";
 import { outputError } from "./output-errors.js";
 import { temporaryBeside } from "./temporary-files.js";
 
-/** What was written. */
-export interface WholeFile {
-  /** Bytes. */
-  readonly bytes: number;
-  /** SHA-256 (FIPS 180-4), 64 hexadecimal digits. */
-  readonly sha256: string;
-}
-
 /**
  * @param chunks each is done with before the next is asked for
  * @throws AnnuletError `output-failed`, and then nothing has changed
  */
-export function writeWhole(path: string, chunks: Iterable<Uint8Array>): WholeFile {
+export function writeWhole(path: string, chunks: Iterable<Uint8Array>): void {
   const temporary = temporaryBeside(path);
   try {
-    const written = writeFlushed(temporary, chunks);
+    writeFlushed(temporary, chunks);
     renameSync(temporary, path);
     flushFolder(dirname(path));
-    return written;
   } catch (cause) {
     rmSync(temporary, { force: true });
     throw outputError("output-failed", path, `${path} cannot be written`, cause, []);
   }
 }
 
-function writeFlushed(path: string, chunks: Iterable<Uint8Array>): WholeFile {
-  const digest = createHash("sha256");
-  let bytes = 0;
+function writeFlushed(path: string, chunks: Iterable<Uint8Array>): void {
   const file = openSync(path, "wx");
   try {
-    for (const chunk of chunks) {
-      writeAll(file, chunk);
-      digest.update(chunk);
-      bytes += chunk.length;
-    }
+    for (const chunk of chunks) writeAll(file, chunk);
     fsyncSync(file);
   } finally {
     closeSync(file);
   }
-  return { bytes, sha256: digest.digest("hex") };
 }
 
 /** The system may take fewer bytes at once than it is given. */

@@ -67,6 +67,12 @@ export const commands: readonly ListedCommand[] = [
     load: async () => (await import("./range.js")).rangeCommand,
   },
   {
+    name: "worker",
+    takes: "",
+    summary: "make the rings of ranges that are on a queue in Redis, beside other workers on any machine",
+    load: async () => (await import("./worker.js")).workerCommand,
+  },
+  {
     name: "motifs",
     takes: "[name]",
     summary: "list the motifs that designs can name, or draw them all on one sheet",

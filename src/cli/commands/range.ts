@@ -5,8 +5,8 @@ import { AnnuletError, type Problem } from "../../index.js";
 import { makeRange } from "../../range/disk/make-range.js";
 import type { Manifest } from "../../range/disk/manifest.js";
 import { mergeParts } from "../../range/disk/merge-parts.js";
-import { RANGE_DEFAULTS } from "../../range/disk/range-run.js";
-import type { RangeSetup } from "../../range/disk/range-setup.js";
+import { RANGE_DEFAULTS, type RangeSetup } from "../../range/disk/range-setup.js";
+import type { StorePlace } from "../../range/disk/store/range-store.js";
 import { verifyRange } from "../../range/disk/verify-range.js";
 import { readPart } from "../../range/expand/part.js";
 import { type Command, JSON_OPTION } from "../command.js";
@@ -14,27 +14,32 @@ import { EXIT } from "../exit.js";
 import { type Io, print, printJson, say } from "../io.js";
 import { LIMIT_OPTIONS, type LimitOptions, limitsOf } from "../limit-options.js";
 import { loadPlan, type PlanFile } from "../range/plan-file.js";
+import {
+  JOBS_OPTION,
+  linkSetup,
+  type MakerOptions,
+  MEMORY_OPTION,
+  makerProblems,
+  memoryOf,
+  QUEUE_OPTION,
+  QUEUE_WAIT_OPTION,
+  type QueueOptions,
+  STORE_OPTION,
+  waitProblems,
+} from "../range/queue-options.js";
 import { showPlan } from "../range/show-plan.js";
 import { startTelling } from "../range/tell-range.js";
 import { holdSignals, Interrupted } from "../signals.js";
 import { usage } from "../usage.js";
 
-interface Options extends LimitOptions {
+interface Options extends LimitOptions, QueueOptions, MakerOptions {
   readonly output?: string;
   readonly planOnly?: boolean;
   readonly verify?: boolean;
   readonly merge?: boolean;
   readonly part?: string;
-  readonly jobs?: number;
-  readonly maxMemory?: number;
   readonly json?: boolean;
 }
-
-/** Most processes. Chosen: more than any machine has cores. */
-const MOST_JOBS = 512;
-
-/** Bytes in a megabyte. */
-const MEGABYTE = 1e6;
 
 const [MAX_SECONDS, ...OTHER_LIMITS] = LIMIT_OPTIONS;
 
@@ -49,6 +54,10 @@ export const rangeCommand: Command<Options> = {
     { line: "annulet range heron-range.json -o out", does: "makes them, with a table to look at: out/index.html" },
     { line: "annulet range heron-range.json -o out --verify", does: "checks every file against the manifest" },
     { line: "annulet range heron-range.json -o out --part 3/8", does: "the third of eight machines' share" },
+    {
+      line: "annulet range heron-range.json -o out --queue redis://queue.local:6379",
+      does: "has them made by annulet worker, on any machine",
+    },
     { line: "annulet range heron-range.json -o out --merge", does: "the shares, copied into one folder, as the whole" },
   ],
   args: [{ name: "<plan>", description: "plan of the range, JSON; - reads standard input" }],
@@ -59,52 +68,46 @@ export const rangeCommand: Command<Options> = {
     { flags: "--part <i/n>", description: "only the i-th of n parts, for several machines" },
     { flags: "--merge", description: "put the parts together whose files were copied into the folder" },
     {
-      flags: "-j, --jobs <count>",
-      description: "processes that make rings (default: one for each core)",
-      number: true,
+      ...JOBS_OPTION,
+      description: `processes that make rings (default: one for each core); with --queue, jobs on it (default: ${RANGE_DEFAULTS.queued})`,
     },
     { ...MAX_SECONDS, description: `give up a variant after so long (default: ${RANGE_DEFAULTS.seconds})` },
     ...OTHER_LIMITS,
-    {
-      flags: "--max-memory <megabytes>",
-      description: `resident memory from which a process is replaced (default: ${RANGE_DEFAULTS.memory / MEGABYTE})`,
-      number: true,
-    },
+    MEMORY_OPTION,
+    QUEUE_OPTION,
+    QUEUE_WAIT_OPTION,
+    STORE_OPTION,
     { ...JSON_OPTION, description: "print a line of JSON for each variant, and the manifest's digest last" },
   ],
   async run({ args: [path], options }, io) {
-    const setup = checkUsage(options);
+    const setup = { ...checkUsage(options), ...linkSetup(options, io) };
     const plan = await loadPlan(path, io);
     const json = options.json === true;
     if (options.planOnly) return showPlan(plan, json, io);
-    if (options.verify) return verify(setup.folder, json, io);
-    if (options.merge) return tellManifest(await mergeParts(plan.text, setup.folder, plan.folder), json, io);
+    const place = { folder: setup.folder, module: setup.store };
+    if (options.verify) return verify(place, json, io);
+    if (options.merge) return tellManifest(await mergeParts(plan.text, place, plan.folder), json, io);
     return make(plan, setup, json, io);
   },
 };
 
 /** Everything that is wrong is said at once. */
 function checkUsage(options: Options): RangeSetup {
-  const { output, planOnly, verify, merge, part, jobs, maxMemory } = options;
+  const { output, planOnly, verify, merge, part, jobs, queueWait } = options;
   const problems: Problem[] = [];
   const modes = [planOnly, verify, merge].filter((mode) => mode === true).length;
   if (modes > 1) problems.push(usage("--plan-only, --verify and --merge are asked for one at a time."));
   if (output === undefined && planOnly !== true) {
     problems.push({ ...usage("There is no folder for what is made."), hint: "name one: -o out" });
   }
-  if (jobs !== undefined && !(Number.isInteger(jobs) && jobs >= 1 && jobs <= MOST_JOBS)) {
-    problems.push({ ...usage("--jobs is a number of processes."), value: jobs, allowed: `1 to ${MOST_JOBS}` });
-  }
-  if (maxMemory !== undefined && !(maxMemory > 0)) {
-    problems.push({ ...usage("--max-memory is a number of megabytes."), value: maxMemory, allowed: "above 0" });
-  }
+  problems.push(...makerProblems(options), ...waitProblems("--queue-wait", queueWait));
   if (problems.length > 0) throw new AnnuletError(problems);
   return {
     folder: output ?? ".",
     jobs,
     limits: limitsOf(options),
     ...(part === undefined ? {} : { part: readPart(part) }),
-    ...(maxMemory === undefined ? {} : { memory: maxMemory * MEGABYTE }),
+    ...memoryOf(options),
   };
 }
 
@@ -136,8 +139,8 @@ function tellManifest({ sha256, variants, failed }: Manifest, json: boolean, io:
   return failed.length === 0 ? EXIT.done : EXIT.check;
 }
 
-async function verify(folder: string, json: boolean, io: Io): Promise<number> {
-  const { manifests, files, deviations } = await verifyRange(folder);
+async function verify(place: StorePlace, json: boolean, io: Io): Promise<number> {
+  const { manifests, files, deviations } = await verifyRange(place);
   const seals = manifests.map(({ sha256 }) => sha256);
   if (json) printJson(io, { manifests: seals, files, deviations });
   else {

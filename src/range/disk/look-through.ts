@@ -1,7 +1,6 @@
 /**
  * What of a range is there already: variants whose record says that they follow from the same design, files and version.
  */
-import { createHash } from "node:crypto";
 import { AnnuletError } from "../../base/errors.js";
 import type { FileSource } from "../../base/files.js";
 import type { PlainObject } from "../../design/plain.js";
@@ -13,6 +12,8 @@ import type { VariantRecord } from "../records/record.js";
 import { type FileDigests, sourceText } from "../records/variant-keys.js";
 import { fileDigests } from "./make-variant.js";
 import { filesStand, readRecord } from "./record-store.js";
+import { sha256Of } from "./store/keep-file.js";
+import type { RangeStore } from "./store/range-store.js";
 
 /** A variant with what its record must say. */
 export interface Sourced {
@@ -23,29 +24,27 @@ export interface Sourced {
 export class LookThrough {
   readonly #plan: Plan;
   readonly #files: FileSource;
-  readonly #folder: string;
+  readonly #store: RangeStore;
   #last: { readonly document: PlainObject; readonly files: FileDigests } | undefined;
   readonly #digests = new Map<string, Promise<FileDigests>>();
 
   /** @param files that the designs name */
-  constructor(plan: Plan, files: FileSource, folder: string) {
+  constructor(plan: Plan, files: FileSource, store: RangeStore) {
     this.#plan = plan;
     this.#files = files;
-    this.#folder = folder;
+    this.#store = store;
   }
 
   async source({ document }: Pick<Variant, "document">): Promise<Sourced> {
     const files = await this.#filesOf(document);
-    const source = createHash("sha256")
-      .update(sourceText(this.#plan, document, files))
-      .digest("hex");
+    const source = sha256Of(sourceText(this.#plan, document, files));
     return { source, files };
   }
 
   /** The record of a variant that need not be made again. */
-  kept(name: string, source: string): VariantRecord | undefined {
-    const record = readRecord(this.#folder, name);
-    return record?.source === source && filesStand(this.#folder, record) ? record : undefined;
+  async kept(name: string, source: string): Promise<VariantRecord | undefined> {
+    const record = await readRecord(this.#store, name);
+    return record?.source === source && (await filesStand(this.#store, record)) ? record : undefined;
   }
 
   /** Of variants that share the parts of the design which name files. */

@@ -1,18 +1,17 @@
 /**
  * Makes a range: every variant once, on all cores, into one folder. What is there is kept, what fails is told and the rest is made.
  */
-import { join } from "node:path";
 import { fileSource } from "../../disk/file-source.js";
-import { removeLeftovers } from "../../disk/temporary-files.js";
 import { type OpenPlan, openPlan } from "../expand/open-plan.js";
-import { type Group, groupsOf } from "../expand/part.js";
+import { type Group, groupsOf, type Part } from "../expand/part.js";
 import type { Outcome } from "../summary/summary-rows.js";
-import { keepTables, keepText } from "./keep-tables.js";
+import { keepTables } from "./keep-tables.js";
 import { type Manifest, makeManifest, manifestText, TOOL } from "./manifest.js";
-import { manifestName, requireOwnFolder } from "./range-folder.js";
+import { manifestName, openOwnStore } from "./range-folder.js";
 import { type RangeEvent, RangeRun } from "./range-run.js";
 import type { RangeSetup } from "./range-setup.js";
-import { makeFolders, RECORDS, RINGS } from "./record-store.js";
+import { keepText } from "./store/keep-file.js";
+import type { RangeStore } from "./store/range-store.js";
 import { whyNot } from "./verify-range.js";
 
 /**
@@ -24,30 +23,28 @@ import { whyNot } from "./verify-range.js";
  *   and then what was made stays and the next run goes on
  */
 export async function* makeRange(source: unknown, setup: RangeSetup): AsyncGenerator<RangeEvent, Manifest, void> {
-  const { folder, planFolder = ".", part, signal } = setup;
+  const { folder, store: module, planFolder = ".", part, signal } = setup;
   const open = await openPlan(source, fileSource(planFolder), signal);
-  const before = requireOwnFolder(folder, part);
-  makeFolders(folder);
-  for (const inner of [".", RINGS, RECORDS]) removeLeftovers(join(folder, inner));
+  const { store, before } = await openOwnStore({ folder, module }, part);
   setup.onCount?.(part === undefined ? open.count : countOf(groupsOf(open, part)));
   const outcomes: Outcome[] = [];
   let isSame = true;
-  for await (const event of new RangeRun(open, setup).events()) {
+  for await (const event of new RangeRun(open, setup, store).events()) {
     outcomes.push(outcomeOf(event));
     isSame &&= event.kind === "kept" || event.kind === "left-out";
     yield event;
   }
-  if (before !== undefined && isSame && stillStands(folder, before, open, outcomes)) return before;
-  return finishRange(open, outcomes, setup);
+  if (before !== undefined && isSame && (await stillStands(store, before, open, outcomes))) return before;
+  return finishRange(open, outcomes, { store, part });
 }
 
 /** Writes tables and manifest. */
-function finishRange(
+async function finishRange(
   open: OpenPlan,
   outcomes: readonly Outcome[],
-  { folder, part }: Pick<RangeSetup, "folder" | "part">,
-): Manifest {
-  const tables = part === undefined ? keepTables(folder, open, outcomes) : [];
+  { store, part }: { readonly store: RangeStore; readonly part: Part | undefined },
+): Promise<Manifest> {
+  const tables = part === undefined ? await keepTables(store, open, outcomes) : [];
   const records = outcomes.flatMap((outcome) => ("record" in outcome ? [outcome.record] : []));
   const manifest = makeManifest({
     plan: open.digest,
@@ -62,12 +59,17 @@ function finishRange(
     leftOut: records.flatMap((record) => (record.kind === "left-out" ? [{ name: record.name, why: record.why }] : [])),
     failed: outcomes.flatMap((one) => ("failed" in one ? [{ name: one.name, why: one.failed }] : [])),
   });
-  keepText(join(folder, manifestName(part)), manifestText(manifest));
+  await keepText(store, manifestName(part), manifestText(manifest));
   return manifest;
 }
 
 /** Whether a manifest says of each variant what its record says, and its tables are as they were written. */
-function stillStands(folder: string, manifest: Manifest, { digest }: OpenPlan, outcomes: readonly Outcome[]): boolean {
+async function stillStands(
+  store: RangeStore,
+  manifest: Manifest,
+  { digest }: OpenPlan,
+  outcomes: readonly Outcome[],
+): Promise<boolean> {
   const { plan, tool, variants, leftOut, failed, tables } = manifest;
   if (plan !== digest || tool !== TOOL || failed.length > 0) return false;
   if (variants.length + leftOut.length !== outcomes.length) return false;
@@ -78,7 +80,9 @@ function stillStands(folder: string, manifest: Manifest, { digest }: OpenPlan, o
     const { record } = outcome;
     return record.kind === "made" ? keys.get(record.name) === record.key : reasons.get(record.name) === record.why;
   };
-  return outcomes.every(isTold) && tables.every((table) => whyNot(folder, table) === undefined);
+  if (!outcomes.every(isTold)) return false;
+  for (const table of tables) if ((await whyNot(store, table)) !== undefined) return false;
+  return true;
 }
 
 function countOf(groups: Iterable<Group>): number {

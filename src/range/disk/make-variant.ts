@@ -1,8 +1,6 @@
 /**
  * Makes the files of variants, in whatever process: each file whole or not at all, the record last.
  */
-import { createHash } from "node:crypto";
-import { join } from "node:path";
 import { AnnuletError, type Problem } from "../../base/errors.js";
 import type { FileSource } from "../../base/files.js";
 import type { Limits } from "../../base/limits.js";
@@ -10,7 +8,6 @@ import { VERSION } from "../../base/version.js";
 import { digestOf } from "../../design/digest.js";
 import type { PlainObject } from "../../design/plain.js";
 import { fileSource } from "../../disk/file-source.js";
-import { writeWhole } from "../../disk/write-whole.js";
 import { formatForFile } from "../../output/files/catalogue.js";
 import { encodePng } from "../../output/picture/png.js";
 import { fileOptionsOf } from "../../ring/made-file.js";
@@ -20,18 +17,28 @@ import { figuresOf } from "../records/figures-of.js";
 import { type MadeRecord, RECORD_VERSION, type RecordedFile } from "../records/record.js";
 import { type FileDigests, type Making, makingKey } from "../records/variant-keys.js";
 import { stonesCsv } from "../summary/stones-csv.js";
+import { type CarriedFiles, carriedFiles } from "./queue/carried-files.js";
+import { requireKey } from "./queue/seal.js";
 import { dropRecord, filesStand, RINGS, readRecord, writeRecord } from "./record-store.js";
+import { keepFile, sha256Of } from "./store/keep-file.js";
+import { openStore } from "./store/open-store.js";
+import type { RangeStore, StorePlace } from "./store/range-store.js";
 
 /** Variants that are made one after the other, each from what it shares with the one before: plain data, for any process. */
 export interface MakeTask {
   /** The range's. */
-  readonly folder: string;
-  /** Where the files are that designs name. */
-  readonly designFolder: string;
+  readonly place: StorePlace;
+  /** Where the files are that designs name: a folder, or in the range's store. */
+  readonly designFiles: { readonly folder: string } | CarriedFiles;
   readonly making: Making;
-  readonly limits: Partial<Limits>;
+  /** What each variant may cost; seconds by the clock, after which its process is killed. */
+  readonly limits: VariantLimits;
+  /** The key of its run, which has to stand in the store for anything to be written. Default none. */
+  readonly run?: string | undefined;
   readonly variants: readonly TaskVariant[];
 }
+
+export type VariantLimits = Partial<Limits> & Pick<Limits, "seconds">;
 
 export interface TaskVariant {
   readonly number: number;
@@ -56,13 +63,15 @@ export interface MakeAnswers {
 export async function makeVariants(task: MakeTask): Promise<MakeAnswers> {
   const answers: MakeAnswer[] = [];
   let ring: Ring | undefined;
-  const setup = { files: fileSource(task.designFolder), limits: task.limits };
+  const store = await openStore(task.place);
+  const { designFiles: from, limits, making, run } = task;
+  const setup = { files: "folder" in from ? fileSource(from.folder) : carriedFiles(store, from), limits };
   for (const variant of task.variants) {
     const { number } = variant;
     try {
       const own: Ring = ring?.change(variant.document) ?? openRing(variant.document, setup);
       ring = own;
-      answers.push({ number, ...(await makeOne(own, variant, task)) });
+      answers.push({ number, ...(await makeOne(own, variant, { store, making, run })) });
     } catch (error) {
       answers.push({ number, kind: "failed", problems: AnnuletError.from(error).problems });
     }
@@ -70,23 +79,28 @@ export async function makeVariants(task: MakeTask): Promise<MakeAnswers> {
   return { answers, memory: process.memoryUsage.rss() };
 }
 
-async function makeOne(ring: Ring, variant: TaskVariant, { folder, making }: MakeTask) {
+async function makeOne(
+  ring: Ring,
+  variant: TaskVariant,
+  { store, making, run }: Pick<MakeTask, "making" | "run"> & { readonly store: RangeStore },
+) {
   const { name, source } = variant;
   const design = digestOf(await ring.design());
   const key = makingKey(design, variant.files, making);
-  const before = readRecord(folder, name);
-  if (before?.kind === "made" && before.key === key && filesStand(folder, before)) {
+  const before = await readRecord(store, name);
+  if (before?.kind === "made" && before.key === key && (await filesStand(store, before))) {
     const record = { ...before, source };
-    if (before.source !== source) writeRecord(folder, record);
+    if (before.source !== source) await writeRecord(store, record);
     return { kind: "kept", record } as const;
   }
   const made = await ring.make({ piece: making.piece });
   const contents = await contentsOf(ring, made, making);
-  dropRecord(folder, name);
+  if (run !== undefined) await requireKey(store, run);
+  await dropRecord(store, name);
   const files: RecordedFile[] = [];
   for (const { output, chunks } of contents) {
     const path = `${RINGS}/${name}${OUTPUTS[output]}`;
-    files.push({ path, ...writeWhole(join(folder, path), chunks(files)) });
+    files.push(await keepFile(store, path, chunks(files)));
   }
   const record: MadeRecord = {
     record: RECORD_VERSION,
@@ -98,7 +112,7 @@ async function makeOne(ring: Ring, variant: TaskVariant, { folder, making }: Mak
     files: files.sort((a, b) => (a.path < b.path ? -1 : 1)),
     figures: figuresOf(made.report),
   };
-  writeRecord(folder, record);
+  await writeRecord(store, record);
   return { kind: "made", record } as const;
 }
 
@@ -159,7 +173,7 @@ export async function fileDigests(names: readonly string[], files: FileSource): 
 async function digestOfFile(name: string, files: FileSource): Promise<string> {
   try {
     const content = typeof files === "function" ? await files(name) : files[name];
-    if (content !== undefined) return createHash("sha256").update(content).digest("hex");
+    if (content !== undefined) return sha256Of(content);
   } catch (error) {
     if (!(error instanceof AnnuletError)) throw error;
   }

@@ -14,12 +14,12 @@ export interface Makers {
   make(task: MakeTask): Promise<MakeAnswers>;
   /** Ends all that is worked. */
   end(): Promise<void>;
+  /** Is aborted where nothing can be made any more, whoever asks. Default never. */
+  readonly over?: AbortSignal;
 }
 
 export interface MakersOptions {
   readonly jobs: number;
-  /** Seconds by the clock for a variant, after which its process is killed. */
-  readonly seconds: number;
   /** Resident memory of a process, bytes, from which it is replaced by a new one. */
   readonly memory: number;
   /** The program that they run. */
@@ -29,7 +29,7 @@ export interface MakersOptions {
 /** Seconds that a process has beyond the time of its variants: the library ends a ring by itself with a better word. */
 const GRACE = 5;
 
-export function startMakers({ jobs, seconds, memory, program }: MakersOptions): Makers {
+export function startMakers({ jobs, memory, program }: MakersOptions): Makers {
   const pool = new Tinypool({
     filename: program.href,
     runtime: "child_process",
@@ -42,7 +42,7 @@ export function startMakers({ jobs, seconds, memory, program }: MakersOptions): 
   pool.on("error", () => {});
   return {
     async make(task) {
-      const limit = seconds * task.variants.length + GRACE;
+      const limit = task.limits.seconds * task.variants.length + GRACE;
       const stop = new AbortController();
       const timer = setTimeout(() => stop.abort(), 1000 * limit);
       try {

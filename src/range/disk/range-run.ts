@@ -2,6 +2,7 @@
  * The run of a range: looks for what is there, plans the rest, and keeps as many groups in work as there are jobs.
  */
 import { availableParallelism } from "node:os";
+import { basename, resolve } from "node:path";
 import { AnnuletError, type Problem } from "../../base/errors.js";
 import { pause } from "../../base/pause.js";
 import { fileSource } from "../../disk/file-source.js";
@@ -12,8 +13,10 @@ import { type LeftOutRecord, type MadeRecord, RECORD_VERSION } from "../records/
 import { LookThrough } from "./look-through.js";
 import type { MakeAnswer, TaskVariant } from "./make-variant.js";
 import { type Makers, startMakers } from "./makers.js";
-import type { RangeSetup } from "./range-setup.js";
+import { QueueMakers } from "./queue/queue-makers.js";
+import { PROGRAM, RANGE_DEFAULTS, type RangeSetup } from "./range-setup.js";
 import { writeRecord } from "./record-store.js";
+import type { RangeStore } from "./store/range-store.js";
 
 /** What became of a variant. */
 export type RangeEvent = Pick<Variant, "number" | "name" | "shown"> &
@@ -22,12 +25,6 @@ export type RangeEvent = Pick<Variant, "number" | "name" | "shown"> &
     | { readonly kind: "left-out"; readonly record: LeftOutRecord }
     | { readonly kind: "failed"; readonly problems: readonly Problem[] }
   );
-
-/** Defaults; chosen. */
-export const RANGE_DEFAULTS = { seconds: 300, memory: 1e9 } as const;
-
-/** The program of the processes, beside this one where annulet is built. */
-const PROGRAM = new URL("./range-worker.js", import.meta.url);
 
 /** A variant that has to be made. */
 interface Waiting extends TaskVariant {
@@ -42,26 +39,28 @@ interface Done {
 export class RangeRun {
   readonly #open: OpenPlan;
   readonly #setup: RangeSetup;
+  readonly #store: RangeStore;
   readonly #planner: Planner;
   readonly #look: LookThrough;
   readonly #running = new Map<number, Promise<Done>>();
   readonly #jobs: number;
-  #makers: Makers | undefined;
+  #makers: Promise<Makers> | undefined;
   #tasks = 0;
 
-  constructor(open: OpenPlan, setup: RangeSetup) {
+  constructor(open: OpenPlan, setup: RangeSetup, store: RangeStore) {
     const files = fileSource(setup.planFolder);
     this.#open = open;
     this.#setup = setup;
-    this.#jobs = setup.jobs ?? availableParallelism();
+    this.#store = store;
+    this.#jobs = setup.jobs ?? (setup.queue === undefined ? availableParallelism() : RANGE_DEFAULTS.queued);
     this.#planner = new Planner(open.plan, files, setup.signal);
-    this.#look = new LookThrough(open.plan, files, setup.folder);
+    this.#look = new LookThrough(open.plan, files, store);
   }
 
   /** What became of each variant, as it comes. @throws the signal's reason */
   async *events(): AsyncGenerator<RangeEvent, void, void> {
     const { signal, part } = this.#setup;
-    const stop = () => void this.#makers?.end();
+    const stop = () => void this.#end();
     signal?.addEventListener("abort", stop);
     try {
       for (const group of groupsOf(this.#open, part)) {
@@ -79,7 +78,7 @@ export class RangeRun {
       while (this.#running.size > 0) yield* await this.#next();
     } finally {
       signal?.removeEventListener("abort", stop);
-      await this.#makers?.end();
+      await this.#end();
     }
   }
 
@@ -88,7 +87,7 @@ export class RangeRun {
     const { number, name, shown } = variant;
     if ("kind" in variant) return { number, name, shown, kind: "failed", problems: variant.problems };
     const { source, files } = await this.#look.source(variant);
-    const kept = this.#look.kept(name, source);
+    const kept = await this.#look.kept(name, source);
     if (kept?.kind === "made") return { number, name, shown, kind: "kept", record: kept };
     if (kept?.kind === "left-out") return { number, name, shown, kind: "left-out", record: kept };
     const planned = await this.#planner.plan(variant);
@@ -96,7 +95,7 @@ export class RangeRun {
     if (planned.kind === "planned") return { number, name, shown, source, files, document: planned.document };
     const { why, figures } = planned;
     const record: LeftOutRecord = { record: RECORD_VERSION, kind: "left-out", name, source, why, figures };
-    writeRecord(this.#setup.folder, record);
+    await writeRecord(this.#store, record);
     return { number, name, shown, kind: "left-out", record };
   }
 
@@ -115,13 +114,14 @@ export class RangeRun {
   }
 
   async #make(variants: readonly Waiting[]): Promise<readonly RangeEvent[]> {
-    const { signal, folder, planFolder = ".", limits } = this.#setup;
+    const { signal, folder, store: module, planFolder = ".", limits } = this.#setup;
     const making = this.#open.plan;
+    const makers = await this.#ready();
     try {
       const { outputs, piece, pictureWidth } = making;
-      const { answers } = await this.#ready().make({
-        folder,
-        designFolder: planFolder,
+      const { answers } = await makers.make({
+        place: { folder, module },
+        designFiles: { folder: planFolder },
         making: { outputs, piece, pictureWidth },
         limits: { seconds: RANGE_DEFAULTS.seconds, ...limits },
         variants: variants.map(({ shown: _, ...variant }) => variant),
@@ -129,6 +129,7 @@ export class RangeRun {
       return answers.map((answer, i) => eventOf(variants[i], answer));
     } catch (error) {
       signal?.throwIfAborted();
+      makers.over?.throwIfAborted();
       if (!(error instanceof AnnuletError)) throw error;
       const [{ number, name, shown }] = variants;
       if (variants.length === 1) return [{ number, name, shown, kind: "failed", problems: error.problems }];
@@ -139,11 +140,23 @@ export class RangeRun {
     }
   }
 
-  #ready(): Makers {
-    const { makers, limits, memory = RANGE_DEFAULTS.memory } = this.#setup;
-    const seconds = limits?.seconds ?? RANGE_DEFAULTS.seconds;
-    this.#makers ??= makers ?? startMakers({ jobs: this.#jobs, seconds, memory, program: PROGRAM });
+  #ready(): Promise<Makers> {
+    this.#makers ??= this.#start();
     return this.#makers;
+  }
+
+  async #start(): Promise<Makers> {
+    const { makers, queue, memory = RANGE_DEFAULTS.memory, folder, planFolder, store: module } = this.#setup;
+    if (queue !== undefined) {
+      const range = module === undefined ? basename(resolve(folder)) : folder;
+      return QueueMakers.open({ ...this.#setup, queue, range, store: this.#store, files: fileSource(planFolder) });
+    }
+    return makers ?? startMakers({ jobs: this.#jobs, memory, program: PROGRAM });
+  }
+
+  async #end(): Promise<void> {
+    const makers = await this.#makers?.catch(() => undefined);
+    await makers?.end();
   }
 }
 

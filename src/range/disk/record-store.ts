@@ -1,58 +1,46 @@
 /**
- * Records of variants in the range's folder, one file each, by the variant's name.
+ * Records of variants in the range's store, one file each, by the variant's name.
  */
-import { mkdirSync, readFileSync, rmSync, statSync } from "node:fs";
-import { join } from "node:path";
-import { outputError } from "../../disk/output-errors.js";
-import { writeWhole } from "../../disk/write-whole.js";
 import { RECORD_VERSION, type VariantRecord } from "../records/record.js";
+import type { RangeStore } from "./store/range-store.js";
 
-/** Where the files of variants stand, and their records, in the range's folder. */
+/** Where the files of variants stand, and their records. */
 export const RINGS = "rings";
 export const RECORDS = "records";
 
-/** Makes the folders. @throws AnnuletError `output-not-writable` */
-export function makeFolders(folder: string): void {
-  try {
-    for (const inner of [RINGS, RECORDS]) mkdirSync(join(folder, inner), { recursive: true });
-  } catch (cause) {
-    throw outputError("output-not-writable", folder, `Cannot write to the folder ${folder}`, cause);
-  }
-}
-
 /** The record of a name; undefined where there is none that can be read. */
-export function readRecord(folder: string, name: string): VariantRecord | undefined {
+export async function readRecord(store: RangeStore, name: string): Promise<VariantRecord | undefined> {
+  const bytes = await store.get(pathOf(name));
+  if (bytes === undefined) return undefined;
   try {
-    const record: unknown = JSON.parse(readFileSync(pathOf(folder, name), "utf8"));
+    const record: unknown = JSON.parse(new TextDecoder().decode(bytes));
     return isRecord(record, name) ? record : undefined;
   } catch {
-    // None, or one that somebody has broken: the variant is made again.
+    // One that somebody has broken: the variant is made again.
     return undefined;
   }
 }
 
-/** @throws AnnuletError `output-failed` */
-export function writeRecord(folder: string, record: VariantRecord): void {
+/** @throws AnnuletError `output-failed`, `store-failed` */
+export async function writeRecord(store: RangeStore, record: VariantRecord): Promise<void> {
   const text = `${JSON.stringify(record, null, 1)}\n`;
-  writeWhole(pathOf(folder, record.name), [new TextEncoder().encode(text)]);
+  await store.put(pathOf(record.name), [new TextEncoder().encode(text)]);
 }
 
 /** Before a variant's files are written anew: until its record stands again, nothing says that they belong together. */
-export function dropRecord(folder: string, name: string): void {
-  rmSync(pathOf(folder, name), { force: true });
+export async function dropRecord(store: RangeStore, name: string): Promise<void> {
+  await store.remove(pathOf(name));
 }
 
 /** Whether all files of a record stand there with as many bytes. What is in them `--verify` tells. */
-export function filesStand(folder: string, record: VariantRecord): boolean {
+export async function filesStand(store: RangeStore, record: VariantRecord): Promise<boolean> {
   if (record.kind === "left-out") return true;
-  return record.files.every(({ path, bytes }) => {
-    const stat = statSync(join(folder, path), { throwIfNoEntry: false });
-    return stat?.isFile() === true && stat.size === bytes;
-  });
+  for (const { path, bytes } of record.files) if ((await store.has(path)) !== bytes) return false;
+  return true;
 }
 
-function pathOf(folder: string, name: string): string {
-  return join(folder, RECORDS, `${name}.json`);
+function pathOf(name: string): string {
+  return `${RECORDS}/${name}.json`;
 }
 
 function isRecord(value: unknown, name: string): value is VariantRecord {

@@ -16,7 +16,7 @@ export interface Part {
 const MOST_PARTS = 10_000;
 
 /** Most variants of a group, so that one that is stuck keeps few waiting. Chosen. */
-const LARGEST_GROUP = 16;
+export const LARGEST_GROUP = 16;
 
 /** Variants that are made one after the other. */
 export type Group = readonly (Variant | FaultyVariant)[];

@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { LookThrough } from "../../../src/range/disk/look-through.js";
+import { folderStore } from "../../../src/range/disk/store/folder-store.js";
 import { openPlan } from "../../../src/range/expand/open-plan.js";
 import { PLAIN, tempFolder } from "../../cli/support.js";
 
@@ -14,7 +15,7 @@ it("tells variants apart whose stones alone follow other drawings", async () => 
     { range: 1, base, vary: [{ material: ["ag925", "brass"] }], outputs: ["stl"] },
     files,
   );
-  const look = new LookThrough(plan, files, tempFolder());
+  const look = new LookThrough(plan, files, folderStore(tempFolder()));
   const first = await look.source({ document: base });
   const other = await look.source({ document: { ...base, stones: rowsAlong("two.svg") } });
   expect(Object.keys(first.files)).toEqual(["one.svg"]);
