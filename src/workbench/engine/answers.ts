@@ -1,6 +1,7 @@
 /**
  * What is known of the ring that the document describes: asked of the worker after each change, at draft at once and in full
- * after a pause. A newer change ends what is being worked out for an older one.
+ * after a pause. A newer change ends what is being worked out in full for an older one; a draft may come to its end, so that
+ * what is dragged is seen on the way.
  */
 import { batch, type ReadonlySignal, type Signal, signal } from "@preact/signals";
 import { AnnuletError, type Rings, type Warning, type WorkerRing, type WorkerSetup } from "../../entries/worker.js";
@@ -82,6 +83,12 @@ const IN_FULL = ["buffers", "report", "weights", "check"] as const;
 /** How long nothing may change before the ring is worked out in full, ms. Chosen. */
 const PAUSE = 600;
 
+/**
+ * How long a draft may still take once the document has changed again, ms: without it a drag that changes faster than drafts
+ * are made would show nothing until it rests. Chosen: what takes longer does not look alive anyway.
+ */
+const LET_FINISH = 1000;
+
 /** How often progress is shown, ms: each time the page is laid out anew. Chosen. */
 const SELDOM = 100;
 
@@ -107,6 +114,9 @@ export class Answers {
   #rings: Rings;
   #setup: WorkerSetup;
   #ring: WorkerRing | undefined;
+  /** The ring whose draft is being worked out, and what ends it once the document has changed again. */
+  #drafting: WorkerRing | undefined;
+  #late: ReturnType<typeof setTimeout> | undefined;
   #text = "";
   #tile: TileQuestion = {};
   #stop = new AbortController();
@@ -138,8 +148,11 @@ export class Answers {
     this.#text = text;
     const before = this.#ring;
     this.#ring = before === undefined ? this.#rings.open(text, this.#setup) : before.change(text);
-    before?.close();
-    void this.#work(this.#ring, text);
+    if (before !== this.#drafting) before?.close();
+    if (this.#drafting === undefined) void this.#work(this.#ring, text);
+    // It begins once the draft has ended.
+    else if (otherFiles) this.#stop.abort();
+    else this.#late ??= setTimeout(() => this.#stop.abort(), LET_FINISH);
   }
 
   /** Shows other tiles from now on. */
@@ -163,6 +176,7 @@ export class Answers {
     this.#rings = rings;
     this.#setup = setup;
     this.#ring = undefined;
+    this.#drafting = undefined;
     this.show(this.#text);
   }
 
@@ -180,7 +194,8 @@ export class Answers {
     this.#stopped.value = false;
     this.#pending.value = true;
     try {
-      await this.#ask(AT_ONCE, ring, { text, detail: "draft", signal: stop.signal });
+      await this.#draft(ring, { text, detail: "draft", signal: stop.signal });
+      if (this.#ring !== ring) return;
       await wait(PAUSE, stop.signal);
       await this.#ask(IN_FULL, ring, { text, detail: "full", signal: stop.signal });
     } catch (error) {
@@ -191,6 +206,26 @@ export class Answers {
         this.#pending.value = false;
       }
     }
+  }
+
+  /** @throws the signal's reason */
+  async #draft(ring: WorkerRing, asked: Asked): Promise<void> {
+    this.#drafting = ring;
+    try {
+      await this.#ask(AT_ONCE, ring, asked);
+    } finally {
+      if (this.#drafting === ring) this.#drafted(ring);
+    }
+  }
+
+  /** Goes on with the newest document, where it has changed since the draft began. */
+  #drafted(ring: WorkerRing): void {
+    clearTimeout(this.#late);
+    this.#late = undefined;
+    this.#drafting = undefined;
+    if (this.#ring === ring) return;
+    ring.close();
+    if (this.#ring !== undefined && !this.#stopped.peek()) void this.#work(this.#ring, this.#text);
   }
 
   /** Asks for several; each is shown when it comes. @throws the signal's reason */

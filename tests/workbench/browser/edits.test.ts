@@ -90,7 +90,8 @@ async function timeOf(page: Page, edit: () => Promise<void>): Promise<number> {
 async function unfold(page: Page): Promise<void> {
   for (let depth = 0; depth < 3; depth++) {
     await page.evaluate(() => {
-      for (const fold of document.querySelectorAll<HTMLDetailsElement>("details.fold:not(.fold-more)")) fold.open = true;
+      for (const fold of document.querySelectorAll<HTMLDetailsElement>("details.fold:not(.fold-more)"))
+        fold.open = true;
     });
     await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   }

@@ -81,6 +81,36 @@ describe("the answers of the page", () => {
     bench.end();
   });
 
+  it("come on the way of a drag that changes the document faster than drafts are made", async () => {
+    const bench = openBench({ text: TEXT, startWorker: nearWorker, setup: {} });
+    await vi.waitFor(() => expect(bench.answers.of.buffers.value?.text).toBe(TEXT), 20_000);
+    const { text } = bench.document;
+    let onTheWay = 0;
+    const unfollow = bench.answers.of.buffers.subscribe((answer) => {
+      if (answer !== undefined && answer.text !== text.peek()) onTheWay++;
+    });
+    for (let step = 1; onTheWay < 2 && step < 5000; step++) {
+      bench.document.set(["profile", "width"], 4 + step / 1000);
+      await new Promise((done) => setTimeout(done, 1));
+    }
+    expect(onTheWay).toBeGreaterThanOrEqual(2);
+    await vi.waitFor(() => expect(bench.answers.pending.value).toBe(false), 20_000);
+    expect(bench.answers.of.buffers.value).toMatchObject({ text: text.value, detail: "full" });
+    unfollow();
+    bench.end();
+  });
+
+  it("begin nothing anew that waited for a draft when the maker stopped it", async () => {
+    const bench = openBench({ text: TEXT, startWorker: nearWorker, setup: {} });
+    bench.document.set(["profile", "width"], 5);
+    bench.answers.stop();
+    await vi.waitFor(() => expect(bench.answers.pending.value).toBe(false), 5_000);
+    await new Promise((done) => setTimeout(done, 50));
+    expect(bench.answers.pending.value).toBe(false);
+    expect(bench.answers.of.buffers.value).toBeUndefined();
+    bench.end();
+  });
+
   it("take files of the bench, then others, and ask anew when files come", async () => {
     const drawn = { ...DOCUMENT, pattern: { regions: [{ svg: "own.svg", height: 0.2 }] } };
     const square = '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 10 10"><path d="M1 1h8v8h-8z"/></svg>';
