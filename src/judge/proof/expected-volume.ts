@@ -1,5 +1,6 @@
 /**
- * The volume that a ring should have: the bare band's by its exact section, and what the columns add to it and take away.
+ * The volume that a ring should have but for its stones: the bare band's by its exact section, and what the columns add to it and
+ * take away.
  *
  * Near the seat a column's own volume is taken. Deeper, columns along the normals of a tight crown meet and cross, so what a
  * hole takes there is counted along the radius, as the hole goes: place by place from the bore up to where columns begin.
@@ -11,7 +12,7 @@ import type { Held } from "./held.js";
 import type { Intent } from "./intent.js";
 import { type Intervals, intersect, without } from "./intervals.js";
 
-/** A column with what it should hold. */
+/** A column with what it should hold if no stones were set. */
 export type Holding = Column & { readonly held: Held };
 
 /** What was drawn adds to the bare band's volume. */
@@ -52,7 +53,7 @@ export function addedVolume(columns: readonly Holding[], pattern: Pattern, inten
  * The standard error of a sum over all groups, from how far these are apart: more than there is, as a group's columns lie less
  * evenly than all of them together (random groups: K. M. Wolter, Introduction to Variance Estimation).
  */
-function errorOf(sums: readonly number[]): number {
+export function errorOf(sums: readonly number[]): number {
   const mean = sums.reduce((all, sum) => all + sum, 0) / GROUPS;
   const squares = sums.reduce((all, sum) => all + (sum - mean) ** 2, 0);
   return Math.sqrt((GROUPS * squares) / (GROUPS - 1));
@@ -66,7 +67,7 @@ function overSeat({ place, stand, held }: Holding, intent: Intent): Held {
   const ends = [-1, 1].map((side) => (line.point(side * line.reach, 0)[0] - point[0]) / way[0]);
   const beads = [Math.min(...ends), Math.max(...ends)] as const;
   if (beads[1] > intent.tallest || !intent.hasBeadsBeyond(place, stand, beads)) return held;
-  return intent.at(place, stand, { beads });
+  return intent.at(place, stand, { beads, stones: false });
 }
 
 /** How far inside the seat's edge it is asked what reaches the edge, mm: clear of the art's rounding (chosen). */
@@ -82,7 +83,7 @@ function overFillet({ place, stand, held }: Holding, intent: Intent): Intervals 
   const across = Math.sign(place.across) * (line.reach - INSIDE);
   const edge = { ...place, on: "seat" as const, across };
   const foot = columnAt(edge);
-  const top = intent.at(edge, foot, { beads: NO_BEADS }).likely.at(-1) ?? 0;
+  const top = intent.at(edge, foot, { beads: NO_BEADS, stones: false }).likely.at(-1) ?? 0;
   const [low, high] = [stand.band.at(-1) ?? 0, foot.point[1] + top * foot.way[1] - stand.point[1]];
   // What is known to lie there, as of a filling that goes on over the rail, is counted already.
   return high > low ? without([low, high], held.likely) : [];
@@ -92,7 +93,7 @@ function overFillet({ place, stand, held }: Holding, intent: Intent): Intervals 
 function deepVolume(column: Holding, floor: number, intent: Intent): number {
   const { place, stand } = column;
   const below = (set: Intervals) => columnVolume(column, set) - columnVolume(column, above(set, floor));
-  const whole = intent.reachesDeep ? intent.at(place, stand, { holes: false }).likely : stand.band;
+  const whole = intent.reachesDeep ? intent.at(place, stand, { holes: false, stones: false }).likely : stand.band;
   const marks = below(whole) - below(stand.band);
   return intent.pierced(place) ? marks - wallVolume(column, floor) : marks;
 }

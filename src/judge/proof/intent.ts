@@ -50,6 +50,8 @@ interface Which {
   readonly holes?: boolean;
   /** From where to where along the column beads are seen, mm. */
   readonly beads?: Stretch;
+  /** With false as if no stones were set. */
+  readonly stones?: boolean;
 }
 
 const NO_MEETINGS = { at: () => Number.POSITIVE_INFINITY };
@@ -145,14 +147,14 @@ export class Intent {
     return this.#options.band.rails !== undefined;
   }
 
-  /** The stones of the ring, and where their grains and prongs stand. */
-  get stones(): Pick<ToldStones, "views" | "posts"> {
-    return this.#stones ?? { views: [], posts: [] };
+  /** The stones of the ring with their settings; undefined where there are none. */
+  get stones(): ToldStones | undefined {
+    return this.#stones;
   }
 
-  /** Whether anything but holes may reach deeper than the pattern: marks in the bore, stones. */
+  /** Whether anything but holes and stones may reach deeper than the pattern: marks in the bore. */
   get reachesDeep(): boolean {
-    return this.#marks.length > 0 || this.#stones !== undefined;
+    return this.#marks.length > 0;
   }
 
   /** Whether a hole goes through the wall under a place on the seat. */
@@ -172,8 +174,8 @@ export class Intent {
   }
 
   /** What a column holds, or some of it. */
-  at(place: Place, stand: Stand, { holes = true, beads = EVERYWHERE }: Which = {}): Held {
-    return this.beyond(this.bodies(place, stand, holes), place, stand, beads);
+  at(place: Place, stand: Stand, { holes = true, ...which }: Which = {}): Held {
+    return this.beyond(this.bodies(place, stand, holes), place, stand, which);
   }
 
   /** What a column holds of the band and the pattern's bodies: neither beads nor marks are asked. */
@@ -190,13 +192,18 @@ export class Intent {
   }
 
   /** The same with beads, or some of them, and marks. */
-  beyond(bodies: Held, place: Place, stand: Stand, beads = EVERYWHERE): Held {
+  beyond(
+    bodies: Held,
+    place: Place,
+    stand: Stand,
+    { beads = EVERYWHERE, stones = true }: Omit<Which, "holes"> = {},
+  ): Held {
     let held = bodies;
     this.#beads.along(place.angle, stand, (from, to, open) => {
       const [low, high] = [Math.max(from, beads[0]), Math.min(to, beads[1])];
       if (high > low) held = added(held, [Math.min(low + open, high), Math.max(high - open, low)], [low, high]);
     });
-    if (this.#stones !== undefined) held = this.#stones.on(held, place.angle, stand);
+    if (stones && this.#stones !== undefined) held = this.#stones.on(held, place.angle, stand);
     for (const op of ["sunk", "raised"] as const) {
       for (const { mark, index } of this.#marks)
         if (mark.body.mode === op) held = markOn(held, mark, index, place, stand);

@@ -24,13 +24,14 @@ import type { Turned } from "../../mesh/turned.js";
 import type { Pattern } from "../../pattern/laid-out.js";
 import type { FlatBody } from "../../relief/flat-body.js";
 import { type Column, columnAt, columnsOf, type Density, placeBeside } from "./columns.js";
-import { addedVolume } from "./expected-volume.js";
+import { type AddedVolume, addedVolume } from "./expected-volume.js";
 import { either, type Held } from "./held.js";
 import { insideAlong } from "./hits.js";
 import { insideUnits } from "./hits-in-unit.js";
 import { Intent, type IntentOptions } from "./intent.js";
 import { holds, type Intervals, intersect, interval, longest, without } from "./intervals.js";
 import { stoneColumns } from "./stones/stone-columns.js";
+import { stoneVolume } from "./stones/stone-volume.js";
 
 /** What was found. */
 export interface Proof {
@@ -140,14 +141,34 @@ interface Layout {
 function layOut(options: IntentOptions, intent: Intent, density: Density, units: number): Layout {
   const { band, wrap, pattern, tolerance } = options;
   const even = standing(options, intent, density).map(({ column, bodies }) => ready(column, intent, bodies));
-  const { views, posts } = intent.stones;
-  const through = stoneColumns({ band, wrap, stones: views, posts, units }).map((column) => ready(column, intent));
-  const columns = [...even, ...through];
+  const told = intent.stones;
+  const through = stoneColumns({ band, wrap, stones: told?.views ?? [], posts: told?.posts ?? [], units });
+  const columns = [...even, ...through.map((column) => ready(column, intent))];
   const bare = bareBand(band);
-  const { sum, open, error } = addedVolume(even, pattern, intent);
+  const { sum, open, error } = addedTogether(options, intent, even, units);
   const wall = pattern.bodies.some(({ mode }) => mode === "pierced") ? thickest(columns) : 0;
   const surface = bare.surface + edgeLength(pattern, wrap, ({ mode, height }) => (mode === "pierced" ? wall : height));
   return { columns, expected: bare.volume + sum, bound: tolerance * MEAN_GAP * surface + open + ERRORS * error };
+}
+
+/** What is drawn adds to the bare band's volume, and what stones take from it. */
+function addedTogether(
+  { band, wrap, pattern, tolerance }: IntentOptions,
+  intent: Intent,
+  even: readonly Ready[],
+  units: number,
+): AddedVolume {
+  const told = intent.stones;
+  if (told === undefined) return addedVolume(even, pattern, intent);
+  const unset = even.map((column) => ({
+    ...column,
+    held: intent.at(column.place, column.stand, { stones: false }),
+  }));
+  const drawn = addedVolume(unset, pattern, intent);
+  const sunk = pattern.bodies.filter(({ mode }) => mode === "sunk").map(({ height }) => height);
+  const floor = -Math.max(0, ...sunk);
+  const set = stoneVolume({ band, wrap, intent, told, units, floor, by: tolerance * MEAN_GAP });
+  return { sum: drawn.sum + set.sum, open: drawn.open + set.open, error: Math.hypot(drawn.error, set.error) };
 }
 
 /** The columns with what each holds of the band and the bodies, which is the same as long as these, the marks and the tolerance are. */

@@ -1,9 +1,10 @@
 /**
  * Where grains and prongs stand beside stones: one between neighbours serves both, what is left stands at each stone's own angles.
  */
+import { vec3 } from "gl-matrix";
 import type { Point2, Point3 } from "../../base/math/point.js";
 import { PointGrid } from "../../base/math/point-grid.js";
-import { type Frame, fromSpace, intoSpace } from "../frame.js";
+import { type Frame, intoSpace, squareTo } from "../frame.js";
 import { frameBetween, fromGirdle, outlineIn, pairsWithin, type StandingStone } from "./neighbours.js";
 import { girdleBeside } from "./stone-shape.js";
 
@@ -44,22 +45,27 @@ export function placeBeside(
   options: BesideOptions,
 ): { readonly posts: readonly Standing[]; readonly short: readonly number[] } {
   const near = nearStones(stones, options);
-  const posts = options.shared ? sharedPosts(stones, near, options) : [];
-  const taken = posts.map(({ frame, at }) => intoSpace(frame, [...at, 0]));
-  const short: number[] = [];
-  stones.forEach((stone, i) => {
-    let held = posts.filter(({ holds }) => holds.includes(i)).length;
+  const shared = options.shared ? sharedPosts(stones, near, options) : [];
+  const taken = shared.map(({ frame, at }) => intoSpace(frame, [...at, 0]));
+  const own = stones.flatMap((stone, i): Found[] => {
     // All its free places or none, so that what is symmetric stays so.
-    for (const angle of held >= options.wanted ? [] : options.angles) {
+    if (shared.filter(({ holds }) => holds.includes(i)).length >= options.wanted) return [];
+    return options.angles.flatMap((angle): Found[] => {
       const at = beside(stone, angle, options);
       const point = intoSpace(stone.frame, [...at, 0]);
-      if (!isClear(near(point), point, options.away) || !isFree(taken, point, options.radius)) continue;
-      posts.push({ frame: stone.frame, at, holds: [i] });
-      taken.push(point);
-      held++;
-    }
-    if (held < LEAST_HELD) short.push(i);
+      if (!isClear(near(point), point, options.away) || !isFree(taken, point, options.radius)) return [];
+      return [{ standing: { frame: stone.frame, at, holds: [i] }, point }];
+    });
   });
+  // Where places of two stones are in each other's way one post stands half way between, whichever stone comes first.
+  const between = gathered(own, options.radius).filter(({ frame, at, holds }) => {
+    const point = intoSpace(frame, [...at, 0]);
+    return holds.length === 1 || isClear(near(point), point, options.away);
+  });
+  const posts = [...shared, ...between];
+  const short = stones.flatMap((_, i) =>
+    posts.filter(({ holds }) => holds.includes(i)).length < LEAST_HELD ? [i] : [],
+  );
   return { posts, short };
 }
 
@@ -101,16 +107,31 @@ interface Found {
 /** Where several stones meet, the places of each two of them lie close together: one post in their middle holds all. */
 function gathered(found: readonly Found[], radius: number): Standing[] {
   const groups: Found[][] = [];
+  const grid = new PointGrid<Found[]>(APART * radius);
   for (const one of found) {
-    const group = groups.find(([first]) => distance(first.point, one.point) < APART * radius);
-    if (group === undefined) groups.push([one]);
-    else group.push(one);
+    const group = grid.near(one.point).find(([first]) => distance(first.point, one.point) < APART * radius);
+    if (group !== undefined) {
+      group.push(one);
+      continue;
+    }
+    const alone = [one];
+    groups.push(alone);
+    grid.add(one.point, alone);
   }
   return groups.map((group) => {
     const [{ standing }] = group;
-    const [x, y, z] = [0, 1, 2].map((k) => group.reduce((sum, { point }) => sum + point[k], 0) / group.length);
-    const [u, v] = fromSpace(standing.frame, [x, y, z]);
-    return { frame: standing.frame, at: [u, v], holds: [...new Set(group.flatMap((one) => one.standing.holds))] };
+    if (group.length === 1) return standing;
+    const mean = (of: (one: Found) => Point3): Point3 => {
+      const part = (k: 0 | 1 | 2) => group.reduce((sum, one) => sum + of(one)[k], 0) / group.length;
+      return [part(0), part(1), part(2)];
+    };
+    // As much turned to the one stone as to the other, so that an image of both has the image of the post.
+    const out = vec3.normalize(
+      [0, 0, 0],
+      mean((one) => one.standing.frame.out),
+    ) as unknown as Point3;
+    const frame = { at: mean(({ point }) => point), along: squareTo(out, standing.frame.along), out };
+    return { frame, at: [0, 0], holds: [...new Set(group.flatMap((one) => one.standing.holds))] };
   });
 }
 

@@ -31,6 +31,8 @@ export interface Link {
   readonly stones: readonly [number, number];
   /** From y to y in that frame, mm. */
   readonly across: readonly [from: number, to: number];
+  /** x of the middle between both hollows where they are nearest: 0 where they are alike. */
+  readonly middle: number;
 }
 
 /** The links of a group. */
@@ -40,23 +42,34 @@ export function linksOf(stones: readonly StandingStone[], tolerance: number): Li
     if (frame === undefined) return [];
     const [a, b] = pair.map((i) => outlineIn(frame, stones[i], ROOM, tolerance));
     const near = nearPlaces(a, b);
-    return near === undefined ? [] : [{ frame, stones: pair, across: near }];
+    return near === undefined ? [] : [{ frame, stones: pair, ...near }];
   });
 }
 
-/** From where to where across two outlines, the first one at −x, leave less than a leaf between them. */
-function nearPlaces(a: readonly Point2[], b: readonly Point2[]): readonly [number, number] | undefined {
+/** Middles between alike hollows are 0 but for rounding, mm. */
+const IN_THE_MIDDLE = 1e-9;
+
+/** From where to where across two outlines, the first one at −x, leave less than a leaf between them, and where it is thinnest. */
+function nearPlaces(a: readonly Point2[], b: readonly Point2[]): Pick<Link, "across" | "middle"> | undefined {
   const ys = (outline: readonly Point2[]) => outline.map(([, y]) => y);
   const [low, high] = [
     Math.max(Math.min(...ys(a)), Math.min(...ys(b))),
     Math.min(Math.max(...ys(a)), Math.max(...ys(b))),
   ];
   const near: number[] = [];
+  let [least, middle] = [LEAST_LEAF, 0];
   for (let i = 0; i <= PLACES; i++) {
     const y = low + ((high - low) * i) / PLACES;
-    if (crossing(b, y, "least") - crossing(a, y, "most") < LEAST_LEAF) near.push(y);
+    const [from, to] = [crossing(a, y, "most"), crossing(b, y, "least")];
+    if (to - from >= LEAST_LEAF) continue;
+    near.push(y);
+    if (to - from < least) [least, middle] = [to - from, (from + to) / 2];
   }
-  return near.length < 2 ? undefined : [near[0], near[near.length - 1]];
+  if (near.length < 2) return undefined;
+  return {
+    across: [near[0], near[near.length - 1]],
+    middle: Math.abs(middle) < IN_THE_MIDDLE ? 0 : middle,
+  };
 }
 
 /** x at which a line across meets an outline, the least or the most. */
@@ -73,13 +86,13 @@ function crossing(outline: readonly Point2[], y: number, which: "least" | "most"
   return found;
 }
 
-export function linkMesh({ frame, across: [from, to] }: Link, { edge, above }: LinkOptions): Mesh {
+export function linkMesh({ frame, across: [from, to], middle }: Link, { edge, above }: LinkOptions): Mesh {
   const half = LEAST_LEAF / 2 + INTO_HOLLOW;
   const outline: Point2[] = [
-    [-half, from],
-    [half, from],
-    [half, to],
-    [-half, to],
+    [middle - half, from],
+    [middle + half, from],
+    [middle + half, to],
+    [middle - half, to],
   ];
   return layInSpace(
     stackOutlines([

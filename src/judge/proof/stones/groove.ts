@@ -2,9 +2,11 @@
  * The section of a channel's groove, of its raised walls and of a bright cut, in closed form: (y, z) across the row, in pieces that
  * are grown by so many mm or shrunk.
  */
+
+import { heightOfWidth } from "./hollow-body.js";
 import { below, type Clip, type Piece } from "./span.js";
 import type { StoneView } from "./stone-view.js";
-import { BROKEN, bulgeOf, ROOM } from "./told.js";
+import { BROKEN, bearingOpen, ROOM } from "./told.js";
 
 export interface GrooveAsked {
   readonly cover: number;
@@ -32,15 +34,20 @@ export function between(half: number, slope = 0): Clip[] {
 }
 
 export function grooveOf(stone: StoneView, along: number, { cover, bearing, notched }: GrooveAsked): Groove {
-  const { half: wide, keel, table } = stone.across(along);
+  const { half: wide, keel, table, corners } = stone.across(along);
   const [half, notch] = [wide * (1 - 2 * cover), wide + ROOM];
   const [down, up] = [stone.pavilion / (wide - keel), stone.crown / (wide - table)];
-  const lower = -stone.band - ROOM * (Math.hypot(1, down) - down);
-  const upper = ROOM * (Math.hypot(1, up) - up);
+  // Faces of these slopes, begun one room beside the girdle, where every corner keeps its room at right angles to them.
+  const inside = (slope: number, reach: number) => slope * (notch - reach) - ROOM * Math.hypot(1, slope);
+  const lower = corners.reduce(
+    (least, { reach, z }) => (z > 0 ? least : Math.min(least, z + inside(down, reach))),
+    -stone.band - ROOM,
+  );
+  const upper = corners.reduce((most, { reach, z }) => (z < 0 ? most : Math.max(most, z - inside(up, reach))), ROOM);
   const rises = Math.max(up, Math.tan(bearing - Math.atan(down)));
-  const ledge = lower - (notch - half) * down;
-  // Facets bulge beyond the cones: by how much is not told.
-  const open = bulgeOf(stone.placed.stone);
+  // No higher than where the stone's own hollow is as wide as the groove.
+  const ledge = Math.min(lower - (notch - half) * down, heightOfWidth(stone, (half - keel) / (notch - keel)));
+  const open = bearingOpen(stone.placed.stone);
   return {
     half,
     ledge,

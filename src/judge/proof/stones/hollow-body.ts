@@ -4,7 +4,7 @@
 import type { Piece } from "./span.js";
 import { inCone } from "./span.js";
 import type { DrawnTogether, StoneView } from "./stone-view.js";
-import { BELOW_CULET, bulgeOf, ROOM } from "./told.js";
+import { BELOW_CULET, bearingOpen, crownOpen, ROOM } from "./told.js";
 
 export interface HollowSizes {
   /** Share of the width that the pilot has. */
@@ -17,10 +17,19 @@ export interface HollowSizes {
   readonly crowned?: boolean;
 }
 
-/** Height of the bearing's upper edge at most: where a cone to the pavilion's angle keeps its room from the girdle. */
-export function edgeOf({ band, pavilion, width, placed }: StoneView): number {
-  const slope = pavilion / ((width * (1 - placed.stone.proportions.culet)) / 2);
-  return -band - ROOM * (Math.hypot(1, slope) - slope);
+/** Depth of the cone on which the pavilion lies, from its upper edge to the keel. */
+function depthOf({ width, pavilion, placed }: StoneView): number {
+  return pavilion * ((width / 2 + ROOM) / ((width * (1 - placed.stone.proportions.culet)) / 2));
+}
+
+/** Height of the bearing's upper edge: where every corner of the pavilion keeps its room from the cone. */
+export function edgeOf(view: StoneView): number {
+  return view.pavilion === 0 ? -view.band - ROOM : view.coneEdge(ROOM, depthOf(view));
+}
+
+/** Height at which a hollow's cone is drawn together to a share of its upper outline. */
+export function heightOfWidth(view: StoneView, share: number): number {
+  return edgeOf(view) - (1 - share) * depthOf(view);
 }
 
 /** An opening's tool goes so far beyond the bore, mm (chosen: farther than any bore falls away under a stone). */
@@ -43,10 +52,9 @@ export function hollowPieces(view: StoneView, sizes: HollowSizes, grown: number)
 
 /** The wall along the girdle, and the cone on which the pavilion lies. */
 function bearingPieces(view: StoneView, { pilot, above, crowned = false }: HollowSizes, grown: number): Piece[] {
-  const { width, pavilion, placed, keel } = view;
-  const depth = pavilion * ((width / 2 + ROOM) / ((width * (1 - placed.stone.proportions.culet)) / 2));
-  // Facets that bulge beyond the cone move it down: by how much is not told.
-  const from = edgeOf(view) - (grown > 0 ? bulgeOf(placed.stone) : 0) - grown;
+  const { placed, keel } = view;
+  const depth = depthOf(view);
+  const from = edgeOf(view) - (grown > 0 ? bearingOpen(placed.stone) : 0) - grown;
   const wall: Piece = { low: from, high: above + grown, clips: [view.beside(ROOM + grown)] };
   const walls = crowned ? underCrown(view, wall, grown) : [wall];
   if (depth === 0) return walls;
@@ -60,7 +68,7 @@ function underCrown(view: StoneView, wall: Piece, grown: number): Piece[] {
   const { width, crown, placed } = view;
   const { table } = placed.stone.proportions;
   const slope = crown / ((width * (1 - table)) / 2);
-  const lift = ROOM * (Math.hypot(1, slope) - slope) + (grown > 0 ? bulgeOf(placed.stone) : 0) + grown;
+  const lift = ROOM * (Math.hypot(1, slope) - slope) + (grown > 0 ? crownOpen(placed.stone) : 0) + grown;
   const least = (table * width + 2 * ROOM) / (width + 2 * ROOM);
   const height = slope * (width / 2 + ROOM);
   const keel: DrawnTogether["keel"] = [0, 0];

@@ -1,10 +1,11 @@
 /**
- * Where grains and prongs should stand, by circles: one between neighbours where their circles cross, the others at the stone's
- * own angles. Of stones that are not round no place is told.
+ * Where grains and prongs should stand: one between neighbours where their outlines cross, the others at the stone's own angles.
  */
 import { vec3 } from "gl-matrix";
-import type { Point3 } from "../../../base/math/point.js";
+import type { Point2, Point3 } from "../../../base/math/point.js";
+import { PointGrid } from "../../../base/math/point-grid.js";
 import { TURN } from "../../../base/units.js";
+import { axesBetween, crossings, inSpace, outlineSeen, pairsNear } from "./between-stones.js";
 import type { StoneView } from "./stone-view.js";
 import { POSTS_APART } from "./told.js";
 
@@ -34,71 +35,103 @@ const LEAST_SHARED = 4;
 
 export function postAxes(stones: readonly StoneView[], asked: PostsAsked): Axis[] {
   const { wanted, shared, away, first, radius } = asked;
-  const axes = shared && wanted >= LEAST_SHARED ? sharedAxes(stones, asked) : [];
-  for (const stone of stones) {
-    if (axes.filter((axis) => axis.stones.includes(stone)).length >= wanted) continue;
-    const own = Array.from({ length: wanted }, (_, i) => first + (TURN * i) / wanted);
-    for (const angle of own) {
-      const reach = (stone.radius ?? 0) + away;
-      const at = stone.space([reach * Math.cos(angle), reach * Math.sin(angle), 0]);
-      const free = axes.every((axis) => vec3.distance(axis.at, at) >= POSTS_APART * radius);
-      if (free && isClear(stones, at, away)) axes.push({ at, out: stone.placed.out, stones: [stone] });
-    }
+  const isClear = clearOf(stones, asked);
+  const together = shared && wanted >= LEAST_SHARED ? sharedAxes(stones, asked, isClear) : [];
+  const standing = new PointGrid<Point3>(POSTS_APART * radius);
+  const held = new Map<StoneView, number>();
+  for (const { at, stones: by } of together) {
+    standing.add(at, at);
+    for (const stone of by) held.set(stone, (held.get(stone) ?? 0) + 1);
   }
-  return axes;
+  const own = stones.flatMap((stone) => {
+    if ((held.get(stone) ?? 0) >= wanted) return [];
+    return Array.from({ length: wanted }, (_, i): Axis => {
+      const angle = first + (TURN * i) / wanted;
+      const reach = stone.reachAt(angle, away);
+      const at = stone.space([reach * Math.cos(angle), reach * Math.sin(angle), 0]);
+      return { at, out: stone.placed.out, stones: [stone] };
+    });
+  });
+  const free = own.filter(
+    ({ at }) =>
+      isClear(at, away) && standing.near(at).every((other) => vec3.distance(other, at) >= POSTS_APART * radius),
+  );
+  // Of two that are in each other's way one stands half way between.
+  const alone = merged(free, radius).filter((axis) => axis.stones.length === 1 || isClear(axis.at, away));
+  return [...together, ...alone];
 }
 
-function sharedAxes(stones: readonly StoneView[], asked: PostsAsked): Axis[] {
-  const found: Axis[] = [];
-  for (const [i, a] of stones.entries()) {
-    for (const b of stones.slice(i + 1)) found.push(...crossing(a, b, stones, asked));
+type IsClear = (at: Point3, away: number) => boolean;
+
+function sharedAxes(stones: readonly StoneView[], asked: PostsAsked, isClear: IsClear): Axis[] {
+  const found = pairsNear(stones, asked.sharedAway).flatMap(([a, b]) => crossing(a, b, asked));
+  return merged(
+    found.filter(({ at }) => isClear(at, asked.sharedAway)),
+    asked.radius,
+  );
+}
+
+/** Axes that are too near to the first of others are one with it, in their middle. */
+function merged(axes: readonly Axis[], radius: number): Axis[] {
+  const apart = POSTS_APART * radius;
+  const grid = new PointGrid<Axis[]>(apart);
+  const groups: Axis[][] = [];
+  for (const axis of axes) {
+    const near = grid.near(axis.at).find(([one]) => vec3.distance(one.at, axis.at) < apart);
+    if (near === undefined) {
+      const alone = [axis];
+      groups.push(alone);
+      grid.add(axis.at, alone);
+    } else near.push(axis);
   }
-  const merged: Axis[][] = [];
-  for (const axis of found) {
-    const near = merged.find(([one]) => vec3.distance(one.at, axis.at) < POSTS_APART * asked.radius);
-    if (near === undefined) merged.push([axis]);
-    else near.push(axis);
-  }
-  return merged.map((axes) => {
-    const [x, y, z] = [0, 1, 2].map((k) => axes.reduce((sum, { at }) => sum + at[k], 0) / axes.length);
-    return { at: [x, y, z], out: axes[0].out, stones: axes.flatMap((axis) => axis.stones) };
+  return groups.map((group) => {
+    if (group.length === 1) return group[0];
+    const mean = (of: (axis: Axis) => Point3) => {
+      const [x, y, z] = [0, 1, 2].map((k) => group.reduce((sum, axis) => sum + of(axis)[k], 0) / group.length);
+      return [x, y, z] as const;
+    };
+    const out = vec3.normalize(
+      [0, 0, 0],
+      mean((axis) => axis.out),
+    ) as unknown as Point3;
+    return { at: mean(({ at }) => at), out, stones: [...new Set(group.flatMap((axis) => axis.stones))] };
   });
 }
 
-/** Where two circles round neighbours cross, over the plane half way between theirs. */
-function crossing(
-  a: StoneView,
-  b: StoneView,
-  stones: readonly StoneView[],
-  { sharedAway, radius }: PostsAsked,
-): Axis[] {
-  const [ra, rb] = [(a.radius ?? 0) + sharedAway, (b.radius ?? 0) + sharedAway];
-  const way = vec3.subtract([0, 0, 0], b.placed.at, a.placed.at);
-  if (vec3.length(way) > ra + rb) return [];
-  const out = vec3.normalize([0, 0, 0], vec3.add([0, 0, 0], a.placed.out, b.placed.out)) as unknown as Point3;
-  const along = vec3.normalize([0, 0, 0], vec3.scaleAndAdd([0, 0, 0], way, out, -vec3.dot(way, out)));
-  const distance = vec3.dot(way, along);
-  // From the first stone's middle to the line through both crossings, and along it.
+/** Where the outlines round neighbours cross, over the plane half way between theirs. */
+function crossing(a: StoneView, b: StoneView, { sharedAway, radius }: PostsAsked): Axis[] {
+  const axes = axesBetween(a, b);
+  const places =
+    a.radius === undefined || b.radius === undefined
+      ? crossings(outlineSeen(a, sharedAway, axes), outlineSeen(b, sharedAway, axes))
+      : circlesCross(a.radius + sharedAway, b.radius + sharedAway, axes.distance);
+  const isTight = places.some(([x, y], i) =>
+    places.slice(0, i).some(([ox, oy]) => Math.hypot(x - ox, y - oy) < POSTS_APART * radius),
+  );
+  if (isTight) return [];
+  return places.map(([x, y]) => ({ at: inSpace(axes, [x, y, 0]), out: axes.out, stones: [a, b] }));
+}
+
+/** Where two circles cross whose middles lie half of a distance to either side. */
+function circlesCross(ra: number, rb: number, distance: number): Point2[] {
+  if (distance > ra + rb) return [];
+  // From the first one's middle to the line through both crossings, and along it.
   const foot = (distance ** 2 + ra ** 2 - rb ** 2) / (2 * distance);
   const half = Math.sqrt(Math.max(0, ra ** 2 - foot ** 2));
-  if (2 * half < POSTS_APART * radius) return [];
-  const across = vec3.cross([0, 0, 0], out, along);
-  const lean = vec3.subtract([0, 0, 0], b.placed.out, a.placed.out);
-  const rise = (vec3.dot(lean, along) * distance) / 8;
-  return [1, -1].flatMap((side): Axis[] => {
-    const [x, y, z] = [0, 1, 2].map((k) => {
-      const middle = (a.placed.at[k] + b.placed.at[k]) / 2;
-      return middle + (foot - distance / 2) * along[k] + side * half * across[k] + rise * out[k];
-    });
-    const at: Point3 = [x, y, z];
-    return isClear(stones, at, sharedAway) ? [{ at, out, stones: [a, b] }] : [];
-  });
+  return [
+    [foot - distance / 2, half],
+    [foot - distance / 2, -half],
+  ];
 }
 
-function isClear(stones: readonly StoneView[], at: Point3, away: number): boolean {
-  return stones.every((stone) => {
-    if (vec3.distance(stone.placed.at, at) > stone.length + away) return true;
-    const [x, y] = stone.local(at);
-    return stone.outside(x, y) > away - SLACK;
-  });
+/** Whether a place lies farther from every girdle than a post should. */
+function clearOf(stones: readonly StoneView[], { away, sharedAway }: PostsAsked): IsClear {
+  const reach = Math.max(...stones.map(({ length, width }) => Math.hypot(length, width))) / 2;
+  const grid = new PointGrid<StoneView>(reach + away + sharedAway);
+  for (const stone of stones) grid.add(stone.placed.at, stone);
+  return (at, far) =>
+    grid.near(at).every((stone) => {
+      const [x, y] = stone.local(at);
+      return stone.away(x, y) > far - SLACK;
+    });
 }

@@ -7,7 +7,9 @@ import type { BandSurface } from "../../../band/surface/surface.js";
 import type { Point3 } from "../../../base/math/point.js";
 import { TURN } from "../../../base/units.js";
 import { type Column, columnAt, type Place } from "../columns.js";
+import { inDisc } from "./in-disc.js";
 import type { StoneView } from "./stone-view.js";
+import { asideOf } from "./surrounded.js";
 
 /** Columns through a stone and what stands beside it, and through all stones at most (chosen: a tenth of a second or so). */
 const A_STONE = 400;
@@ -16,20 +18,6 @@ const MOST = 8192;
 /** Columns through a grain or prong, so far beside its axis, mm (chosen: within the thinnest). */
 const A_POST = 6;
 const BESIDE_AXIS = 0.04;
-
-/**
- * Steps of two numbers at once by which places fill a square evenly, also those of every nth place alone (M. Roberts, The
- * Unreasonable Effectiveness of Quasirandom Sequences: powers of the plastic number). Multiples of one number for both would all
- * lie on one spiral.
- */
-const EVEN_STEPS = [0.7548776662466927, 0.5698402909980532] as const;
-
-/** The place number k in the unit disc, as even as all of them together. */
-function inDisc(k: number): readonly [x: number, y: number] {
-  const [share, turn] = EVEN_STEPS.map((step) => (k + 1 / 2) * step);
-  const far = Math.sqrt(share - Math.floor(share));
-  return [far * Math.cos(TURN * turn), far * Math.sin(TURN * turn)];
-}
 
 export interface StoneColumnsOptions {
   readonly band: Band;
@@ -59,7 +47,7 @@ export function stoneColumns(options: StoneColumnsOptions): Column[] {
   const ofStones = Array.from({ length: total }, (_, k): Point3 => {
     const stone = stones[k % stones.length];
     const [x, y] = inDisc(k);
-    const reach = reachOf(stone);
+    const reach = asideOf(stone) + BESIDE;
     return stone.space([reach * x, reach * y, -stone.girdleLevel]);
   });
   const ofPosts = Array.from({ length: posts.length === 0 ? 0 : through }, (_, k): Point3 => {
@@ -69,22 +57,6 @@ export function stoneColumns(options: StoneColumnsOptions): Column[] {
     return [x - (along * y) / radius, y + (along * x) / radius, z + across];
   });
   return [...ofStones, ...ofPosts].map(columnThrough);
-}
-
-/** Half of a stone's extent with the metal beside it that is made for it, mm. */
-function reachOf({ length, width, placed: { setting } }: StoneView): number {
-  const half = Math.hypot(length, width) / 2;
-  const round = length === width && half > width / 2 ? width / 2 : half;
-  switch (setting.form) {
-    case "bezel":
-      return round + setting.wall + BESIDE;
-    case "bead-set":
-      return round + setting.border + setting.grain * width + BESIDE;
-    case "prongs":
-      return round + (setting.diameter ?? Math.max(0.6, 0.2 * width)) + BESIDE;
-    default:
-      return round + BESIDE;
-  }
 }
 
 /** Metal beside all that is looked at too, mm (chosen). */

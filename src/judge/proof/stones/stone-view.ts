@@ -2,7 +2,7 @@
  * A stone as the proof sees it: distances to its outline by half planes, or by the radius of a round one, and its heights.
  */
 import { vec3 } from "gl-matrix";
-import type { Point3 } from "../../../base/math/point.js";
+import type { Point2, Point3 } from "../../../base/math/point.js";
 import { findCut } from "../../../gems/cuts/catalogue.js";
 import { outlinePoints } from "../../../gems/outline.js";
 import { heightsOf } from "../../../gems/stone.js";
@@ -11,11 +11,14 @@ import type { PlacedStone } from "../../../stones/placed-stone.js";
 import { type Clip, inCone, keepBelow, type Line } from "./span.js";
 import { lineIn, type Through } from "./through.js";
 
-/** A side of an outline: what lies inside has n · p ≤ h. */
+/** A side of an outline: what lies inside has n · p ≤ h; it begins at (x, y) and is so long. */
 interface Side {
   readonly nx: number;
   readonly ny: number;
   readonly h: number;
+  readonly x: number;
+  readonly y: number;
+  readonly long: number;
 }
 
 export interface DrawnTogether {
@@ -26,6 +29,14 @@ export interface DrawnTogether {
   readonly share: number;
   readonly slope?: number;
   readonly grown: number;
+}
+
+/** A stone seen along its row: how far it reaches across, mm. */
+export interface AcrossRow {
+  readonly half: number;
+  readonly keel: number;
+  readonly table: number;
+  readonly corners: readonly { readonly reach: number; readonly z: number }[];
 }
 
 export class StoneView {
@@ -42,12 +53,14 @@ export class StoneView {
   readonly #sides: readonly Side[];
   readonly #across: Point3;
   readonly #corners: readonly Point3[];
+  readonly #tolerance: number;
 
   constructor(placed: PlacedStone, tolerance: number) {
     const { stone, out, along } = placed;
     const { cut, length, width, narrow } = stone;
     const { crown, girdle, pavilion } = heightsOf(stone);
     this.placed = placed;
+    this.#tolerance = tolerance;
     this.width = width;
     this.length = length;
     this.crown = crown;
@@ -63,7 +76,7 @@ export class StoneView {
       const [bx, by] = points[(i + 1) % points.length];
       const side = Math.hypot(bx - ax, by - ay);
       const [nx, ny] = [(by - ay) / side, (ax - bx) / side];
-      return { nx, ny, h: ax * nx + ay * ny };
+      return { nx, ny, h: ax * nx + ay * ny, x: ax, y: ay, long: side };
     });
   }
 
@@ -98,20 +111,81 @@ export class StoneView {
     return [px, py, pz];
   }
 
+  /**
+   * The greatest height at which a cone may begin that is drawn together from the girdle moved out by some room to the keel, over so
+   * many mm of depth, so that every corner keeps that room from its sides. What keeps a corner from a side of slope k is the room
+   * at right angles to it: √(1 + k²) times as much along the level.
+   */
+  coneEdge(room: number, depth: number): number {
+    const keel = this.keel;
+    const below = this.#corners.filter(([, , z]) => z < -AS_LOW);
+    const edgeFor = (wide: number, middle: number, reach: (corner: Point3) => number) => {
+      const run = wide - middle;
+      const aside = room * Math.hypot(1, run / depth);
+      return below.reduce(
+        (edge, corner) => Math.min(edge, corner[2] + depth * (1 - (reach(corner) + aside - middle) / run)),
+        0,
+      );
+    };
+    if (this.radius !== undefined) return edgeFor(this.radius + room, 0, ([x, y]) => Math.hypot(x, y));
+    return this.#sides.reduce((edge, { nx, ny, h }) => {
+      const middle = Math.max(nx * keel[0], nx * keel[1]);
+      return Math.min(
+        edge,
+        edgeFor(h + room, middle, ([x, y]) => nx * x + ny * y),
+      );
+    }, 0);
+  }
+
   /** How far its outline, its keel and its table reach across a row that it lies along by so much, a cosine. */
-  across(along: number): { readonly half: number; readonly keel: number; readonly table: number } {
+  across(along: number): AcrossRow {
     const sine = Math.sqrt(Math.max(0, 1 - along * along));
-    const reach = (points: readonly Point3[]) =>
-      points.reduce((most, [x, y]) => Math.max(most, Math.abs(x * sine) + Math.abs(y * along)), 0);
-    const tops = this.#corners.filter(([, , z]) => z > this.crown - AS_LOW);
-    const half = this.radius ?? reach(this.#corners);
-    return { half, keel: Math.max(...this.keel.map(Math.abs)) * sine, table: reach(tops) };
+    const corners = this.#corners.map(
+      ([x, y, z]) => ({ reach: Math.abs(x * sine) + Math.abs(y * along), z }) satisfies AcrossRow["corners"][number],
+    );
+    const widest = (some: AcrossRow["corners"]) => some.reduce((most, { reach }) => Math.max(most, reach), 0);
+    const table = widest(corners.filter(({ z }) => z > this.crown - AS_LOW));
+    const half = this.radius ?? widest(corners);
+    return { half, keel: Math.max(...this.keel.map(Math.abs)) * sine, table, corners };
   }
 
   /** mm that a place lies outside the girdle seen from above, negative inside. */
   outside(x: number, y: number): number {
     if (this.radius !== undefined) return Math.hypot(x, y) - this.radius;
     return this.#sides.reduce((most, { nx, ny, h }) => Math.max(most, nx * x + ny * y - h), Number.NEGATIVE_INFINITY);
+  }
+
+  /** mm from the girdle to a place, seen from above; negative inside. Beside a corner it is more than what `outside` says. */
+  away(x: number, y: number): number {
+    const outside = this.outside(x, y);
+    if (this.radius !== undefined || outside <= 0) return outside;
+    return this.#sides.reduce((least, { nx, ny, x: ax, y: ay, long }) => {
+      const along = Math.min(long, Math.max(0, (y - ay) * nx - (x - ax) * ny));
+      return Math.min(least, Math.hypot(x - ax + along * ny, y - ay - along * nx));
+    }, Number.POSITIVE_INFINITY);
+  }
+
+  /** How far from the middle, in a direction, a place lies that is so many mm outside of the girdle's sides. */
+  reachAt(angle: number, by: number): number {
+    if (this.radius !== undefined) return this.radius + by;
+    const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+    return this.#sides.reduce((least, { nx, ny, h }) => {
+      const facing = nx * cos + ny * sin;
+      return facing <= 0 ? least : Math.min(least, (h + by + this.#tolerance) / facing);
+    }, Number.POSITIVE_INFINITY);
+  }
+
+  /** Corners of the outline whose sides lie so many mm outside of the girdle's; chords lie inside it by up to the tolerance. */
+  outlineBeside(by: number): Point2[] {
+    const out = by + this.#tolerance;
+    return this.#sides.map(({ nx, ny, h }, i) => {
+      const before = this.#sides[(i + this.#sides.length - 1) % this.#sides.length];
+      const turn = before.nx * ny - before.ny * nx;
+      return [
+        ((before.h + out) * ny - (h + out) * before.ny) / turn,
+        ((h + out) * before.nx - (before.h + out) * nx) / turn,
+      ];
+    });
   }
 
   /** What lies no farther outside the girdle than by + slope · z, mm. */

@@ -95,8 +95,7 @@ function hollowsOf(stones: readonly Seen[], pilot: number, crowned = false): Tol
       pieces: keptPieces((grown) => hollowPieces(view, { pilot, bore, above: aboveOf(view), crowned }, grown)),
     };
   });
-  const links = linkBodies(stones.map(({ view }) => view));
-  return { bodies: [...bodies, ...links.bodies], untold: links.untold };
+  return { bodies: [...bodies, ...linkBodies(stones.map(({ view }) => view))], untold: [] };
 }
 
 function surfaceOf(view: StoneView): number {
@@ -170,8 +169,6 @@ function grains(stones: readonly Seen[], { grain, grains: wanted, shared }: Bead
   const [{ placed }] = views;
   const radius = (grain * Math.max(...views.map(({ width }) => width))) / 2;
   const away = told.ROOM + told.OFF_HOLLOW + radius;
-  if (views.some((view) => view.radius === undefined))
-    return { bodies: [], untold: stones.map((seen) => ballOf(seen, away + radius)) };
   const bright = placed.setting.form === "bead-set" && placed.setting.border > 0;
   const asked = { away, sharedAway: away, radius, wanted, shared, first: radians(wanted === 4 ? 45 : 90) };
   const bodies = postAxes(views, asked).map((axis) => {
@@ -282,16 +279,12 @@ function prongs(stones: readonly Seen[], spec: ProngsSpec): ToldGroup {
       axis: axisOf(view, told.ROOM),
       line: (through) => view.line(through),
       pieces: keptPieces((grown) => {
-        const low = edge - (grown > 0 ? told.bulgeOf(view.placed.stone) : 0) - grown;
+        const low = edge - (grown > 0 ? told.bearingOpen(view.placed.stone) : 0) - grown;
         return [{ low, high: aboveOf(view), clips: [view.beside(told.ROOM + grown)] }];
       }),
     };
   });
   const cleared = spec.ready === "full" ? clears : [];
-  if (views.some((view) => view.radius === undefined)) {
-    const around = stones.map((seen, i) => ballOf(seen, sizes[i].collar + sizes[i].radius));
-    return joined([hollows, { bodies: [...collars, ...cleared], untold: around }]);
-  }
   const [first] = sizes;
   const asked = {
     away: first.away,

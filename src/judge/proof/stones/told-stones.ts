@@ -91,6 +91,13 @@ export class ToldStones {
     };
   }
 
+  /** The bodies that a column may meet. */
+  near(angle: number, { point, way, band }: Stand): readonly Near[] {
+    const low = (band[0] ?? 0) - BEYOND_BORE;
+    const high = Math.max(band.at(-1) ?? 0, 0) + this.tallest + BEYOND_TOP;
+    return this.#near(throughSpace(angle, { point, way }), low, high);
+  }
+
   /** Whether a bead would reach into a stone's hollow, so that it is left out. */
   clears({ centre, radius }: Bead): boolean {
     return this.views.some((view) => {
@@ -125,8 +132,13 @@ export class ToldStones {
   }
 }
 
+/** What bodies leave of a set along a column, told exactly, and with all of them smaller or larger by so many mm. */
+export function leftBy(near: readonly Near[], set: Intervals, by: number) {
+  return { likely: worked(set, near, 0, 0), least: worked(set, near, -by, by), most: worked(set, near, by, -by) };
+}
+
 /** A body beside a column: the column in its coordinates, and from where to where it may go through it. */
-interface Near {
+export interface Near {
   readonly body: ToldBody;
   readonly line: Line;
   readonly from: number;

@@ -39,23 +39,31 @@ export const BROKEN = 0.1;
 export const BEADS_NEAR = 0.02;
 
 /**
- * How far the bearing may lie below a cone that touches the girdle, shares of the width: facets bulge beyond that cone, of brilliants
- * by under 0.007, of princess and step cuts by up to 0.066 of the width (measured over all cuts at their usual proportions).
+ * How far a cone over the crown that keeps its room may lie above one that touches the girdle, shares of the width, since facets bulge
+ * beyond that (measured over all cuts at their usual proportions: at most so much less a tenth).
  */
-const BULGES: Readonly<Record<CutName, number>> = {
-  round: 0.012,
-  oval: 0.012,
-  marquise: 0.012,
-  pear: 0.012,
-  princess: 0.09,
-  "square-step": 0.09,
-  emerald: 0.09,
-  baguette: 0.09,
-  "tapered-baguette": 0.15,
-  cabochon: 0.012,
+const CROWN_OPEN: Readonly<Record<CutName, number>> = {
+  round: 0.026,
+  oval: 0.037,
+  marquise: 0.052,
+  pear: 0.056,
+  princess: 0.028,
+  "square-step": 0.028,
+  emerald: 0.044,
+  baguette: 0.072,
+  "tapered-baguette": 0.093,
+  cabochon: 0.18,
 };
 
 /** The same in mm. */
-export function bulgeOf({ cut, width }: Stone): number {
-  return BULGES[cut] * width;
+export function crownOpen({ cut, width }: Stone): number {
+  return CROWN_OPEN[cut] * width;
+}
+
+/** A tapered baguette's slanted sides are no planes: its bearing lies lower than their cone by up to so much of its width (measured). */
+const SLANTED = 0.2;
+
+/** How far a bearing may lie below its cone's told height, mm. */
+export function bearingOpen({ cut, width }: Stone): number {
+  return cut === "tapered-baguette" ? SLANTED * width : 0;
 }
