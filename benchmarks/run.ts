@@ -1,7 +1,7 @@
 /**
  * The benchmark: `npm run bench`, with `-- --quick` for few calls a task, `-- --json` for the numbers unrounded. With
  * `-- --changes` only what changes of an opened ring cost is timed, with `-- --starts` only what starts cost, with `-- --drafts` only
- * what drafts cost against full builds, with `-- --stones` only a ring with stones. With `-- --examples` every example's union is timed instead, with `-- --examples=PART` those whose names have it in them.
+ * what drafts cost against full builds, with `-- --stones` only a ring with stones, with `-- --ranges` only what ranges cost over bare builds. With `-- --examples` every example's union is timed instead, with `-- --examples=PART` those whose names have it in them.
  * Results go to standard output, progress to standard error.
  */
 import { parseArgs } from "node:util";
@@ -14,12 +14,14 @@ import { timeFlat } from "./flat.js";
 import { timeGrowth } from "./growth.js";
 import { measureMemory } from "./memory.js";
 import { timePicture } from "./picture.js";
+import { timeRanges } from "./ranges.js";
 import { timeReading } from "./reading.js";
 import { type Results, thisMachine } from "./results.js";
 import { showResults } from "./show.js";
 import { showChanges } from "./show-changes.js";
 import { showDrafts } from "./show-drafts.js";
 import { showExamples } from "./show-examples.js";
+import { showRanges } from "./show-ranges.js";
 import { showStarts } from "./show-starts.js";
 import { showStones } from "./show-stones.js";
 import { timeStarts } from "./starts.js";
@@ -30,7 +32,7 @@ import { timeWriting } from "./writing.js";
 
 // An option that may stand alone is not known to the parser: it gets its value here.
 const args = process.argv.slice(2).map((arg) => (arg === "--examples" ? "--examples=" : arg));
-const { quick, json, examples, changes, starts, drafts, stones } = parseArgs({
+const { quick, json, examples, changes, starts, drafts, stones, ranges } = parseArgs({
   args,
   options: {
     quick: { type: "boolean", default: false },
@@ -40,6 +42,7 @@ const { quick, json, examples, changes, starts, drafts, stones } = parseArgs({
     starts: { type: "boolean", default: false },
     drafts: { type: "boolean", default: false },
     stones: { type: "boolean", default: false },
+    ranges: { type: "boolean", default: false },
   },
 }).values;
 const effort = quick ? QUICK : FULL;
@@ -50,6 +53,7 @@ function asked(): string | Promise<string> {
   if (changes) return onlyChanges();
   if (drafts) return onlyDrafts();
   if (stones) return onlyStones();
+  if (ranges) return onlyRanges();
   return examples === undefined ? everything() : unionOfExamples(examples);
 }
 
@@ -71,6 +75,11 @@ async function onlyDrafts(): Promise<string> {
 async function onlyStones(): Promise<string> {
   const timing = await timeStones(effort);
   return json ? JSON.stringify(timing, null, 2) : showStones(timing);
+}
+
+async function onlyRanges(): Promise<string> {
+  const rows = await timeRanges(quick);
+  return json ? JSON.stringify(rows, null, 2) : showRanges(rows);
 }
 
 function onlyStarts(): string {
