@@ -22,8 +22,9 @@ export interface RangeTiming extends TreeUsage {
   readonly wallOfRange: number;
 }
 
-/** Sizes of the README's design, ISO 8653, for how much effort. */
-const SIZES = { quick: [50, 56, 62, 66], full: [48, 50, 52, 54, 56, 58, 60, 62, 64, 66, 68, 70] };
+/** How many rings, by effort: the README's design, each thicker than the one before by so many mm. */
+const RINGS = { quick: 4, full: 12 };
+const STEP = 0.02;
 
 /** Coarse, mm: a ring takes about two seconds. */
 const TOLERANCE = 0.03;
@@ -31,7 +32,7 @@ const TOLERANCE = 0.03;
 export async function timeRanges(quick: boolean): Promise<readonly RangeTiming[]> {
   const folder = mkdtempSync(path.join(os.tmpdir(), "annulet-bench-"));
   try {
-    return rowsOf(await timeAll(folder, quick ? SIZES.quick : SIZES.full));
+    return rowsOf(await timeAll(folder, quick ? RINGS.quick : RINGS.full));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
@@ -39,13 +40,16 @@ export async function timeRanges(quick: boolean): Promise<readonly RangeTiming[]
 
 type Timed = readonly [what: string, usage: TreeUsage];
 
-async function timeAll(folder: string, sizes: readonly number[]): Promise<readonly Timed[]> {
+async function timeAll(folder: string, count: number): Promise<readonly Timed[]> {
   const base = { ...JSON.parse(text(large)), tolerance: TOLERANCE };
-  const designs = sizes.map((value) => ({ ...base, name: `ring-${value}`, size: { system: "iso", value } }));
+  const values = Array.from({ length: count }, (_, i) => Number((base.profile.thickness + STEP * i).toFixed(2)));
+  const designs = values.map((thickness) => {
+    return { ...base, name: `ring-${thickness}`, profile: { ...base.profile, thickness } };
+  });
   const [list, plan, bare] = ["designs.json", "plan.json", "bare"].map((name) => path.join(folder, name));
   mkdirSync(bare);
   writeFileSync(list, JSON.stringify(designs));
-  const vary = [{ size: { system: "iso", values: sizes } }];
+  const vary = [{ path: "profile.thickness", values }];
   writeFileSync(plan, JSON.stringify({ range: 1, base, vary, outputs: ["stl", "report"] }));
   const child = fileURLToPath(new URL("bare-child.js", import.meta.url));
   const timed: Timed[] = [["bare builds, one process", await timeOne([child, list, bare])]];
@@ -65,28 +69,19 @@ function timeOne(words: readonly string[]): Promise<TreeUsage> {
   return startTree([process.execPath, ...words]).done;
 }
 
+/** What ends by SIGTERM says so with its code. */
+const BY_SIGNAL = [0, 143];
+
 /** The range's wall, and the CPU of range, worker and Redis. */
 async function timeQueue(folder: string, range: (url: string) => Promise<TreeUsage>, jobs: string): Promise<TreeUsage> {
   const port = await freePort();
   const url = `redis://127.0.0.1:${port}`;
-  const redis = startTree([
-    "redis-server",
-    "--port",
-    String(port),
-    "--bind",
-    "127.0.0.1",
-    "--dir",
-    folder,
-    "--save",
-    "",
-  ]);
-  // Ended by SIGTERM, as it says with its code.
-  const worker = startTree(
-    [process.execPath, PROGRAM, "worker", "--queue", url, "-o", folder, "--jobs", jobs],
-    [0, 143],
-  );
+  const words = ["--port", String(port), "--bind", "127.0.0.1", "--dir", folder, "--save", ""];
+  const redis = startTree(["redis-server", ...words], BY_SIGNAL);
+  const worker = [PROGRAM, "worker", "--queue", url, "-o", folder, "--jobs", jobs];
+  const serving = startTree([process.execPath, ...worker], BY_SIGNAL);
   const { wall, cpu } = await range(url);
-  const others = [await worker.end(), await redis.end()];
+  const others = [await serving.end(), await redis.end()];
   return { wall, cpu: others.reduce((sum, other) => sum + other.cpu, cpu) };
 }
 

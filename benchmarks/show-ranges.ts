@@ -5,7 +5,7 @@ import { type Column, showTable } from "../src/cli/table.js";
 import type { RangeTiming } from "./ranges.js";
 
 const COLUMNS: readonly Column[] = [
-  { head: "sizes of the README's design" },
+  { head: "rings of the README's design" },
   { head: "CPU s", align: "right" },
   { head: "of bare", align: "right" },
   { head: "of 1 process", align: "right" },

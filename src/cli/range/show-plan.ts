@@ -26,7 +26,9 @@ export async function showPlan({ text, folder }: PlanFile, json: boolean, io: Io
   const counts = { planned: 0, "left-out": 0, fault: 0 };
   let rows: PlannedVariant[] = [];
   const flush = () => {
-    if (rows.length > 0) print(io, showTable(columnsOf(open.axisNames), rows.map(cellsOf(open.axisNames))));
+    const withStones = rows.some(hasStones);
+    const cells = rows.map(cellsOf(open.axisNames, withStones));
+    if (rows.length > 0) print(io, showTable(columnsOf(open.axisNames, withStones), cells));
     rows = [];
   };
   for await (const variant of planRange(open, { files })) {
@@ -39,18 +41,29 @@ export async function showPlan({ text, folder }: PlanFile, json: boolean, io: Io
   return counts.fault > 0 ? EXIT.check : EXIT.done;
 }
 
-function columnsOf(axes: readonly string[]): readonly Column[] {
-  const right = ["tiles", "tile mm", "stretch %", "band mm", "weight g"].map(
-    (head): Column => ({ head, align: "right" }),
-  );
+/** Of designs with stones there are columns of them too. */
+function columnsOf(axes: readonly string[], withStones: boolean): readonly Column[] {
+  const right = [...HEADS, ...(withStones ? STONE_HEADS : [])].map((head): Column => ({ head, align: "right" }));
   return [{ head: "name" }, ...axes.map((head): Column => ({ head })), ...right, { head: "" }];
 }
 
-function cellsOf(axes: readonly string[]): (variant: PlannedVariant) => readonly string[] {
+const HEADS = ["tiles", "tile mm", "stretch %", "band mm", "metal g"];
+const STONE_HEADS = ["stones", "stones g"];
+
+function hasStones(variant: PlannedVariant): boolean {
+  return variant.kind !== "fault" && variant.figures.stones > 0;
+}
+
+function cellsOf(axes: readonly string[], withStones: boolean): (variant: PlannedVariant) => readonly string[] {
   return (variant) => {
     const head = [variant.name, ...axes.map((axis) => variant.shown[axis] ?? "")];
-    if (variant.kind === "fault") return [...head, ...Array(5).fill(NOTHING), variant.problems[0].message];
-    const { repeats, tileWidth, stretch, bandWidth, weight } = variant.figures;
+    if (variant.kind === "fault")
+      return [
+        ...head,
+        ...Array((withStones ? [...HEADS, ...STONE_HEADS] : HEADS).length).fill(NOTHING),
+        variant.problems[0].message,
+      ];
+    const { repeats, tileWidth, stretch, bandWidth, weight, stones, stoneWeight } = variant.figures;
     return [
       ...head,
       repeats === null ? NOTHING : String(repeats),
@@ -58,6 +71,7 @@ function cellsOf(axes: readonly string[]): (variant: PlannedVariant) => readonly
       stretch === null ? NOTHING : fixed(100 * (stretch - 1), 1),
       fixed(bandWidth),
       fixed(weight, 2),
+      ...(withStones ? [String(stones), fixed(stoneWeight, 2)] : []),
       variant.kind === "left-out" ? `left out: ${variant.why}` : "",
     ];
   };
@@ -78,5 +92,5 @@ function tellCounts(
   const parts = [`${count} variants: ${planned} to make`];
   if (leftOut > 0) parts.push(`${share(leftOut)} left out`);
   if (fault > 0) parts.push(`${share(fault)} at fault`);
-  say(io, `${parts.join(", ")}. Weights are estimates; other faults may show when rings are made.`);
+  say(io, `${parts.join(", ")}. Weights of metal are estimates; other faults may show when rings are made.`);
 }

@@ -10,13 +10,13 @@ import type { PlainObject } from "../../design/plain.js";
 import { fileSource } from "../../disk/file-source.js";
 import { formatForFile } from "../../output/files/catalogue.js";
 import { encodePng } from "../../output/picture/png.js";
+import { orderCsv } from "../../output/stones/order-csv.js";
 import { fileOptionsOf } from "../../ring/made-file.js";
 import { type Made, openRing, type Ring } from "../../ring/open-ring.js";
 import { OUTPUTS, type OutputName } from "../plan/plan-schema.js";
 import { figuresOf } from "../records/figures-of.js";
 import { type MadeRecord, RECORD_VERSION, type RecordedFile } from "../records/record.js";
 import { type FileDigests, type Making, makingKey } from "../records/variant-keys.js";
-import { stonesCsv } from "../summary/stones-csv.js";
 import { type CarriedFiles, carriedFiles } from "./queue/carried-files.js";
 import { requireKey } from "./queue/seal.js";
 import { dropRecord, filesStand, RINGS, readRecord, writeRecord } from "./record-store.js";
@@ -141,7 +141,8 @@ async function contentsOf(ring: Ring, made: Made, { outputs, pictureWidth: width
     contents.push({ output: "report", chunks: (before) => [textBytes(reportText(made, before))] });
   }
   if (outputs.includes("stones")) {
-    contents.push({ output: "stones", chunks: () => [textBytes(stonesCsv(made.report.stones))] });
+    const { orders } = await ring.stones();
+    contents.push({ output: "stones", chunks: () => [textBytes(orderCsv(orders))] });
   }
   if (outputs.includes("picture")) {
     const png = encodePng(await ring.picture({ width, height: Math.round(PICTURE_SHAPE * width) }));

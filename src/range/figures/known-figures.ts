@@ -3,9 +3,10 @@
  */
 import type { Fit } from "../../band/fit/fit.js";
 import type { FigureName } from "../plan/plan-schema.js";
+import type { StoneFigures } from "./known-stones.js";
 
 /** Lengths in mm. What a design has not, such as a fit without a pattern, is null. */
-export interface KnownFigures {
+export interface KnownFigures extends StoneFigures {
   readonly repeats: number | null;
   readonly rows: number | null;
   readonly tileWidth: number | null;
@@ -15,7 +16,7 @@ export interface KnownFigures {
   readonly stretch: number | null;
   /** Width of the rails as drawn. */
   readonly rail: number | null;
-  /** Of the finished ring, mm³ and g: an estimate, see `estimate-volume.ts`. */
+  /** Of the finished ring's metal, mm³ and g: an estimate, see `estimate-volume.ts`. */
   readonly volume: number;
   readonly weight: number;
   /** Symbol of what it is weighed in. */

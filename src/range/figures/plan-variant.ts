@@ -17,6 +17,7 @@ import { beadRatios, narrowestDetail } from "./drawn-figures.js";
 import { VolumeEstimate } from "./estimate-volume.js";
 import { rememberingFits } from "./fit-variant.js";
 import { figureOf, fitFigures, type KnownFigures } from "./known-figures.js";
+import { KnownStones } from "./known-stones.js";
 
 /** A variant with what is known of it. */
 export type PlannedVariant = Omit<Variant, "document"> &
@@ -37,6 +38,7 @@ export class Planner {
   readonly #signal: AbortSignal | undefined;
   readonly #fits = rememberingFits();
   readonly #volumes: VolumeEstimate;
+  readonly #stones: KnownStones;
 
   /** @param files that the designs name */
   constructor(plan: Pick<Plan, "family" | "leaveOut">, files: FileSource, signal?: AbortSignal) {
@@ -44,6 +46,7 @@ export class Planner {
     this.#files = files;
     this.#signal = signal;
     this.#volumes = new VolumeEstimate(files);
+    this.#stones = new KnownStones(files);
   }
 
   /** @throws the signal's reason */
@@ -78,6 +81,7 @@ export class Planner {
       volume,
       weight: massOf(volume, alloy),
       material: design.material,
+      ...(await this.#stones.of(design, this.#signal)),
     };
   }
 

@@ -12,6 +12,8 @@ import type { RangeEvent } from "../../../src/range/disk/range-run.js";
 import type { RangeSetup } from "../../../src/range/disk/range-setup.js";
 import { makeVariants } from "../../../src/range/disk/range-worker.js";
 import { verifyRange } from "../../../src/range/disk/verify-range.js";
+import { expandPlan } from "../../../src/range/expand/expand-plan.js";
+import type { KnownFigures } from "../../../src/range/figures/known-figures.js";
 import { PLAIN, put, tempFolder } from "../../cli/support.js";
 
 const BASE = { ...PLAIN, name: "Heron", tolerance: 0.2 };
@@ -189,6 +191,30 @@ describe("a range", () => {
     await expect(range.next()).rejects.toThrow("enough");
     expect(existsSync(join(folder, "manifest.json"))).toBe(false);
     expect((await run(plan([SIZES]), folder)).kinds.filter((kind) => kind === "kept")).toHaveLength(1);
+  });
+
+  it("orders the stones of each ring, counted and weighed before it is made as after", async () => {
+    const folder = tempFolder();
+    const place = { form: "row", along: "middle", gap: 0.3 };
+    const base = {
+      ...BASE,
+      pattern: { fit: { hold: "band" } },
+      stones: [{ size: 1.5, place, setting: { form: "flush" } }],
+    };
+    const source = { ...plan([ALLOYS], { base, outputs: ["stones"] }) };
+    const { events } = await run(source, folder);
+    const planned: KnownFigures[] = [];
+    for await (const variant of expandPlan(source)) if (variant.kind === "planned") planned.push(variant.figures);
+    for (const [i, event] of events.entries()) {
+      if (event.kind !== "made") throw new Error(event.kind);
+      const { stones, carats } = event.record.figures;
+      expect(stones).toBeGreaterThan(20);
+      // 0.2 g a carat, exactly.
+      expect(planned[i]).toMatchObject({ stones, carats, stoneWeight: 0.2 * carats });
+      const [head, row, end] = readFileSync(join(folder, `rings/${event.name}.stones.csv`), "utf8").split("\r\n");
+      expect([head, end]).toEqual(["no,cut,gem,length mm,width mm,count,carats,spares,order", ""]);
+      expect(row).toMatch(new RegExp(`^1,round,diamond,1\\.50,1\\.50,${stones},${carats.toFixed(3)},`));
+    }
   });
 
   it("writes tables that spreadsheets and programs read alike, with what changes from size to size", async () => {
