@@ -21,6 +21,12 @@ interface FoldProps {
   readonly children: () => ComponentChildren;
 }
 
+/** Whether the form stands below the views, on a phone, and one of them is being used: it would scroll away under the finger. */
+function isBusyAbove(): boolean {
+  const inView = document.activeElement?.closest(".sheet-ring, .sheet-strip, .sheet-section") ?? null;
+  return inView !== null && !matchMedia("(width >= 60rem)").matches;
+}
+
 export function Fold({ title, paths, isOpen = false, class: name = "", selects = false, children }: FoldProps) {
   const bench = useBench();
   const open = useSignal(isOpen);
@@ -30,7 +36,7 @@ export function Fold({ title, paths, isOpen = false, class: name = "", selects =
     if (!paths.some((path) => isInside(selected, path))) return;
     open.value = true;
     const isHere = paths.some((path) => path.length === selected?.length);
-    if (!isHere || element.current?.contains(document.activeElement)) return;
+    if (!isHere || element.current?.contains(document.activeElement) || isBusyAbove()) return;
     // Once it is drawn open.
     requestAnimationFrame(() => element.current?.scrollIntoView({ block: "start" }));
   });

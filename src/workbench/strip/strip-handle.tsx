@@ -99,6 +99,7 @@ export function StripHandle({ place, kind, label, slider, onMove, onRest, onAdd,
       }}
       onPointerUp={end}
       onPointerCancel={end}
+      onLostPointerCapture={end}
       onBlur={onRest}
       {...{ onKeyDown }}
     >

@@ -20,9 +20,39 @@ function placeIn(event: MouseEvent): ScreenPoint {
   return [event.clientX - left, event.clientY - top];
 }
 
+/**
+ * Two fingers draw the paper apart wherever they come down: on a phone handles cover most of it, and each would take its own.
+ * The paper takes both over, and what one of them has begun to pull is let go.
+ */
+function useBothHands(hand: PaperHand) {
+  const down = useRef(new Map<number, ScreenPoint>());
+  const forget = (event: PaperEvent): void => {
+    down.current.delete(event.pointerId);
+  };
+  return {
+    onPointerDownCapture: (event: PaperEvent): void => {
+      down.current.set(event.pointerId, placeIn(event));
+      if (down.current.size < 2) return;
+      event.stopPropagation();
+      for (const [id, at] of down.current) {
+        event.currentTarget.setPointerCapture(id);
+        hand.down(id, at);
+      }
+    },
+    onPointerMoveCapture: (event: PaperEvent): void => {
+      if (down.current.has(event.pointerId)) down.current.set(event.pointerId, placeIn(event));
+    },
+    onPointerUpCapture: forget,
+    onPointerCancelCapture: forget,
+  };
+}
+
+type PaperEvent = PointerEvent & { readonly currentTarget: Element };
+
 export function StripPaper({ onPress, onDrop, children }: Paper) {
   const shared = sharedView(useBench());
   const hand = useRef(new PaperHand());
+  const both = useBothHands(hand.current);
   const size = shared.size.value;
   const set = (view: FlatView): void => {
     shared.view.value = view;
@@ -40,6 +70,7 @@ export function StripPaper({ onPress, onDrop, children }: Paper) {
         event.preventDefault();
         set(zoomed(view(), size, placeIn(event), wheelFactor(event)));
       }}
+      {...both}
       onPointerDown={(event) => {
         if (event.button !== 0) return;
         event.currentTarget.setPointerCapture(event.pointerId);
