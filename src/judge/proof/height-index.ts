@@ -38,6 +38,9 @@ export class HeightIndex {
   readonly #of: Int32Array;
   /** The first side of each polygon, with one more at the end. */
   readonly #first: Int32Array;
+  /** The least and the greatest height of each polygon. */
+  readonly #least: Float64Array;
+  readonly #most: Float64Array;
   readonly #rowStart: Int32Array;
   readonly #rowSides: Int32Array;
   readonly #parity: Uint8Array;
@@ -56,6 +59,8 @@ export class HeightIndex {
     this.#of = new Int32Array(count);
     this.#first = new Int32Array(polygons.length + 1);
     this.#parity = new Uint8Array(polygons.length);
+    this.#least = new Float64Array(polygons.length).fill(Infinity);
+    this.#most = new Float64Array(polygons.length).fill(-Infinity);
     let side = 0;
     polygons.forEach((rings, number) => {
       this.#first[number] = side;
@@ -65,6 +70,8 @@ export class HeightIndex {
           this.#put(SIDE * side, last);
           this.#put(SIDE * side + 3, point);
           this.#of[side++] = number;
+          if (point[2] < this.#least[number]) this.#least[number] = point[2];
+          if (point[2] > this.#most[number]) this.#most[number] = point[2];
           last = point;
         }
       }
@@ -112,26 +119,27 @@ export class HeightIndex {
 
   /** Heights within a polygon: of one triangle by its plane, of others by the distances to the contours of either height. */
   #between(polygon: number, u: number, v: number): Heights {
-    const sides = this.#sides;
-    const [from, to] = [this.#first[polygon], this.#first[polygon + 1]];
-    let [least, most] = [Infinity, -Infinity];
-    for (let i = from; i < to; i++) {
-      least = Math.min(least, sides[SIDE * i + 5]);
-      most = Math.max(most, sides[SIDE * i + 5]);
-    }
+    const least = this.#least[polygon];
+    const most = this.#most[polygon];
     if (least === most) return { low: least, high: most };
+    const from = this.#first[polygon];
+    const to = this.#first[polygon + 1];
     if (to - from === 3) return this.#onPlane(from, u, v);
-    let [toLeast, toMost] = [Infinity, Infinity];
-    for (let i = from; i < to; i++) {
-      const s = SIDE * i;
+    const sides = this.#sides;
+    let toLeast = Infinity;
+    let toMost = Infinity;
+    for (let s = SIDE * from; s < SIDE * to; s += SIDE) {
       const h = sides[s + 2];
-      if (h !== sides[s + 5]) continue;
-      const [du, dv, pu, pv] = [sides[s + 3] - sides[s], sides[s + 4] - sides[s + 1], u - sides[s], v - sides[s + 1]];
+      if (h !== sides[s + 5] || (h !== least && h !== most)) continue;
+      const du = sides[s + 3] - sides[s];
+      const dv = sides[s + 4] - sides[s + 1];
+      const pu = u - sides[s];
+      const pv = v - sides[s + 1];
       const square = du * du + dv * dv;
       const t = square === 0 ? 0 : Math.min(1, Math.max(0, (pu * du + pv * dv) / square));
       const away = (pu - t * du) ** 2 + (pv - t * dv) ** 2;
       if (h === least) toLeast = Math.min(toLeast, away);
-      else if (h === most) toMost = Math.min(toMost, away);
+      else toMost = Math.min(toMost, away);
     }
     if (toLeast === Infinity || toMost === Infinity) return { low: least, high: most };
     const [a, b] = [Math.sqrt(toLeast), Math.sqrt(toMost)];

@@ -251,8 +251,9 @@ function solidsOf({ mesh, turned }: Look, columns: readonly Ready[]): (Intervals
   return (turned && insideUnits(turned, lines)) ?? insideAlong(mesh, lines);
 }
 
-/** mm by which a column differs from what was drawn; where it does, from what was drawn anywhere near it. */
+/** mm by which a column differs from what was drawn, 0 where that is too little to be asked; where it does, from what was drawn anywhere near it. */
 function apart({ place, stand, span, held }: Ready, solid: Intervals, intent: Intent, slack: number): number {
+  if (isBeside(solid, held, slack)) return 0;
   const clip = interval(...span);
   const off = ({ surely, maybe }: Held) =>
     Math.max(longest(intersect(without(solid, maybe), clip)), longest(intersect(without(surely, solid), clip)));
@@ -265,6 +266,16 @@ function apart({ place, stand, span, held }: Ready, solid: Intervals, intent: In
     near = either(near, intent.at(beside, columnAt(beside)));
   }
   return off(near);
+}
+
+/** Whether each span of a solid is one that was drawn, but for so much at its ends: so are nearly all, and that costs no sets. */
+function isBeside(solid: Intervals, { surely, maybe }: Held, slack: number): boolean {
+  if (solid.length !== surely.length || solid.length !== maybe.length) return false;
+  for (let i = 0; i < solid.length; i += 2) {
+    if (solid[i] < maybe[i] - slack || solid[i] > surely[i] + slack) return false;
+    if (solid[i + 1] > maybe[i + 1] + slack || solid[i + 1] < surely[i + 1] - slack) return false;
+  }
+  return true;
 }
 
 /** The columns that differ with most of those close round them: the worst of each, and where. */
