@@ -4,10 +4,15 @@
 import { chmodSync, cpSync, mkdirSync, readdirSync, writeFileSync } from "node:fs";
 import { dirname, join, relative } from "node:path";
 import { fileURLToPath } from "node:url";
+import { referenceSchema } from "../build/design/json-schema.js";
+import { commentedType } from "./commented-design.mjs";
 import { plainTypes } from "./plain-types.mjs";
 
 const ROOT = fileURLToPath(new URL("../", import.meta.url));
 const TYPES = join(ROOT, "build/types");
+
+/** What the schema library infers of the document has no comments of its own. */
+const DESIGN = join(TYPES, "design/schema.d.ts");
 
 /** From node_modules to dist. The font lies as its package has it: `package:` names find it there. */
 const COPIES = {
@@ -21,7 +26,7 @@ for (const [from, to] of Object.entries(COPIES)) copy(join(ROOT, "node_modules",
 for (const [file, text] of plainTypes([join(TYPES, "index.d.ts"), ...entries()])) {
   const place = join(ROOT, "dist/types", relative(TYPES, file));
   mkdirSync(dirname(place), { recursive: true });
-  writeFileSync(place, text);
+  writeFileSync(place, file === DESIGN ? commentedType(text, "Design", referenceSchema()) : text);
 }
 chmodSync(join(ROOT, "dist/bin/main.js"), 0o755);
 

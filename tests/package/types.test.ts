@@ -87,6 +87,27 @@ describe.skipIf(!existsSync(TYPES))("types as they ship", () => {
     expect(others).toEqual(["output/files/geometry.d.ts"]);
   });
 
+  it("tell what every field of the filled document means, of its shapes too", () => {
+    const bare: string[] = [];
+    const look = (path: string) => {
+      const source = ts.createSourceFile(path, readFileSync(join(TYPES, path), "utf8"), ts.ScriptTarget.Latest, true);
+      let fields = 0;
+      const visit = (node: ts.Node): void => {
+        if (ts.isPropertySignature(node)) {
+          fields++;
+          if (!ts.getJSDocCommentsAndTags(node).some(({ comment }) => comment))
+            bare.push(`${path} ${node.name.getText()}`);
+        }
+        ts.forEachChild(node, visit);
+      };
+      visit(source);
+      return fields;
+    };
+    expect(look("design/schema.d.ts")).toBeGreaterThan(400);
+    for (const path of shipped().filter((one) => one.startsWith("design/shapes/"))) look(path);
+    expect(bare).toEqual([]);
+  });
+
   it("tell in editors what a field of a design means", () => {
     const text = readFileSync(join(TYPES, "design/design-input.d.ts"), "utf8");
     expect(text).toMatch(/\/\*\* Width along the finger axis, mm[^*]*\*\/\s+readonly width: number;/);

@@ -6,6 +6,7 @@ import { shapeList } from "./fields.js";
 import type { ShapeKind } from "./kind.js";
 
 export interface DifferenceShape<Inner> {
+  /** The first without the others, 2 to 200. */
   readonly difference: readonly Inner[];
 }
 

@@ -6,9 +6,11 @@ import { type AxisPoints, axisField, ofField } from "./fields.js";
 import type { ShapeKind } from "./kind.js";
 
 export interface GlideShape<Inner> {
+  /** Two points of the glide line, in the region's unit. */
   readonly glide: AxisPoints;
   /** In the region's unit. */
   readonly by: number;
+  /** The shape it is done to. */
   readonly of: Inner;
 }
 

@@ -6,6 +6,7 @@ import { shapeList } from "./fields.js";
 import type { ShapeKind } from "./kind.js";
 
 export interface IntersectionShape<Inner> {
+  /** What all of them cover, 2 to 200; the first may be lines. */
   readonly intersection: readonly Inner[];
 }
 

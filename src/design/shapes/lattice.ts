@@ -11,7 +11,9 @@ import type { ShapeKind } from "./kind.js";
 
 /** The cells and what is set in them. */
 export interface LatticeSpec {
+  /** Cells along the tile, 1 to 60. */
   readonly columns: number;
+  /** Cells across the tile, 1 to 60. */
   readonly rows: number;
   /** Default straight. */
   readonly set?: "straight" | "half-drop" | "brick" | undefined;
@@ -27,7 +29,9 @@ export const LATTICE_DEFAULTS = { set: "straight", scale: 1 } as const;
 const MOST = 60;
 
 export interface LatticeShape<Inner> {
+  /** The cells in which copies stand. */
   readonly lattice: LatticeSpec;
+  /** The shape that is copied. */
   readonly of: Inner;
 }
 

@@ -6,7 +6,9 @@ import { type AxisPoints, axisField, ofField } from "./fields.js";
 import type { ShapeKind } from "./kind.js";
 
 export interface MirrorShape<Inner> {
+  /** Two points of the mirror line, in the region's unit. */
   readonly mirror: AxisPoints;
+  /** The shape it is done to. */
   readonly of: Inner;
 }
 

@@ -5,6 +5,7 @@ import { type MotifSpec, motifSchema } from "../motifs/motif.js";
 import type { ShapeKind } from "./kind.js";
 
 export interface MotifShape {
+  /** A motif of the catalogue with its parameters. */
   readonly motif: MotifSpec;
 }
 

@@ -5,6 +5,7 @@ import { z } from "zod";
 import type { ShapeKind } from "./kind.js";
 
 export interface NamedShape {
+  /** Name in `pattern.shapes`. */
   readonly shape: string;
 }
 

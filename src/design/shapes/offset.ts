@@ -15,6 +15,7 @@ export interface OffsetShape<Inner> {
   readonly offset: number;
   /** Default miter. */
   readonly join?: z.output<typeof joinField> | undefined;
+  /** The shape it is done to. */
   readonly of: Inner;
 }
 

@@ -7,12 +7,14 @@ import { ofField } from "./fields.js";
 import type { ShapeKind } from "./kind.js";
 
 export interface TrimShape<Inner> {
+  /** The cut along a line. */
   readonly trim: {
     /** SVG path data of one open line. */
     readonly along: string;
     /** As one walks along the line, y being up. */
     readonly keep: "left" | "right";
   };
+  /** The shape it is done to. */
   readonly of: Inner;
 }
 

@@ -11,6 +11,7 @@ export interface TurnsShape<Inner> {
   readonly turns: number;
   /** Default: the tile's middle. */
   readonly about?: Point2 | undefined;
+  /** The shape that is copied. */
   readonly of: Inner;
 }
 

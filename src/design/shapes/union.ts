@@ -6,6 +6,7 @@ import { shapeList } from "./fields.js";
 import type { ShapeKind } from "./kind.js";
 
 export interface UnionShape<Inner> {
+  /** Shapes that become one, 1 to 200. */
   readonly union: readonly Inner[];
 }
 
