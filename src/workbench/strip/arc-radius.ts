@@ -13,7 +13,7 @@ export interface ArcNode {
   readonly radius: number;
 }
 
-/** Of an ellipse's two radii none is meant; the arcs of circles alone are bent. */
+/** Of an ellipse's two radii none is meant; the arcs of circles alone are bent, and the strip says so. */
 export function arcNodes(path: PathText): ArcNode[] {
   return path.steps.flatMap((own, step): ArcNode[] => {
     const { arc } = own;
@@ -21,6 +21,11 @@ export function arcNodes(path: PathText): ArcNode[] {
     const HALF = 0.5;
     return [{ step, at: curvePoint(own, startOf(path, step), HALF), radius: arc.rx }];
   });
+}
+
+/** Whether a path has arcs of ellipses, whose two radii no handle bends. */
+export function hasEllipse({ steps }: PathText): boolean {
+  return steps.some(({ letter, arc }) => letter === "A" && arc !== undefined && arc.rx !== arc.ry);
 }
 
 /** Rises over a chord's length under which an arc is all but a line: its radius stays below a hundred chords. Chosen. */

@@ -5,9 +5,9 @@
 
 import type { Point2, StonesInView } from "../../index.js";
 import { useBench } from "../state/bench.js";
-import { valueAt } from "../state/json-text.js";
+import { type Path, valueAt } from "../state/json-text.js";
 import type { ArtEntry } from "./art-entries.js";
-import { artParts, drawnIn, type PathPart } from "./art-parts.js";
+import { artParts, drawnIn, type PathPart, type PointPart } from "./art-parts.js";
 import { placedIn, readOnce } from "./chosen-art.js";
 import { ownRow } from "./drag-art.js";
 import { type FlatPoint, toFlat } from "./flat-view.js";
@@ -19,6 +19,7 @@ import { type ShownTile, sharedView } from "./shared-view.js";
 import type { StripLayout } from "./strip-layout.js";
 import { toArt, toMm, unitScale } from "./tile-units.js";
 import { carriesOf } from "./tiles-field.js";
+import { useOwnOutline } from "./use-own-outline.js";
 
 interface Outlined {
   readonly entry: ArtEntry;
@@ -35,15 +36,21 @@ export function ChosenOutline({ entry, ...rest }: Outlined) {
   const paths = parts.filter((part): part is PathPart => part.kind === "path");
   const { own } = drawnIn(entry.value, entry.path);
   const outline = entry.kind === "stones" ? outlineOf(entry, bench.answers.of.stones.value?.value) : undefined;
-  const stones = parts.flatMap((part): PathPart[] => {
+  const stones = parts.flatMap((part): FramePart[] => {
     if (part.kind !== "point" || part.point === undefined || outline === undefined) return [];
     const d = stonePath(outline, toMm(part.point, unitScale(rest.layout, part.unit)), own.turn);
-    return [{ kind: "path", at: part.at, unit: "mm", d }];
+    return [{ kind: "path", at: part.at, unit: "mm", d, box: d }];
   });
-  // Of a placed drawing the box that it stands in: its lines come with the worker's answer.
-  const frames = parts.flatMap((part): PathPart[] => {
+  // Of a placed drawing the box that it stands in, and its lines once they are known.
+  const placing = parts.find(
+    (part) => part.kind === "point" && part.place !== undefined && isOwnPlace(part.place, entry),
+  );
+  const lines = useOwnOutline(entry, placing as PointPart | undefined, rest.layout);
+  const frames = parts.flatMap((part): FramePart[] => {
     if (part.kind !== "point" || part.place === undefined) return [];
-    return [{ kind: "path", at: part.place, unit: part.unit, d: placeFrame(placedIn(value, part, rest.layout)) }];
+    const box = placeFrame(placedIn(value, part, rest.layout));
+    const d = part === placing && lines !== undefined ? `${box} ${lines}` : box;
+    return [{ kind: "path", at: part.place, unit: part.unit, d, box }];
   });
   return (
     <g class="chosen-art">
@@ -64,6 +71,11 @@ export function ChosenOutline({ entry, ...rest }: Outlined) {
   );
 }
 
+/** Whether it is the region's own drawing that stands there, and no drawing within a shape. */
+function isOwnPlace(place: Path, { path }: ArtEntry): boolean {
+  return place.length === path.length + 1;
+}
+
 /** The girdle of a group's stones; undefined until it is known. */
 function outlineOf({ path }: ArtEntry, stones: StonesInView | undefined): readonly Point2[] | undefined {
   const stone = stones?.stones.find(({ group }) => group === path[1]);
@@ -80,16 +92,21 @@ function stonePath(outline: readonly Point2[], [u, v]: FlatPoint, turn: unknown)
 }
 
 interface PathOutlined extends Omit<Outlined, "entry"> {
-  readonly part: PathPart;
+  readonly part: PathPart | FramePart;
   readonly id: string;
   readonly tiles: unknown;
   /** Whether it is no path of the document, so that no point can be added. */
   readonly frame?: boolean;
 }
 
+/** What is drawn of no path of the document; the box about it tells in which tile it lies. */
+interface FramePart extends PathPart {
+  readonly box: string;
+}
+
 /** From x to x of a path's points, mm. */
-function spanOf(part: PathPart, layout: StripLayout): readonly [number, number] {
-  const path = readOnce(part.d);
+function spanOf(part: PathPart | FramePart, layout: StripLayout): readonly [number, number] {
+  const path = readOnce("box" in part ? part.box : part.d);
   const [sx] = unitScale(layout, part.unit);
   const xs = path === undefined ? [0] : nodesOf(path).map(({ at }) => at[0] * sx);
   return [Math.min(...xs), Math.max(...xs)];

@@ -6,8 +6,10 @@ import { ICONS } from "../ring/icons.js";
 import { useBench } from "../state/bench.js";
 import type { WordKey } from "../words/english.js";
 import { say, sayNumber } from "../words/language.js";
+import { hasEllipse } from "./arc-radius.js";
 import { type ArtEntry, laneNames, partsOf } from "./art-entries.js";
-import { told } from "./chosen-art.js";
+import { drawnIn } from "./art-parts.js";
+import { readOnce, told } from "./chosen-art.js";
 import { type FlatView, fitBand, fitStrip, zoomed } from "./flat-view.js";
 import { lettersSize } from "./letters-size.js";
 import { type ShownTile, sharedView } from "./shared-view.js";
@@ -154,11 +156,20 @@ function Nearness({ layout, end }: Pick<Tools, "layout" | "end">) {
 /** How far a tile may be stretched before it is told: what is printed. */
 const SAME = 5e-4;
 
+interface NoteProps extends Pick<Tools, "chosen"> {
+  readonly tile: ShownTile;
+  /** Copies that are not drawn. */
+  readonly bare: number;
+}
+
 /** Tile size and stretch, and where a dragged point is. */
-export function StripNote({ tile, bare }: { readonly tile: ShownTile; readonly bare: number }) {
+export function StripNote({ tile, bare, chosen }: NoteProps) {
   const { fit, round, group } = tile;
   const { addsStone } = sharedView(useBench());
   const drag = told.value;
+  const drawn = chosen === undefined ? undefined : drawnIn(chosen.value, chosen.path).own.path;
+  const path = typeof drawn === "string" ? readOnce(drawn) : undefined;
+  const ellipse = path !== undefined && hasEllipse(path);
   const size = say("strip.tile", {
     count: round.repeats,
     width: sayNumber(fit.tileWidth, 3),
@@ -171,6 +182,7 @@ export function StripNote({ tile, bare }: { readonly tile: ShownTile; readonly b
     <p class="strip-note caption">
       {size}
       {stretched ? ` ${say("strip.stretched", { share: sayNumber(100 * (fit.stretch - 1), 1) })}` : ""}
+      {ellipse ? ` ${say("strip.ellipse")}` : ""}
       {addsStone.value ? ` ${say("strip.addStoneAt")}` : ""}
       {bare > 0 ? ` ${say("strip.bare", { count: bare })}` : ""}
       <output class="strip-told">

@@ -162,7 +162,7 @@ function Strip({ tile, lanes }: StripProps) {
         {chosen === undefined ? null : <ChosenHandles entry={chosen} {...{ layout, guides }} />}
       </StripPaper>
       <StripTools {...{ entries, chosen, layout, end }} />
-      <StripNote {...{ tile }} bare={layout.copies.length - copies.length} />
+      <StripNote {...{ tile, chosen }} bare={layout.copies.length - copies.length} />
     </>
   );
 }

@@ -29,6 +29,7 @@ export const english = {
   "strip.level": "Circle of beads at {v} mm",
   "strip.row": "Row of stones at {v} mm",
   "strip.spot": "Stone at {angle}°, {v} mm",
+  "strip.ellipse": "Arcs of ellipses have no handle: change their radii in the text.",
   "strip.addStone": "Add a stone",
   "strip.addStoneAt": "Press where the stone belongs; Escape leaves it.",
   "strip.moreStones": "{count} stones not drawn",

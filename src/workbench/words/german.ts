@@ -32,6 +32,7 @@ export const german: Words = {
   "strip.level": "Perlreihe bei {v} mm",
   "strip.row": "Steinreihe bei {v} mm",
   "strip.spot": "Stein bei {angle}°, {v} mm",
+  "strip.ellipse": "Ellipsenbögen haben keinen Griff: ihre Radien im Text ändern.",
   "strip.addStone": "Stein setzen",
   "strip.addStoneAt": "Drücken, wo der Stein hin soll; mit Escape lassen.",
   "strip.moreStones": "{count} Steine nicht gezeichnet",

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { arcNodes, bendArc } from "../../../src/workbench/strip/arc-radius.js";
+import { arcNodes, bendArc, hasEllipse } from "../../../src/workbench/strip/arc-radius.js";
 import { readPathText, writePathText } from "../../../src/workbench/strip/path-text.js";
 
 const read = (d: string) => {
@@ -29,6 +29,12 @@ describe("the middle of an arc", () => {
     expect(node.at[0]).toBeCloseTo(1, 3);
     expect(node.at[1]).toBeCloseTo(rise, 2);
     expect(writePathText(bent)).toMatch(/ L 3 3$/);
+  });
+
+  it("is none of an ellipse's, which is told", () => {
+    expect(hasEllipse(read("M 0 0 A 1 2 0 0 1 2 0"))).toBe(true);
+    expect(arcNodes(read("M 0 0 A 1 2 0 0 1 2 0"))).toEqual([]);
+    expect(hasEllipse(read("M 0 0 A 1 1 0 0 1 2 0 L 3 3"))).toBe(false);
   });
 
   it("stays an arc that reaches from end to end however flat it is pulled", () => {
