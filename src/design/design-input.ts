@@ -1377,6 +1377,105 @@ export interface DesignInput {
         /** where it comes from; default the design */
         readonly source?: string | undefined;
       } | undefined;
+      /** gap between girdles, at least, mm */
+      readonly girdles?: number | {
+        /** in the rule's unit; default the set's */
+        readonly limit?: number | undefined;
+        /** an error makes annulet check fail; default the set's */
+        readonly severity?: "error" | "warning" | "note" | undefined;
+        /** where it comes from; default the design */
+        readonly source?: string | undefined;
+      } | undefined;
+      /** metal between hollows, at least, mm */
+      readonly web?: number | {
+        /** in the rule's unit; default the set's */
+        readonly limit?: number | undefined;
+        /** an error makes annulet check fail; default the set's */
+        readonly severity?: "error" | "warning" | "note" | undefined;
+        /** where it comes from; default the design */
+        readonly source?: string | undefined;
+      } | undefined;
+      /** metal under a closed hollow, at least, mm */
+      readonly under?: number | {
+        /** in the rule's unit; default the set's */
+        readonly limit?: number | undefined;
+        /** an error makes annulet check fail; default the set's */
+        readonly severity?: "error" | "warning" | "note" | undefined;
+        /** where it comes from; default the design */
+        readonly source?: string | undefined;
+      } | undefined;
+      /** metal beside a hollow or groove, at least, mm */
+      readonly beside?: number | {
+        /** in the rule's unit; default the set's */
+        readonly limit?: number | undefined;
+        /** an error makes annulet check fail; default the set's */
+        readonly severity?: "error" | "warning" | "note" | undefined;
+        /** where it comes from; default the design */
+        readonly source?: string | undefined;
+      } | undefined;
+      /** bezel, at least, mm */
+      readonly bezel?: number | {
+        /** in the rule's unit; default the set's */
+        readonly limit?: number | undefined;
+        /** an error makes annulet check fail; default the set's */
+        readonly severity?: "error" | "warning" | "note" | undefined;
+        /** where it comes from; default the design */
+        readonly source?: string | undefined;
+      } | undefined;
+      /** ledge under a stone, at least, mm */
+      readonly ledge?: number | {
+        /** in the rule's unit; default the set's */
+        readonly limit?: number | undefined;
+        /** an error makes annulet check fail; default the set's */
+        readonly severity?: "error" | "warning" | "note" | undefined;
+        /** where it comes from; default the design */
+        readonly source?: string | undefined;
+      } | undefined;
+      /** prong at its foot, at least, mm */
+      readonly prong?: number | {
+        /** in the rule's unit; default the set's */
+        readonly limit?: number | undefined;
+        /** an error makes annulet check fail; default the set's */
+        readonly severity?: "error" | "warning" | "note" | undefined;
+        /** where it comes from; default the design */
+        readonly source?: string | undefined;
+      } | undefined;
+      /** grain, at least, mm */
+      readonly grain?: number | {
+        /** in the rule's unit; default the set's */
+        readonly limit?: number | undefined;
+        /** an error makes annulet check fail; default the set's */
+        readonly severity?: "error" | "warning" | "note" | undefined;
+        /** where it comes from; default the design */
+        readonly source?: string | undefined;
+      } | undefined;
+      /** prongs or grains of a stone, at least,  */
+      readonly held?: number | {
+        /** in the rule's unit; default the set's */
+        readonly limit?: number | undefined;
+        /** an error makes annulet check fail; default the set's */
+        readonly severity?: "error" | "warning" | "note" | undefined;
+        /** where it comes from; default the design */
+        readonly source?: string | undefined;
+      } | undefined;
+      /** table off the surface, at most, mm */
+      readonly level?: number | {
+        /** in the rule's unit; default the set's */
+        readonly limit?: number | undefined;
+        /** an error makes annulet check fail; default the set's */
+        readonly severity?: "error" | "warning" | "note" | undefined;
+        /** where it comes from; default the design */
+        readonly source?: string | undefined;
+      } | undefined;
+      /** gems unfit for flush setting, at most,  */
+      readonly unfit?: number | {
+        /** in the rule's unit; default the set's */
+        readonly limit?: number | undefined;
+        /** an error makes annulet check fail; default the set's */
+        readonly severity?: "error" | "warning" | "note" | undefined;
+        /** where it comes from; default the design */
+        readonly source?: string | undefined;
+      } | undefined;
     } | undefined;
   } | undefined;
   /** prices, and what is melted with it */

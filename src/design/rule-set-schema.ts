@@ -2,7 +2,8 @@
  * A rule set of the caller's own, in place of a built-in one.
  */
 import { z } from "zod";
-import { RULE_NAMES, type RuleName, type RuleSet } from "./rules/rule-set.js";
+import { generalCasting } from "./rules/general-casting.js";
+import { RULE_NAMES, type RuleName, type RuleSet, STONE_RULES } from "./rules/rule-set.js";
 
 /** As in `Certainty`. */
 const CERTAINTIES = [
@@ -22,7 +23,13 @@ const limitSchema = z.strictObject({
   certainty: z.enum(CERTAINTIES).describe("how sure its source is"),
 });
 
-const limits = Object.fromEntries(RULE_NAMES.map((rule) => [rule, limitSchema]));
+/** Rules of stones may be left out: they are then the default set's. */
+const limits = Object.fromEntries(
+  RULE_NAMES.map((rule) => {
+    const isOfStones = STONE_RULES.some((one) => one === rule);
+    return [rule, isOfStones ? limitSchema.default(generalCasting.limits[rule]) : limitSchema];
+  }),
+);
 
 export const ruleSetSchema: z.ZodType<RuleSet> = z.strictObject({
   name: z.string().min(1).describe("small letters and hyphens"),

@@ -32,4 +32,6 @@ export interface Gem {
   readonly ultrasonic: Told<UltrasonicCare>;
   /** What breaks it, in a few words; undefined where the trade says nothing. */
   readonly fracture?: Told<string>;
+  /** False where it does not bear metal being rubbed over it; undefined where the trade says nothing. */
+  readonly flush?: Told<boolean>;
 }

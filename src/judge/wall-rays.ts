@@ -97,7 +97,7 @@ export class WallRays {
         moved = false;
         for (const [dx, dy, dz] of around(best)) {
           const [x, y, z] = best.from;
-          const found = this.#castNear([x + step * dx, y + step * dy, z + step * dz]);
+          const found = this.near([x + step * dx, y + step * dy, z + step * dz]);
           if (!thinner(found)) continue;
           best = found;
           moved = true;
@@ -116,8 +116,8 @@ export class WallRays {
     return [at(0), at(1), at(2)];
   }
 
-  /** The wall at the surface's nearest place. */
-  #castNear(place: Point3): Wall | undefined {
+  /** The wall at the surface's place nearest to another. */
+  near(place: Point3): Wall | undefined {
     const near = this.#tree.closestPointToPoint(this.#point.set(...place));
     return near === null ? undefined : this.#cast(near.point.toArray(), near.faceIndex);
   }

@@ -93,7 +93,7 @@ export const stages: StageTable = {
   rules: slice("design.rules option.rules", output.rules),
   judgement: work(
     undefined,
-    "design.tolerance profile pattern wrap marks beads parts genus gate solid rules",
+    "design.tolerance profile pattern wrap marks beads stones parts genus gate solid rules",
     solid.judgement,
   ),
   unrolledBand: work(undefined, "profile pattern wrap", solid.unrolledBand),

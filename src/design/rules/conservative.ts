@@ -2,7 +2,18 @@
  * For casters who are not known, and rings that are worn daily.
  */
 import type { RuleSet } from "./rule-set.js";
-import { carefulHouse, castingHouse, commonPractice, detailGuide, sectionGuide, wearGuide } from "./sources.js";
+import {
+  carefulHouse,
+  castingHouse,
+  commonPractice,
+  detailGuide,
+  flushGuide,
+  girdleGuide,
+  seatGuide,
+  sectionGuide,
+  supplierSheet,
+  wearGuide,
+} from "./sources.js";
 
 export const conservative: RuleSet = {
   name: "conservative",
@@ -28,5 +39,16 @@ export const conservative: RuleSet = {
     marks: carefulHouse(0.3, "warning"),
     bridge: commonPractice(0, "warning"),
     undercut: commonPractice(2, "note"),
+    girdles: girdleGuide(0.1, "warning"),
+    web: seatGuide(0.3, "warning"),
+    under: supplierSheet(0.5, "warning"),
+    beside: carefulHouse(0.8, "warning"),
+    bezel: supplierSheet(0.5, "warning"),
+    ledge: seatGuide(0.3, "warning"),
+    prong: carefulHouse(0.6, "warning"),
+    grain: commonPractice(0.3, "warning"),
+    held: commonPractice(4, "warning"),
+    level: commonPractice(0.1, "warning"),
+    unfit: flushGuide(0, "warning"),
   },
 };

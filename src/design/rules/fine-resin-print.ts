@@ -2,7 +2,15 @@
  * What a fine print in castable resin holds; the metal may not fill it all.
  */
 import type { RuleSet } from "./rule-set.js";
-import { castingHouse, commonPractice, finishingGuide, resinGuide, sectionGuide } from "./sources.js";
+import {
+  castingHouse,
+  commonPractice,
+  finishingGuide,
+  flushGuide,
+  girdleGuide,
+  resinGuide,
+  sectionGuide,
+} from "./sources.js";
 
 export const fineResinPrint: RuleSet = {
   name: "fine-resin-print",
@@ -28,5 +36,16 @@ export const fineResinPrint: RuleSet = {
     marks: castingHouse(0.2, "warning"),
     bridge: commonPractice(0, "warning"),
     undercut: commonPractice(10, "note"),
+    girdles: girdleGuide(0.1, "note"),
+    web: commonPractice(0.15, "warning"),
+    under: resinGuide(0.3, "warning"),
+    beside: resinGuide(0.3, "warning"),
+    bezel: resinGuide(0.3, "warning"),
+    ledge: commonPractice(0.1, "warning"),
+    prong: resinGuide(0.3, "warning"),
+    grain: commonPractice(0.2, "note"),
+    held: commonPractice(2, "warning"),
+    level: commonPractice(0.5, "note"),
+    unfit: flushGuide(0, "warning"),
   },
 };

@@ -2,7 +2,15 @@
  * What one casting house asks for in general.
  */
 import type { RuleSet } from "./rule-set.js";
-import { castingHouse, commonPractice, finishingGuide, sectionGuide } from "./sources.js";
+import {
+  castingHouse,
+  commonPractice,
+  finishingGuide,
+  flushGuide,
+  girdleGuide,
+  paveGuide,
+  sectionGuide,
+} from "./sources.js";
 
 export const generalCasting: RuleSet = {
   name: "general-casting",
@@ -28,5 +36,16 @@ export const generalCasting: RuleSet = {
     marks: castingHouse(0.2, "warning"),
     bridge: commonPractice(0, "warning"),
     undercut: commonPractice(5, "note"),
+    girdles: girdleGuide(0.1, "warning"),
+    web: commonPractice(0.2, "warning"),
+    under: castingHouse(0.4, "warning"),
+    beside: paveGuide(0.5, "warning"),
+    bezel: castingHouse(0.4, "warning"),
+    ledge: commonPractice(0.15, "warning"),
+    prong: castingHouse(0.4, "warning"),
+    grain: commonPractice(0.2, "warning"),
+    held: commonPractice(3, "warning"),
+    level: commonPractice(0.2, "warning"),
+    unfit: flushGuide(0, "warning"),
   },
 };

@@ -89,7 +89,41 @@ export const RULES = {
     keep: "at most",
     without: "bore, beads, the band's own surfaces; what leans by under 1°, or a quarter of a facet",
   },
+  girdles: { what: "gap between girdles", unit: "mm", keep: "at least", without: "" },
+  web: {
+    what: "metal between hollows",
+    unit: "mm",
+    keep: "at least",
+    without: "hollows that are cut into each other",
+  },
+  under: { what: "metal under a closed hollow", unit: "mm", keep: "at least", without: "" },
+  beside: { what: "metal beside a hollow or groove", unit: "mm", keep: "at least", without: "bezels" },
+  bezel: { what: "bezel", unit: "mm", keep: "at least", without: "" },
+  ledge: { what: "ledge under a stone", unit: "mm", keep: "at least", without: "" },
+  prong: { what: "prong at its foot", unit: "mm", keep: "at least", without: "" },
+  grain: { what: "grain", unit: "mm", keep: "at least", without: "" },
+  held: { what: "prongs or grains of a stone", unit: "", keep: "at least", without: "" },
+  level: { what: "table off the surface", unit: "mm", keep: "at most", without: "bezels, prongs, channels" },
+  unfit: { what: "gems unfit for flush setting", unit: "", keep: "at most", without: "" },
 } as const;
+
+/** Rules that only rings with stones are held to. */
+export const STONE_RULES = [
+  "girdles",
+  "web",
+  "under",
+  "beside",
+  "bezel",
+  "ledge",
+  "prong",
+  "grain",
+  "held",
+  "level",
+  "unfit",
+] as const satisfies readonly (keyof typeof RULES)[];
+
+/** Name of one of them. */
+export type StoneRule = (typeof STONE_RULES)[number];
 
 /** Name of a rule of castability. */
 export type RuleName = keyof typeof RULES;

@@ -35,6 +35,21 @@ export const wearGuide = (limit: number, severity: Severity): RuleLimit => {
   return { limit, severity, source: "a retail guide, for daily wear", certainty: "weak" };
 };
 
+/** Gaps between girdles: 0.1 mm. */
+export const girdleGuide = published("a laboratory's benchmark (gia.edu) and a tool house's guide (stuller.com)");
+
+/** A bench course: 0.3 mm of metal left round a seat is enough. */
+export const seatGuide = published("a bench course (ganoksin, nenam)");
+
+/** A bench guide to single-row pavé: 0.5 mm beside the stones, on each side. */
+export const paveGuide = published("a bench guide to single-row pavé (ganoksin)");
+
+/** A supplier's sheet: bezels 0.5 mm, culet to bore 0.5 mm. */
+export const supplierSheet = published("CAD best-practice sheet of a large US supplier");
+
+/** Flush: hard and tough stones only. */
+export const flushGuide = published("a bench teacher (nancylthamilton.com)");
+
 export const commonPractice = (limit: number, severity: Severity): RuleLimit => {
   return { limit, severity, source: "common practice, no source", certainty: "common practice" };
 };

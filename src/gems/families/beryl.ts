@@ -11,7 +11,7 @@ export const emerald: Gem = {
   densityRange: [2.68, 2.74],
   hardness: agreed([7.5, 8], TALK, TABLE),
   ...practice("after", "no"),
-  fracture: notFlush("brittle and included, mostly oiled"),
+  ...notFlush("brittle and included, mostly oiled"),
 };
 
 export const aquamarine: Gem = {

@@ -11,7 +11,7 @@ export const opal: Gem = {
   densityRange: [2, 2.3],
   hardness: agreed([5.5, 6.5], TALK, TABLE),
   ...practice("after", "no"),
-  fracture: notFlush("holds water and crazes in heat"),
+  ...notFlush("holds water and crazes in heat"),
 };
 
 export const moonstone: Gem = {

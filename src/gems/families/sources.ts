@@ -2,7 +2,7 @@
  * Where the figures of gems are from, and the short forms in which families write them.
  */
 import type { Certainty } from "../../base/certainty.js";
-import type { HeatCare, Told, UltrasonicCare } from "../gem.js";
+import type { Gem, HeatCare, Told, UltrasonicCare } from "../gem.js";
 
 export const TALK = "talk.jewelry, table of specific gravities";
 export const TABLE = "universalium.en-academic.com, Important gemstones";
@@ -52,10 +52,11 @@ export function practice(heat: HeatCare, ultrasonic: UltrasonicCare, fracture?: 
 }
 
 /** What hammering breaks. */
-export function notFlush(what: string): Told<string> {
-  return {
-    value: `${what}; no stone for flush setting`,
+export function notFlush(what: string): Required<Pick<Gem, "fracture" | "flush">> {
+  const told = <Value>(value: Value): Told<Value> => ({
+    value,
     source: "nancylthamilton.com: hard and tough stones only",
     certainty: "one credible source",
-  };
+  });
+  return { fracture: told(`${what}; no stone for flush setting`), flush: told(false) };
 }

@@ -4,7 +4,14 @@
 
 import type { BandSurface } from "../../band/surface/surface.js";
 import { degrees, showLength } from "../../base/units.js";
-import { RULE_NAMES, RULES, type RuleName, type RuleSet } from "../../design/rules/rule-set.js";
+import {
+  RULE_NAMES,
+  RULES,
+  type RuleName,
+  type RuleSet,
+  STONE_RULES,
+  type StoneRule,
+} from "../../design/rules/rule-set.js";
 import type { Finding, FindingPlace, RuleResult } from "../finding.js";
 import { measureArt } from "./measure-art.js";
 import { measureBridges } from "./measure-bridges.js";
@@ -12,7 +19,8 @@ import { measureHeights } from "./measure-heights.js";
 import { measureHoles } from "./measure-holes.js";
 import { measureMarks } from "./measure-marks.js";
 import { measureSection } from "./measure-section.js";
-import { measureSolid } from "./measure-solid.js";
+import { measureSolid, solidRays } from "./measure-solid.js";
+import { measureStones } from "./measure-stones.js";
 import { measureUndercut } from "./measure-undercut.js";
 import { type JudgedPiece, type Measured, type Place, worst } from "./piece.js";
 
@@ -33,7 +41,8 @@ export function judge(piece: JudgedPiece, { limits }: RuleSet): Judgement {
   const measures = measureAll(piece, limitOf);
   const results: RuleResult[] = [];
   const findings: Finding[] = [];
-  for (const rule of RULE_NAMES) {
+  const asked = piece.stones.stones.length > 0 ? RULE_NAMES : RULE_NAMES.filter((rule) => !isStoneRule(rule));
+  for (const rule of asked) {
     const { what, unit, keep, without } = RULES[rule];
     const { limit, severity, source } = limits[rule];
     const found = measures[rule];
@@ -56,13 +65,18 @@ export function judge(piece: JudgedPiece, { limits }: RuleSet): Judgement {
   return { results, findings: findings.sort((a, b) => GRAVITY[a.severity] - GRAVITY[b.severity]) };
 }
 
+const isStoneRule = (rule: RuleName) => STONE_RULES.some((one) => one === rule);
+
+const NO_STONES = Object.fromEntries(STONE_RULES.map((rule) => [rule, undefined])) as Record<StoneRule, undefined>;
+
 /** Everything that is measured; of what several ways measure the worst. */
 function measureAll(
   piece: JudgedPiece,
   limitOf: (rule: RuleName) => number,
 ): Readonly<Record<RuleName, Measured | undefined>> {
   const [line, groove, depth] = [limitOf("line"), limitOf("groove"), limitOf("groove-depth")];
-  const solid = measureSolid(piece);
+  const rays = solidRays(piece);
+  const solid = measureSolid(piece, rays);
   const art = measureArt(piece, { line, gap: limitOf("gap"), groove, "groove-depth": depth });
   const marks = measureMarks(piece, { line, groove, "groove-depth": depth, marks: limitOf("marks") });
   const shank = worst("at least", [solid.shank, marks.shank]);
@@ -79,6 +93,8 @@ function measureAll(
     marks: marks.marks,
     bridge: measureBridges(piece),
     undercut: measureUndercut(piece),
+    ...NO_STONES,
+    ...measureStones(piece, rays, limitOf("girdles")),
   };
 }
 
@@ -103,6 +119,17 @@ const SUBJECTS: Readonly<Record<RuleName, string>> = {
   marks: "the room beside a mark is down to",
   bridge: "handles that the design does not imply:",
   undercut: "faces of the outside lean over the radius by up to",
+  girdles: "the gap between two girdles is down to",
+  web: "metal between two hollows is down to",
+  under: "metal between a stone's hollow and the bore is down to",
+  beside: "metal beside a hollow or groove is down to",
+  bezel: "a bezel is down to",
+  ledge: "the ledge under a stone is down to",
+  prong: "prongs are as thin as",
+  grain: "grains are as small as",
+  held: "prongs or grains that hold a stone are as few as",
+  level: "a table lies off the surface by",
+  unfit: "stones whose gem does not bear flush setting:",
 };
 
 function inWords(rule: RuleName, limit: number, { figure, more }: Measured): string {

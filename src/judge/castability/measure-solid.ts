@@ -11,6 +11,7 @@ import { radians } from "../../base/units.js";
 import { type Wall, WallRays } from "../wall-rays.js";
 import { thinnestApart, WALL_DEFAULTS } from "../walls.js";
 import { marksOf } from "./mark-regions.js";
+import type { SolidRays } from "./measure-stone-walls.js";
 import { ABOVE, type On, onBeads } from "./on-beads.js";
 import type { JudgedPiece, Measured } from "./piece.js";
 
@@ -25,9 +26,13 @@ export interface SolidMeasures {
   readonly wall: Measured | undefined;
 }
 
-export function measureSolid(piece: JudgedPiece): SolidMeasures {
-  const through = new WallRays(piece.mesh, radians(WALL_DEFAULTS.lean));
-  const rays = through.sample(RAYS);
+/** Rays through the whole piece. */
+export function solidRays({ mesh }: JudgedPiece): SolidRays {
+  const through = new WallRays(mesh, radians(WALL_DEFAULTS.lean));
+  return { through, rays: through.sample(RAYS) };
+}
+
+export function measureSolid(piece: JudgedPiece, { through, rays }: SolidRays): SolidMeasures {
   const detail = isDetail(piece);
   const { places, apart } = WALL_DEFAULTS;
   const thinnest = (kind: (wall: Wall) => boolean) => {

@@ -9,6 +9,7 @@ import type { BeadRunReport } from "../../beads/bead-report.js";
 import type { Marks } from "../../marks/marks.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import type { Pattern } from "../../pattern/laid-out.js";
+import type { PlacedStones } from "../../stones/place-stones.js";
 
 export interface JudgedPiece {
   readonly mesh: Mesh;
@@ -18,6 +19,7 @@ export interface JudgedPiece {
   readonly marks: Marks;
   readonly beads: readonly Bead[];
   readonly runs: readonly BeadRunReport[];
+  readonly stones: PlacedStones;
   /** Handles of the solid, and how many the design implies. */
   readonly handles: { readonly found: number; readonly implied: number };
   /** Largest chordal deviation of the mesh, mm. */

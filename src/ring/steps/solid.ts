@@ -173,13 +173,15 @@ export function measure({ solid, turned }: From<"solid" | "turned">): Measure {
 
 export async function judgement(
   from: OfDesign<"tolerance"> &
-    From<"profile" | "pattern" | "wrap" | "marks" | "beads" | "parts" | "genus" | "gate" | "solid" | "rules">,
+    From<
+      "profile" | "pattern" | "wrap" | "marks" | "beads" | "stones" | "parts" | "genus" | "gate" | "solid" | "rules"
+    >,
 ): Promise<Judgement> {
   // Its rays come from a library that takes a while to load, and few questions need them.
   const { judge } = await import("../../judge/castability/judge.js");
-  const { design, profile, pattern, wrap, marks, beads, parts, solid: mesh, rules } = from;
+  const { design, profile, pattern, wrap, marks, beads, stones, parts, solid: mesh, rules } = from;
   const { tolerance } = design;
-  const laid = { profile, pattern, wrap, marks, runs: beads.reports, beads: parts.spheres };
+  const laid = { profile, pattern, wrap, marks, stones, runs: beads.reports, beads: parts.spheres };
   return judge({ ...laid, mesh, tolerance, handles: { found: from.gate.genus, implied: from.genus } }, rules);
 }
 

@@ -49,6 +49,15 @@ describe("published limits (casting houses' guidelines, a resin guide, a retail 
     ["conservative", "relief", 0.3],
     ["conservative", "line", 0.6],
     ["conservative", "shank", 1.5],
+    // gia.edu benchmark, stuller.com: between girdles; ganoksin: beside a row, round a seat; a US supplier's sheet: bezels, culet to bore.
+    ["general-casting", "girdles", 0.1],
+    ["general-casting", "beside", 0.5],
+    ["conservative", "web", 0.3],
+    ["conservative", "ledge", 0.3],
+    ["conservative", "bezel", 0.5],
+    ["conservative", "under", 0.5],
+    // gemwares.com: prong of a model.
+    ["conservative", "prong", 0.6],
     // A castable-resin maker's guide, July 2019: wire.
     ["fine-resin-print", "line", 0.3],
     ["fine-resin-print", "wall", 0.3],
@@ -60,7 +69,11 @@ describe("published limits (casting houses' guidelines, a resin guide, a retail 
     // What makes a ring fail in the casting is an error; what may only come out less crisp, or costs work, is not. Chosen.
     ["general-casting", ["shank", "wall"], ["heavy", "corner", "undercut"]],
     ["conservative", ["wall"], ["undercut"]],
-    ["fine-resin-print", ["shank", "wall"], ["heavy", "relief", "engraving", "corner", "edge", "undercut"]],
+    [
+      "fine-resin-print",
+      ["shank", "wall"],
+      ["heavy", "relief", "engraving", "corner", "edge", "undercut", "girdles", "grain", "level"],
+    ],
   ])("of %s: %j are errors, %j notes, and all others warnings", (name, errors, notes) => {
     const { limits } = findRuleSet(name);
     const of = (severity: string) => RULE_NAMES.filter((rule) => limits[rule].severity === severity);

@@ -10,7 +10,7 @@ import { between, brightPieces, grooveOf, type SectionPieces, wallPieces } from 
 import { edgeOf, hollowPieces } from "./hollow-body.js";
 import { linkBodies } from "./links.js";
 import { postBody } from "./post-body.js";
-import { postAxes } from "./posts.js";
+import { type Axis, postAxes } from "./posts.js";
 import { type RowLine, rowLines } from "./row-line.js";
 import { below, type Clip } from "./span.js";
 import type { StoneView } from "./stone-view.js";
@@ -26,6 +26,8 @@ export interface Untold {
 export interface ToldGroup {
   readonly bodies: readonly ToldBody[];
   readonly untold: readonly Untold[];
+  /** Where grains or prongs stand, each with the stones that it holds. Default nowhere. */
+  readonly axes?: readonly Axis[];
 }
 
 /** A stone with the height of the bore under it, in its own coordinates. */
@@ -59,7 +61,11 @@ export function tellGroup(stones: readonly Seen[]): ToldGroup {
 }
 
 function joined(groups: readonly ToldGroup[]): ToldGroup {
-  return { bodies: groups.flatMap(({ bodies }) => bodies), untold: groups.flatMap(({ untold }) => untold) };
+  return {
+    bodies: groups.flatMap(({ bodies }) => bodies),
+    untold: groups.flatMap(({ untold }) => untold),
+    axes: groups.flatMap(({ axes = [] }) => axes),
+  };
 }
 
 function aboveOf({ crown }: StoneView): number {
@@ -171,13 +177,14 @@ function grains(stones: readonly Seen[], { grain, grains: wanted, shared }: Bead
   const away = told.ROOM + told.OFF_HOLLOW + radius;
   const bright = placed.setting.form === "bead-set" && placed.setting.border > 0;
   const asked = { away, sharedAway: away, radius, wanted, shared, first: radians(wanted === 4 ? 45 : 90) };
-  const bodies = postAxes(views, asked).map((axis) => {
+  const axes = postAxes(views, asked);
+  const bodies = axes.map((axis) => {
     const surface = axis.stones.reduce((sum, view) => sum + surfaceOf(view), 0) / axis.stones.length;
     const ground = bright ? 0 : surface;
     const top = ground + (1 + told.POST_SHARE) * radius;
     return postBody(axis, { foot: Math.min(0, ground) - 0.15, sure: ground, top, radius, tip: radius }, "grains");
   });
-  return { bodies, untold: [] };
+  return { bodies, untold: [], axes };
 }
 
 interface AlongRows {
@@ -294,11 +301,12 @@ function prongs(stones: readonly Seen[], spec: ProngsSpec): ToldGroup {
     shared: spec.shared,
     first: radians(spec.turn),
   };
-  const posts = postAxes(views, asked).map((axis) => {
+  const axes = postAxes(views, asked);
+  const posts = axes.map((axis) => {
     const own = sizes[views.indexOf(axis.stones[0])];
     return postBody(axis, own, "walls");
   });
-  return joined([hollows, { bodies: [...collars, ...posts, ...cleared], untold: [] }]);
+  return joined([hollows, { bodies: [...collars, ...posts, ...cleared], untold: [], axes }]);
 }
 
 /** How far the metal falls away under a collar is not told: by so much at most, mm (chosen). */

@@ -9,6 +9,7 @@ import type { PlacedStone } from "../../../stones/placed-stone.js";
 import { type Stand, sectionCrossings } from "../columns.js";
 import type { Held } from "../held.js";
 import { type Intervals, lessOne, withOne } from "../intervals.js";
+import type { Axis } from "./posts.js";
 import { type Line, pieceSpan, type Span } from "./span.js";
 import { StoneView } from "./stone-view.js";
 import { tellGroup, type Untold } from "./tell-group.js";
@@ -38,8 +39,11 @@ export class ToldStones {
     return this.#bodies.flatMap(({ post }) => (post === undefined ? [] : [post]));
   }
 
-  /** The stones themselves. */
+  /** The stones themselves, and the height of the bore under each in its own coordinates. */
   readonly views: readonly StoneView[];
+  readonly bores: readonly number[];
+  /** Where grains or prongs stand, each with the stones that it holds. */
+  readonly axes: readonly Axis[];
   readonly #bodies: readonly ToldBody[];
   readonly #untold: readonly Untold[];
   readonly #boxes: readonly (readonly number[])[];
@@ -53,11 +57,13 @@ export class ToldStones {
       return { view, bore: boreUnder(placed, band) };
     });
     this.views = seen.map(({ view }) => view);
+    this.bores = seen.map(({ bore }) => bore);
     const groups = [...new Set(stones.map(({ group }) => group))].map((group) =>
       tellGroup(seen.filter(({ view }) => view.placed.group === group)),
     );
     this.#bodies = groups.flatMap(({ bodies }) => bodies);
     this.#untold = groups.flatMap(({ untold }) => untold);
+    this.axes = groups.flatMap(({ axes = [] }) => axes);
     this.#boxes = boxesOf(this.#bodies.map(({ sphere }) => sphere));
     this.#untoldBoxes = boxesOf(this.#untold);
     this.tallest = Math.max(0, ...stones.map(tallestOf));
