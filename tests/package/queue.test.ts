@@ -16,11 +16,14 @@ import { hasRedis, startRedis } from "../support/redis.js";
 
 const PROGRAM = fileURLToPath(new URL("../../dist/bin/main.js", import.meta.url));
 
-/** 200 variants: 100 sizes in two alloys. */
+/** 200 variants: 50 sizes in four alloys, each size one job. */
 const PLAN = {
   range: 1,
   base: { ...PLAIN, name: "Heron", tolerance: 0.2 },
-  vary: [{ size: { system: "diameter", from: 14, to: 23.9, step: 0.1 } }, { material: ["ag925", "au750-yellow"] }],
+  vary: [
+    { size: { system: "diameter", from: 14, to: 23.8, step: 0.2 } },
+    { material: ["ag925", "au585-yellow", "au750-yellow", "pd950"] },
+  ],
   outputs: ["stl"],
 };
 
@@ -71,7 +74,20 @@ it.skipIf(!existsSync(PROGRAM) || !hasRedis)(
     onTestFinished(redis.end);
     const plan = put(shop, "plan.json", PLAN);
     const out = join(shop, "heron");
-    const words = ["worker", "--queue", redis.url, "-o", shop, "--jobs", "1", "--lost-after", "2", "--json"];
+    const words = [
+      "worker",
+      "--queue",
+      redis.url,
+      "-o",
+      shop,
+      "--jobs",
+      "1",
+      "--lost-after",
+      "2",
+      "--queue-wait",
+      "5",
+      "--json",
+    ];
     const workers = [start(...words), start(...words)];
     const range = start("range", plan, "-o", out, "--queue", redis.url);
     const ended = once(range, "exit");
@@ -95,7 +111,8 @@ it.skipIf(!existsSync(PROGRAM) || !hasRedis)(
       ...["index.html", "manifest.json", "records", "rings", "summary.csv", "summary.json"],
     ]);
     const gone = once(workers[1], "exit");
-    workers[1].kill("SIGINT");
-    expect((await gone)[0]).toBe(130);
+    await redis.end();
+    expect((await gone)[0]).toBe(2);
+    expect(workers[1].said()).toContain("Redis is not there");
   },
 );

@@ -104,11 +104,12 @@ export class QueueLink {
   /**
    * Ends in good order what uses it, where Redis is there, within some seconds; then cuts all connections.
    *
-   * @param work what is waited for
+   * @param work what is waited for; is told whether Redis is there
    */
-  async closeAfter(work: () => Promise<unknown>): Promise<void> {
-    const done = work().catch(() => {});
-    if (this.client.status === "ready") await Promise.race([done, sleep(CLOSE_MS, undefined, { ref: false })]);
+  async closeAfter(work: (isThere: boolean) => Promise<unknown>): Promise<void> {
+    const isThere = this.client.status === "ready";
+    const done = work(isThere).catch(() => {});
+    if (isThere) await Promise.race([done, sleep(CLOSE_MS, undefined, { ref: false })]);
     this.close();
   }
 

@@ -60,6 +60,9 @@ export async function serveRanges(setup: ServeSetup): Promise<void> {
 /** A job that this worker may not, or cannot, make is left for others so long, ms. Chosen. */
 const LEAVE_MS = 2000;
 
+/** After a job that cannot even be read, ms. Chosen. */
+const AGAIN_MS = 1000;
+
 /** How often a job is begun before it is given up: by workers that do not have the range's folder. Chosen. */
 const MOST_BEGUN = 30;
 
@@ -90,6 +93,7 @@ class RangeServer {
       lockDuration: 1000 * lostAfter,
       stalledInterval: 1000 * lostAfter,
       maxStalledCount: MOST_LOST,
+      runRetryDelay: AGAIN_MS,
     });
     // The client tells by itself how Redis is.
     this.#worker.on("error", () => {});
@@ -108,7 +112,7 @@ class RangeServer {
     await this.#worker?.pause(true).catch(() => {});
     await this.#makers.end();
     // What was at work is put back meanwhile.
-    await this.#link.closeAfter(async () => this.#worker?.close());
+    await this.#link.closeAfter(async (isThere) => this.#worker?.close(!isThere));
   }
 
   async #process(job: Job, token: string): Promise<Sealed> {
