@@ -16,6 +16,8 @@ import type { Sealed } from "./seal.js";
 export interface JobData extends Sealed {
   /** What the store calls the range. */
   readonly range: string;
+  /** Which of that name: see `RunKey`. */
+  readonly place: string;
 }
 
 /** A task without its place, which each worker knows by itself. */
@@ -34,7 +36,7 @@ const digest = z.string().regex(/^[0-9a-f]{64}$/);
 const plain = z.record(z.string(), z.unknown());
 const problem = z.looseObject({ code: z.string(), message: z.string() });
 
-const jobSchema = z.strictObject({ range: safeName, text: z.string().max(LONGEST), seal: digest });
+const jobSchema = z.strictObject({ range: safeName, place: digest, text: z.string().max(LONGEST), seal: digest });
 
 const taskSchema = z.strictObject({
   version: z.literal(VERSION),

@@ -12,8 +12,8 @@ import type { Makers } from "../makers.js";
 import type { RangeStore } from "../store/range-store.js";
 import { FileCarrier } from "./carried-files.js";
 import { type JobData, readAnswer, readJob, taskText } from "./job-data.js";
-import { type LinkSetup, PREFIX, QUEUE_NAME, QueueLink } from "./queue-link.js";
-import { dropKey, newKey, readKey, seal, takenOver, unseal } from "./seal.js";
+import { type LinkSetup, PREFIX, QUEUE_DEFAULTS, QUEUE_NAME, QueueLink } from "./queue-link.js";
+import { dropKey, newKey, type RunKey, readKey, seal, takenOver, unseal } from "./seal.js";
 
 export interface QueueMakersSetup extends LinkSetup {
   /** What the workers' store calls the range. */
@@ -30,6 +30,9 @@ const PAUSE_MS = 1000;
 
 /** How often it is looked whether jobs are still on the queue, and workers there, ms. Chosen. */
 const LOOK_MS = 5000;
+
+/** How often it is told that there is no worker, ms. Chosen. */
+const AGAIN_TOLD_MS = 60_000;
 
 /** Seconds that rings of a run before may take until they are let go. Chosen: a worker that was lost is known in one. */
 const OTHERS_S = 600;
@@ -55,9 +58,11 @@ export class QueueMakers implements Makers {
   readonly #waiting = new Map<string, Waiting>();
   readonly #run = randomBytes(8).toString("hex");
   readonly #over = new AbortController();
-  #key = "";
+  #own: RunKey = { place: "", key: "" };
   #jobs = 0;
   #settled = performance.now();
+  #toldAlone = Number.NEGATIVE_INFINITY;
+  #refused: { readonly since: number; readonly why: string } | undefined;
   #clock: NodeJS.Timeout | undefined;
   #ending: Promise<void> | undefined;
 
@@ -82,6 +87,7 @@ export class QueueMakers implements Makers {
       return makers;
     } catch (error) {
       await makers.end();
+      setup.signal?.throwIfAborted();
       throw error;
     }
   }
@@ -97,7 +103,8 @@ export class QueueMakers implements Makers {
     const carried = await this.#carrier.carry(names);
     const id = `${this.#run}-${++this.#jobs}`;
     const text = taskText({ making, limits, variants, carried });
-    const data = { range: this.#setup.range, ...seal(text, this.#key, id) };
+    const { place, key } = this.#own;
+    const data = { range: this.#setup.range, place, ...seal(text, key, id) };
     const numbers = variants.map(({ number }) => number);
     return new Promise<MakeAnswers>((resolve, reject) => {
       this.#waiting.set(id, { data, numbers, since: performance.now(), resolve, reject });
@@ -117,7 +124,7 @@ export class QueueMakers implements Makers {
     this.#events.on("error", () => void this.#hearAgain());
     this.#link.over.addEventListener("abort", () => this.#giveUp(this.#link.over.reason));
     requireSafe(this.#setup.range);
-    this.#key = await newKey(this.#setup.store);
+    this.#own = await newKey(this.#setup.store);
     await this.#clearOthers();
     this.#events.on("completed", ({ jobId, returnvalue }) => this.#completed(jobId, returnvalue));
     this.#events.on("failed", ({ jobId, failedReason }) => void this.#failed(jobId, failedReason));
@@ -126,20 +133,27 @@ export class QueueMakers implements Makers {
 
   /** What a run before has left on the queue: taken off; what is made just now is waited for, as it is written to the same store. */
   async #clearOthers(): Promise<void> {
-    const { signal, range, onNews } = this.#setup;
-    const own = (jobs: readonly (Job | undefined)[]) => jobs.filter((job) => readJob(job?.data)?.range === range);
-    for (const job of own(await this.#queue.getJobs(["waiting", "delayed"]))) await job?.remove().catch(() => {});
+    const { range, onNews } = this.#setup;
+    for (const job of await this.#jobsHere(["waiting", "delayed"])) await job.remove().catch(() => {});
     for (let left = OTHERS_S; left > 0; left--) {
       // One whose worker was lost can be taken off once its lock is over.
-      const active = own(await this.#queue.getActive());
-      const held = await Promise.all(active.map((job) => job?.remove().then(isGone, isHeld)));
+      const held = await Promise.all(
+        (await this.#jobsHere(["active"])).map((job) => job.remove().then(isGone, isHeld)),
+      );
       const count = held.filter((one) => one).length;
       if (count === 0) return;
       if (left === OTHERS_S) onNews?.(`waiting for ${count} rings of a run before`);
-      await sleep(1000, undefined, { signal: signal ?? this.over });
+      await sleep(1000, undefined, { signal: this.#setup.signal ?? this.over });
     }
     const message = `workers are still at rings of a run before, after ${OTHERS_S} s`;
     throw new AnnuletError({ code: "queue-busy", message, value: range, hint: "end those workers, or wait" });
+  }
+
+  /** Jobs of the same place. What cannot be read is somebody else's. */
+  async #jobsHere(states: readonly ("waiting" | "delayed" | "active")[]): Promise<readonly Job[]> {
+    const ids = await this.#queue.getRanges(states.map((state) => (state === "waiting" ? "wait" : state)));
+    const jobs = await Promise.all(ids.map((id) => this.#queue.getJob(id).catch(() => undefined)));
+    return jobs.flatMap((job) => (job !== undefined && readJob(job.data)?.place === this.#own.place ? [job] : []));
   }
 
   #add(id: string, data: JobData): void {
@@ -150,8 +164,20 @@ export class QueueMakers implements Makers {
       removeOnComplete: { age: KEPT_S },
       removeOnFail: { age: KEPT_S },
     };
-    // Where it does not get there it is looked for again.
-    this.#queue.add("make", data, options).catch(() => {});
+    const taken = () => {
+      this.#refused = undefined;
+    };
+    this.#queue.add("make", data, options).then(taken, (error: unknown) => this.#noteRefused(error));
+  }
+
+  /** It is put there again when it is looked for; a Redis whose memory is full refuses for long. */
+  #noteRefused(error: unknown): void {
+    if (this.#ending !== undefined) return;
+    const why = error instanceof Error ? error.message : String(error);
+    if (this.#refused === undefined) this.#setup.onNews?.(`${this.#link.shown} takes no job: ${why}`);
+    this.#refused ??= { since: performance.now(), why };
+    const { queueWait = QUEUE_DEFAULTS.wait } = this.#setup;
+    if (performance.now() - this.#refused.since > 1000 * queueWait) this.#giveUp(refused(this.#link.shown, why));
   }
 
   #completed(id: string, value: unknown): void {
@@ -159,7 +185,7 @@ export class QueueMakers implements Makers {
     if (waiting === undefined) return;
     const { text, seal: told } = Object(value) as { text?: unknown; seal?: unknown };
     const isSealed = typeof text === "string" && typeof told === "string";
-    const own = isSealed ? unseal({ text, seal: told }, this.#key, id) : undefined;
+    const own = isSealed ? unseal({ text, seal: told }, this.#own.key, id) : undefined;
     const answer = own === undefined ? undefined : readAnswer(own, waiting.numbers);
     this.#take(id);
     if (answer === undefined) waiting.reject(lost("what came back is not what a worker of this range has sealed"));
@@ -171,7 +197,7 @@ export class QueueMakers implements Makers {
   async #failed(id: string, reason: string): Promise<void> {
     const waiting = this.#waiting.get(id);
     if (waiting === undefined) return;
-    if ((await readKey(this.#setup.store)) !== this.#key) return this.#giveUp(takenOver());
+    if ((await readKey(this.#setup.store))?.key !== this.#own.key) return this.#giveUp(takenOver());
     if (this.#waiting.get(id) !== waiting) return;
     this.#take(id);
     waiting.reject(lost(reason.slice(0, 300)));
@@ -198,12 +224,13 @@ export class QueueMakers implements Makers {
       if (state === "completed") this.#completed(id, job.returnvalue);
       else await this.#failed(id, job.failedReason ?? "");
     }
-    if (this.#waiting.size > 0 && this.#settled < before) await this.#lookForWorkers();
+    const isDue = this.#settled < before && this.#toldAlone < performance.now() - AGAIN_TOLD_MS;
+    if (this.#waiting.size > 0 && isDue) await this.#lookForWorkers();
   }
 
   async #lookForWorkers(): Promise<void> {
-    this.#settled = performance.now();
     if ((await this.#queue.getWorkersCount()) > 0) return;
+    this.#toldAlone = performance.now();
     this.#setup.onNews?.(
       `${this.#waiting.size} jobs wait at ${this.#link.shown}, and no worker is there: annulet worker`,
     );
@@ -226,14 +253,18 @@ export class QueueMakers implements Makers {
     for (const { reject } of all) reject(reason);
   }
 
+  async #clearStore(): Promise<void> {
+    await this.#carrier.clear();
+    await dropKey(this.#setup.store, this.#own.key);
+  }
+
   async #close(): Promise<void> {
     clearInterval(this.#clock);
     const ids = [...this.#waiting.keys()];
     this.#over.abort(new Error("the range has ended"));
     this.#rejectAll(this.#over.signal.reason);
-    // Files may still be asked for by what is at work.
-    if (ids.length === 0) await this.#carrier.clear();
-    await dropKey(this.#setup.store, this.#key).catch(() => {});
+    // What is at work still asks for them, and is stored: the next run goes on from there.
+    if (ids.length === 0) await this.#clearStore().catch(() => {});
     await this.#link.closeAfter(async () => {
       await Promise.all(ids.map((id) => this.#queue.remove(id).catch(() => {})));
       await this.#events.close();
@@ -244,6 +275,12 @@ export class QueueMakers implements Makers {
 
 function isTakenOver(answer: MakeAnswer): boolean {
   return answer.kind === "failed" && answer.problems[0].code === takenOver().code;
+}
+
+function refused(shown: string, why: string): AnnuletError {
+  const message = `Redis at ${shown} takes no jobs: ${why}`;
+  const hint = "give it more memory; what was made stays, and the same command goes on from there";
+  return new AnnuletError({ code: "queue-away", message, path: "queue", value: shown, hint });
 }
 
 const isGone = () => false;

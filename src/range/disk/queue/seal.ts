@@ -7,7 +7,7 @@ import { AnnuletError } from "../../../base/errors.js";
 import { keepFile } from "../store/keep-file.js";
 import type { RangeStore } from "../store/range-store.js";
 
-/** Name of the key in the store: a new one for each run, so that what a run before has left on the queue is not made any more. */
+/** Name of the file in the store, while a range is made or was broken off. */
 const KEY = "queue.key";
 
 /** Bytes of a key, as many as the seal has. */
@@ -20,27 +20,43 @@ export interface Sealed {
   readonly seal: string;
 }
 
-/** Puts a new key there, over that of a run before. */
-export async function newKey(store: RangeStore): Promise<string> {
-  const key = randomBytes(BYTES).toString("hex");
-  await keepFile(store, KEY, [new TextEncoder().encode(key)]);
-  return key;
+/** Of a run in a store. Both are 64 hexadecimal digits. */
+export interface RunKey {
+  /** Of the place where the range is made, as long as it is not done: others may have a range of the same name. No secret. */
+  readonly place: string;
+  /** A new one for each run, so that what a run before has left on the queue is not made any more. */
+  readonly key: string;
 }
 
+/** Puts a new key there, over that of a run before. */
+export async function newKey(store: RangeStore): Promise<RunKey> {
+  const before = await readKey(store);
+  const run = { place: before?.place ?? randomHex(), key: randomHex() };
+  await keepFile(store, KEY, [new TextEncoder().encode(`${run.place} ${run.key}`)]);
+  return run;
+}
+
+function randomHex(): string {
+  return randomBytes(BYTES).toString("hex");
+}
+
+const FORM = /^([0-9a-f]{64}) ([0-9a-f]{64})$/;
+
 /** The key of the run that is made in a store; undefined where none is. */
-export async function readKey(store: RangeStore): Promise<string | undefined> {
+export async function readKey(store: RangeStore): Promise<RunKey | undefined> {
   const bytes = await store.get(KEY);
-  return bytes === undefined ? undefined : new TextDecoder().decode(bytes);
+  const [, place, key] = FORM.exec(bytes === undefined ? "" : new TextDecoder().decode(bytes)) ?? [];
+  return key === undefined ? undefined : { place, key };
 }
 
 /** After the run; another's key stays. */
 export async function dropKey(store: RangeStore, key: string): Promise<void> {
-  if ((await readKey(store)) === key) await store.remove(KEY);
+  if ((await readKey(store))?.key === key) await store.remove(KEY);
 }
 
 /** @throws AnnuletError `queue-taken-over` where another run has begun in the store, or its own is over */
 export async function requireKey(store: RangeStore, key: string): Promise<void> {
-  if ((await readKey(store)) !== key) throw takenOver();
+  if ((await readKey(store))?.key !== key) throw takenOver();
 }
 
 /** @param id of the job, so that the text of one is none for another */

@@ -121,8 +121,9 @@ class RangeServer {
     const data = readJob(job.data);
     if (data === undefined) throw new UnrecoverableError("it is no job of a range");
     const place = this.#placeOf(data.range);
-    const key = await readKey(await openStore(place));
-    if (key === undefined) return this.#leave(job, data.range);
+    const run = await readKey(await openStore(place));
+    if (run?.place !== data.place) return this.#leave(job, data.range);
+    const { key } = run;
     const text = unseal(data, key, id);
     if (text === undefined) throw new UnrecoverableError("it is not sealed by the range's run");
     const task = readTask(text);

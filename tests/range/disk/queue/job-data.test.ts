@@ -55,9 +55,19 @@ function renamed(task: object, name: string): object {
 }
 
 it("takes jobs of a safe range with a sealed text alone", () => {
-  const job = { range: "heron", text: "x", seal: DIGEST };
+  const job = { range: "heron", place: DIGEST, text: "x", seal: DIGEST };
   expect(readJob(job)).toEqual(job);
-  const others = [null, 7, "x", [], {}, { ...job, range: "../x" }, { ...job, range: 1 }, { ...job, seal: "x" }];
+  const others = [
+    null,
+    7,
+    "x",
+    [],
+    {},
+    { ...job, range: "../x" },
+    { ...job, range: 1 },
+    { ...job, seal: "x" },
+    { ...job, place: "" },
+  ];
   for (const other of [...others, { ...job, more: 1 }, { ...job, text: {} }]) expect(readJob(other)).toBeUndefined();
 });
 

@@ -203,10 +203,16 @@ describe.skipIf(!hasRedis)("a range on a queue", () => {
     await own.xadd(events, "*", "event", "completed", "jobId", waiting.id ?? "", "returnvalue", forged);
     const key = "ab".repeat(32);
     mkdirSync(join(shop, "other"));
-    for (const data of [{}, 7, { range: "../etc", text: "{}", seal: key }, { range: "other", text: "{}", seal: key }]) {
+    const sealed = { text: "{}", seal: key };
+    const taken = { range: "heron", place: waiting.data.place, ...sealed };
+    const others = [{ range: "../etc", place: key, ...sealed }, taken, { ...taken, range: "other" }];
+    for (const data of [{}, 7, ...others]) {
       await queue.add("make", data, { jobId: `stranger-${JSON.stringify(data)}`.replaceAll(":", "") });
     }
     await own.hset(`${PREFIX}:${QUEUE_NAME}:${waiting.id}`, "name", "../../x");
+    // Not even JSON.
+    await own.hset(`${PREFIX}:${QUEUE_NAME}:broken`, { name: "make", data: "{", opts: "{}", timestamp: "1" });
+    await own.lpush(`${PREFIX}:${QUEUE_NAME}:wait`, "broken");
     await held.end();
     serve(shop, { jobs: 3 });
     const { events: told } = await made;
@@ -245,7 +251,7 @@ describe.skipIf(!hasRedis)("a range on a queue", () => {
     stop.abort(new Error("enough"));
     await expect(made).rejects.toThrow("enough");
     expect(await queue.getJobCounts()).toMatchObject({ waiting: 0, active: 0, delayed: 0 });
-    expect(existsSync(join(shop, "heron/queue.key"))).toBe(false);
+    expect((await run(widths(3), join(shop, "heron"), { queue: undefined, makers: inside })).kinds).toEqual(["made"]);
   });
 });
 
@@ -259,6 +265,22 @@ describe.skipIf(!hasRedis)("a worker", () => {
     await first.end();
     serve(shop);
     expect((await made).kinds).toEqual(["made"]);
+  });
+
+  it("does not take a range of the same name in another folder for its own", async () => {
+    const [shop, other] = [tempFolder(), tempFolder()];
+    const held = endless();
+    const busy = serve(shop, { makers: held, jobs: 1 });
+    const here = run(widths(3, 4), join(shop, "heron"));
+    await until(() => held.begun.length === 1);
+    // Begins while the other is at work, and neither waits for it nor takes its jobs off the queue.
+    const there = run(widths(5), join(other, "heron"));
+    await until(async () => (await queue.getWaitingCount()) === 2);
+    await busy.end();
+    serve(shop);
+    serve(other);
+    expect([(await here).kinds, (await there).kinds]).toEqual([["made", "made"], ["made"]]);
+    expect(readdirSync(join(other, "heron/rings"))).toEqual(["Heron-5.stl"]);
   });
 
   it("leaves to others a range whose folder it does not have, and says so", async () => {
