@@ -27,7 +27,7 @@ const names = readdirSync(folder)
 const textOf = (name: string) => readFileSync(folder + name, "utf8");
 
 /** Every icon is placed on a page of so many mm, and rasterised with so many pixels. */
-const [PAGE, PIXELS] = [16, 384];
+const [PAGE, PIXELS] = [16, 256];
 
 /** Area of an icon as it is imported, mm². */
 function importedArea(text: string, name: string, warnings: Warning[] = []): number {
