@@ -9,7 +9,7 @@ import { BackSide, BufferAttribute, BufferGeometry, Ray, Vector3 } from "three";
 import { MeshBVH } from "three-mesh-bvh";
 import type { Point3 } from "../base/math/point.js";
 import type { Mesh } from "../mesh/mesh.js";
-import { unitFaceNormals } from "../mesh/normals.js";
+import { unitFaceNormal } from "../mesh/normals.js";
 import { triangleAreas } from "../mesh/triangle-areas.js";
 
 /** Metal between two faces of a solid. */
@@ -39,7 +39,6 @@ const LEAST_GAIN = 1e-9;
 
 export class WallRays {
   readonly #mesh: Mesh;
-  readonly #normals: Float64Array;
   readonly #tree: MeshBVH;
   readonly #facing: number;
   readonly #ray = new Ray();
@@ -57,7 +56,6 @@ export class WallRays {
     // The tree puts the triangles in an order of its own: faster than through a list of indices.
     this.#tree = new MeshBVH(geometry, { maxLeafSize: LEAF });
     this.#mesh = { positions: mesh.positions, triangles };
-    this.#normals = unitFaceNormals(this.#mesh);
     this.#facing = Math.cos(lean);
   }
 
@@ -124,12 +122,12 @@ export class WallRays {
 
   /** The wall where a ray comes out that goes straight in at a place on a triangle. */
   #cast(from: Point3, t: number): Wall | undefined {
-    const [nx, ny, nz] = this.#normals.subarray(3 * t, 3 * t + 3);
+    const [nx, ny, nz] = unitFaceNormal(this.#mesh, t);
     this.#ray.origin.set(from[0] - BENEATH * nx, from[1] - BENEATH * ny, from[2] - BENEATH * nz);
     this.#ray.direction.set(-nx, -ny, -nz);
     const hit = this.#tree.raycastFirst(this.#ray, BackSide);
     if (hit === null || typeof hit.faceIndex !== "number") return undefined;
-    const [ox, oy, oz] = this.#normals.subarray(3 * hit.faceIndex, 3 * hit.faceIndex + 3);
+    const [ox, oy, oz] = unitFaceNormal(this.#mesh, hit.faceIndex);
     if (-(nx * ox + ny * oy + nz * oz) < this.#facing) return undefined;
     return { thickness: hit.distance + BENEATH, from, to: hit.point.toArray() };
   }

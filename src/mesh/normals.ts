@@ -129,24 +129,32 @@ function allImages(turned: Turned, { cos, sin }: Turns, shaded: ShadedUnit): Sha
 
 /** Unit normal of each triangle, x, y, z in turn; 0, 0, 0 for a triangle without area. */
 export function unitFaceNormals(mesh: Mesh): Float64Array {
-  const { positions: p, triangles } = mesh;
-  const normals = new Float64Array(triangles.length);
-  for (let t = 0; t < triangles.length; t += 3) {
-    const a = 3 * triangles[t];
-    const b = 3 * triangles[t + 1];
-    const c = 3 * triangles[t + 2];
-    const ux = p[b] - p[a];
-    const uy = p[b + 1] - p[a + 1];
-    const uz = p[b + 2] - p[a + 2];
-    const vx = p[c] - p[a];
-    const vy = p[c + 1] - p[a + 1];
-    const vz = p[c + 2] - p[a + 2];
-    normals[t] = uy * vz - uz * vy;
-    normals[t + 1] = uz * vx - ux * vz;
-    normals[t + 2] = ux * vy - uy * vx;
-    normalise(normals, t);
-  }
+  const normals = new Float64Array(mesh.triangles.length);
+  for (let t = 0; t < normals.length; t += 3) writeFaceNormal(mesh, t, normals, t);
   return normals;
+}
+
+/** Unit normal of one triangle, as `unitFaceNormals` has it. */
+export function unitFaceNormal(mesh: Mesh, triangle: number): Float64Array {
+  const normal = new Float64Array(3);
+  writeFaceNormal(mesh, 3 * triangle, normal, 0);
+  return normal;
+}
+
+function writeFaceNormal({ positions: p, triangles }: Mesh, t: number, normals: Float64Array, at: number): void {
+  const a = 3 * triangles[t];
+  const b = 3 * triangles[t + 1];
+  const c = 3 * triangles[t + 2];
+  const ux = p[b] - p[a];
+  const uy = p[b + 1] - p[a + 1];
+  const uz = p[b + 2] - p[a + 2];
+  const vx = p[c] - p[a];
+  const vy = p[c + 1] - p[a + 1];
+  const vz = p[c + 2] - p[a + 2];
+  normals[at] = uy * vz - uz * vy;
+  normals[at + 1] = uz * vx - ux * vz;
+  normals[at + 2] = ux * vy - uy * vx;
+  normalise(normals, at);
 }
 
 /** Union-find over a unit's corners: those that share a vertex normal are in one set. */

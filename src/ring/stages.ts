@@ -78,8 +78,8 @@ export const stages: StageTable = {
   ),
   gate: work("checks", "design.tolerance genus parts thinned pattern wrap", solid.gate),
   solid: work(undefined, "gate thinned", ({ thinned }) => thinned.mesh),
-  uncrossed: work("checks", "gate solid pattern wrap", solid.uncrossed),
   turned: work(undefined, "thinned", ({ thinned }) => thinned.turned),
+  uncrossed: work("checks", "gate solid turned pattern wrap", solid.uncrossed),
   measure: figure("measure", "solid turned", solid.measure),
   outermost: figure("measure", "solid", ({ solid }) => outermost(solid)),
   notices: figure(undefined, "size profile union", output.notices),
@@ -93,7 +93,7 @@ export const stages: StageTable = {
   rules: slice("design.rules option.rules", output.rules),
   judgement: work(
     undefined,
-    "design.tolerance profile pattern wrap marks beads stones parts genus gate solid rules",
+    "design.tolerance option.detail profile pattern wrap marks beads stones parts genus gate solid turned rules",
     solid.judgement,
   ),
   unrolledBand: work(undefined, "profile pattern wrap", solid.unrolledBand),

@@ -3,12 +3,16 @@
 import { describe, expect, it } from "vitest";
 import { AnnuletError } from "../../src/base/errors.js";
 import type { RuleName } from "../../src/design/rules/rule-set.js";
+import { draftRays } from "../../src/judge/castability/rays.js";
 import { checkDesign } from "../../src/ring/check-design.js";
-import { fontFiles } from "../support/fonts.js";
+import { fontFiles, nameOf } from "../support/fonts.js";
 
 /** What is promised of walls, mm, and where the search for a narrow place stops. */
 const WALL = 0.01;
 const CLOSE = 0.005;
+
+/** The same of drafts: a chord's tolerance on both sides. */
+const DRAFT_WALL = 0.1;
 
 const channel = (over: object = {}) => ({
   annulet: 1,
@@ -44,6 +48,22 @@ describe("on the solid", () => {
     expect(Math.abs((figure("shank") as number) - 1.3)).toBeLessThan(WALL);
     expect(finding("shank")).toBeUndefined();
     expect(findings.filter(({ severity }) => severity === "error")).toEqual([]);
+  });
+
+  it("of a draft is found with rays that its units share, and with all of them where one letter spoils their likeness", async () => {
+    expect([1, 2, 4, 9].map(draftRays)).toEqual([12_000, 6_000, 3_000, 3_000]);
+    const art = {
+      pattern: { regions: [{ unit: "mm", height: 0.3, path: rectangle(1, -1, 1, 2) }], fit: { repeats: 10 } },
+    };
+    const figureOf = async (rest: object) => {
+      const document = { ...channel(), ...art, ...rest, tolerance: 0.05 };
+      const { results } = await checkDesign(document, { detail: "draft", files: fontFiles });
+      return results.find(({ rule }) => rule === "shank")?.figure as number;
+    };
+    expect(Math.abs((await figureOf({})) - 1.3)).toBeLessThan(DRAFT_WALL);
+    // At one place of the ring alone: the strokes of one letter.
+    const lettering = [{ text: "I", at: "bore", height: 2, depth: 0.6, font: nameOf("nunito") }];
+    expect(Math.abs((await figureOf({ lettering })) - 0.7)).toBeLessThan(DRAFT_WALL);
   });
 
   it("a thin shank is an error with its figure, its limit and its place on the floor", async () => {

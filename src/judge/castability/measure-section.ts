@@ -70,17 +70,23 @@ function sidesOf({ polyline }: Profile): Found[] {
 
 /** How far the section reaches along a line straight out from the axis, for each span of it that lies inside, lowest first. */
 export function chordsAt(polyline: readonly Point2[], w: number): Found[] {
-  const crossings = polyline
-    .flatMap(([w1, r1], i) => {
-      const [w2, r2] = polyline[(i + 1) % polyline.length];
-      return w1 < w === w2 < w ? [] : [r1 + ((w - w1) / (w2 - w1)) * (r2 - r1)];
-    })
-    .sort((a, b) => a - b);
+  const crossings = crossingsAt(polyline, w);
   return crossings.flatMap((low, i): Found[] => {
     if (i % 2 === 1 || i + 1 >= crossings.length) return [];
     const high = crossings[i + 1];
     return [{ figure: high - low, at: [w, (low + high) / 2] }];
   });
+}
+
+/** The radii at which a line straight out from the axis goes in and out of the section in turn, from within. */
+export function crossingsAt(polyline: readonly Point2[], w: number): number[] {
+  const crossings: number[] = [];
+  let from = polyline[polyline.length - 1];
+  for (const to of polyline) {
+    if (from[0] < w !== to[0] < w) crossings.push(from[1] + ((w - from[0]) / (to[0] - from[0])) * (to[1] - from[1]));
+    from = to;
+  }
+  return crossings.sort((a, b) => a - b);
 }
 
 /** Places across the band from which the largest ball is looked for. */

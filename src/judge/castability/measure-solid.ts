@@ -15,9 +15,6 @@ import type { SolidRays } from "./measure-stone-walls.js";
 import { ABOVE, type On, onBeads } from "./on-beads.js";
 import type { JudgedPiece, Measured } from "./piece.js";
 
-/** Rays through a ring: about 0.3 mm apart on 1000 mm², each thin place then walked to its least. */
-const RAYS = 12_000;
-
 /** A ray this near to straight out from the axis, by its cosine, measures the metal over the bore. */
 const STRAIGHT_OUT = 0.8;
 
@@ -27,9 +24,9 @@ export interface SolidMeasures {
 }
 
 /** Rays through the whole piece. */
-export function solidRays({ mesh }: JudgedPiece): SolidRays {
+export function solidRays({ mesh, rays }: JudgedPiece): SolidRays {
   const through = new WallRays(mesh, radians(WALL_DEFAULTS.lean));
-  return { through, rays: through.sample(RAYS) };
+  return { through, rays: through.sample(rays) };
 }
 
 export function measureSolid(piece: JudgedPiece, { through, rays }: SolidRays): SolidMeasures {

@@ -7,10 +7,11 @@
  */
 import type { Point2, Point3 } from "../../base/math/point.js";
 import { degrees, radians } from "../../base/units.js";
+import type { Mesh } from "../../mesh/mesh.js";
 import { unitFaceNormals } from "../../mesh/normals.js";
 import { triangleAreas } from "../../mesh/triangle-areas.js";
 import { distance } from "../wall-rays.js";
-import { chordsAt } from "./measure-section.js";
+import { crossingsAt } from "./measure-section.js";
 import { ABOVE, onBeads } from "./on-beads.js";
 import type { JudgedPiece, Measured } from "./piece.js";
 
@@ -62,9 +63,10 @@ export function measureUndercut(piece: JudgedPiece): Measured | undefined {
 
 /** The triangles that face the finger's axis, each with its middle. */
 function leaningFaces({ mesh, profile, tolerance }: JudgedPiece): Leaning[] {
-  const { positions: p, triangles } = mesh;
-  const normals = unitFaceNormals(mesh);
-  const areas = triangleAreas(mesh);
+  const { positions: p } = mesh;
+  const triangles = facingAxis(mesh);
+  const normals = unitFaceNormals({ positions: p, triangles });
+  const areas = triangleAreas({ positions: p, triangles });
   const facet = 2 * Math.acos(Math.max(0, 1 - tolerance / profile.outsideRadius));
   const least = Math.sin(Math.max(LEAST_LEAN, FACET_SHARE * facet));
   const found: Leaning[] = [];
@@ -84,6 +86,22 @@ function leaningFaces({ mesh, profile, tolerance }: JudgedPiece): Leaning[] {
   return found;
 }
 
+/** The triangles whose corners all see the axis before them: no other can lean. Normals and roots of the rest would take as long again. */
+function facingAxis({ positions: p, triangles }: Mesh): Uint32Array {
+  const facing = new Uint32Array(triangles.length);
+  let count = 0;
+  for (let t = 0; t < triangles.length; t += 3) {
+    const [a, b, c] = [3 * triangles[t], 3 * triangles[t + 1], 3 * triangles[t + 2]];
+    const uz = p[b + 2] - p[a + 2];
+    const vz = p[c + 2] - p[a + 2];
+    const nx = (p[b + 1] - p[a + 1]) * vz - uz * (p[c + 1] - p[a + 1]);
+    const ny = uz * (p[c] - p[a]) - (p[b] - p[a]) * vz;
+    if (nx * p[a] + ny * p[a + 1] > 0 || nx * p[b] + ny * p[b + 1] > 0 || nx * p[c] + ny * p[c + 1] > 0) continue;
+    for (let k = 0; k < 3; k++) facing[count++] = triangles[t + k];
+  }
+  return facing.subarray(0, count);
+}
+
 /**
  * Whether a place belongs to the outside without the band's own surfaces: it lies on nothing of the section's outline, and
  * beside the band or nearer to its top than to its bore.
@@ -93,8 +111,9 @@ function isOutside({ profile, tolerance }: JudgedPiece): (point: Point3) => bool
   return ([x, y, w]) => {
     const r = Math.hypot(x, y);
     const { polyline } = profile.sectionAt(Math.atan2(y, x));
-    const chord = chordsAt(polyline, w).at(-1);
-    if (chord !== undefined && r < chord.at[1]) return false;
+    const crossings = crossingsAt(polyline, w);
+    const top = crossings.length - (crossings.length % 2);
+    if (top > 0 && r < (crossings[top - 2] + crossings[top - 1]) / 2) return false;
     return polyline.every((from, i) => toSide([w, r], from, polyline[(i + 1) % polyline.length]) > near);
   };
 }

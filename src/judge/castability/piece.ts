@@ -22,6 +22,8 @@ export interface JudgedPiece {
   readonly stones: PlacedStones;
   /** Handles of the solid, and how many the design implies. */
   readonly handles: { readonly found: number; readonly implied: number };
+  /** Rays that look for its walls (`rays.ts`). */
+  readonly rays: number;
   /** Largest chordal deviation of the mesh, mm. */
   readonly tolerance: number;
 }

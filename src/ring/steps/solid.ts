@@ -7,6 +7,7 @@ import { type PlacedRuns, placeRuns } from "../../beads/place-runs.js";
 import type { PatternSpec } from "../../design/pattern/pattern.js";
 import { withoutArt } from "../../design/without-art.js";
 import type { Judgement } from "../../judge/castability/judge.js";
+import { draftRays, RAYS } from "../../judge/castability/rays.js";
 import { type CrossingCheck, withCrossings } from "../../judge/check-crossings.js";
 import { decimateSolid, requireDeviation } from "../../judge/decimate-solid.js";
 import { type UnrolledBand, unrollBand } from "../../judge/details/unrolled-band.js";
@@ -160,10 +161,11 @@ export function gate(
 
 /** That the ring nowhere crosses itself: looked for where that was too dear for a build. */
 export async function uncrossed(
-  { gate: check, solid, pattern, wrap }: From<"gate" | "solid" | "pattern" | "wrap">,
+  { gate: check, solid, turned, pattern, wrap }: From<"gate" | "solid" | "turned" | "pattern" | "wrap">,
   { signal }: Tools,
 ): Promise<CrossingCheck> {
-  const found = "crossings" in check ? (check as CrossingCheck) : await withCrossings(solid, check, { signal });
+  const units = turned?.units ?? 1;
+  const found = "crossings" in check ? (check as CrossingCheck) : await withCrossings(solid, check, { units, signal });
   return requireClosed(found, (places) => regionsNear(places, pattern.bodies, wrap));
 }
 
@@ -173,16 +175,29 @@ export function measure({ solid, turned }: From<"solid" | "turned">): Measure {
 
 export async function judgement(
   from: OfDesign<"tolerance"> &
+    OfOption<"detail"> &
     From<
-      "profile" | "pattern" | "wrap" | "marks" | "beads" | "stones" | "parts" | "genus" | "gate" | "solid" | "rules"
+      | "profile"
+      | "pattern"
+      | "wrap"
+      | "marks"
+      | "beads"
+      | "stones"
+      | "parts"
+      | "genus"
+      | "gate"
+      | "solid"
+      | "turned"
+      | "rules"
     >,
 ): Promise<Judgement> {
   // Its rays come from a library that takes a while to load, and few questions need them.
   const { judge } = await import("../../judge/castability/judge.js");
-  const { design, profile, pattern, wrap, marks, beads, stones, parts, solid: mesh, rules } = from;
+  const { design, option, profile, pattern, wrap, marks, beads, stones, parts, solid: mesh, turned, rules } = from;
   const { tolerance } = design;
+  const rays = option.detail === "draft" ? draftRays(turned?.units ?? 1) : RAYS;
   const laid = { profile, pattern, wrap, marks, stones, runs: beads.reports, beads: parts.spheres };
-  return judge({ ...laid, mesh, tolerance, handles: { found: from.gate.genus, implied: from.genus } }, rules);
+  return judge({ ...laid, mesh, rays, tolerance, handles: { found: from.gate.genus, implied: from.genus } }, rules);
 }
 
 /** What the drawing of findings shows. */
