@@ -4,6 +4,9 @@
  *
  * Both begin with what Emscripten writes. It asks Node for `require` by an import of "module", which webpack and others
  * refuse to resolve for browsers; Node gives the same by `process.getBuiltinModule` without an import.
+ *
+ * And the schema library, which tries once whether it may compile text: a page whose policy forbids that is told of a violation,
+ * and reports it. So it is not tried outside Node.
  */
 
 /** Package → file in dist/wasm, without its ending. */
@@ -13,6 +16,9 @@ export const SELF_LOADING = { "manifold-3d": "manifold", harfbuzzjs: "harfbuzz" 
 const CHANGES = {
   "manifold-3d/manifold.js": [['await import("node:module")', 'process.getBuiltinModule("node:module")']],
   "harfbuzzjs/dist/harfbuzz.js": [['await import("module")', 'process.getBuiltinModule("node:module")']],
+  "zod/v4/core/util.js": [
+    ["if (globalConfig.jitless) {", "if (globalConfig.jitless || globalThis.process?.versions?.node === undefined) {"],
+  ],
   "harfbuzzjs/dist/index.mjs": [
     ["init(await createHarfBuzz());", "export async function startEngine(how) { init(await createHarfBuzz(how)); }"],
   ],
