@@ -19,6 +19,7 @@ import { Projections } from "./projections.js";
 import { sectionPlace } from "./section-place.js";
 import { movedOutline } from "./section-shape.js";
 import { sectionNumbers, sizePath } from "./section-sizes.js";
+import { SectionStones } from "./section-stones.js";
 
 export function SectionView() {
   const bench = useBench();
@@ -65,6 +66,7 @@ function Drawing({ cut, view, size }: Drawn) {
       <svg class="flat-paper">
         <Projections {...{ place, size }} numbers={after} />
         <CutMetal outline={movedOutline(polyline, boreRadius, before, after)} {...{ boreRadius, place }} />
+        <SectionStones {...{ boreRadius, place }} />
         {drawn.map(({ dimension, layout }) => (
           <DimensionLines key={dimension.size} {...{ layout }} chosen={nameOf(sizePath(dimension.size)) === chosen} />
         ))}

@@ -12,6 +12,8 @@ export interface StoneSpot {
   /** mm along the strip from the own tile's left border, and across it from the seat's middle. */
   readonly u: number;
   readonly v: number;
+  /** Farthest of its girdle from its middle, mm. */
+  readonly reach: number;
 }
 
 /** What of a layout stones are laid out by. */
@@ -27,7 +29,7 @@ export function stoneSpots(layout: SpotLayout, { bodies, stones }: Pick<StonesIn
     const reach = reachOf(bodies[stone.body]);
     const u = placeOfAngle(layout, angle);
     const again = [u - around, u + around].filter((other) => other > from - reach && other < to + reach);
-    return [u, ...again].map((place): StoneSpot => ({ stone, u: place, v }));
+    return [u, ...again].map((place): StoneSpot => ({ stone, u: place, v, reach }));
   });
 }
 
@@ -50,9 +52,9 @@ export function stoneAt(spots: readonly StoneSpot[], { bodies }: Bodies, [u, v]:
 }
 
 /** Room behind a stone, mm. Chosen. */
-const BEHIND = 2;
+const BEHIND = 1;
 
 /** Where the strip ends with the stones that stand behind its end: a band need not carry its pattern all round. */
 export function endWithStones({ to }: Pick<StripLayout, "to">, spots: readonly StoneSpot[]): number {
-  return spots.reduce((end, { u }) => (u > to ? Math.max(end, u + BEHIND) : end), to);
+  return spots.reduce((end, { u, reach }) => (u > to ? Math.max(end, u + reach + BEHIND) : end), to);
 }

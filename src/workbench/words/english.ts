@@ -196,7 +196,7 @@ export const english = {
   "choice.spacing": "every {spacing} mm, {ratio} diameters",
   "stone.carats": "Weight of a stone, carats",
   "choice.stones": "Stones in the row; choose a number, and the gaps follow:",
-  "choice.stonesTotal": "{count} stones, {carats} ct in all.",
+  "choice.stonesTotal": "Stones: {count}, in all {carats} ct.",
   "choice.gap": "{gap} mm apart",
   "finding.none": "worked out once the ring stands in full",
   "finding.kept": "all limits are kept",

@@ -200,7 +200,7 @@ export const german: Words = {
   "choice.spacing": "alle {spacing} mm, {ratio} Durchmesser",
   "stone.carats": "Gewicht eines Steins in Karat",
   "choice.stones": "Steine in der Reihe; eine Anzahl wählen, die Abstände folgen:",
-  "choice.stonesTotal": "{count} Steine, zusammen {carats} ct.",
+  "choice.stonesTotal": "Steine: {count}, zusammen {carats} ct.",
   "choice.gap": "{gap} mm Abstand",
   "finding.none": "wird geprüft, sobald der Ring ganz fertig ist",
   "finding.kept": "alle Grenzwerte sind eingehalten",
