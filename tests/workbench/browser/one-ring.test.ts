@@ -24,7 +24,8 @@ describe.skipIf(!hasBrowser() || !existsSync(TEMPLATE))("a page of one ring", ()
   it("shows the ring without network, in other metal, with dimension lines, whatever its name is", async () => {
     const folder = tempFolder();
     const name = "</script><img src=x onerror=alert(1)>";
-    const design = put(folder, "ring.json", { ...PLAIN, name, casting: { shrinkage: 2 } });
+    const stones = [{ size: 1, place: { form: "single" }, setting: { form: "flush" } }];
+    const design = put(folder, "ring.json", { ...PLAIN, name, stones, casting: { shrinkage: 2 } });
     const [page, report] = ["ring.html", "report.json"].map((file) => join(folder, file));
     expect((await annulet(["make", design, "-o", page, "-r", report, "--stance", "standing"])).code).toBe(0);
     const { files } = JSON.parse(readFileSync(report, "utf8"));
@@ -36,6 +37,8 @@ describe.skipIf(!hasBrowser() || !existsSync(TEMPLATE))("a page of one ring", ()
     await opened.page.getByLabel("Metal").selectOption("au750-red");
     await opened.page.getByLabel("Surface").selectOption("satin");
     await opened.page.getByRole("button", { name: "Dimension lines" }).click();
+    await opened.page.getByRole("button", { name: "Stones", pressed: true }).click();
+    await opened.page.getByRole("button", { name: "Stones", pressed: false }).click();
     await opened.page.getByRole("application").press("ArrowLeft");
     // The finished piece, not the larger master: 54 mm round.
     expect(await opened.page.locator("footer").textContent()).toMatch(
