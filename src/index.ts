@@ -145,6 +145,7 @@ export type {
   StoneRowReport,
   StoneSizeReport,
   StonesReport,
+  StoneTotals,
 } from "./stones/stone-report.js";
 export { bvhKernel } from "./union/kernels/bvh.js";
 export type { KernelName } from "./union/kernels/catalogue.js";

@@ -31,6 +31,7 @@ import type { PrintFigures } from "../output/print/figures.js";
 import { makeReport, type Report } from "../output/report/report.js";
 import type { ResolvedSize } from "../size/size.js";
 import type { Detail } from "../solids/detail.js";
+import { reportStones, type StoneTotals } from "../stones/stone-report.js";
 import type { KernelName } from "../union/kernels/catalogue.js";
 import type { Kernel } from "../union/kernels/kernel.js";
 import { manifoldKernel } from "../union/kernels/manifold.js";
@@ -153,8 +154,8 @@ export interface Ring {
   check(asking?: Asking & { readonly rules?: string | RuleSet | undefined }): Promise<DesignCheck>;
   /** Sizes and weights of the finished piece, the casting and the master. */
   allowances(asking?: Asking): Promise<Allowances>;
-  /** Weight and cost in every material. */
-  weights(asking?: Asking): Promise<WeightTable>;
+  /** Weight and cost in every material, and what its stones weigh beside that; undefined where there are none. */
+  weights(asking?: Asking): Promise<WeightTable & { readonly stones?: StoneTotals }>;
   /** The sprue on the casting; null where the design draws none. */
   sprue(asking?: Asking): Promise<SprueReport | null>;
   /** How a piece lies for the printer. Default the master. */
@@ -335,8 +336,12 @@ export class OpenRing implements Ring {
     return (await this.ask(["allowances"], readQuestion("asking", asking))).answers.allowances;
   }
 
-  async weights(asking?: Asking): Promise<WeightTable> {
-    return (await this.ask(["weights"], readQuestion("asking", asking))).answers.weights;
+  async weights(asking?: Asking): Promise<WeightTable & { readonly stones?: StoneTotals }> {
+    const { weights, stones } = (await this.ask(["weights", "stones"], readQuestion("asking", asking))).answers;
+    const told = reportStones(stones);
+    if (told === undefined) return weights;
+    const { count, carats, grams } = told;
+    return { ...weights, stones: { count, carats, grams } };
   }
 
   async sprue(asking?: Asking): Promise<SprueReport | null> {

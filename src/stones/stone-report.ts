@@ -109,6 +109,9 @@ export function reportStones({ stones, groups, gems }: PlacedStones): StonesRepo
   };
 }
 
+/** What all stones of a ring weigh, beside the metal. */
+export type StoneTotals = Pick<StonesReport, "count" | "carats" | "grams">;
+
 /** Decimals of sizes that are told apart, mm: no stone is ordered finer. */
 const SIZE_DIGITS = 2;
 

@@ -127,7 +127,7 @@ export const makeCommand: Command<MakeOptions> = {
     {
       flags: "--stones <files>",
       description:
-        "which files have the stones in them, as objects beside the metal: all, so STL and OBJ too, or none (default: 3MF and GLB)",
+        "which files have the stones in them, as objects beside the metal: all, so STL, OBJ and a master's 3MF too, or none (default: GLB and other 3MF)",
       choices: STONES_IN,
     },
     {
@@ -278,7 +278,10 @@ function writeStones(result: Built, format: Format, files: StonesIn | undefined)
   const { mesh, stones } = result;
   const options = fileOptionsOf(result, format);
   if (files === "none") return format.write(mesh, { ...options, stones: [] });
-  return format.write(files === "all" && format.carriesStones !== true ? withStones(mesh, stones) : mesh, options);
+  if (files !== "all") return format.write(mesh, options);
+  return format.carriesStones === true
+    ? format.write(mesh, { ...options, stones })
+    : format.write(withStones(mesh, stones), options);
 }
 
 /** The finished piece on a page, whichever piece the meshes are and however they lie. */

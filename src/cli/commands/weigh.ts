@@ -38,7 +38,7 @@ export const weighCommand: Command<WeighOptions> = {
       onProgress: ({ stage, share }) => progress.update(stage, share),
     }).finally(() => progress.stop());
     sayWarnings(io, report.warnings);
-    if (options.json) printJson(io, report.weights);
+    if (options.json) printJson(io, weightsWithStones(report));
     else {
       printWeights(report.weights, io);
       printStones(report.stones, io);
@@ -85,6 +85,13 @@ function printWeights(table: WeightTable, io: Io): void {
     io,
     `\n${showTable(COSTS, priced)}\n\nCost of the metal${currency === null ? "" : ` in ${currency}`}, at the design's prices.`,
   );
+}
+
+/** The table, and what the stones weigh beside it. */
+function weightsWithStones({ weights, stones }: Report) {
+  if (stones === undefined) return weights;
+  const { count, carats, grams } = stones;
+  return { ...weights, stones: { count, carats, grams } };
 }
 
 /** Stones are no metal: they stand beneath the table. */

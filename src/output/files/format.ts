@@ -60,6 +60,8 @@ export interface Format {
   readonly carriesPicture?: boolean | undefined;
   /** Whether it holds objects, so that stones can stand beside the metal. Default false. */
   readonly carriesStones?: boolean | undefined;
+  /** Whether printers print all that is in it: a master's stones are left out then, unless they are asked for. Default false. */
+  readonly forPrinters?: boolean | undefined;
   /**
    * The file's bytes in chunks: the same mesh and options give the same bytes.
    *

@@ -2,8 +2,8 @@
  * A stone seen along its row: how far it reaches across, and how crown and pavilion narrow there.
  */
 import type { Point2 } from "../../base/math/point.js";
+import type { GirdleShape } from "./girdle-shape.js";
 import { ROOM } from "./hollow.js";
-import type { StoneShape } from "./stone-shape.js";
 
 export interface AcrossRow {
   /** Half of its width across the row, and of its keel's or culet's, mm. */
@@ -21,7 +21,7 @@ export interface AcrossRow {
 const STEEPEST = 5.67;
 
 /** @param way unit vector of the row in the stone's coordinates */
-export function acrossRow(shape: StoneShape, [wx, wy]: Point2): AcrossRow {
+export function acrossRow(shape: GirdleShape, [wx, wy]: Point2): AcrossRow {
   const reach = (points: readonly (readonly [number, number, ...number[]])[]) =>
     points.reduce((most, [x, y]) => Math.max(most, Math.abs(x * wy - y * wx)), 0);
   const half = reach(shape.girdle);

@@ -5,8 +5,8 @@ import { vec3 } from "gl-matrix";
 import type { Point2, Point3 } from "../../base/math/point.js";
 import { PointGrid } from "../../base/math/point-grid.js";
 import { type Frame, intoSpace, squareTo } from "../frame.js";
+import { girdleBeside } from "./girdle-shape.js";
 import { frameBetween, fromGirdle, outlineIn, pairsWithin, type StandingStone } from "./neighbours.js";
-import { girdleBeside } from "./stone-shape.js";
 
 export interface BesideOptions {
   /** From the girdle to the axis of a post, mm. */

@@ -2,11 +2,11 @@
  * A bezel: a wall raised all round the stone, with a ledge inside that it rests on; the wall is pushed over the crown.
  */
 import type { Point2 } from "../../base/math/point.js";
+import { type GirdleShape, girdleBeside } from "./girdle-shape.js";
 import { type Around, hollowLevels, type Opening, pilotOnly, ROOM } from "./hollow.js";
 import { hollowBodies } from "./hollow-bodies.js";
 import { NO_BODIES, type Ready, type SettingBodies } from "./setting-bodies.js";
 import { type Level, stackOutlines } from "./stacked.js";
-import { girdleBeside, type StoneShape } from "./stone-shape.js";
 
 export interface BezelOptions {
   readonly ready: Ready;
@@ -34,7 +34,7 @@ const EDGE_CHORDS = 3;
 /** The pilot's least share of the width that a ledge leaves (chosen). */
 const LEAST_PILOT = 0.1;
 
-export function bezelSetting(shape: StoneShape, options: BezelOptions): SettingBodies {
+export function bezelSetting(shape: GirdleShape, options: BezelOptions): SettingBodies {
   const { ready, ledge, height, wall, tolerance } = options;
   const pilot = Math.max(LEAST_PILOT, 1 - (2 * ledge) / shape.width);
   const opening = options.opening && { ...options.opening, size: Math.min(options.opening.size, pilot) };

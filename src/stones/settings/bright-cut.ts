@@ -3,9 +3,9 @@
  */
 import type { Point2 } from "../../base/math/point.js";
 import type { Mesh } from "../../mesh/mesh.js";
+import { type GirdleShape, girdleBeside } from "./girdle-shape.js";
 import { type Around, ROOM } from "./hollow.js";
 import { stackOutlines } from "./stacked.js";
-import { girdleBeside, type StoneShape } from "./stone-shape.js";
 
 /** Section along a row whose stones reach so far across it, (y, z), counter-clockwise. `border`: width of the slope, mm. */
 export function brightSection(
@@ -24,7 +24,7 @@ export function brightSection(
 
 /** Round one stone; `flat`: how far the floor goes on beside it before the slope begins, so that grains stand there, mm. */
 export function brightPlate(
-  shape: StoneShape,
+  shape: GirdleShape,
   {
     border,
     flat,

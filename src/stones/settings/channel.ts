@@ -5,10 +5,10 @@
 import type { Point2 } from "../../base/math/point.js";
 import type { Mesh } from "../../mesh/mesh.js";
 import { type AcrossRow, acrossRow } from "./across-row.js";
+import { type GirdleShape, girdleBeside, towardsKeel } from "./girdle-shape.js";
 import { bearingOf, type HollowOptions, pilotLevels, pilotOnly, ROOM } from "./hollow.js";
 import { hollowBodies } from "./hollow-bodies.js";
 import type { Ready } from "./setting-bodies.js";
-import { girdleBeside, type StoneShape, towardsKeel } from "./stone-shape.js";
 
 export interface ChannelShape {
   readonly ready: Ready;
@@ -37,7 +37,7 @@ export interface Groove {
 const NARROWER = 0.01;
 
 /** @param way unit vector of the row in the stone's coordinates */
-export function grooveOf(shape: StoneShape, way: Point2, channel: ChannelShape, tolerance: number): Groove {
+export function grooveOf(shape: GirdleShape, way: Point2, channel: ChannelShape, tolerance: number): Groove {
   const across = acrossRow(shape, way);
   const half = across.half * (1 - 2 * channel.cover);
   const notch = across.half + ROOM;
@@ -88,7 +88,7 @@ export function wallSection(half: number, { wall }: ChannelShape, foot: number, 
 
 /** What is cut below the groove for one stone: the bearing down to the pilot, up to a little above the ledge. */
 export function hollowUnder(
-  shape: StoneShape,
+  shape: GirdleShape,
   groove: Groove,
   way: Point2,
   options: HollowOptions & { readonly ready: Ready },

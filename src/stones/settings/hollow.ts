@@ -3,9 +3,9 @@
  * that a cone to the pavilion's angle, on which the stone rests; and the pilot below it, blind or through to the bore.
  */
 import type { Point2, Point3 } from "../../base/math/point.js";
+import { type GirdleShape, girdleBeside, towardsKeel } from "./girdle-shape.js";
 import { circle, circleCorners } from "./offset-outline.js";
 import type { Level } from "./stacked.js";
-import { girdleBeside, type StoneShape, towardsKeel } from "./stone-shape.js";
 
 /** Room between a stone and its hollow, mm a side: melee 0.1 to 0.2 mm in all (apexjewelrycasting.com). */
 export const ROOM = 0.05;
@@ -57,7 +57,7 @@ export interface Bearing {
 }
 
 /** The bearing of a stone: nowhere nearer to it than its room. */
-export function bearingOf(shape: StoneShape, tolerance: number): Bearing {
+export function bearingOf(shape: GirdleShape, tolerance: number): Bearing {
   const { pavilion, band, width, culet } = shape;
   const outline = girdleBeside(shape, ROOM, tolerance, "hollow");
   if (pavilion === 0) return { edge: -band - ROOM, depth: 0 };
@@ -74,7 +74,7 @@ const ON_EDGE = 1e-9;
  * A side whose upper and lower edge are not parallel, as a tapered baguette's, is no plane: it is made of two triangles, whichever
  * way it is parted and wherever the cone ends. All of their planes turn about its ends between those at the keel and at the edge.
  */
-function edgeFor(outline: readonly Point2[], { keel, corners }: StoneShape, depth: number): number {
+function edgeFor(outline: readonly Point2[], { keel, corners }: GirdleShape, depth: number): number {
   let edge = 0;
   const ends = towardsKeel(outline, keel, 0);
   outline.forEach((at, i) => {
@@ -121,7 +121,7 @@ function outwardOf([ax, ay, az]: Point3, [bx, by, bz]: Point3, [cx, cy, cz]: Poi
 }
 
 /** The hollow's outlines, from below. */
-export function hollowLevels(shape: StoneShape, options: HollowOptions): Level[] {
+export function hollowLevels(shape: GirdleShape, options: HollowOptions): Level[] {
   const { tolerance, around } = options;
   const bearing = bearingOf(shape, tolerance);
   const outline = girdleBeside(shape, ROOM, tolerance, "hollow");
@@ -129,14 +129,14 @@ export function hollowLevels(shape: StoneShape, options: HollowOptions): Level[]
 }
 
 /** The pilot alone, up past the surface, for a setter who cuts the bearing; none below a flat stone that is closed below. */
-export function pilotOnly(shape: StoneShape, options: HollowOptions): Level[] {
+export function pilotOnly(shape: GirdleShape, options: HollowOptions): Level[] {
   const levels = pilotLevels(shape, bearingOf(shape, options.tolerance), options);
   const last = levels.at(-1);
   return last === undefined ? [] : [...levels.slice(0, -1), { ...last, z: options.around.above }];
 }
 
 /** From the lowest end up to where the bearing's cone begins; nothing below a flat stone that is closed below. */
-export function pilotLevels(shape: StoneShape, bearing: Bearing, options: HollowOptions): Level[] {
+export function pilotLevels(shape: GirdleShape, bearing: Bearing, options: HollowOptions): Level[] {
   const { width, keel, pavilion } = shape;
   const { tolerance, pilot, around } = options;
   const opening = isApart(shape, options.opening) ? undefined : options.opening;
@@ -172,18 +172,18 @@ function mouthLevels(
 }
 
 /** Where a blind pilot ends: below the culet, but half way to the bore at most. */
-function floorOf({ band, pavilion }: StoneShape, { bore }: Around): number {
+function floorOf({ band, pavilion }: GirdleShape, { bore }: Around): number {
   const culet = -band - pavilion;
   return culet - Math.min(BELOW_CULET, (culet - bore) / 2);
 }
 
 /** Whether an opening is round below a stone that is not, so that it is a tool of its own. */
-function isApart({ radius }: StoneShape, opening: Opening | undefined): boolean {
+function isApart({ radius }: GirdleShape, opening: Opening | undefined): boolean {
   return opening?.round === true && radius === undefined;
 }
 
 /** A round opening below a stone of another shape, up into its pilot; undefined where there is none. */
-export function roundOpening(shape: StoneShape, { opening, around, tolerance }: HollowOptions): Level[] | undefined {
+export function roundOpening(shape: GirdleShape, { opening, around, tolerance }: HollowOptions): Level[] | undefined {
   if (opening === undefined || !isApart(shape, opening)) return undefined;
   const radius = (opening.size * shape.width) / 2;
   const corners = circleCorners(2 * radius, tolerance);

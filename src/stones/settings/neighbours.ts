@@ -5,11 +5,11 @@ import type { Point2, Point3 } from "../../base/math/point.js";
 import { PointGrid } from "../../base/math/point-grid.js";
 import { type Frame, fromSpace, intoSpace } from "../frame.js";
 import { between } from "./frame.js";
-import { girdleBeside, type StoneShape } from "./stone-shape.js";
+import { type GirdleShape, girdleBeside } from "./girdle-shape.js";
 
 /** A stone where it stands. */
 export interface StandingStone {
-  readonly shape: StoneShape;
+  readonly shape: GirdleShape;
   readonly frame: Frame;
 }
 

@@ -6,6 +6,7 @@ import type { ProngsSpec } from "../../design/stones/settings/prongs.js";
 import { placeBeside } from "./beside.js";
 import { flushSetting } from "./flush.js";
 import { layInSpace } from "./frame.js";
+import { girdleBeside } from "./girdle-shape.js";
 import { eachStone, type GroupParts, hollowOf, links, type SetGroupOptions, type SetStone } from "./group.js";
 import { hollowLevels } from "./hollow.js";
 import { hollowBodies } from "./hollow-bodies.js";
@@ -14,7 +15,6 @@ import { postMesh } from "./post.js";
 import { collarMesh, collarReach, notchLevels, prongPost, prongSizes } from "./prongs.js";
 import { NO_BODIES, type SettingBodies } from "./setting-bodies.js";
 import { stackOutlines } from "./stacked.js";
-import { girdleBeside } from "./stone-shape.js";
 
 export function prongParts(stones: readonly SetStone[], spec: ProngsSpec, options: SetGroupOptions): GroupParts {
   const { tolerance } = options;

@@ -3,10 +3,10 @@
  * below the girdle carries the stone and joins the prongs to the metal.
  */
 import type { Mesh } from "../../mesh/mesh.js";
+import { type GirdleShape, girdleBeside } from "./girdle-shape.js";
 import { type HollowOptions, hollowLevels, ROOM } from "./hollow.js";
 import type { Post } from "./post.js";
 import { type Level, stackOutlines } from "./stacked.js";
-import { girdleBeside, type StoneShape } from "./stone-shape.js";
 
 export interface ProngShape {
   /** At the foot, mm; default a fifth of the stone's width, at least 0.6. */
@@ -44,7 +44,7 @@ export interface ProngSizes {
 }
 
 /** @param foot height at which it begins, mm; below 0 */
-export function prongSizes(shape: StoneShape, prong: ProngShape, foot: number): ProngSizes {
+export function prongSizes(shape: GirdleShape, prong: ProngShape, foot: number): ProngSizes {
   const radius = (prong.diameter ?? Math.max(LEAST_PRONG, PRONG_SHARE * shape.width)) / 2;
   const tip = radius * prong.tip;
   // The dome stands on the height that is asked for, so that a low prong is not all dome.
@@ -65,7 +65,7 @@ export function collarReach({ away, foot }: ProngSizes): number {
 }
 
 /** The ring below the girdle. */
-export function collarMesh(shape: StoneShape, sizes: ProngSizes, foot: number, tolerance: number): Mesh {
+export function collarMesh(shape: GirdleShape, sizes: ProngSizes, foot: number, tolerance: number): Mesh {
   const top = -shape.band - COLLAR_BELOW * shape.pavilion;
   const outline = girdleBeside(shape, collarReach(sizes), tolerance, "body");
   return stackOutlines([
@@ -75,7 +75,7 @@ export function collarMesh(shape: StoneShape, sizes: ProngSizes, foot: number, t
 }
 
 /** The stone with room all round, and all that is above its table: what notches prongs without taking their tips. */
-export function notchLevels(shape: StoneShape, options: HollowOptions): Level[] {
+export function notchLevels(shape: GirdleShape, options: HollowOptions): Level[] {
   const { tolerance, around } = options;
   const levels = hollowLevels(shape, options).slice(0, -1);
   const outline = girdleBeside(shape, ROOM, tolerance, "hollow");
@@ -93,7 +93,7 @@ export function notchLevels(shape: StoneShape, options: HollowOptions): Level[] 
 }
 
 /** How high the crown's cone begins so that every corner keeps its room. */
-function crownLift(shape: StoneShape, slope: number): number {
+function crownLift(shape: GirdleShape, slope: number): number {
   let lift = ROOM;
   for (const [x, y, z] of shape.corners) {
     if (z < 0) continue;
@@ -105,7 +105,7 @@ function crownLift(shape: StoneShape, slope: number): number {
 }
 
 /** How large the girdle's outline would have to be to go through a point, as a share. */
-function shareOf({ girdle }: StoneShape, x: number, y: number): number {
+function shareOf({ girdle }: GirdleShape, x: number, y: number): number {
   let most = 0;
   let [ax, ay] = girdle[girdle.length - 1];
   for (const [bx, by] of girdle) {

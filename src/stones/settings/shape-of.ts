@@ -7,7 +7,7 @@ import { findCut } from "../../gems/cuts/catalogue.js";
 import { outlinePoints } from "../../gems/outline.js";
 import { heightsOf, type Stone } from "../../gems/stone.js";
 import { stoneFacets } from "../../gems/stone-mesh.js";
-import type { StoneShape } from "./stone-shape.js";
+import type { GirdleShape } from "./girdle-shape.js";
 
 /** Points this near to the lowest are as low, and this near to the middle on it, mm: rounding. */
 const AS_LOW = 1e-6;
@@ -19,13 +19,13 @@ const KEEL_PART = 0.5;
 const MOST_SHAPES = 256;
 
 /** Shapes of stones, one for all that are cut alike and as large. @param tolerance as of `shapeOf` */
-export function shapesOf(tolerance: number): (stone: Stone) => StoneShape {
+export function shapesOf(tolerance: number): (stone: Stone) => GirdleShape {
   const made = remembered(MOST_SHAPES, (key: string) => shapeOf(JSON.parse(key) as Stone, tolerance));
   return (stone) => made(JSON.stringify(stone));
 }
 
 /** @param tolerance how far the girdle's outline may lie inside the true one, mm */
-export function shapeOf(stone: Stone, tolerance: number): StoneShape {
+export function shapeOf(stone: Stone, tolerance: number): GirdleShape {
   const { cut, length, width, narrow, proportions } = stone;
   const { crown, girdle: band, pavilion } = heightsOf(stone);
   const { outline } = findCut(cut);

@@ -1,4 +1,4 @@
-// Covers: src/stones/settings/hollow-bodies.ts, src/stones/settings/flush.ts, src/stones/settings/stacked.ts, src/stones/settings/offset-outline.ts, src/stones/settings/stone-shape.ts, src/stones/settings/shape-of.ts, src/stones/settings/setting-bodies.ts
+// Covers: src/stones/settings/hollow-bodies.ts, src/stones/settings/flush.ts, src/stones/settings/stacked.ts, src/stones/settings/offset-outline.ts, src/stones/settings/girdle-shape.ts, src/stones/settings/shape-of.ts, src/stones/settings/setting-bodies.ts
 import { describe, expect, test } from "vitest";
 import { CUT_NAMES } from "../../../src/gems/stone.js";
 import { stoneOf } from "../../../src/gems/stone-of.js";

@@ -16,6 +16,7 @@ export const threemf: Format = {
   unit: "millimetres, by the model's unit attribute",
   carriesPicture: true,
   carriesStones: true,
+  forPrinters: true,
   write,
 };
 

@@ -6,7 +6,7 @@ import type { Point2, Point3 } from "../../base/math/point.js";
 import { circle, circleCorners, offsetOutline } from "./offset-outline.js";
 
 /** A stone as settings see it, in its own coordinates; mm. */
-export interface StoneShape {
+export interface GirdleShape {
   /** Its girdle seen from above, convex, counter-clockwise; its own image across y = 0. */
   readonly girdle: readonly Point2[];
   /** Radius of a girdle that is an exact circle; undefined where it is none. */
@@ -30,7 +30,7 @@ export interface StoneShape {
 export type Bounds = "hollow" | "body";
 
 /** The outline so far outside the girdle, mm. All of one stone and tolerance have as many points. */
-export function girdleBeside({ girdle, radius }: StoneShape, by: number, tolerance: number, bounds: Bounds): Point2[] {
+export function girdleBeside({ girdle, radius }: GirdleShape, by: number, tolerance: number, bounds: Bounds): Point2[] {
   // Chords of the outline lie inside the true one by as much.
   if (radius === undefined) return offsetOutline(girdle, bounds === "hollow" ? by + tolerance : by);
   // One number of corners for all offsets of a stone: enough for one three times as wide.
@@ -41,7 +41,7 @@ export function girdleBeside({ girdle, radius }: StoneShape, by: number, toleran
 const WIDEST = 1.5;
 
 /** An outline drawn together towards the keel, as the pavilion does: 1 leaves it, 0 is the keel. */
-export function towardsKeel(outline: readonly Point2[], [from, to]: StoneShape["keel"], share: number): Point2[] {
+export function towardsKeel(outline: readonly Point2[], [from, to]: GirdleShape["keel"], share: number): Point2[] {
   return outline.map(([x, y]) => {
     const at = Math.min(to, Math.max(from, x));
     return [at + share * (x - at), share * y];
