@@ -84,6 +84,8 @@ describe("annulet sheet", () => {
 });
 
 describe.skipIf(findChromium() === undefined || !hasPoppler)("the printed sheet", () => {
+  let built: ReturnType<typeof build> | undefined;
+
   it.each([
     ["a4", 210, 297],
     ["letter", 215.9, 279.4],
@@ -94,7 +96,8 @@ describe.skipIf(findChromium() === undefined || !hasPoppler)("the printed sheet"
     expect((await annulet(words)).code).toBe(0);
 
     const text = execFileSync("pdftotext", ["-layout", pdf, "-"], { encoding: "utf8" });
-    const { report } = await build(CHANNEL);
+    built ??= build(CHANNEL);
+    const { report } = await built;
     for (const value of [report.size.diameter, report.band.width, report.volume]) {
       expect(text).toContain(value.toFixed(3));
     }

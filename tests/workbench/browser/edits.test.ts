@@ -14,7 +14,7 @@ import {
 } from "../../support/workbench-steps.js";
 
 /** How many random edits; 300 take about a minute, so a run that is one of many makes fewer: ANNULET_EDITS says how many. */
-const EDITS = Number(process.env.ANNULET_EDITS ?? 60);
+const EDITS = Number(process.env.ANNULET_EDITS ?? 30);
 const SEED = Number(process.env.ANNULET_SEED ?? Math.floor(Math.random() * 2 ** 31));
 
 /** How much more the page may hold at the end than after the first third of the edits, bytes: lists and kept texts. Chosen. */
