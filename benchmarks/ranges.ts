@@ -23,8 +23,8 @@ export interface RangeTiming extends TreeUsage {
 }
 
 /** How many rings, by effort: the README's design, each thicker than the one before by so many mm. */
-const RINGS = { quick: 4, full: 12 };
-const STEP = 0.02;
+const RINGS = { quick: 4, full: 10 };
+const STEP = 0.005;
 
 /** Coarse, mm: a ring takes about two seconds. */
 const TOLERANCE = 0.03;
@@ -42,7 +42,7 @@ type Timed = readonly [what: string, usage: TreeUsage];
 
 async function timeAll(folder: string, count: number): Promise<readonly Timed[]> {
   const base = { ...JSON.parse(text(large)), tolerance: TOLERANCE };
-  const values = Array.from({ length: count }, (_, i) => Number((base.profile.thickness + STEP * i).toFixed(2)));
+  const values = Array.from({ length: count }, (_, i) => Number((base.profile.thickness + STEP * i).toFixed(3)));
   const designs = values.map((thickness) => {
     return { ...base, name: `ring-${thickness}`, profile: { ...base.profile, thickness } };
   });

@@ -13,7 +13,7 @@ import type { RangeStore } from "../store/range-store.js";
 import { FileCarrier } from "./carried-files.js";
 import { type JobData, readAnswer, readJob, taskText } from "./job-data.js";
 import { type LinkSetup, PREFIX, QUEUE_DEFAULTS, QUEUE_NAME, QueueLink } from "./queue-link.js";
-import { dropKey, newKey, type RunKey, readKey, seal, takenOver, unseal } from "./seal.js";
+import { dropKey, newKey, type RunKey, requireKey, seal, takenOver, unseal } from "./seal.js";
 
 export interface QueueMakersSetup extends LinkSetup {
   /** What the workers' store calls the range. */
@@ -30,6 +30,9 @@ const PAUSE_MS = 1000;
 
 /** How often it is looked whether jobs are still on the queue, and workers there, ms. Chosen. */
 const LOOK_MS = 5000;
+
+/** Letters of what the library says of a job. */
+const LONGEST_REASON = 300;
 
 /** How often it is told that there is no worker, ms. Chosen. */
 const AGAIN_TOLD_MS = 60_000;
@@ -61,6 +64,9 @@ export class QueueMakers implements Makers {
   #own: RunKey = { place: "", key: "" };
   #jobs = 0;
   #settled = performance.now();
+  /** Whether something may be left with workers. */
+  #isBroken = false;
+  #isLooking = false;
   #toldAlone = Number.NEGATIVE_INFINITY;
   #refused: { readonly since: number; readonly why: string } | undefined;
   #clock: NodeJS.Timeout | undefined;
@@ -99,6 +105,7 @@ export class QueueMakers implements Makers {
 
   /** @throws AnnuletError `variant-stuck`, `maker-lost`, `output-failed`, `store-failed` as the worker told it */
   async make({ making, limits, variants }: MakeTask): Promise<MakeAnswers> {
+    this.over.throwIfAborted();
     const names = Object.assign({}, ...variants.map(({ files }) => files));
     const carried = await this.#carrier.carry(names);
     const id = `${this.#run}-${++this.#jobs}`;
@@ -108,8 +115,8 @@ export class QueueMakers implements Makers {
     const numbers = variants.map(({ number }) => number);
     return new Promise<MakeAnswers>((resolve, reject) => {
       this.#waiting.set(id, { data, numbers, since: performance.now(), resolve, reject });
-      if (this.#ending === undefined) this.#add(id, data);
-      else this.#rejectAll(this.#over.signal.reason);
+      if (this.over.aborted) this.#rejectAll(this.over.reason);
+      else this.#add(id, data);
     });
   }
 
@@ -125,14 +132,15 @@ export class QueueMakers implements Makers {
     this.#link.over.addEventListener("abort", () => this.#giveUp(this.#link.over.reason));
     requireSafe(this.#setup.range);
     this.#own = await newKey(this.#setup.store);
-    await this.#clearOthers();
+    const stop = AbortSignal.any([this.over, ...(this.#setup.signal === undefined ? [] : [this.#setup.signal])]);
+    await orAborted(this.#clearOthers(stop), stop);
     this.#events.on("completed", ({ jobId, returnvalue }) => this.#completed(jobId, returnvalue));
     this.#events.on("failed", ({ jobId, failedReason }) => void this.#failed(jobId, failedReason));
-    this.#clock = setInterval(() => void this.#look().catch(() => {}), LOOK_MS);
+    this.#clock = setInterval(() => void this.#look(), LOOK_MS);
   }
 
   /** What a run before has left on the queue: taken off; what is made just now is waited for, as it is written to the same store. */
-  async #clearOthers(): Promise<void> {
+  async #clearOthers(signal: AbortSignal): Promise<void> {
     const { range, onNews } = this.#setup;
     for (const job of await this.#jobsHere(["waiting", "delayed"])) await job.remove().catch(() => {});
     for (let left = OTHERS_S; left > 0; left--) {
@@ -143,7 +151,7 @@ export class QueueMakers implements Makers {
       const count = held.filter((one) => one).length;
       if (count === 0) return;
       if (left === OTHERS_S) onNews?.(`waiting for ${count} rings of a run before`);
-      await sleep(1000, undefined, { signal: this.#setup.signal ?? this.over });
+      await sleep(1000, undefined, { signal });
     }
     const message = `workers are still at rings of a run before, after ${OTHERS_S} s`;
     throw new AnnuletError({ code: "queue-busy", message, value: range, hint: "end those workers, or wait" });
@@ -187,9 +195,14 @@ export class QueueMakers implements Makers {
     const isSealed = typeof text === "string" && typeof told === "string";
     const own = isSealed ? unseal({ text, seal: told }, this.#own.key, id) : undefined;
     const answer = own === undefined ? undefined : readAnswer(own, waiting.numbers);
+    const isOver = answer !== undefined && "answers" in answer && answer.answers.some(isTakenOver);
+    // It is rejected with all others.
+    if (isOver) {
+      this.#giveUp(takenOver());
+      return;
+    }
     this.#take(id);
     if (answer === undefined) waiting.reject(lost("what came back is not what a worker of this range has sealed"));
-    else if ("answers" in answer && answer.answers.some(isTakenOver)) this.#giveUp(takenOver());
     else if ("answers" in answer) waiting.resolve({ answers: answer.answers, memory: 0 });
     else waiting.reject(new AnnuletError(answer.problems));
   }
@@ -197,10 +210,14 @@ export class QueueMakers implements Makers {
   async #failed(id: string, reason: string): Promise<void> {
     const waiting = this.#waiting.get(id);
     if (waiting === undefined) return;
-    if ((await readKey(this.#setup.store))?.key !== this.#own.key) return this.#giveUp(takenOver());
+    try {
+      await requireKey(this.#setup.store, this.#own.key);
+    } catch (error) {
+      return this.#giveUp(error);
+    }
     if (this.#waiting.get(id) !== waiting) return;
     this.#take(id);
-    waiting.reject(lost(reason.slice(0, 300)));
+    waiting.reject(lost(reason.slice(0, LONGEST_REASON)));
   }
 
   /** Off the list, and off the queue. */
@@ -212,7 +229,14 @@ export class QueueMakers implements Makers {
 
   /** Looks after jobs whose news may have been lost, and puts those there again that are not on the queue any more. */
   async #look(): Promise<void> {
-    if (this.#link.client.status !== "ready") return;
+    if (this.#isLooking || this.#link.client.status !== "ready") return;
+    this.#isLooking = true;
+    // What fails meanwhile is looked for the next time.
+    await this.#lookAfterJobs().catch(() => {});
+    this.#isLooking = false;
+  }
+
+  async #lookAfterJobs(): Promise<void> {
     const before = performance.now() - LOOK_MS;
     for (const [id, { data, since }] of [...this.#waiting]) {
       if (since > before || this.#ending !== undefined) continue;
@@ -243,6 +267,7 @@ export class QueueMakers implements Makers {
   }
 
   #giveUp(reason: unknown): void {
+    this.#isBroken = true;
     this.#over.abort(reason);
     this.#rejectAll(reason);
   }
@@ -263,8 +288,8 @@ export class QueueMakers implements Makers {
     const ids = [...this.#waiting.keys()];
     this.#over.abort(new Error("the range has ended"));
     this.#rejectAll(this.#over.signal.reason);
-    // What is at work still asks for them, and is stored: the next run goes on from there.
-    if (ids.length === 0) await this.#clearStore().catch(() => {});
+    // What is at work still asks for files and key, and is stored: the next run goes on from there.
+    if (ids.length === 0 && !this.#isBroken) await this.#clearStore().catch(() => {});
     await this.#link.closeAfter(async () => {
       await Promise.all(ids.map((id) => this.#queue.remove(id).catch(() => {})));
       await this.#events.close();
@@ -281,6 +306,16 @@ function refused(shown: string, why: string): AnnuletError {
   const message = `Redis at ${shown} takes no jobs: ${why}`;
   const hint = "give it more memory; what was made stays, and the same command goes on from there";
   return new AnnuletError({ code: "queue-away", message, path: "queue", value: shown, hint });
+}
+
+/** The work, unless the signal comes before: then its reason is thrown. */
+function orAborted<T>(work: Promise<T>, signal: AbortSignal): Promise<T> {
+  const stopped = new Promise<never>((_, reject) => {
+    const stop = () => reject(signal.reason);
+    if (signal.aborted) stop();
+    else signal.addEventListener("abort", stop, { once: true });
+  });
+  return Promise.race([work, stopped]);
 }
 
 const isGone = () => false;

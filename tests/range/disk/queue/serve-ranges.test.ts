@@ -310,6 +310,8 @@ describe.skipIf(!hasRedis)("Redis", () => {
     };
     await expect(rest()).rejects.toMatchObject({ code: "queue-away", message: expect.stringContaining("0.5 s") });
     await left;
+    // What workers are at may still be stored.
+    expect(existsSync(join(heron, "queue.key"))).toBe(true);
     expect(news).toContain(`${other.url} is away; waiting for it, 0.5 s at most`);
     const none = run(widths(3), join(shop, "none"), { queue: other.url, queueWait: 0.5 });
     await expect(none).rejects.toMatchObject({ code: "queue-away", message: expect.stringContaining("ECONNREFUSED") });
