@@ -20,8 +20,11 @@ export interface AcrossRow {
 /** Steeper than this no outline is drawn (chosen: 80°). */
 const STEEPEST = 5.67;
 
-/** @param way unit vector of the row in the stone's coordinates */
-export function acrossRow(shape: GirdleShape, [wx, wy]: Point2): AcrossRow {
+/**
+ * @param way unit vector of the row in the stone's coordinates
+ * @param radius of the circle along which the row goes, mm: beside a stone's middle it falls away below the stone. Default straight
+ */
+export function acrossRow(shape: GirdleShape, [wx, wy]: Point2, radius = Number.POSITIVE_INFINITY): AcrossRow {
   const reach = (points: readonly (readonly [number, number, ...number[]])[]) =>
     points.reduce((most, [x, y]) => Math.max(most, Math.abs(x * wy - y * wx)), 0);
   const half = reach(shape.girdle);
@@ -36,7 +39,8 @@ export function acrossRow(shape: GirdleShape, [wx, wy]: Point2): AcrossRow {
     const z = corner[2];
     // Upright room is the room at right angles to a face, over the cosine of its slope.
     if (z <= 0) lower = Math.min(lower, z + inside * pavilion - ROOM * Math.hypot(1, pavilion));
-    if (z >= 0) upper = Math.max(upper, z - inside * crown + ROOM * Math.hypot(1, crown));
+    const falls = (corner[0] * wx + corner[1] * wy) ** 2 / (2 * radius);
+    if (z >= 0) upper = Math.max(upper, z + falls - inside * crown + ROOM * Math.hypot(1, crown));
   }
   return { half, keel, pavilion, crown, lower, upper };
 }

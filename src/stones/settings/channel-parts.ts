@@ -16,7 +16,11 @@ export function channelParts(stones: readonly SetStone[], spec: ChannelSpec, opt
   const { tolerance } = options;
   const shape = { ...spec, bearing: radians(spec.bearing) };
   const ways = waysOf(stones);
-  const grooves = stones.map((stone, i) => grooveOf(stone.shape, ways[i], shape, tolerance));
+  const grooves = stones.map((stone, i) => {
+    const [x, y] = stone.frame.at;
+    const radius = stone.row === undefined || stone.row.count === 1 ? Number.POSITIVE_INFINITY : Math.hypot(x, y);
+    return grooveOf(stone.shape, { way: ways[i], radius }, shape, tolerance);
+  });
   const hollows = stones.flatMap((stone, i) => {
     const meshes = hollowUnder(stone.shape, grooves[i], ways[i], hollowOf(stone, options));
     return meshes.map((mesh) => placedPart("hollows", layInSpace(mesh, stone.frame)));

@@ -36,9 +36,16 @@ export interface Groove {
 /** The stone's own hollow is this much narrower than the groove where it opens into it, mm: no wall lies in a wall (chosen). */
 const NARROWER = 0.01;
 
-/** @param way unit vector of the row in the stone's coordinates */
-export function grooveOf(shape: GirdleShape, way: Point2, channel: ChannelShape, tolerance: number): Groove {
-  const across = acrossRow(shape, way);
+/** A stone's place in its row. */
+export interface InRow {
+  /** Unit vector of the row in the stone's coordinates. */
+  readonly way: Point2;
+  /** Of the circle along which the row goes, mm; infinite of a stone alone. */
+  readonly radius: number;
+}
+
+export function grooveOf(shape: GirdleShape, { way, radius }: InRow, channel: ChannelShape, tolerance: number): Groove {
+  const across = acrossRow(shape, way, radius);
   const half = across.half * (1 - 2 * channel.cover);
   const notch = across.half + ROOM;
   const { edge, depth } = bearingOf(shape, tolerance);

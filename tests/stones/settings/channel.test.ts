@@ -14,7 +14,7 @@ describe("a channel all round", () => {
   const [{ shape, around, frame }] = set;
   const groove = grooveOf(
     shape,
-    [1, 0],
+    { way: [1, 0], radius: Math.hypot(frame.at[0], frame.at[1]) },
     { ready: "full", cover: 0.06, bearing: (75 * Math.PI) / 180, rise: 0, wall: 0.8 },
     0.01,
   );

@@ -43,7 +43,13 @@ export function grooveOf(stone: StoneView, along: number, { cover, bearing, notc
     (least, { reach, z }) => (z > 0 ? least : Math.min(least, z + inside(down, reach))),
     -stone.band - ROOM,
   );
-  const upper = corners.reduce((most, { reach, z }) => (z < 0 ? most : Math.max(most, z - inside(up, reach))), ROOM);
+  // A row round the finger falls away below a stone beside its middle, by the square of the way over twice its radius.
+  const { row, at } = stone.placed;
+  const bend = row === undefined || row.count === 1 ? 0 : 1 / (2 * Math.hypot(at[0], at[1]));
+  const upper = corners.reduce(
+    (most, { reach, ahead, z }) => (z < 0 ? most : Math.max(most, z + bend * ahead * ahead - inside(up, reach))),
+    ROOM,
+  );
   const rises = Math.max(up, Math.tan(bearing - Math.atan(down)));
   // No higher than where the stone's own hollow is as wide as the groove.
   const ledge = Math.min(lower - (notch - half) * down, heightOfWidth(stone, (half - keel) / (notch - keel)));

@@ -36,7 +36,8 @@ export interface AcrossRow {
   readonly half: number;
   readonly keel: number;
   readonly table: number;
-  readonly corners: readonly { readonly reach: number; readonly z: number }[];
+  /** `ahead`: how far along the row. */
+  readonly corners: readonly { readonly reach: number; readonly ahead: number; readonly z: number }[];
 }
 
 export class StoneView {
@@ -140,9 +141,11 @@ export class StoneView {
   /** How far its outline, its keel and its table reach across a row that it lies along by so much, a cosine. */
   across(along: number): AcrossRow {
     const sine = Math.sqrt(Math.max(0, 1 - along * along));
-    const corners = this.#corners.map(
-      ([x, y, z]) => ({ reach: Math.abs(x * sine) + Math.abs(y * along), z }) satisfies AcrossRow["corners"][number],
-    );
+    const corners = this.#corners.map(([x, y, z]): AcrossRow["corners"][number] => ({
+      reach: Math.abs(x * sine) + Math.abs(y * along),
+      ahead: Math.abs(x * along) + Math.abs(y * sine),
+      z,
+    }));
     const widest = (some: AcrossRow["corners"]) => some.reduce((most, { reach }) => Math.max(most, reach), 0);
     const table = widest(corners.filter(({ z }) => z > this.crown - AS_LOW));
     const half = this.radius ?? widest(corners);
