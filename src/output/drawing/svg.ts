@@ -46,8 +46,12 @@ export function pathData(lines: readonly (readonly Point2[])[], closed: boolean)
 
 const ESCAPES: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", '"': "&quot;" };
 
+/** Printable ASCII of which nothing is escaped: most texts, and the long ones of pictures, in one look. */
+const PLAIN = /^[ !#-%'-;=?-~]*$/;
+
 /** Text for content and attributes. What XML 1.0 has no place for becomes the replacement character. */
 export function escapeText(text: string): string {
+  if (PLAIN.test(text)) return text;
   return Array.from(
     text,
     (sign) => ESCAPES[sign] ?? (isXmlCharacter(sign.codePointAt(0) as number) ? sign : "\uFFFD"),

@@ -16,7 +16,7 @@ import { makeEchoGrid } from "./echo.js";
 import { makeGround } from "./ground.js";
 import { knownNormals } from "./known/known-normals.js";
 import type { KnownSurface } from "./known/known-surface.js";
-import { makeLightMap } from "./light-map.js";
+import { type LightMap, makeLightMap } from "./light-map.js";
 import { mirrored } from "./mirrored.js";
 import { openness } from "./openness.js";
 import { type PictureOptions, settingsOf } from "./options.js";
@@ -97,7 +97,7 @@ export function openStudioOf(
   const faces = facesOf(mesh);
   const known = knownNormals(mesh.positions, surfaces);
   const grid = makeEchoGrid(mesh);
-  const map = makeLightMap(studioLight);
+  const map = studioMap();
   return (options = {}) => {
     const settings = settingsOf(options);
     requireMarks(settings.marked, mesh);
@@ -134,6 +134,14 @@ export function openStudioOf(
     });
     return { width, height, pixels };
   };
+}
+
+let lit: LightMap | undefined;
+
+/** The studio's light, the same for every mesh: worked out once. Nobody writes to it. */
+function studioMap(): LightMap {
+  lit ??= makeLightMap(studioLight);
+  return lit;
 }
 
 function requireMarks(marked: Uint8Array | undefined, mesh: Mesh): void {
