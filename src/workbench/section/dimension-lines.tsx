@@ -73,6 +73,7 @@ export function DimensionGrip({
     if (pull.current === undefined) return;
     pull.current = undefined;
     pulling.value = false;
+    document.pull(false);
     document.rest();
   };
   return (
@@ -89,6 +90,7 @@ export function DimensionGrip({
         event.currentTarget.setPointerCapture(event.pointerId);
         pull.current = { value, from: [event.clientX, event.clientY], scale };
         pulling.value = true;
+        document.pull(true);
         document.rest();
       }}
       onPointerMove={(event) => {

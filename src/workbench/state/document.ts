@@ -44,6 +44,7 @@ export class DesignDocument {
   readonly #list;
   readonly #now = signal(0);
   #changedAt = Number.NEGATIVE_INFINITY;
+  #pulled = false;
 
   constructor(text: string) {
     this.#list = signal<readonly Change[]>([opened(text)]);
@@ -94,6 +95,11 @@ export class DesignDocument {
     });
   }
 
+  /** While something is pulled, changes of one name are one line however slow the hand is. */
+  pull(on: boolean): void {
+    this.#pulled = on;
+  }
+
   /** What comes next is a line of its own. */
   rest(): void {
     this.#changedAt = Number.NEGATIVE_INFINITY;
@@ -119,7 +125,8 @@ export class DesignDocument {
     const current = list[at];
     if (text === current.text) return;
     const time = performance.now();
-    const joined = joins !== undefined && current.joins === joins && time - this.#changedAt < JOINED_WITHIN;
+    const within = this.#pulled ? Number.POSITIVE_INFINITY : JOINED_WITHIN;
+    const joined = joins !== undefined && current.joins === joins && time - this.#changedAt < within;
     this.#changedAt = time;
     const kept = list.slice(Math.max(0, at + 2 - MOST_CHANGES), joined ? at : at + 1);
     const sound = isSound(text) ? text : current.sound;

@@ -48,6 +48,7 @@ const STRIDES: Readonly<Record<string, FlatPoint>> = {
 };
 
 export function StripHandle({ place, kind, label, slider, onMove, onRest, onAdd, onRemove }: HandleProps) {
+  const { document } = useBench();
   const shared = sharedView(useBench());
   const pull = useRef<Pull | undefined>(undefined);
   const view = shared.view.value;
@@ -57,6 +58,7 @@ export function StripHandle({ place, kind, label, slider, onMove, onRest, onAdd,
     if (pull.current === undefined) return;
     pull.current = undefined;
     shared.pulling.value = false;
+    document.pull(false);
     onRest();
   };
   const onKeyDown = (event: KeyboardEvent): void => {
@@ -85,6 +87,7 @@ export function StripHandle({ place, kind, label, slider, onMove, onRest, onAdd,
         event.currentTarget.focus();
         pull.current = { place, from: [event.clientX, event.clientY], scale: view.scale };
         shared.pulling.value = true;
+        document.pull(true);
         onRest();
       }}
       onPointerMove={(event) => {

@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { DesignDocument } from "../../../src/workbench/state/document.js";
 
 const TEXT = '{ "annulet": 1, "name": "Demo", "tolerance": 0.01 }';
@@ -88,4 +88,29 @@ describe("the document", () => {
     document.begin('{"name": "d"}', { changes: [], at: 3 });
     expect(document.text.value).toBe('{"name": "d"}');
   });
+});
+
+it("what is pulled slowly is one line, and the next pull another", () => {
+  const now = vi.spyOn(performance, "now");
+  const document = new DesignDocument(TEXT);
+  const pull = (from: number) => {
+    document.rest();
+    document.pull(true);
+    for (const step of [0, 1, 2]) {
+      now.mockReturnValue(from + 5000 * step);
+      document.set(["tolerance"], (from + step + 1) / 1e6, "drag tolerance");
+    }
+    document.pull(false);
+    document.rest();
+  };
+  pull(0);
+  pull(20_000);
+  expect(document.changes.value).toHaveLength(3);
+  // By keys, without a pull, a pause still parts them.
+  for (const time of [50_000, 60_000]) {
+    now.mockReturnValue(time);
+    document.set(["tolerance"], time / 1e6, "drag tolerance");
+  }
+  expect(document.changes.value).toHaveLength(5);
+  now.mockRestore();
 });
