@@ -136,6 +136,8 @@ export class QueueMakers implements Makers {
     await orAborted(this.#clearOthers(stop), stop);
     this.#events.on("completed", ({ jobId, returnvalue }) => this.#completed(jobId, returnvalue));
     this.#events.on("failed", ({ jobId, failedReason }) => void this.#failed(jobId, failedReason));
+    // Not by this run: another may have begun.
+    this.#events.on("removed", ({ jobId }) => void (this.#waiting.has(jobId) && this.#look()));
     this.#clock = setInterval(() => void this.#look(), LOOK_MS);
   }
 
@@ -210,14 +212,20 @@ export class QueueMakers implements Makers {
   async #failed(id: string, reason: string): Promise<void> {
     const waiting = this.#waiting.get(id);
     if (waiting === undefined) return;
-    try {
-      await requireKey(this.#setup.store, this.#own.key);
-    } catch (error) {
-      return this.#giveUp(error);
-    }
-    if (this.#waiting.get(id) !== waiting) return;
+    if ((await this.#isTakenOver()) || this.#waiting.get(id) !== waiting) return;
     this.#take(id);
     waiting.reject(lost(reason.slice(0, LONGEST_REASON)));
+  }
+
+  /** Gives up where another run has begun in the store, or it cannot be read. */
+  async #isTakenOver(): Promise<boolean> {
+    try {
+      await requireKey(this.#setup.store, this.#own.key);
+      return false;
+    } catch (error) {
+      this.#giveUp(error);
+      return true;
+    }
   }
 
   /** Off the list, and off the queue. */
@@ -237,6 +245,7 @@ export class QueueMakers implements Makers {
   }
 
   async #lookAfterJobs(): Promise<void> {
+    if (await this.#isTakenOver()) return;
     const before = performance.now() - LOOK_MS;
     for (const [id, { data, since }] of [...this.#waiting]) {
       if (since > before || this.#ending !== undefined) continue;
