@@ -103,6 +103,34 @@ describe("the map of stones", () => {
     expect(map.content.join("")).toContain("2: 9 of 1.50 mm, round brilliant, diamond");
   });
 
+  it("has numbers that are read at print: inside stones that hold them, led out of the others, none over another", async () => {
+    const graded = { size: 1.6, place: { form: "row", count: 30, to: 0.9 }, setting: { form: "flush" } };
+    const large = { ...groups[0], size: 3, place: { form: "single", angle: 90, v: 0 } };
+    for (const [stones, led] of [
+      [[graded], true],
+      [[{ ...graded, size: 1.3, place: { form: "row", count: 30 } }], true],
+      [[large], false],
+    ] as const) {
+      const map = await mapOf(stones);
+      const numbers = map.content.flatMap((line) => {
+        const [, x, y, size, text] =
+          /<text x="([\d.]+)" y="([\d.]+)"[^>]*font-size="([\d.]+)"[^>]*>(\d+)</.exec(line) ?? [];
+        return text === undefined ? [] : [{ x: Number(x), y: Number(y), size: Number(size), text }];
+      });
+      expect(numbers.length).toBeGreaterThan(0);
+      const outlines = map.content.filter((line) => line.includes('class="stone"')).join("");
+      const highest = Math.min(...[...outlines.matchAll(/[ML]-?[\d.]+ (-?[\d.]+)/g)].map(([, y]) => Number(y)));
+      expect(numbers.some(({ y }) => y < highest)).toBe(led);
+      for (const [i, one] of numbers.entries()) {
+        expect(one.size).toBeGreaterThanOrEqual(1.8);
+        for (const other of numbers.slice(0, i)) {
+          const apart = 0.3 * (one.text.length + other.text.length) * 1.8;
+          expect(Math.abs(one.y - other.y) > 1.8 || Math.abs(one.x - other.x) >= apart * 0.95).toBe(true);
+        }
+      }
+    }
+  });
+
   it("shows what goes over its ends at both", async () => {
     const map = await mapOf([{ ...groups[0], place: { form: "single", angle: 270 } }]);
     expect(map.content.filter((line) => line.includes('class="stone"'))).toHaveLength(2);
