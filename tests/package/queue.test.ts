@@ -67,7 +67,7 @@ async function alone(folder: string): Promise<void> {
 
 it.skipIf(!existsSync(PROGRAM) || !hasRedis)(
   "200 variants by two workers, one killed and Redis killed and started again, are those of one machine",
-  { timeout: 120_000 },
+  { timeout: 300_000 },
   async () => {
     const shop = tempFolder();
     const redis = await startRedis();
