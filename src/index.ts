@@ -128,7 +128,7 @@ export type { Piece } from "./ring/plan.js";
 export { type PlanBeadsOptions, planBeads } from "./ring/plan-beads.js";
 export type { Progress } from "./ring/progress.js";
 export type { BenchSheet } from "./ring/steps/put-sheet.js";
-export type { RingStones, StoneOrder } from "./ring/stone-plan.js";
+export type { RingStones } from "./ring/stone-plan.js";
 export type { SizeSystemOptions } from "./size/catalogue.js";
 export { sizeSystems } from "./size/catalogue.js";
 export type { ChartEntry } from "./size/interpolation.js";
@@ -139,6 +139,7 @@ export type { SizeSystem } from "./size/size-system.js";
 export { type SizeRow, sizeTable } from "./size/size-table.js";
 export type { SizeSystemName } from "./size/system-names.js";
 export type { Detail, DetailLevel } from "./solids/detail.js";
+export type { StoneOrder } from "./stones/order-stones.js";
 export type {
   StoneChoice,
   StoneGroupReport,

@@ -3,7 +3,7 @@
  */
 import { stoneCautions } from "../output/stones/stone-cautions.js";
 import { type StonesInView, stonesInView } from "../output/stones/stones-in-view.js";
-import { type OrderRow, orderStones } from "../stones/order-stones.js";
+import { type OrderRow, orderStones, type StoneOrder } from "../stones/order-stones.js";
 import type { PlacedStones } from "../stones/place-stones.js";
 import { reportStones, type StonesReport } from "../stones/stone-report.js";
 
@@ -15,9 +15,6 @@ export interface StonePlan {
   /** Whole sentences about the gems. */
   readonly cautions: readonly string[];
 }
-
-/** A row of the table to order from, as plain numbers and words. */
-export type StoneOrder = Omit<OrderRow, "stones">;
 
 /** The stones of a ring: what they come to, and their bodies and places for views. Lengths in mm. */
 export interface RingStones extends StonesInView {

@@ -8,8 +8,8 @@ import type { PlacedStones } from "./place-stones.js";
 import type { PlacedStone } from "./placed-stone.js";
 import { caratsOfStone, sizeKey, sizeOf } from "./stone-report.js";
 
-/** Stones of one kind. */
-export interface OrderRow {
+/** Stones of one kind, as they are ordered. */
+export interface StoneOrder {
   /** On the map, from 1. */
   readonly number: number;
   readonly cut: CutName;
@@ -27,6 +27,10 @@ export interface OrderRow {
   readonly spares: number;
   /** With spares. */
   readonly order: number;
+}
+
+/** The same with the stones themselves. */
+export interface OrderRow extends StoneOrder {
   readonly stones: readonly PlacedStone[];
 }
 
