@@ -17,7 +17,7 @@ import { imagesOn, repeating, unitEdges } from "./unit-edges.js";
 export const DEFAULT_CREASE = Math.PI / 6;
 
 /** A mesh for a viewer, whose vertices are split where their normals differ. There are no texture coordinates. */
-export interface ShadedMesh {
+export interface Buffers {
   /** x, y, z of each vertex in turn, mm. */
   readonly positions: Float32Array;
   /** Unit normal of each vertex; x, y, z in turn. 0, 0, 0 where all faces at it have no area. */
@@ -32,7 +32,7 @@ export interface ShadedMesh {
  *
  * @param crease radians, 0 to π: edges that turn by more are sharp. 0 shades flat, π smooths everything.
  */
-export function creasedNormals(mesh: Mesh, crease: number): ShadedMesh {
+export function creasedNormals(mesh: Mesh, crease: number): Buffers {
   for (const turned of findTurned(mesh)) {
     const opposite = unitEdges(turned)?.opposite;
     if (opposite !== undefined) return shade(turned, opposite, crease);
@@ -60,7 +60,7 @@ interface ShadedUnit {
   readonly normals: Float64Array;
 }
 
-function shade(turned: Turned, opposite: Int32Array, crease: number): ShadedMesh {
+function shade(turned: Turned, opposite: Int32Array, crease: number): Buffers {
   const turns = turnsOf(turned.units);
   const faceNormals = unitFaceNormals(firstUnit(turned));
   const corners = groupCorners(turned, opposite, turnFinder(faceNormals, turns, crease));
@@ -106,7 +106,7 @@ function meanNormals(
 }
 
 /** The whole mesh: vertices image by image, triangles as they were. */
-function allImages(turned: Turned, { cos, sin }: Turns, shaded: ShadedUnit): ShadedMesh {
+function allImages(turned: Turned, { cos, sin }: Turns, shaded: ShadedUnit): Buffers {
   const { mesh, units, own, slot, unit } = turned;
   const { vertexOf, cornerOf, normals: n } = shaded;
   const each = cornerOf.length;

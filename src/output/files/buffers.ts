@@ -3,8 +3,10 @@
  */
 import { numberFrom, type OptionRules, requireOptions } from "../../base/options.js";
 import type { Mesh } from "../../mesh/mesh.js";
-import { creasedNormals, DEFAULT_CREASE, type ShadedMesh } from "../../mesh/normals.js";
+import { type Buffers, creasedNormals, DEFAULT_CREASE } from "../../mesh/normals.js";
 import { requireSound } from "../../mesh/sound.js";
+
+export type { Buffers };
 
 /** How a mesh is shaded. */
 export interface ShadingOptions {
@@ -18,9 +20,6 @@ export interface ShadingOptions {
 const RULES: OptionRules<ShadingOptions> = { crease: numberFrom(0, Math.PI, "radians") };
 
 const SHADING_DEFAULTS = { crease: DEFAULT_CREASE } as const;
-
-/** What viewers take. */
-export type Buffers = ShadedMesh;
 
 /**
  * Positions in mm, normals and indices, as a viewer's buffers take them. Vertices are split at creases.
