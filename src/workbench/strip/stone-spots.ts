@@ -33,6 +33,11 @@ export function stoneSpots(layout: SpotLayout, { bodies, stones }: Pick<StonesIn
   });
 }
 
+/** How many of the ring's stones are not drawn. */
+export function undrawnStones({ stones }: Pick<StonesInView, "stones">): number {
+  return Math.max(0, stones.length - MOST_SPOTS);
+}
+
 interface Bodies {
   readonly bodies: readonly Pick<StoneBodyInView, "outline">[];
 }

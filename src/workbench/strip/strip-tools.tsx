@@ -13,6 +13,7 @@ import { readOnce, told } from "./chosen-art.js";
 import { type FlatView, fitBand, fitStrip, zoomed } from "./flat-view.js";
 import { lettersSize } from "./letters-size.js";
 import { type ShownTile, sharedView } from "./shared-view.js";
+import { undrawnStones } from "./stone-spots.js";
 import type { StripLayout } from "./strip-layout.js";
 
 interface Tools {
@@ -165,7 +166,10 @@ interface NoteProps extends Pick<Tools, "chosen"> {
 /** Tile size and stretch, and where a dragged point is. */
 export function StripNote({ tile, bare, chosen }: NoteProps) {
   const { fit, round, group } = tile;
-  const { addsStone } = sharedView(useBench());
+  const bench = useBench();
+  const { addsStone } = sharedView(bench);
+  const stones = bench.answers.of.stones.value?.value;
+  const undrawn = stones === undefined ? 0 : undrawnStones(stones);
   const drag = told.value;
   const drawn = chosen === undefined ? undefined : drawnIn(chosen.value, chosen.path).own.path;
   const path = typeof drawn === "string" ? readOnce(drawn) : undefined;
@@ -185,6 +189,7 @@ export function StripNote({ tile, bare, chosen }: NoteProps) {
       {ellipse ? ` ${say("strip.ellipse")}` : ""}
       {addsStone.value ? ` ${say("strip.addStoneAt")}` : ""}
       {bare > 0 ? ` ${say("strip.bare", { count: bare })}` : ""}
+      {undrawn > 0 ? ` ${say("strip.moreStones", { count: undrawn })}` : ""}
       <output class="strip-told">
         {drag === undefined || drag.text !== undefined
           ? `  ${drag?.text ?? ""}`

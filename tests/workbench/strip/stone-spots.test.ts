@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { endWithStones, MOST_SPOTS, stoneAt, stoneSpots } from "../../../src/workbench/strip/stone-spots.js";
+import {
+  endWithStones,
+  MOST_SPOTS,
+  stoneAt,
+  stoneSpots,
+  undrawnStones,
+} from "../../../src/workbench/strip/stone-spots.js";
 
 /** 60 mm round, the own tile's left border at the back, three tiles before it. */
 const layout = { start: 270, around: 60, from: -30, to: 30 };
@@ -54,8 +60,10 @@ describe("stones on the strip", () => {
     );
   });
 
-  it("are no more than can be told apart", () => {
+  it("are no more than can be told apart, and how many are left out is known", () => {
     const stones = Array.from({ length: MOST_SPOTS + 9 }, (_, i) => stone(i + 1, 300));
     expect(stoneSpots(layout, { bodies, stones })).toHaveLength(MOST_SPOTS);
+    expect(undrawnStones({ stones })).toBe(9);
+    expect(undrawnStones({ stones: stones.slice(0, MOST_SPOTS) })).toBe(0);
   });
 });
