@@ -80,9 +80,10 @@ export type { PieceVolumes, WeightOptions, WeightRow, WeightTable } from "./meas
 export type { Bounds } from "./mesh/bounds.js";
 export { type Decimated, type DecimateOptions, decimate } from "./mesh/decimate.js";
 export type { Mesh } from "./mesh/mesh.js";
+export type { Buffers } from "./mesh/normals.js";
 export type { DrawnTile, FlatBead, FlatRegion, FlatTile, TilePart, TileQuestion } from "./output/drawing/drawn-tile.js";
 export { drawTile, type TileDrawingOptions } from "./output/drawing/tile-drawing.js";
-export { type Buffers, type ShadingOptions, toBuffers } from "./output/files/buffers.js";
+export { type ShadingOptions, toBuffers } from "./output/files/buffers.js";
 export { formatForFile, formats } from "./output/files/catalogue.js";
 export type { FileGem, FileStone } from "./output/files/file-stone.js";
 export { type Chunks, type EncodeOptions, encodeMesh, type FileMaterial, type Format } from "./output/files/format.js";

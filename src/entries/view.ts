@@ -4,7 +4,7 @@
  */
 
 export type { Look } from "../measure/alloys/look.js";
-export type { Buffers } from "../output/files/buffers.js";
+export type { Buffers } from "../mesh/normals.js";
 export type { Finish } from "../output/picture/options.js";
 export type { FlatStone, StoneBodyInView, StoneInView, StonesInView } from "../output/stones/stones-in-view.js";
 export { type Dimension, makeDimensionLine } from "../view/dimension-line.js";

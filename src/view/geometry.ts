@@ -2,7 +2,7 @@
  * Buffers as a geometry of three, the very arrays.
  */
 import { BufferAttribute, BufferGeometry, Sphere, Vector3 } from "three";
-import type { Buffers } from "../output/files/buffers.js";
+import type { Buffers } from "../mesh/normals.js";
 
 export function geometryOf({ positions, normals, triangles }: Buffers): BufferGeometry {
   const geometry = new BufferGeometry();

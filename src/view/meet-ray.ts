@@ -3,7 +3,7 @@
  * The test is that of T. Möller and B. Trumbore, Fast, minimum storage ray/triangle intersection, 1997.
  */
 import type { Point3 } from "../base/math/point.js";
-import type { Buffers } from "../output/files/buffers.js";
+import type { Buffers } from "../mesh/normals.js";
 
 export interface Ray {
   readonly origin: Point3;

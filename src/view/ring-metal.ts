@@ -4,7 +4,7 @@
 import { type BufferGeometry, type Camera, Mesh, MeshStandardMaterial, type Plane, Vector3 } from "three";
 import { findAlloy } from "../measure/alloys/catalogue.js";
 import { type Look, lookOf } from "../measure/alloys/look.js";
-import type { Buffers } from "../output/files/buffers.js";
+import type { Buffers } from "../mesh/normals.js";
 import type { Finish } from "../output/picture/options.js";
 import { geometryOf } from "./geometry.js";
 import { studioTexture } from "./studio-texture.js";

@@ -3,7 +3,7 @@
  */
 import { definedOf } from "../base/defined-of.js";
 import { AnnuletError } from "../base/errors.js";
-import type { Buffers } from "../output/files/buffers.js";
+import type { Buffers } from "../mesh/normals.js";
 import type { Asker } from "../ring/asker.js";
 import type { Ring } from "../ring/open-ring.js";
 import { ASKER_AT, type BuffersAsking, type Extra, type FileAsking, type Question } from "./messages.js";

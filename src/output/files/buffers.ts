@@ -6,8 +6,6 @@ import type { Mesh } from "../../mesh/mesh.js";
 import { type Buffers, creasedNormals, DEFAULT_CREASE } from "../../mesh/normals.js";
 import { requireSound } from "../../mesh/sound.js";
 
-export type { Buffers };
-
 /** How a mesh is shaded. */
 export interface ShadingOptions {
   /**
