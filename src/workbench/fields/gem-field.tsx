@@ -5,35 +5,13 @@ import { useBench } from "../state/bench.js";
 import { sayText } from "../words/say-text.js";
 import { asked } from "./asked.js";
 import type { ControlProps } from "./control-props.js";
-import { useValue } from "./use-fields.js";
-import { isObject } from "./ways.js";
+import { SymbolChoice } from "./symbol-choice.js";
 
-export function GemField({ place, reference, id, describedBy, isWrong }: ControlProps) {
+export function GemField(control: ControlProps) {
   const { document, host } = useBench();
-  const value = useValue(place) ?? reference.default;
-  const built = asked("gems", () => host.peek().library.gems()).value ?? [];
-  const { gems } = document.value.value;
-  const own = (Array.isArray(gems) ? gems : []).filter(isObject).map(({ symbol, name }) => ({
-    symbol: String(symbol),
-    name: typeof name === "string" ? name : String(symbol),
-  }));
-  const all = [...own, ...built.map(({ symbol, name }) => ({ symbol, name: sayText(name) }))];
-  const isKnown = all.some(({ symbol }) => symbol === value);
+  const { place, reference } = control;
+  const gems = asked("gems", () => host.peek().library.gems()).value ?? [];
+  const built = gems.map(({ symbol, name }) => ({ symbol, label: sayText(name) }));
   const choose = (symbol: string): void => document.set(place.path, symbol === reference.default ? undefined : symbol);
-  return (
-    <select
-      id={id}
-      value={String(value)}
-      aria-describedby={describedBy}
-      aria-invalid={isWrong}
-      onChange={(event) => choose(event.currentTarget.value)}
-    >
-      {!isKnown && <option value={String(value)}>{String(value)}</option>}
-      {all.map(({ symbol, name }) => (
-        <option key={symbol} value={symbol}>
-          {name}
-        </option>
-      ))}
-    </select>
-  );
+  return <SymbolChoice {...{ control, built, choose }} own={document.value.value.gems} />;
 }

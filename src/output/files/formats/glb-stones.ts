@@ -6,6 +6,7 @@ import type { Buffer, Document, Material, Node, WriterContext } from "@gltf-tran
 import { creasedNormals, DEFAULT_CREASE } from "../../../mesh/normals.js";
 import { type FileGem, type FileStone, STONE_MARK, stoneName, stonesByMesh } from "../file-stone.js";
 import { Extension } from "../gltf-library.js";
+import { shadedPrimitive } from "./shaded-primitive.js";
 
 /** What an extension says of each material that has it. */
 abstract class MaterialExtension extends Extension {
@@ -57,18 +58,7 @@ export function stonesNode(document: Document, buffer: Buffer, stones: readonly 
   function meshOf({ mesh, round, gem }: FileStone) {
     // Neighbouring facets of a brilliant turn by less than metal's crease, and must not be smoothed.
     const shaded = creasedNormals(mesh, round ? DEFAULT_CREASE : 0);
-    const triples = (values: Float32Array) =>
-      document
-        .createAccessor()
-        .setType("VEC3")
-        .setArray(Float32Array.from(values, (value) => value + 0))
-        .setBuffer(buffer);
-    const primitive = document
-      .createPrimitive()
-      .setAttribute("POSITION", triples(shaded.positions))
-      .setAttribute("NORMAL", triples(shaded.normals))
-      .setIndices(document.createAccessor().setType("SCALAR").setArray(shaded.triangles).setBuffer(buffer))
-      .setMaterial(materialOf(gem));
+    const primitive = shadedPrimitive(document, buffer, shaded).setMaterial(materialOf(gem));
     return document.createMesh(gem.name).addPrimitive(primitive);
   }
 

@@ -9,6 +9,7 @@ import { creasedNormals, DEFAULT_CREASE } from "../../../mesh/normals.js";
 import type { EncodeOptions, FileMaterial, Format } from "../format.js";
 import { oneLine } from "../names.js";
 import { requireFloat32 } from "./fill-facet.js";
+import { shadedPrimitive } from "./shaded-primitive.js";
 
 export const glb: Format = {
   name: "glb",
@@ -33,27 +34,15 @@ async function* write(mesh: Mesh, { name, material = PLAIN, stones = [] }: Encod
     throw new AnnuletError({ code: "mesh-malformed", message: "a GLB file holds no mesh without triangles" });
   }
   const { Document, WebIO } = await import("../gltf-library.js");
-  const shaded = creasedNormals(mesh, DEFAULT_CREASE);
   const document = new Document();
   document.getRoot().getAsset().generator = "annulet";
   const buffer = document.createBuffer();
-  const triples = (values: Float32Array) =>
-    document
-      .createAccessor()
-      .setType("VEC3")
-      .setArray(Float32Array.from(values, (value) => value + 0))
-      .setBuffer(buffer);
   const metal = document
     .createMaterial(oneLine(material.name))
     .setBaseColorFactor([...material.colour, 1])
     .setMetallicFactor(material.metal ? 1 : 0)
     .setRoughnessFactor(material.metal ? ROUGHNESS.metal : ROUGHNESS.pattern);
-  const primitive = document
-    .createPrimitive()
-    .setAttribute("POSITION", triples(shaded.positions))
-    .setAttribute("NORMAL", triples(someNormals(shaded.normals)))
-    .setIndices(document.createAccessor().setType("SCALAR").setArray(shaded.triangles).setBuffer(buffer))
-    .setMaterial(metal);
+  const primitive = shadedPrimitive(document, buffer, creasedNormals(mesh, DEFAULT_CREASE)).setMaterial(metal);
   const title = oneLine(name);
   const node = document
     .createNode(title)
@@ -68,12 +57,4 @@ async function* write(mesh: Mesh, { name, material = PLAIN, stones = [] }: Encod
     io.registerExtensions(stoneExtensions);
   }
   yield await io.writeBinary(document);
-}
-
-/** glTF wants unit normals: a vertex of triangles without area gets one that is as good as any. */
-function someNormals(normals: Float32Array): Float32Array {
-  for (let i = 0; i < normals.length; i += 3) {
-    if (normals[i] === 0 && normals[i + 1] === 0 && normals[i + 2] === 0) normals[i + 2] = 1;
-  }
-  return normals;
 }
